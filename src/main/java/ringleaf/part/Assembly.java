@@ -1,0 +1,32 @@
+package ringleaf.part;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A mechanism put together: members, how they move, and what is required of them. Whoever judges or draws it needs
+ * to know nothing else.
+ *
+ * @param name of the mechanism
+ * @param members every piece in its place
+ * @param motion of the bodies
+ * @param leaves the leafed family, if there is one
+ * @param requirements what must hold
+ * @param callouts what views should point out
+ * @param buildOrder what goes on when, a sentence a step
+ */
+public record Assembly(
+        String name,
+        List<Member> members,
+        Motion motion,
+        Optional<LeafFamily> leaves,
+        List<Requirement> requirements,
+        List<Callout> callouts,
+        List<String> buildOrder) {
+    public Assembly {
+        members = List.copyOf(members);
+        requirements = List.copyOf(requirements);
+        callouts = List.copyOf(callouts);
+        buildOrder = List.copyOf(buildOrder);
+    }
+}

@@ -1,0 +1,30 @@
+package ringleaf.part;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A mechanism resolved: everything that is reported or written of it.
+ *
+ * @param name of the mechanism in the spec
+ * @param kind e.g. {@code leaf-aperture}
+ * @param choices between named ways
+ * @param dimensions resolved sizes, in a stable order
+ * @param parts distinct parts, made and bought
+ * @param assembly the same put together
+ * @param motion the table of the travel
+ * @param findings the kind's own closed-form checks
+ * @param travel named figures of the travel, in display units, in a stable order
+ * @param remedies when limits are broken: the nearest changes that would fit, the best first; else empty
+ */
+public record Design(
+        String name,
+        String kind,
+        List<Choice> choices,
+        List<Dimension> dimensions,
+        List<Part> parts,
+        Assembly assembly,
+        MotionTable motion,
+        List<Finding> findings,
+        Map<String, Double> travel,
+        List<String> remedies) {}

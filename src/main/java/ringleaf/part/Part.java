@@ -1,0 +1,67 @@
+package ringleaf.part;
+
+import java.util.List;
+import ringleaf.geom.Box;
+import ringleaf.geom.Mirror;
+import ringleaf.geom.Path;
+import ringleaf.geom.Region;
+
+/**
+ * A thing to make or to buy: a stack of layers in the mechanism's frame, in its open pose.
+ *
+ * @param name as in file names and tables, e.g. {@code drive-ring}
+ * @param family blade, ring, plate, spacer, gear, pulley, pin or jig
+ * @param quantity pieces of it in one mechanism
+ * @param source process and stock it is made by
+ * @param layers from the bed up; several where the part is stepped
+ * @param marks lines to engrave or to score, never cut through
+ * @param note what the builder should know of it, or empty
+ */
+public record Part(
+        String name, String family, int quantity, Source source, List<Layer> layers, List<Path> marks, String note) {
+
+    /**
+     * How a part comes about.
+     *
+     * @param process name of a process of the catalogue, or {@code bought}
+     * @param stock name of a stock of the catalogue, or a size in words for what is bought
+     */
+    public record Source(String process, String stock) {
+        public boolean isBought() {
+            return process.equals("bought");
+        }
+    }
+
+    public Part {
+        layers = List.copyOf(layers);
+        marks = List.copyOf(marks);
+    }
+
+    /** Box of all layers seen from above. */
+    public Box box() {
+        return layers.stream()
+                .flatMap(l -> l.regions().stream())
+                .map(Region::box)
+                .reduce(Box::union)
+                .orElseThrow();
+    }
+
+    public double zFrom() {
+        return layers.stream().mapToDouble(Layer::zFrom).min().orElseThrow();
+    }
+
+    public double zTo() {
+        return layers.stream().mapToDouble(Layer::zTo).max().orElseThrow();
+    }
+
+    public Part mirrored(Mirror mirror) {
+        return new Part(
+                name,
+                family,
+                quantity,
+                source,
+                layers.stream().map(l -> l.mirrored(mirror)).toList(),
+                marks.stream().map(m -> m.mirrored(mirror)).toList(),
+                note);
+    }
+}

@@ -1,0 +1,71 @@
+package ringleaf.part;
+
+import java.util.List;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+
+/**
+ * What an assembly must hold to, in terms of outlines and motion only. Each names the check under which it is
+ * reported. Member numbers are indices into the assembly's members; shapes are given in the mechanism's frame in
+ * state 0.
+ */
+public sealed interface Requirement {
+    String check();
+
+    /** No member reaches into {@code area} in the given states (an empty list means all judged states). */
+    record KeepsClear(String check, Region area, List<Integer> states) implements Requirement {}
+
+    /** In {@code state} the greatest circle about {@code centre} that meets no leaf has this diameter. */
+    record OpensTo(String check, Point centre, int state, double diameter, double tolerance) implements Requirement {}
+
+    /** The clear disc less the opening is covered by leaves at every state, even when they are shrunk by lap/2. */
+    record Covered(String check, String lapCheck, double lap) implements Requirement {}
+
+    /** The members stay inside {@code room} with {@code clearance} at every state. */
+    record StaysInside(String check, List<Integer> members, Region room, double clearance) implements Requirement {}
+
+    /**
+     * A round pin that rides on one member stays within a hole of another with at least {@code clearance} all round
+     * at every state.
+     */
+    record PinInHole(
+            String check, int pinMember, Point pin, double pinRadius, int holeMember, Contour hole, double clearance)
+            implements Requirement {}
+
+    /**
+     * Members that share a height and do not move as one stay {@code least} apart at every state, except for the
+     * pairs that carry a figure of their own.
+     */
+    record StaysApart(String check, double least, List<Pair> pairs) implements Requirement {}
+
+    /** Two members that may come nearer than others; {@code least} 0 allows contact, never overlap. */
+    record Pair(int first, int second, double least) {}
+
+    /** Between any two contours of a level of the part, and across each, at least {@code web} of material stands. */
+    record LeastWeb(String check, String part, double web) implements Requirement {}
+
+    /**
+     * A round rim turns in a round wall: both lie on circles about {@code centre}, {@code play} apart in radius; over
+     * all states they face each other over more than {@code leastTotal} rad, and no gap is over {@code mostGap} rad.
+     */
+    record GuidedRim(
+            String check,
+            int rimMember,
+            int wallMember,
+            Point centre,
+            double rimRadius,
+            double wallRadius,
+            double leastTotal,
+            double mostGap)
+            implements Requirement {}
+
+    /** The leaves' room holds as many of them as ever lie over one point: each {@code each} mm, plus {@code play}. */
+    record LeavesFit(String check, double each, double play) implements Requirement {}
+
+    /** The members named reach over no more than {@code depth} mm from the lowest face to the highest. */
+    record FitsDepth(String check, List<Integer> members, double depth) implements Requirement {}
+
+    /** Everything named stays within a circle about the origin of this diameter. */
+    record FitsRound(String check, List<Integer> members, double diameter) implements Requirement {}
+}
