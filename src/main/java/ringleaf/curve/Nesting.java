@@ -3,16 +3,22 @@ package ringleaf.curve;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.geom.Contour;
-import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 
 /** Puts holes into the outer contours that hold them. */
 final class Nesting {
+    /** Places on a piece where usual parts do not touch. */
+    private static final double[] SHARES = {0.4142, 0.7321, 0.2361};
+
     private Nesting() {}
 
-    /** Regions of contours that do not cross: counter-clockwise ones are outer, clockwise ones are holes. */
-    static List<Region> regions(List<Contour> contours) {
+    /**
+     * Regions of contours that do not cross: counter-clockwise ones are outer, clockwise ones are holes.
+     *
+     * @param near mm; contours touch in places nearer than this
+     */
+    static List<Region> regions(List<Contour> contours, double near) {
         List<Contour> outers = new ArrayList<>();
         List<List<Contour>> holes = new ArrayList<>();
         for (Contour contour : contours) {
@@ -23,7 +29,7 @@ final class Nesting {
         }
         for (Contour contour : contours) {
             if (!contour.isCounterClockwise()) {
-                holes.get(holder(outers, contour)).add(contour);
+                holes.get(holder(outers, contour, near)).add(contour);
             }
         }
         List<Region> regions = new ArrayList<>();
@@ -34,13 +40,12 @@ final class Nesting {
     }
 
     /** The smallest outer contour round the hole. */
-    private static int holder(List<Contour> outers, Contour hole) {
-        Point inside = middleOfLongest(hole);
+    private static int holder(List<Contour> outers, Contour hole, double near) {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < outers.size(); i++) {
             double area = outers.get(i).area();
-            if (area < least && Winding.of(outers.get(i), inside) != 0) {
+            if (area < least && lies(hole, outers.get(i), near)) {
                 best = i;
                 least = area;
             }
@@ -51,13 +56,19 @@ final class Nesting {
         return best;
     }
 
-    private static Point middleOfLongest(Contour contour) {
-        Segment longest = contour.segments().get(0);
-        for (Segment segment : contour.segments()) {
-            if (segment.length() > longest.length()) {
-                longest = segment;
+    /** Whether the hole lies in the outer contour, asked at a place where the two do not touch. */
+    private static boolean lies(Contour hole, Contour outer, double near) {
+        if (!hole.box().meets(outer.box())) {
+            return false;
+        }
+        for (Segment segment : hole.segments()) {
+            for (double share : SHARES) {
+                Containment place = Containment.of(outer, segment.pointAt(share), near);
+                if (place != Containment.ON) {
+                    return place == Containment.INSIDE;
+                }
             }
         }
-        return longest.pointAt(0.5);
+        return false;
     }
 }

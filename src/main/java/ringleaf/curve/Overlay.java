@@ -50,7 +50,8 @@ public final class Overlay {
         return settled(pieces, touch -> {
             Arrangement arrangement = Arrangement.of(pieces, operands, touch);
             List<Chain> kept = Faces.boundary(arrangement, rule);
-            return Nesting.regions(Stitching.contours(kept, arrangement.snap, arrangement.nodes.size()));
+            double snap = arrangement.snap;
+            return Nesting.regions(Stitching.contours(kept, snap, arrangement.nodes.size()), snap);
         });
     }
 
