@@ -1,5 +1,7 @@
 package ringleaf.tooth;
 
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
 /**
  * The numbers of one external spur gear's teeth, as cut by the basic rack.
  *
@@ -198,19 +200,30 @@ public record ToothForm(
         return isUndercut() ? ToothFlank.of(this).joint().norm() : Math.hypot(baseRadius(), straightEnd());
     }
 
-    /** The profile shift at which teeth of full height ha* + x end in a point, for the given rack; by bisection. */
-    public static double peakingShift(BasicRack rack, int teeth) {
-        double low = rack.dedendum() - teeth / 2.0 * (1 - Math.cos(rack.pressureAngle())) - rack.addendum();
-        double high = teeth;
-        for (int i = 0; i < 200 && high - low > 1e-15 * teeth; i++) {
-            double middle = (low + high) / 2;
-            boolean pointed = of(1, teeth, middle, 0, rack).tipThickness() <= 0;
-            if (pointed) {
-                high = middle;
-            } else {
-                low = middle;
-            }
+    /**
+     * The same teeth with the tip lowered, where needed, until it is at least {@code thickness} mm thick.
+     *
+     * @throws IllegalArgumentException when the tooth is thinner than that on its base circle
+     */
+    public ToothForm withLeastTipThickness(double thickness) {
+        if (tipThickness() >= thickness) {
+            return this;
         }
-        return (low + high) / 2;
+        if (!(thicknessAt(baseDiameter()) > thickness)) {
+            throw new IllegalArgumentException("these teeth are nowhere " + thickness + " mm thick");
+        }
+        double radius = new BrentSolver(1e-15, 1e-14 * module)
+                .solve(200, r -> thicknessAt(2 * r) - thickness, baseRadius(), tipRadius);
+        return withTipRadius(radius);
+    }
+
+    /**
+     * The profile shift at which teeth of full height ha* + x are {@code thickness} modules thick at the tip; a larger
+     * one makes them thinner. With 0 it is the peaking limit.
+     */
+    public static double shiftForTip(BasicRack rack, int teeth, double thickness) {
+        double low = rack.dedendum() - rack.addendum() - teeth / 2.0 * (1 - Math.cos(rack.pressureAngle()));
+        return new BrentSolver(1e-15, 1e-14)
+                .solve(300, x -> of(1, teeth, x, 0, rack).tipThickness() - thickness, low, teeth);
     }
 }
