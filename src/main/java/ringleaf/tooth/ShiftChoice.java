@@ -13,7 +13,7 @@ public record ShiftChoice(double pinion, double gear, boolean balanced) {
     public static final double LEAST_TIP = 0.2;
 
     /**
-     * Least shift of a single gear that keeps it free of undercut, 0 for enough teeth. Below about 9 teeth the tip
+     * Least shift of a single gear that keeps it free of undercut, 0 for enough teeth. Below 10 teeth of form A the tip
      * then is thinner than {@link #LEAST_TIP} and has to be lowered: {@link ToothForm#withLeastTipThickness}.
      */
     public static double forPinion(BasicRack rack, int teeth) {
