@@ -27,6 +27,13 @@ final class ArcFold {
     private final double[] eHi = new double[8];
     private final double[] window = new double[24];
     private double[] meeting = new double[64];
+    /** Rows of arc ends for the search for layers, one a depth of splitting. */
+    private final double[][] starts = new double[32][8];
+
+    private final double[][] stops = new double[32][8];
+    private final int[] hull = new int[24];
+    private int best;
+    private int budget;
     private Band band;
     private double period;
     private double inner;
@@ -93,8 +100,8 @@ final class ArcFold {
             return area ? period * (hi - lo) * (hi + lo) / 2 : period;
         }
         int k0 = BladeZones.first(z);
-        ends(k0, n, lo, sLo, eLo);
-        ends(k0, n, hi, sHi, eHi);
+        zones.ends(z, false, sLo, eLo);
+        zones.ends(z, true, sHi, eHi);
         for (int i = 0; i < n; i++) {
             if (Math.min(eLo[i], eHi[i]) - Math.max(sLo[i], sHi[i]) >= period) {
                 return 0;
@@ -110,24 +117,18 @@ final class ArcFold {
         Arrays.sort(window, 0, cuts);
         double sum = 0;
         for (int w = 0; w + 1 < cuts; w++) {
-            if (!spansPeriod(k0, n, (window[w] + window[w + 1]) / 2)) {
-                double found = thinWindow(k0, n, window[w], window[w + 1], area);
+            if (!spansPeriod(z, (window[w] + window[w + 1]) / 2)) {
+                double found = thinWindow(z, window[w], window[w + 1], area);
                 sum = area ? sum + found : Math.max(sum, found);
             }
         }
         return sum;
     }
 
-    private void ends(int k0, int n, double rho, double[] starts, double[] stops) {
-        for (int i = 0; i < n; i++) {
-            starts[i] = zones.start(k0 + i, rho);
-            stops[i] = zones.end(k0 + i, rho);
-        }
-    }
-
-    private boolean spansPeriod(int k0, int n, double rho) {
-        for (int i = 0; i < n; i++) {
-            if (zones.end(k0 + i, rho) - zones.start(k0 + i, rho) >= period) {
+    private boolean spansPeriod(int z, double rho) {
+        zones.ends(z, rho, s, e);
+        for (int i = 0; i < zones.count[z]; i++) {
+            if (e[i] - s[i] >= period) {
                 return true;
             }
         }
@@ -135,9 +136,11 @@ final class ArcFold {
     }
 
     /** A window of radius in which no single arc spans a period: looks at every range between two crossings. */
-    private double thinWindow(int k0, int n, double lo, double hi, boolean area) {
-        ends(k0, n, lo, sLo, eLo);
-        ends(k0, n, hi, sHi, eHi);
+    private double thinWindow(int z, double lo, double hi, boolean area) {
+        int n = zones.count[z];
+        int k0 = BladeZones.first(z);
+        zones.ends(z, lo, sLo, eLo);
+        zones.ends(z, hi, sHi, eHi);
         int m = 0;
         meeting[m++] = lo;
         for (int i = 0; i < n; i++) {
@@ -154,7 +157,7 @@ final class ArcFold {
         Arrays.sort(meeting, 0, m);
         double sum = 0;
         for (int i = 0; i + 1 < m; i++) {
-            double found = gaps(k0, n, meeting[i], meeting[i + 1], area);
+            double found = gaps(z, meeting[i], meeting[i + 1], area);
             sum = area ? sum + found : Math.max(sum, found);
         }
         return sum;
@@ -175,8 +178,10 @@ final class ArcFold {
     }
 
     /** The gaps of a range of radii without crossings: the sum of their areas, or the widest in its middle. */
-    private double gaps(int k0, int n, double lo, double hi, boolean area) {
-        ends(k0, n, (lo + hi) / 2, s, e);
+    private double gaps(int z, double lo, double hi, boolean area) {
+        zones.ends(z, (lo + hi) / 2, s, e);
+        int n = zones.count[z];
+        int k0 = BladeZones.first(z);
         double sum = 0;
         for (int i = 0; i < n; i++) {
             int next = -1;
@@ -220,49 +225,52 @@ final class ArcFold {
      */
     int layers(int known) {
         zones.cut(band, 0, zones.arcs.greatest(), 0);
-        int best = known;
+        best = known;
+        budget = LAYER_BUDGET;
         for (int z = 0; z < zones.zones; z++) {
-            int n = zones.count[z];
-            if (n < 0) {
+            if (zones.count[z] < 0) {
                 return band.blades();
             }
-            ends(BladeZones.first(z), n, (zones.from[z] + zones.to[z]) / 2, s, e);
-            best = Math.max(best, most(n, 0));
+            zones.ends(z, false, starts[0], stops[0]);
+            zones.ends(z, true, starts[1], stops[1]);
+            hull[z] = hullLayers(z, 0, 1);
+            if (hull[z] > best) {
+                zones.ends(z, (zones.from[z] + zones.to[z]) / 2, s, e);
+                best = Math.max(best, most(zones.count[z], 0));
+            }
         }
-        int budget = LAYER_BUDGET;
-        double[] stack = new double[128];
         for (int z = 0; z < zones.zones; z++) {
-            int k0 = BladeZones.first(z);
-            int n = zones.count[z];
-            int top = 0;
-            stack[top++] = zones.from[z];
-            stack[top++] = zones.to[z];
-            while (top > 0 && budget-- > 0) {
-                double hi = stack[--top];
-                double lo = stack[--top];
-                if (hullLayers(k0, n, lo, hi) <= best) {
-                    continue;
-                }
-                double mid = (lo + hi) / 2;
-                ends(k0, n, mid, s, e);
-                best = Math.max(best, most(n, 0));
-                if (hi - lo > SLIVER * band.pivotRadius()) {
-                    stack[top++] = lo;
-                    stack[top++] = mid;
-                    stack[top++] = mid;
-                    stack[top++] = hi;
-                }
+            if (hull[z] > best) {
+                zones.ends(z, false, starts[0], stops[0]);
+                zones.ends(z, true, starts[1], stops[1]);
+                search(z, zones.from[z], zones.to[z], 0, 1, 2);
             }
         }
         return best;
     }
 
-    private int hullLayers(int k0, int n, double lo, double hi) {
-        ends(k0, n, lo, sLo, eLo);
-        ends(k0, n, hi, sHi, eHi);
+    /** Searches the radii from lo to hi, whose ends of arcs stand in the rows {@code low} and {@code high}. */
+    private void search(int z, double lo, double hi, int low, int high, int free) {
+        if (budget-- <= 0 || hullLayers(z, low, high) <= best) {
+            return;
+        }
+        double mid = (lo + hi) / 2;
+        int n = zones.count[z];
+        zones.ends(z, mid, starts[free], stops[free]);
+        System.arraycopy(starts[free], 0, s, 0, n);
+        System.arraycopy(stops[free], 0, e, 0, n);
+        best = Math.max(best, most(n, 0));
+        if (hi - lo > SLIVER * band.pivotRadius() && free + 1 < starts.length) {
+            search(z, lo, mid, low, free, free + 1);
+            search(z, mid, hi, free, high, free + 1);
+        }
+    }
+
+    private int hullLayers(int z, int low, int high) {
+        int n = zones.count[z];
         for (int i = 0; i < n; i++) {
-            s[i] = Math.min(sLo[i], sHi[i]);
-            e[i] = Math.max(eLo[i], eHi[i]);
+            s[i] = Math.min(starts[low][i], starts[high][i]);
+            e[i] = Math.max(stops[low][i], stops[high][i]);
         }
         return most(n, ROUNDING * period);
     }

@@ -1,5 +1,7 @@
 package ringleaf.mechanism.aperture;
 
+import java.util.Arrays;
+
 /**
  * One blade seen on circles about the axis. Between two neighbouring critical radii (tangencies and joints of the
  * outline) a circle of radius rho meets the blade in the same few arcs of angle, whose ends are
@@ -29,6 +31,11 @@ final class BladeZones {
     final double[] endBase = new double[MOST_ZONES * MOST_ARCS];
 
     private final double[] critical = new double[MOST_ZONES];
+    /** Turns of the four outline arcs at each critical radius, not a number until asked for. */
+    private final double[] turnAt = new double[MOST_ZONES * BladeArcs.COUNT];
+
+    private final int[] fromAt = new int[MOST_ZONES];
+    private final int[] toAt = new int[MOST_ZONES];
     private int criticals;
     private final double[] crossAngle = new double[2 * BladeArcs.COUNT];
     private final double[] crossBase = new double[2 * BladeArcs.COUNT];
@@ -72,8 +79,11 @@ final class BladeZones {
             }
             mark(arcs.joint[i], low, high);
         }
+        Arrays.fill(turnAt, 0, criticals * BladeArcs.COUNT, Double.NaN);
         for (int i = 0; i + 1 < criticals; i++) {
             if (critical[i + 1] - critical[i] > THIN * scale) {
+                fromAt[zones] = i;
+                toAt[zones] = i + 1;
                 add(critical[i], critical[i + 1], corner);
             }
         }
@@ -137,7 +147,6 @@ final class BladeZones {
                 continue;
             }
             double sin = Math.sqrt((1 - cos) * (1 + cos));
-            double alpha = 0;
             for (int side = -1; side <= 1; side += 2) {
                 // From the arc's centre to the crossing, in the frame of the centre's own ray.
                 double along = rho * cos - d;
@@ -145,22 +154,23 @@ final class BladeZones {
                 double ux = along * arcs.cosPhi[i] - across * arcs.sinPhi[i];
                 double uy = along * arcs.sinPhi[i] + across * arcs.cosPhi[i];
                 if (ux * arcs.midX[i] + uy * arcs.midY[i] >= arcs.cosHalf[i] * r) {
-                    alpha = alpha == 0 ? Math.acos(cos) : alpha;
-                    n = insert(n, i, arcs.phi[i], side * alpha, (side < 0) != (i == BladeArcs.INNER));
+                    double x = arcs.cosPhi[i] * cos - arcs.sinPhi[i] * side * sin;
+                    double y = arcs.sinPhi[i] * cos + arcs.cosPhi[i] * side * sin;
+                    n = insert(n, i, side, x, y);
                 }
             }
         }
         return n;
     }
 
-    private int insert(int n, int on, double phi, double turn, boolean starts) {
-        double base = phi;
-        if (phi + turn < 0) {
-            base += 2 * Math.PI;
-        } else if (phi + turn >= 2 * Math.PI) {
-            base -= 2 * Math.PI;
-        }
-        double angle = base + turn;
+    /** Keeps the crossings in order of angle; a stand-in that grows with the angle saves the arc cosine. */
+    private int insert(int n, int on, int side, double x, double y) {
+        double angle = y >= 0 ? 1 - x : 3 + x;
+        double phi = arcs.phi[on];
+        // The base is such that base + side * turn lies in [0, 2 pi): the turn is in (0, pi), phi in (-pi, pi].
+        boolean below = phi > 0 ? side < 0 && y < 0 : side < 0 || y < 0;
+        double base = below ? phi + 2 * Math.PI : phi;
+        boolean starts = (side < 0) != (on == BladeArcs.INNER);
         int i = n;
         while (i > 0 && crossAngle[i - 1] > angle) {
             crossAngle[i] = crossAngle[i - 1];
@@ -186,14 +196,38 @@ final class BladeZones {
         return on == OPENING ? BladeArcs.INNER : on;
     }
 
-    /** Where arc of angle {@code k} starts on the circle of radius rho, rad. */
-    double start(int k, double rho) {
-        return startBase[k] + startSign(startOn[k]) * turn(startOn[k], rho);
+    /** Where the arcs of angle of a zone start and end on the circle of radius rho, rad. */
+    void ends(int zone, double rho, double[] starts, double[] stops) {
+        int k0 = first(zone);
+        for (int i = 0; i < count[zone]; i++) {
+            int k = k0 + i;
+            double turn = turn(startOn[k], rho);
+            starts[i] = startBase[k] + startSign(startOn[k]) * turn;
+            if (carrier(endOn[k]) != carrier(startOn[k])) {
+                turn = turn(endOn[k], rho);
+            }
+            stops[i] = endBase[k] - startSign(endOn[k]) * turn;
+        }
     }
 
-    /** Where arc of angle {@code k} ends on the circle of radius rho, rad, above its start. */
-    double end(int k, double rho) {
-        return endBase[k] - startSign(endOn[k]) * turn(endOn[k], rho);
+    /** The same on the zone's least circle (or its greatest), from the table. */
+    void ends(int zone, boolean greatest, double[] starts, double[] stops) {
+        int k0 = first(zone);
+        int row = BladeArcs.COUNT * (greatest ? toAt[zone] : fromAt[zone]);
+        double rho = greatest ? to[zone] : from[zone];
+        for (int i = 0; i < count[zone]; i++) {
+            int k = k0 + i;
+            starts[i] = startBase[k] + startSign(startOn[k]) * turnAt(row, startOn[k], rho);
+            stops[i] = endBase[k] - startSign(endOn[k]) * turnAt(row, endOn[k], rho);
+        }
+    }
+
+    private double turnAt(int row, int on, double rho) {
+        int i = row + carrier(on);
+        if (Double.isNaN(turnAt[i])) {
+            turnAt[i] = turn(on, rho);
+        }
+        return turnAt[i];
     }
 
     private double turn(int on, double rho) {
