@@ -12,6 +12,8 @@ public final class FoldedCover {
     /** How nearly a lap is found, as a share of the pivot radius; assumed, compared with polygons in the tests. */
     private static final double LAP_PRECISION = 2e-9;
 
+    private static final int MOST_STEPS = 80;
+
     private final ArcFold fold;
     private Band band;
     private double b;
@@ -47,29 +49,42 @@ public final class FoldedCover {
 
     /**
      * The least overlap, mm: blades shrunk all round by half of it are still light-tight. 0 when they leak as they
-     * are, at most {@link #LAP_CAP}. Near its root the widest gap grows in proportion to the shrinking, so secants
-     * through two leaking sizes close in on it from above, with bisection as the fall-back.
+     * are, at most {@link #LAP_CAP}, and that too where the shrunk blades leave nothing to cover.
      */
     public double lap(double clearRadius) {
-        if (!isTight(clearRadius, 0)) {
-            return 0;
-        }
-        double tight = 0;
-        double leaking = LAP_CAP / 2;
-        double gap = gap(clearRadius, leaking);
-        if (gap == 0) {
+        return isTight(clearRadius, 0) ? lapWhenTight(clearRadius) : 0;
+    }
+
+    /**
+     * The lap of blades known not to leak. Near its root the widest gap grows in proportion to the shrinking, so
+     * secants through two leaking sizes close in on it from above, with bisection as the fall-back.
+     */
+    double lapWhenTight(double clearRadius) {
+        double trivial = clearRadius - band.inscribedRadius(b);
+        if (trivial <= 0) {
             return LAP_CAP;
         }
+        // Blades shrunk by more than this are gone, or the opening that grows with them fills the clear disc.
+        double leaking = Math.min(LAP_CAP / 2, Math.min(band.width() / 2, 0.999 * trivial));
+        double gap = gap(clearRadius, leaking);
+        if (gap == 0) {
+            leaking /= 2;
+            gap = gap(clearRadius, leaking);
+            if (gap == 0) {
+                return LAP_CAP;
+            }
+        }
+        double tight = 0;
         double precision = LAP_PRECISION * band.pivotRadius();
         double guess = leaking / 2;
-        for (int i = 0; i < 80 && leaking - tight > precision; i++) {
+        for (int i = 0; i < MOST_STEPS && leaking - tight > precision; i++) {
             double found = gap(clearRadius, guess);
+            double middle = (tight + leaking) / 2;
             if (found == 0) {
+                boolean first = tight == 0;
                 tight = guess;
-                guess = i % 3 == 2 ? (tight + leaking) / 2 : Math.min(guess + precision / 2, (tight + leaking) / 2);
-                if (i == 0) {
-                    guess = (tight + leaking) / 2;
-                }
+                middle = (tight + leaking) / 2;
+                guess = first || i % 3 == 2 ? middle : Math.min(guess + precision / 2, middle);
                 continue;
             }
             double slope = (gap - found) / (leaking - guess);
