@@ -3,6 +3,7 @@ package ringleaf.draw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import ringleaf.curve.StrokeFont;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Path;

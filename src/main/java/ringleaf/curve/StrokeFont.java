@@ -1,4 +1,4 @@
-package ringleaf.draw;
+package ringleaf.curve;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,0 +1,105 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import ringleaf.mechanism.Making;
+import ringleaf.spec.shared.Screw;
+
+/**
+ * A leaf aperture as asked for: checked values, defaults filled in, the open ones absent.
+ *
+ * @param name of the mechanism in the spec
+ * @param clearRadius half the full opening, mm
+ * @param leastRadius half the least opening, mm, at least 0
+ * @param blades number of blades
+ * @param thickness of a blade, mm
+ * @param lap least overlap asked for, mm
+ * @param outer limit on the round housing
+ * @param depth greatest depth front to back, mm
+ * @param layouts of the drive pin that may be chosen from
+ * @param layoutGiven whether the spec says where the drive pin sits
+ * @param pinStyle how pins are made
+ * @param mirrored whether everything is built as the mirror image ({@code hand: right})
+ * @param linearSlot whether slots are to make the opening linear in the ring angle
+ * @param bladeWidth mm, when given
+ * @param bladeSpan rad, when given
+ * @param lever length, mm, when given
+ * @param leverAngle to the outward radial in the open pose, rad, when given
+ * @param pinDiameter mm
+ * @param ledge least width of the seat on which the ring rides, mm
+ * @param clearances room left on purpose
+ * @param screw that holds the housing together
+ * @param blade how blades are made
+ * @param plate how base, retainer, cover and servo plate are made
+ * @param ring how the drive ring is made
+ * @param spacer how the spacer ring is made
+ * @param gear how the pinion is made
+ * @param drive what turns the ring
+ */
+public record ApertureSpec(
+        String name,
+        double clearRadius,
+        double leastRadius,
+        int blades,
+        double thickness,
+        double lap,
+        OuterLimit outer,
+        OptionalDouble depth,
+        List<Layout> layouts,
+        boolean layoutGiven,
+        PinStyle pinStyle,
+        boolean mirrored,
+        boolean linearSlot,
+        OptionalDouble bladeWidth,
+        OptionalDouble bladeSpan,
+        OptionalDouble lever,
+        OptionalDouble leverAngle,
+        double pinDiameter,
+        double ledge,
+        Clearances clearances,
+        Screw screw,
+        Making blade,
+        Making plate,
+        Making ring,
+        Making spacer,
+        Making gear,
+        DriveSpec drive) {
+
+    /** The angle from one blade to the next, rad. */
+    public double pitch() {
+        return 2 * Math.PI / blades;
+    }
+
+    /** The way the pins of a blade need room, for the solver. */
+    BladeNeeds.PinNeeds pinNeeds() {
+        boolean posts = pinStyle == PinStyle.BASE_POSTS;
+        double running = pinDiameter + clearances.bore();
+        return new BladeNeeds.PinNeeds(
+                pinDiameter,
+                posts ? running : pinHole(),
+                holeEdge(),
+                posts ? pinDiameter : running,
+                pinDiameter + clearances.slot(),
+                clearances.slotEnd(),
+                Math.max(ring.leastWeb(), 0),
+                clearRadius + clearances.opening(),
+                ApertureChecks.PRESSURE_WARN,
+                ApertureChecks.PRESSURE_FAIL);
+    }
+
+    /** Least blade left round a pin hole, mm. */
+    double holeEdge() {
+        return blade.holeEdge(pinHole());
+    }
+
+    /** What the joints leave free. */
+    Play play() {
+        double position = Math.max(blade.repeatability(), Math.max(plate.repeatability(), ring.repeatability()));
+        return new Play(clearances.bore(), clearances.slot(), clearances.ringRadial(), position);
+    }
+
+    /** Diameter of the hole in a blade into which a pin is set, mm. */
+    public double pinHole() {
+        return pinDiameter;
+    }
+}
