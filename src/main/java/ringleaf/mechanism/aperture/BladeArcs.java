@@ -117,6 +117,39 @@ final class BladeArcs {
         return toCentreArc(x, y) <= halfWidth;
     }
 
+    /** Distance from the pivot to the farthest point of the blade within {@code clear} mm of the axis; 0 if none. */
+    double farthestFromPivot(double clear) {
+        double most = 0;
+        for (int i = 0; i < COUNT; i++) {
+            double d = dist[i];
+            double r = rad[i];
+            double cos = ((clear - r) * (clear + r) + d * d) / (2 * clear * d);
+            if (!(Math.abs(cos) < 1)) {
+                continue;
+            }
+            double sin = Math.sqrt((1 - cos) * (1 + cos));
+            for (int side = -1; side <= 1; side += 2) {
+                double x = clear * (cosPhi[i] * cos - sinPhi[i] * side * sin);
+                double y = clear * (sinPhi[i] * cos + cosPhi[i] * side * sin);
+                double ux = x - d * cosPhi[i];
+                double uy = y - d * sinPhi[i];
+                if (ux * midX[i] + uy * midY[i] >= cosHalf[i] * r) {
+                    most = Math.max(most, norm(x - dist[ROOT], y));
+                }
+            }
+        }
+        // Farther in only the tip can be: along the edges the distance from the pivot grows as far as the end.
+        double ex = dist[END] * cosPhi[END];
+        double ey = dist[END] * sinPhi[END];
+        double chord = norm(ex - dist[ROOT], ey);
+        double out = 1 + halfWidth / chord;
+        double tipX = dist[ROOT] + (ex - dist[ROOT]) * out;
+        if (norm(tipX, ey * out) <= clear) {
+            most = Math.max(most, chord + halfWidth);
+        }
+        return most;
+    }
+
     /** Greatest distance of the outline from the axis, mm. */
     double greatest() {
         double most = Math.max(Math.max(joint[0], joint[1]), Math.max(joint[2], joint[3]));
