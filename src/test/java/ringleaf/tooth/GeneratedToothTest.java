@@ -24,7 +24,7 @@ import ringleaf.geom.Tolerance;
  * corners, is rolled along the gear in small steps, and what it sweeps is the tooth space.
  */
 class GeneratedToothTest {
-    private static final int STEPS = 700;
+    private static final int STEPS = 350;
 
     static List<ToothForm> forms() {
         return List.of(
@@ -101,7 +101,7 @@ class GeneratedToothTest {
         });
         // Shrinking and growing again rounds the corners with arcs that touch both sides.
         double rounding = rack.rounding() * module;
-        BufferParameters fine = new BufferParameters(120);
+        BufferParameters fine = new BufferParameters(60);
         fine.setSimplifyFactor(1e-7);
         return BufferOp.bufferOp(BufferOp.bufferOp(sharp, -rounding, fine), rounding, fine);
     }

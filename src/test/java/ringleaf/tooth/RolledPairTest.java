@@ -53,15 +53,40 @@ class RolledPairTest {
         }
     }
 
+    /**
+     * One tooth of the gear alone, touched on its counter-clockwise flank: the gap stays closed exactly from the
+     * computed beginning of contact to its end. Past an end it opens with the square of the way, so the two are told
+     * apart within a fraction of a millimetre along the line of action.
+     */
     @ParameterizedTest
     @MethodSource("pairs")
-    void sectorIsEngagedWhereThePathOfContactSays(GearPair pair) {
-        // A flank of the gear that has turned past the computed angle from the pitch point no longer touches.
+    void oneToothTouchesOverTheComputedAngles(GearPair pair) {
+        Polygon pinion = Flattened.polygon(GearOutlineTest.gear(pair.pinion()), CHORD);
+        Polygon tooth = firstTooth(pair.gear());
         ContactPath path = pair.contact();
-        double arc = path.gearAngleBefore() + path.gearAngleAfter();
-        assertThat(arc).isLessThan(2 * path.gearAngleUnderPinion());
-        double expected = path.ratio() * pair.gear().pitchAngle();
-        assertThat(arc).isCloseTo(expected, within(1e-12));
+        double base = pair.gear().baseRadius();
+        double atPitchPoint = DIRECTION - pair.gear().halfAngleAt(pair.gearWorkingRadius());
+        double inside = 0.03 / base;
+        double outside = -0.3 / base;
+        double[] starts = {path.gearAngleBefore(), path.gearAngleAfter()};
+        for (int i = 0; i < 2; i++) {
+            double side = i == 0 ? 1 : -1;
+            assertThat(gap(pair, tooth, pinion, atPitchPoint + side * (starts[i] - inside))).isLessThan(0.0025);
+            assertThat(gap(pair, tooth, pinion, atPitchPoint + side * (starts[i] - outside))).isGreaterThan(0.004);
+        }
+    }
+
+    private static double gap(GearPair pair, Polygon tooth, Polygon pinion, double turn) {
+        double almost = pair.pinionPlay() / 2 - 0.001 / pair.pinion().baseRadius();
+        return distance(turned(tooth, turn), meshed(pair, pinion, turn, almost));
+    }
+
+    private static Polygon firstTooth(ToothForm form) {
+        double half = form.pitchAngle() / 2;
+        Point up = Point.polar(2 * form.tipRadius(), half);
+        Polygon wedge = Flattened.FACTORY.createPolygon(
+                Flattened.coordinates(List.of(Point.ORIGIN, new Point(up.x(), -up.y()), up, Point.ORIGIN)));
+        return (Polygon) Flattened.polygon(GearOutlineTest.gear(form), CHORD).intersection(wedge);
     }
 
     private static double distance(Polygon a, Polygon b) {
