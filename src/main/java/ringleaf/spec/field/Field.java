@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import ringleaf.spec.text.Node;
 import ringleaf.spec.text.Place;
+import ringleaf.spec.text.Problems;
 import ringleaf.spec.text.SpecSource;
 
 /**
@@ -218,7 +219,7 @@ public final class Field<T> {
         if (defaultText.isEmpty()) {
             return null;
         }
-        ringleaf.spec.text.Problems problems = new ringleaf.spec.text.Problems();
+        Problems problems = new Problems();
         Place place = SpecSource.ofOption("default of " + name, defaultText).whole();
         T value = type.read(new Node.Scalar(place, defaultText, true), place, new Reading(LengthUnit.MM, problems));
         if (value == null) {
@@ -227,7 +228,8 @@ public final class Field<T> {
         return value;
     }
 
-    Map<String, Object> schema(boolean inMillimetres) {
+    /** JSON Schema of the value; {@code inMillimetres} when bare lengths are surely millimetres. */
+    public Map<String, Object> schema(boolean inMillimetres) {
         return FieldSchema.of(this, inMillimetres);
     }
 }

@@ -1,6 +1,7 @@
 package ringleaf.spec.field;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import ringleaf.spec.text.Node;
 import ringleaf.spec.text.Place;
@@ -46,10 +47,11 @@ record NameType(String catalogue) implements FieldType<String> {
         return c >= '0' && c <= '9' || c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z';
     }
 
+    /** A name may look like a number: bearings are called 623. */
     @Override
     public Map<String, Object> schema(boolean inMillimetres) {
         Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("type", "string");
+        schema.put("type", List.of("string", "number"));
         schema.put("pattern", PATTERN);
         return schema;
     }

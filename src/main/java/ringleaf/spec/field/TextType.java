@@ -1,6 +1,7 @@
 package ringleaf.spec.field;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import ringleaf.spec.text.Node;
 import ringleaf.spec.text.Place;
@@ -51,10 +52,11 @@ record TextType(int longest) implements FieldType<String> {
         return -1;
     }
 
+    /** A text may look like a number: {@code title: 64} is one. */
     @Override
     public Map<String, Object> schema(boolean inMillimetres) {
         Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("type", "string");
+        schema.put("type", List.of("string", "number", "boolean"));
         schema.put("minLength", 1);
         schema.put("maxLength", longest);
         return schema;

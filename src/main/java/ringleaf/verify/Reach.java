@@ -1,0 +1,71 @@
+package ringleaf.verify;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import ringleaf.geom.Point;
+
+/**
+ * How far two shapes are apart, or how deep they overlap.
+ *
+ * @param distance mm between them, exact to rounding; 0 when they touch or overlap by no more than the tolerance;
+ *     negative when they overlap: the diameter of the greatest circle in what they share
+ * @param at where
+ */
+record Reach(double distance, Point at) {
+
+    /**
+     * @param limit distances from here on are of no interest and come back as the limit
+     * @param tolerance overlaps up to this deep count as touching, mm
+     */
+    static Reach of(Shape a, Shape b, double limit, double tolerance) {
+        if (a.gapTo(b) >= limit) {
+            return new Reach(limit, Point.ORIGIN);
+        }
+        Nearest nearest = new Nearest(limit);
+        nearest.between(a, b);
+        if (nearest.distance > tolerance * 1e-6 && !holds(a, b) && !holds(b, a)) {
+            return new Reach(nearest.distance, nearest.middle());
+        }
+        Reach overlap = overlap(a, b, tolerance);
+        return overlap == null ? new Reach(0, nearest.middle()) : overlap;
+    }
+
+    private static boolean holds(Shape outer, Shape inner) {
+        return outer.contains(inner.pieces[0].x0, inner.pieces[0].y0);
+    }
+
+    private static Reach overlap(Shape a, Shape b, double tolerance) {
+        double fine = tolerance / 4;
+        Geometry shared =
+                OverlayNGRobust.overlay(Chords.lean(a, fine), Chords.lean(b, fine), OverlayNG.INTERSECTION);
+        if (shared.isEmpty() || shared.buffer(-tolerance / 2).isEmpty()) {
+            return null;
+        }
+        Reach deepest = null;
+        for (Polygon polygon : polygons(shared)) {
+            MaximumInscribedCircle circle = new MaximumInscribedCircle(polygon, fine);
+            double depth = 2 * circle.getRadiusLine().getLength();
+            if (deepest == null || -depth < deepest.distance) {
+                Coordinate c = circle.getCenter().getCoordinate();
+                deepest = new Reach(-depth, new Point(c.x, c.y));
+            }
+        }
+        return deepest == null || -deepest.distance <= tolerance ? null : deepest;
+    }
+
+    static List<Polygon> polygons(Geometry geometry) {
+        List<Polygon> polygons = new ArrayList<>();
+        for (int i = 0; i < geometry.getNumGeometries(); i++) {
+            if (geometry.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+                polygons.add(polygon);
+            }
+        }
+        return polygons;
+    }
+}

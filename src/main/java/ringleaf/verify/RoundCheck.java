@@ -1,0 +1,49 @@
+package ringleaf.verify;
+
+import java.util.List;
+import ringleaf.geom.Point;
+import ringleaf.part.Finding;
+import ringleaf.part.Requirement;
+
+/** Members stay within a circle about the origin; exact on lines and arcs. */
+final class RoundCheck extends Check {
+    private final Requirement.FitsRound required;
+
+    RoundCheck(Scene scene, Requirement.FitsRound required) {
+        super(scene);
+        this.required = required;
+    }
+
+    @Override
+    Measure measure(Pose pose, Figures figures) {
+        double most = -1;
+        String place = "";
+        for (int i = 0; i < pose.shapes.length; i++) {
+            int member = scene.slabs.get(i).member;
+            if (!required.members().contains(member)) {
+                continue;
+            }
+            Point far = pose.shapes[i].farthestFrom(0, 0);
+            if (far.norm() > most + scene.hair) {
+                most = far.norm();
+                place = name(member) + ", " + Words.at(far);
+            }
+        }
+        if (most < 0) {
+            return null;
+        }
+        return new Measure(pose.state, required.diameter() - 2 * most, 2 * most, required.diameter(), place);
+    }
+
+    @Override
+    void conclude(Measure[] measures, List<Finding> findings) {
+        Measure worst = Measure.worst(measures, scene.hair);
+        if (worst == null) {
+            findings.add(still(required.check(), 0, 0, required.diameter(), "", "Nothing is there to measure."));
+            return;
+        }
+        String who = worst.place().substring(0, worst.place().lastIndexOf(", at ("));
+        findings.add(finding(required.check(), worst, "mm", "The " + who + " reaches farthest out, to a diameter of "
+                + Words.mm(worst.value()) + "; " + Words.mm(worst.limit()) + " is allowed"));
+    }
+}

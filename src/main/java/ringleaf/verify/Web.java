@@ -1,0 +1,6 @@
+package ringleaf.verify;
+
+import ringleaf.geom.Point;
+
+/** A thin place: its width in mm, where, and between what. */
+record Web(double width, Point at, String what) {}

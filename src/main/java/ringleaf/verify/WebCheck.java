@@ -1,0 +1,102 @@
+package ringleaf.verify;
+
+import java.util.List;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.part.Finding;
+import ringleaf.part.Layer;
+import ringleaf.part.Member;
+import ringleaf.part.Part;
+import ringleaf.part.Requirement;
+
+/** Enough material stands between the contours of a part, and at its necks; needs no motion. */
+final class WebCheck extends Check {
+    private final Requirement.LeastWeb required;
+
+    WebCheck(Scene scene, Requirement.LeastWeb required) {
+        super(scene);
+        this.required = required;
+    }
+
+    @Override
+    Measure measure(Pose pose, Figures figures) {
+        return null;
+    }
+
+    @Override
+    void conclude(Measure[] measures, List<Finding> findings) {
+        Part part = part();
+        if (part == null) {
+            findings.add(still(required.check(), -required.web(), 0, required.web(), required.part(),
+                    "There is no part " + required.part() + " to look for webs in."));
+            return;
+        }
+        Web least = new Web(Double.POSITIVE_INFINITY, Point.ORIGIN, "");
+        int level = 0;
+        for (Layer layer : part.layers()) {
+            level++;
+            for (Region region : layer.regions()) {
+                Web web = between(region);
+                Web neck = Necks.narrowest(region, required.web(), scene.tolerance);
+                web = neck != null && neck.width() < web.width() ? neck : web;
+                if (web.width() < least.width() - scene.hair) {
+                    String where = part.layers().size() > 1 ? ", level " + level : "";
+                    least = new Web(web.width(), web.at(), where + ", " + web.what());
+                }
+            }
+        }
+        report(part, least, findings);
+    }
+
+    private void report(Part part, Web least, List<Finding> findings) {
+        if (Double.isInfinite(least.width())) {
+            findings.add(still(required.check(), 0, required.web(), required.web(), part.name(),
+                    "The " + part.name() + " has one plain outline and no neck under "
+                            + Words.mm(required.web()) + "."));
+            return;
+        }
+        double margin = least.width() - required.web();
+        String message = least.width() < 0
+                ? "The " + part.name() + " has a hole that does not lie inside it."
+                : "The thinnest web of the " + part.name() + " is " + Words.mm(least.width()) + "; "
+                        + Words.mm(required.web()) + " must stand.";
+        findings.add(still(required.check(), margin, least.width(), required.web(),
+                part.name() + least.what() + ", " + Words.at(least.at()), message));
+    }
+
+    /** The thinnest place between two contours of a region; infinite when there is only one. */
+    private Web between(Region region) {
+        Shape shape = Shape.of(region);
+        Web least = new Web(Double.POSITIVE_INFINITY, Point.ORIGIN, "");
+        for (int i = 0; i < shape.contours(); i++) {
+            Shape first = shape.filled(i);
+            for (int j = i + 1; j < shape.contours(); j++) {
+                Shape second = shape.filled(j);
+                Nearest nearest = new Nearest(least.width());
+                nearest.between(first, second);
+                Piece p = second.pieces[0];
+                Piece q = first.pieces[0];
+                boolean misplaced = i == 0
+                        ? !first.encloses(0, p.x0, p.y0)
+                        : first.encloses(0, p.x0, p.y0) || second.encloses(0, q.x0, q.y0);
+                if (misplaced && nearest.distance > scene.hair) {
+                    return new Web(-1, new Point(p.x0, p.y0), "hole " + j);
+                }
+                if (nearest.distance < least.width()) {
+                    String what = i == 0 ? "edge to hole " + j : "hole " + i + " to hole " + j;
+                    least = new Web(nearest.distance, nearest.middle(), what);
+                }
+            }
+        }
+        return least;
+    }
+
+    private Part part() {
+        for (Member member : scene.assembly.members()) {
+            if (member.part().name().equals(required.part())) {
+                return member.part();
+            }
+        }
+        return null;
+    }
+}
