@@ -2,7 +2,8 @@ package ringleaf.mechanism.aperture;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import ringleaf.mechanism.Making;
+import java.util.Set;
+import ringleaf.mechanism.Material;
 import ringleaf.spec.shared.Screw;
 
 /**
@@ -35,6 +36,7 @@ import ringleaf.spec.shared.Screw;
  * @param spacer how the spacer ring is made
  * @param gear how the pinion is made
  * @param drive what turns the ring
+ * @param given paths of the fields that the spec gives, within the mechanism
  */
 public record ApertureSpec(
         String name,
@@ -58,12 +60,13 @@ public record ApertureSpec(
         double ledge,
         Clearances clearances,
         Screw screw,
-        Making blade,
-        Making plate,
-        Making ring,
-        Making spacer,
-        Making gear,
-        DriveSpec drive) {
+        Material blade,
+        Material plate,
+        Material ring,
+        Material spacer,
+        Material gear,
+        DriveSpec drive,
+        Set<String> given) {
 
     /** The angle from one blade to the next, rad. */
     public double pitch() {

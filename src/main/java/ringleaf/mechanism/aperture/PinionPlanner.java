@@ -45,9 +45,10 @@ final class PinionPlanner {
     /**
      * The drive for a ring with this cavity and these slots.
      *
+     * @param at direction of the pinion in the unmirrored frame, rad
      * @param travel ring angle from open to closed, signed
      */
-    PinionPlan plan(double cavity, double slotOuter, double travel, double overTravel) {
+    PinionPlan plan(double at, double cavity, double slotOuter, double travel, double overTravel) {
         double shift = 0;
         int gearTeeth = 0;
         int pinionTeeth = 0;
@@ -66,7 +67,7 @@ final class PinionPlanner {
         double covered = Math.abs(travel) + 2 * (mesh + overTravel);
         int spaces = (int) Math.ceil(covered / sector.pitchAngle() - 1e-9) + 1 + 2 * wanted.spareTeeth();
         return new PinionPlan(
-                wanted.at(),
+                at,
                 travel,
                 pair,
                 Math.min(spaces, gearTeeth - 1),

@@ -8,7 +8,7 @@ import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
-import ringleaf.mechanism.Making;
+import ringleaf.mechanism.Material;
 import ringleaf.spec.shared.Servo;
 
 /**
@@ -44,7 +44,7 @@ record ServoMount(
 
     static ServoMount of(ApertureSpec spec, Stack stack, PinionPlan plan) {
         Servo servo = plan.servo();
-        Making gear = spec.gear();
+        Material gear = spec.gear();
         double top = stack.retainerBottom() - spec.clearances().pinionAxial();
         double need = stack.ringTop() - stack.ringBottom() + spec.clearances().ringAxial();
         int sheets = gear.sheet() ? Math.max(1, (int) Math.ceil(need / gear.thickness() - 1e-9)) : 0;

@@ -1,6 +1,6 @@
 package ringleaf.mechanism.aperture;
 
-import ringleaf.mechanism.Making;
+import ringleaf.mechanism.Material;
 
 /**
  * The heights of everything, mm; the base plate's back face is z = 0 and the ring lies towards +z.
@@ -119,7 +119,7 @@ record Stack(
         return coverMaking(spec).thickness();
     }
 
-    static Making coverMaking(ApertureSpec spec) {
+    static Material coverMaking(ApertureSpec spec) {
         return spec.blade().sheet() ? spec.blade() : spec.plate();
     }
 
@@ -136,7 +136,7 @@ record Stack(
         return ringBottom - baseTop;
     }
 
-    private static int sheetsOver(double need, Making making) {
+    private static int sheetsOver(double need, Material making) {
         return Math.max(1, (int) Math.ceil(need / making.thickness() - 1e-9));
     }
 }

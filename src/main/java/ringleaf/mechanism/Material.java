@@ -23,7 +23,7 @@ import ringleaf.spec.shared.Stock;
  * @param friction coefficient of sliding against the usual partner, ±50 %
  * @param slopeLimit greatest slope at which leaves of it still lie on one another, rad
  */
-public record Making(
+public record Material(
         String process,
         String stock,
         boolean sheet,
@@ -41,9 +41,9 @@ public record Making(
         double slopeLimit) {
 
     /** A process and a stock of the catalogue, in a thickness, mm. */
-    public static Making of(MakingProcess process, Stock stock, double thickness) {
+    public static Material of(MakingProcess process, Stock stock, double thickness) {
         Stock sized = stock.ofThickness(thickness);
-        return new Making(
+        return new Material(
                 process.name(),
                 stock.name(),
                 !process.makesLayers(),
