@@ -52,26 +52,31 @@ public final class FoldedCover {
      * are, at most {@link #LAP_CAP}, and that too where the shrunk blades leave nothing to cover.
      */
     public double lap(double clearRadius) {
-        return isTight(clearRadius, 0) ? lapWhenTight(clearRadius) : 0;
+        return lap(clearRadius, LAP_CAP);
+    }
+
+    /** The least overlap like {@link #lap(double)}, with a cap of one's own, mm. */
+    public double lap(double clearRadius, double cap) {
+        return isTight(clearRadius, 0) ? lapWhenTight(clearRadius, cap) : 0;
     }
 
     /**
      * The lap of blades known not to leak. Near its root the widest gap grows in proportion to the shrinking, so
      * secants through two leaking sizes close in on it from above, with bisection as the fall-back.
      */
-    double lapWhenTight(double clearRadius) {
+    double lapWhenTight(double clearRadius, double cap) {
         double trivial = clearRadius - band.inscribedRadius(b);
         if (trivial <= 0) {
-            return LAP_CAP;
+            return cap;
         }
         // Blades shrunk by more than this are gone, or the opening that grows with them fills the clear disc.
-        double leaking = Math.min(LAP_CAP / 2, Math.min(band.width() / 2, 0.999 * trivial));
+        double leaking = Math.min(cap / 2, Math.min(band.width() / 2, 0.999 * trivial));
         double gap = gap(clearRadius, leaking);
         if (gap == 0) {
             leaking /= 2;
             gap = gap(clearRadius, leaking);
             if (gap == 0) {
-                return LAP_CAP;
+                return cap;
             }
         }
         double tight = 0;

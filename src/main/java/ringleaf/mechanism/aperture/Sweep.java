@@ -24,6 +24,8 @@ public final class Sweep {
     public final double[] lap;
     /** What play can take from the lap, mm. */
     public final double[] loss;
+    /** Lap less loss, mm, below 0 where play can open a gap; the lap is not capped here. */
+    public final double[] lapAfterPlay;
     /** Slot pressure angle, rad, unsigned. */
     public final double[] pressure;
     /** Distance of the drive pin from the axis, mm. */
@@ -46,6 +48,7 @@ public final class Sweep {
         leak = new double[states];
         lap = new double[states];
         loss = new double[states];
+        lapAfterPlay = new double[states];
         pressure = new double[states];
         pinRadius = new double[states];
         reach = new double[states];
@@ -63,8 +66,12 @@ public final class Sweep {
             cover.at(band, b);
             double area = cover.leakArea(clearRadius);
             leak[i] = area < LEAST_LEAK ? 0 : area;
-            lap[i] = leak[i] > 0 ? 0 : cover.lapWhenTight(clearRadius);
             loss[i] = play.loss(law, b, clearRadius);
+            // The cap on what is reported must not hide a lap that outweighs a large loss.
+            double cap = Math.max(FoldedCover.LAP_CAP, loss[i] + FoldedCover.LAP_CAP);
+            double whole = leak[i] > 0 ? 0 : cover.lapWhenTight(clearRadius, cap);
+            lap[i] = Math.min(FoldedCover.LAP_CAP, whole);
+            lapAfterPlay[i] = whole - loss[i];
             pressure[i] = law.pressure(b);
             pinRadius[i] = band.pinRadius(law.pin(), b);
             reach[i] = band.reach(b, law.pin(), ear);
@@ -95,22 +102,6 @@ public final class Sweep {
 
     public int states() {
         return bladeAngle.length;
-    }
-
-    /** Lap less loss at a state, mm. */
-    public double lapAfterPlay(int state) {
-        return lap[state] - loss[state];
-    }
-
-    /** The first state in which lap less loss is least. */
-    public int leastLapAfterPlay() {
-        int least = 0;
-        for (int i = 1; i < states(); i++) {
-            if (lapAfterPlay(i) < lapAfterPlay(least)) {
-                least = i;
-            }
-        }
-        return least;
     }
 
     /** The first state with the least value. */
