@@ -25,21 +25,21 @@ public record RackOutline(double module, BasicRack rack, double thinning) {
             throw new IllegalArgumentException("a module is above 0 mm, not " + module);
         }
         double tip = (Math.PI / 2 - 2 * rack.addendum() * Math.tan(rack.pressureAngle())) * module - thinning;
-        if (!(tip > 0) || !(rootLand() > -1e-12 * module)) {
+        if (!(tip > 0) || !(rootLand(module, rack, thinning) > -1e-12 * module)) {
             throw new IllegalArgumentException("thinning " + thinning + " mm leaves no tip or no room for the roots");
         }
     }
 
     /** Half the width of the flat between the root arcs of a space, mm; 0 for a full round. */
-    private double rootLand() {
+    private static double rootLand(double module, BasicRack rack, double thinning) {
         double rounding = rack.rounding() * module;
         double depth = rack.dedendum() * module;
         double angle = rack.pressureAngle();
-        return spaceHalf() - (depth - rounding) * Math.tan(angle) - rounding / Math.cos(angle);
+        return spaceHalf(module, thinning) - (depth - rounding) * Math.tan(angle) - rounding / Math.cos(angle);
     }
 
     /** Half the width of a space on the datum line, mm. */
-    private double spaceHalf() {
+    private static double spaceHalf(double module, double thinning) {
         return (module * Math.PI / 2 + thinning) / 2;
     }
 
@@ -81,13 +81,14 @@ public record RackOutline(double module, BasicRack rack, double thinning) {
     /** One space about x = 0 from the right tip corner to the left one: flank, arc, land, arc, flank. */
     private List<Segment> space() {
         double slope = Math.tan(rack.pressureAngle());
+        double half = spaceHalf(module, thinning);
         double rounding = rack.rounding() * module;
         double depth = rack.dedendum() * module;
         double touch = rack.straightDepth() * module;
         double tip = rack.addendum() * module;
-        double land = Math.max(0, rootLand());
-        Point corner = new Point(spaceHalf() + tip * slope, tip);
-        Point end = new Point(spaceHalf() - touch * slope, -touch);
+        double land = Math.max(0, rootLand(module, rack, thinning));
+        Point corner = new Point(half + tip * slope, tip);
+        Point end = new Point(half - touch * slope, -touch);
         Point centre = new Point(land, rounding - depth);
         Point foot = new Point(land, -depth);
         double sweep = Math.PI / 2 - rack.pressureAngle();
