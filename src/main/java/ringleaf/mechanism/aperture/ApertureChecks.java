@@ -23,12 +23,14 @@ final class ApertureChecks {
     private final ApertureDesign design;
     private final ApertureSpec spec;
     private final Sweep sweep;
+    private final ApertureParts parts;
     private final List<Finding> found = new ArrayList<>();
 
-    ApertureChecks(ApertureDesign design, Sweep sweep) {
+    ApertureChecks(ApertureDesign design, Sweep sweep, ApertureParts parts) {
         this.design = design;
         this.spec = design.spec();
         this.sweep = sweep;
+        this.parts = parts;
     }
 
     List<Finding> all() {
@@ -39,7 +41,9 @@ final class ApertureChecks {
         webs();
         StackChecks stack = new StackChecks(design);
         found.addAll(stack.all());
-        design.pinionPlan().ifPresent(plan -> found.addAll(new DriveChecks(design, plan).all()));
+        ServoTorque torque = ServoTorque.of(design, sweep, area("blade"), area("drive-ring"));
+        design.pinionPlan().ifPresent(plan -> found.addAll(new DriveChecks(design, plan, torque).all()));
+        clearest();
         return found;
     }
 
@@ -72,10 +76,10 @@ final class ApertureChecks {
         int thin = Sweep.leastOf(sweep.lap);
         found.add(Finding.atLeast(
                 "lap", sweep.lap[thin] + HAIR, spec.lap(), "mm", where(thin), "least overlap of the blades"));
-        int worst = sweep.leastLapAfterPlay();
+        int worst = Sweep.leastOf(sweep.lapAfterPlay);
         found.add(Finding.atLeast(
                 "lap-after-play",
-                sweep.lapAfterPlay(worst) + HAIR,
+                sweep.lapAfterPlay[worst] + HAIR,
                 0,
                 "mm",
                 where(worst),
@@ -164,6 +168,29 @@ final class ApertureChecks {
                 "mm",
                 "pin hole of a blade",
                 "blade left round a pin hole"));
+    }
+
+    private void clearest() {
+        Clearest least = Clearest.at(design, sweep, 0);
+        int at = 0;
+        for (int i = 1; i < sweep.states(); i++) {
+            Clearest one = Clearest.at(design, sweep, i);
+            if (one.distance() < least.distance()) {
+                least = one;
+                at = i;
+            }
+        }
+        found.add(Finding.atLeast(
+                "nothing-touches",
+                least.distance(),
+                ApertureRequirements.APART,
+                "mm",
+                where(at) + ", " + least.pair(),
+                "least clearance of what is meant to stay apart"));
+    }
+
+    private double area(String part) {
+        return parts.named(part).layers().get(0).regions().get(0).area();
     }
 
     private String where(int state) {

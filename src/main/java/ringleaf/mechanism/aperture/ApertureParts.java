@@ -7,9 +7,34 @@ import ringleaf.part.Words;
 
 /** All parts of an aperture, made and bought, unmirrored, from the back to the front. */
 final class ApertureParts {
-    private ApertureParts() {}
+    private final List<Part> parts;
+    private final double deviation;
 
-    static List<Part> of(ApertureDesign design) {
+    ApertureParts(ApertureDesign design) {
+        RingPart ring = new RingPart(design);
+        this.deviation = ring.deviation();
+        this.parts = all(design, ring);
+    }
+
+    List<Part> parts() {
+        return parts;
+    }
+
+    /** Worst distance of any smooth curve's arcs from the curve, mm; 0 when everything is lines and circles anyway. */
+    double deviation() {
+        return deviation;
+    }
+
+    Part named(String name) {
+        for (Part part : parts) {
+            if (part.name().equals(name)) {
+                return part;
+            }
+        }
+        throw new IllegalArgumentException(name);
+    }
+
+    private static List<Part> all(ApertureDesign design, RingPart ring) {
         PlateParts plates = new PlateParts(design);
         List<Part> parts = new ArrayList<>();
         boolean servoPlate = design.mount().map(ServoMount::hasPlate).orElse(false);
@@ -24,9 +49,9 @@ final class ApertureParts {
         BladeParts blades = new BladeParts(design);
         parts.add(blades.blade());
         parts.addAll(blades.pins());
-        parts.add(new RingPart(design).part());
+        parts.add(ring.part());
         if (design.pinionPlan().isPresent()) {
-            parts.addAll(new PinionParts(design).parts());
+            parts.addAll(new PinionParts(design, ring.teeth()).parts());
         }
         parts.add(plates.retainer());
         screws(design, servoPlate, parts);

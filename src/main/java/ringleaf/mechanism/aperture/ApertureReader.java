@@ -192,7 +192,7 @@ final class ApertureReader {
     }
 
     private static double room(Values own, Field<Double> field) {
-        return own == null ? field.defaultOf() : own.require(field);
+        return own == null ? field.defaultValue() : own.require(field);
     }
 
     private OptionalDouble open(Field<Double> field) {

@@ -75,7 +75,7 @@ final class ApertureRequirements {
         int ring = index("drive-ring");
         boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
         PlateParts plates = new PlateParts(design);
-        Contour slot = SlotOutline.of(design);
+        Contour slot = SlotOutline.of(design).contour();
         List<Integer> blades = indices("blade");
         for (int i = 0; i < spec.blades(); i++) {
             Placement turn = Placement.turn(i * spec.pitch());

@@ -62,7 +62,8 @@ final class BladeParts {
             return band;
         }
         Contour joined = Overlay.union(pieces).get(0).outer();
-        return Fillet.concave(joined, Math.min(h / 2, 1));
+        // The pieces' own joints are smooth, so every corner is one where an ear meets the band.
+        return Fillet.rounded(joined, Math.min(h / 2, 1), corner -> true);
     }
 
     Region region() {

@@ -19,16 +19,27 @@ final class DriveChecks {
 
     private final ApertureDesign design;
     private final PinionPlan plan;
+    private final ServoTorque torque;
 
-    DriveChecks(ApertureDesign design, PinionPlan plan) {
+    DriveChecks(ApertureDesign design, PinionPlan plan, ServoTorque torque) {
         this.design = design;
         this.plan = plan;
+        this.torque = torque;
     }
 
     List<Finding> all() {
         List<Finding> found = new ArrayList<>();
         found.add(engaged());
         found.add(reaches());
+        found.add(Finding.atMost(
+                "servo-torque",
+                torque.drive(),
+                plan.servo().torque() / 2,
+                "Nmm",
+                plan.servo().name(),
+                "estimate: " + torque.range() + "; lying flat, blades pressed together by weight and bending, against"
+                        + " half the stall torque. A stalled servo strips teeth and bends pins: stop it in software"
+                        + " before the stops"));
         teeth(found, "pinion", plan.pinion());
         teeth(found, "sector", plan.sector());
         ContactPath contact = plan.pair().contact();

@@ -35,7 +35,7 @@ final class DriveReader {
         Optional<Values> given = request.values().given(ApertureFields.DRIVE);
         if (given.isEmpty()) {
             double width = usualArm();
-            return new DriveSpec.Hand(ApertureFields.AT.defaultOf(), width, 2.5 * width, OptionalDouble.empty());
+            return new DriveSpec.Hand(ApertureFields.AT.defaultValue(), width, 2.5 * width, OptionalDouble.empty());
         }
         Values drive = given.get();
         if (drive.get(ApertureFields.BY).orElse("pinion").equals("hand")) {

@@ -8,12 +8,10 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
-import ringleaf.geom.Tolerance;
 import ringleaf.spec.shared.Servo;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
-import ringleaf.tooth.GearOutline;
 
 /** The pinion in its place beside the ring, and what is bought with it. */
 final class PinionParts {
@@ -23,11 +21,13 @@ final class PinionParts {
     private final ApertureDesign design;
     private final PinionPlan plan;
     private final ServoMount mount;
+    private final Teeth teeth;
 
-    PinionParts(ApertureDesign design) {
+    PinionParts(ApertureDesign design, Teeth teeth) {
         this.design = design;
         this.plan = design.pinionPlan().orElseThrow();
         this.mount = design.mount().orElseThrow();
+        this.teeth = teeth;
     }
 
     List<Part> parts() {
@@ -49,7 +49,7 @@ final class PinionParts {
     }
 
     private Part pinion() {
-        Contour outline = GearOutline.of(plan.pinion(), Tolerance.CURVE)
+        Contour outline = teeth.pinion()
                 .external()
                 .placed(new Placement(plan.phase(), plan.centre()));
         List<Contour> holes = holes();

@@ -9,10 +9,8 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
-import ringleaf.geom.Tolerance;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
-import ringleaf.tooth.GearOutline;
 
 /** The drive ring: slots for the drive pins, a round rim, and the teeth or the arm that turn it. */
 final class RingPart {
@@ -22,19 +20,22 @@ final class RingPart {
     private final ApertureDesign design;
     private final ApertureSpec spec;
     private final Rim rim;
+    private final Teeth teeth;
+    private final SlotOutline slot;
 
     RingPart(ApertureDesign design) {
         this.design = design;
         this.spec = design.spec();
         this.rim = design.rim();
+        this.teeth = design.pinionPlan().map(Teeth::of).orElse(null);
+        this.slot = SlotOutline.of(design);
     }
 
     Part part() {
         List<Contour> holes = new ArrayList<>();
         holes.add(Contour.circle(Point.ORIGIN, rim.opening()));
-        Contour slot = slot();
         for (int i = 0; i < spec.blades(); i++) {
-            holes.add(slot.placed(Placement.turn(i * spec.pitch())));
+            holes.add(slot.contour().placed(Placement.turn(i * spec.pitch())));
         }
         List<Path> marks = new ArrayList<>();
         if (design.drive() instanceof HandPlan plan) {
@@ -57,8 +58,7 @@ final class RingPart {
             blank = plan.ringOutline(rim);
         } else {
             PinionPlan plan = (PinionPlan) design.drive();
-            blank = GearOutline.of(plan.sector(), Tolerance.CURVE)
-                    .sectorRim(rim.rim(), plan.spaces(), plan.sectorCentre());
+            blank = teeth.sector().sectorRim(rim.rim(), plan.spaces(), plan.sectorCentre());
             cuts.add(Region.of(StopNotch.outline(design)));
         }
         cuts.add(Region.disc(Point.polar(rim.rim(), witnessDirection()), WITNESS));
@@ -77,9 +77,13 @@ final class RingPart {
         return sectorEnd + 0.4 * gap;
     }
 
-    /** The slot of the first blade's drive pin. */
-    Contour slot() {
-        return SlotOutline.of(design);
+    /** Outlines of sector and pinion; null for a ring turned by hand. */
+    Teeth teeth() {
+        return teeth;
+    }
+
+    double deviation() {
+        return Math.max(slot.deviation(), teeth == null ? 0 : teeth.deviation());
     }
 
     /** A line at the space that the marked tooth of the pinion meets in the open pose. */

@@ -12,39 +12,47 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
 
-/** The slot of the first blade's drive pin in the ring, with round ends that leave the end clearance. */
-final class SlotOutline {
-    private SlotOutline() {}
+/**
+ * The slot of the first blade's drive pin in the ring, with round ends that leave the end clearance.
+ *
+ * @param contour counter-clockwise
+ * @param deviation worst distance of its arcs from the true curve, mm
+ */
+record SlotOutline(Contour contour, double deviation) {
 
     static double radius(ApertureSpec spec) {
         return (spec.pinDiameter() + spec.clearances().slot()) / 2;
     }
 
-    static Contour of(ApertureDesign design) {
+    static SlotOutline of(ApertureDesign design) {
         double radius = radius(design.spec());
         if (design.isLinear()) {
             return linear(design, radius);
         }
         Rim rim = design.rim();
         double direction = design.drivePoint().angle();
-        return Shapes.obround(
+        Contour straight = Shapes.obround(
                 Point.polar(rim.slotInner() + radius, direction),
                 Point.polar(rim.slotOuter() - radius, direction),
                 radius);
+        return new SlotOutline(straight, 0);
     }
 
     /** Both sides follow the pin's path in the ring's frame at the slot's half width, as tangent arcs. */
-    private static Contour linear(ApertureDesign design, double radius) {
+    private static SlotOutline linear(ApertureDesign design, double radius) {
         double[] ends = PinRange.blade(design, design.spec().clearances().slotEnd());
-        Path left = ArcFit.fit(new Side(design, ends[0], ends[1], radius), Tolerance.CURVE);
-        Path right = ArcFit.fit(new Side(design, ends[0], ends[1], -radius), Tolerance.CURVE);
+        ArcFit.Fitted leftFit = ArcFit.fitted(new Side(design, ends[0], ends[1], radius), Tolerance.CURVE);
+        ArcFit.Fitted rightFit = ArcFit.fitted(new Side(design, ends[0], ends[1], -radius), Tolerance.CURVE);
+        Path left = leftFit.path();
+        Path right = rightFit.path();
         List<Segment> pieces = new ArrayList<>(right.segments());
         Point far = middle(design, ends[1]);
         pieces.add(Arc.around(far, right.end(), left.end(), true).withEnds(right.end(), left.end()));
         pieces.addAll(left.reversed().segments());
         Point near = middle(design, ends[0]);
         pieces.add(Arc.around(near, left.start(), right.start(), true).withEnds(left.start(), right.start()));
-        return new Contour(pieces).counterClockwise();
+        double deviation = Math.max(leftFit.deviation(), rightFit.deviation());
+        return new SlotOutline(new Contour(pieces).counterClockwise(), deviation);
     }
 
     private static Point middle(ApertureDesign design, double b) {

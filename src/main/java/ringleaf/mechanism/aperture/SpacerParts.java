@@ -92,10 +92,20 @@ final class SpacerParts {
     private List<Region> cut(List<Region> open) {
         List<Contour> holes = new ArrayList<>();
         for (Region region : Overlay.union(open)) {
-            holes.add(Fillet.concave(region.outer(), CUSP));
+            holes.add(Fillet.rounded(region.outer(), CUSP, this::isCusp));
         }
         holes.addAll(design.housing().holes());
         return List.of(new Region(design.housing().outline(), holes));
+    }
+
+    /** Where the pinion's pocket breaks into the cavity or the wall; the tab's corners stay as they are. */
+    private boolean isCusp(Point corner) {
+        return design.pinionPlan()
+                .map(p -> Math.min(
+                                Math.abs(corner.distance(p.centre()) - p.pocketRadius()),
+                                Math.abs(corner.distance(p.centre()) - pocket(p)))
+                        < 1e-6)
+                .orElse(false);
     }
 
     /** The tab on the wall, opposite the pinion, that stands in the ring's stop notch. */

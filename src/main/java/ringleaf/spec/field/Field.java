@@ -215,7 +215,7 @@ public final class Field<T> {
     }
 
     /** The default read as a value; null when there is none. A default that cannot be read is an error of the code. */
-    T defaultValue() {
+    public T defaultValue() {
         if (defaultText.isEmpty()) {
             return null;
         }
