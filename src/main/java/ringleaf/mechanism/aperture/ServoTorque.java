@@ -24,7 +24,7 @@ record ServoTorque(double ring, double drive, double weightShare) {
         Band band = design.band();
         double friction = spec.blade().friction();
         double bladeWeight = bladeArea * spec.thickness() * spec.blade().density() * 1e-6 * GRAVITY;
-        double ringWeight = ringArea * spec.ring().thickness() * spec.ring().density() * 1e-6 * GRAVITY;
+        double ringWeight = ringArea * design.stack().ringThickness() * spec.ring().density() * 1e-6 * GRAVITY;
         double length = band.pivotRadius() * band.span() / 2;
         double inertia = band.width() * Math.pow(spec.thickness(), 3) / 12;
         double bent = (design.stack().layers() - 1) * spec.thickness();
