@@ -52,7 +52,10 @@ public final class Winding {
         double cx = px - arc.centre().x();
         double cy = py - arc.centre().y();
         boolean inCircle = cx * cx + cy * cy < arc.radius() * arc.radius();
-        return chord(aLeft, bLeft, left) + (inCircle ? between(arc, left) : 0);
+        // between chord and arc, the ends of no more than half a circle are seen at a right angle or wider; without
+        // this a point on the same circle beyond a tiny arc's end could count as between by rounding
+        boolean beside = Math.abs(arc.sweep()) > Math.PI || ax * bx + ay * by <= 0;
+        return chord(aLeft, bLeft, left) + (inCircle && beside ? between(arc, left) : 0);
     }
 
     /** As {@link #crossings} for a point that lies on the arc's own circle and is to count as just inside of it. */
