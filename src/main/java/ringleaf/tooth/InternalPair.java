@@ -22,7 +22,10 @@ public record InternalPair(ToothForm pinion, InternalForm ring, double centreDis
         }
     }
 
-    /** The pair at the distance where full teeth mesh without backlash: inv aw = inv a + 2 tan a (x2 - x1)/(z2 - z1). */
+    /**
+     * The pair at the distance where full teeth mesh without backlash:
+     * inv aw = inv a + 2 tan a (x2 - x1)/(z2 - z1).
+     */
     public static InternalPair of(ToothForm pinion, InternalForm ring) {
         requireMoreTeeth(pinion, ring);
         double angle = pinion.rack().pressureAngle();
