@@ -39,6 +39,24 @@ class RandomGearTest {
         }
     }
 
+    /** Shifts that miss the undercut limit by next to nothing, where crossing curves part by less than rounding. */
+    @Test
+    void faintUndercutIsNoTrouble() {
+        for (int teeth : new int[] {6, 9, 13, 17, 18, 33, 60}) {
+            for (int digits = 1; digits < 14; digits++) {
+                for (int side = -1; side <= 1; side += 2) {
+                    double shift = BasicRack.FORM_A.leastShift(teeth) + side * Math.pow(10, -digits);
+                    ToothForm form = ToothForm.of(0.7, teeth, shift, 0, BasicRack.FORM_A);
+                    String name = form.toString();
+                    form = form.withLeastTipThickness(0.01);
+                    GearOutline outline = GearOutline.of(form, Tolerance.CURVE);
+                    assertThat(outline.deviation()).as(name).isLessThan(Tolerance.CURVE.length());
+                    assertThat(form.formRadius()).as(name).isBetween(form.baseRadius() * (1 - 1e-12), form.tipRadius());
+                }
+            }
+        }
+    }
+
     private static ToothForm random(Random random) {
         int teeth = 6 + random.nextInt(70);
         double module = 0.2 + 3 * random.nextDouble();
