@@ -51,6 +51,25 @@ class SpecReaderTest {
     }
 
     @Test
+    void aThicknessThatContradictsItsStockNamesBoth() {
+        Specs specs = new Specs();
+        SpecDocument document = specs.read(Specs.WHOLE.replace("{stock: acrylic-3}", "{stock: pla}"))
+                .orElseThrow();
+        Making blade = document.fabrication().of("blade", 0.2);
+        var where = document.mechanisms().get(0).values().where(VentFields.SHEET);
+        assertThat(blade.agrees(0.15, where, specs.problems)).isTrue();
+        assertThat(blade.agrees(0.2, where, specs.problems)).isFalse();
+        assertThat(specs.problems.text())
+                .startsWith("harbour-light.yaml:7:3: flap-thickness: 0.2 mm contradicts the stock brass-0.15, "
+                        + "which is 0.15 mm thick; ask for 0.15mm or name another stock\n");
+        Making plate = document.fabrication().of("plate", 0.1);
+        assertThat(plate.stock().thickness()).hasValue(0.1);
+        assertThat(plate.agrees(0.1, where, specs.problems)).isFalse();
+        assertThat(specs.problems.text())
+                .contains("0.1 mm cannot be made by filament-print, which makes 0.4 to 200 mm");
+    }
+
+    @Test
     void tellsEverythingThatIsWrongInOneRun() {
         Problems problems = new Problems();
         Specs specs = new Specs();

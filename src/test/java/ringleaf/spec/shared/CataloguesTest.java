@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,6 +56,44 @@ class CataloguesTest {
             }
         }
         assertThat(problems.text()).isEmpty();
+    }
+
+    /** The ready files are read in slices; read as a whole by the YAML library they give the same names and entries. */
+    @Test
+    void slicesOfTheReadyFilesSayWhatTheWholeFileSays() throws IOException {
+        for (String top : List.of("processes", "stock", "servos", "screws", "bearings")) {
+            String text;
+            try (InputStream in = Catalogue.class.getResourceAsStream("/ringleaf/shared/" + top + ".yaml")) {
+                text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            }
+            Node.Mapping root = (Node.Mapping) YamlReader.read(SpecSource.of(top, text), problems).orElseThrow();
+            Node.Mapping whole = (Node.Mapping) root.get(top);
+            ReadyFile sliced = new ReadyFile(top + ".yaml", top, text);
+            assertThat(root.entries().keySet()).containsExactly("sources", top);
+            assertThat(List.copyOf(sliced.names())).isEqualTo(List.copyOf(whole.entries().keySet()));
+            for (String name : sliced.names()) {
+                Map<String, String> sources = SourcedEntry.sources(root.get("sources"), problems);
+                SourcedEntry expected =
+                        SourcedEntry.of(name, root.place(), (Node.Mapping) whole.get(name), sources, problems);
+                SourcedEntry actual = sliced.entry(name);
+                assertThat(actual.sources()).isEqualTo(expected.sources());
+                assertThat(plain(actual.values())).isEqualTo(plain(expected.values()));
+            }
+        }
+        assertThat(problems.text()).isEmpty();
+    }
+
+    private static String plain(Node node) {
+        StringBuilder out = new StringBuilder();
+        if (node instanceof Node.Scalar scalar) {
+            return scalar.text();
+        }
+        if (node instanceof Node.Sequence sequence) {
+            sequence.items().forEach(item -> out.append(plain(item)).append(','));
+            return "[" + out + "]";
+        }
+        ((Node.Mapping) node).entries().forEach((key, value) -> out.append(key).append(':').append(plain(value.value())).append(','));
+        return "{" + out + "}";
     }
 
     private static Entry entryOf(Object made) {
