@@ -41,6 +41,9 @@ record Reach(double distance, Point at) {
     }
 
     private static Reach overlap(Shape a, Shape b, double tolerance) {
+        if (SharedArea.of(a, b, tolerance / 1000) < tolerance * tolerance) {
+            return null;
+        }
         double fine = tolerance / 4;
         Geometry shared =
                 OverlayNGRobust.overlay(Chords.lean(a, fine), Chords.lean(b, fine), OverlayNG.INTERSECTION);
