@@ -112,7 +112,7 @@ final class CoverCheck extends Check {
             byState[i] = laps.get(scene.states[i]);
         }
         Measure lap = Measure.worst(byState, LEAST_LEAK * 1e-3);
-        String half = Words.mm(required.lap() / 2);
+        String half = Words.number(required.lap() / 2, 4) + " mm";
         String message = lap.value() == 0
                 ? "A lap of " + Words.mm(required.lap()) + " is kept: still covered with every leaf shrunk by "
                         + half + " all round"
