@@ -14,7 +14,8 @@ import ringleaf.geom.Point;
  * How far two shapes are apart, or how deep they overlap.
  *
  * @param distance mm between them, exact to rounding; 0 when they touch or overlap by no more than the tolerance;
- *     negative when they overlap: the diameter of the greatest circle in what they share
+ *     negative when they overlap: the diameter of the greatest circle in what they share,
+ *     to the tolerance or 2 % where that is more
  * @param at where
  */
 record Reach(double distance, Point at) {
@@ -52,14 +53,20 @@ record Reach(double distance, Point at) {
         }
         Reach deepest = null;
         for (Polygon polygon : polygons(shared)) {
-            MaximumInscribedCircle circle = new MaximumInscribedCircle(polygon, fine);
-            double depth = 2 * circle.getRadiusLine().getLength();
-            if (deepest == null || -depth < deepest.distance) {
-                Coordinate c = circle.getCenter().getCoordinate();
-                deepest = new Reach(-depth, new Point(c.x, c.y));
+            Reach deep = deepest(polygon, fine);
+            if (deepest == null || deep.distance < deepest.distance) {
+                deepest = deep;
             }
         }
         return deepest == null || -deepest.distance <= tolerance ? null : deepest;
+    }
+
+    /** The greatest circle in a polygon, to {@code fine} or a fiftieth of its mean width, whichever is more. */
+    static Reach deepest(Polygon polygon, double fine) {
+        double meanWidth = 2 * polygon.getArea() / polygon.getLength();
+        MaximumInscribedCircle circle = new MaximumInscribedCircle(polygon, Math.max(fine, meanWidth / 50));
+        Coordinate c = circle.getCenter().getCoordinate();
+        return new Reach(-2 * circle.getRadiusLine().getLength(), new Point(c.x, c.y));
     }
 
     static List<Polygon> polygons(Geometry geometry) {
