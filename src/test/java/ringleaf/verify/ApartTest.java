@@ -115,6 +115,21 @@ class ApartTest {
     }
 
     @Test
+    void anOverlapIsNotHiddenByContactOrByAShallowerOne() {
+        Member touching = post(20.5, 0, 0.5, 0, 2);
+        Member shallow = Mechanisms.member("shallow", 0, Region.disc(new Point(0, 20.8), 1), 0, 2);
+        Member deep = Mechanisms.member("deep", 0, Region.disc(new Point(0.3, 20.4), 1), 0, 2);
+        List<Requirement.Pair> contact = List.of(
+                new Requirement.Pair(0, 1, 0), new Requirement.Pair(0, 2, 0), new Requirement.Pair(0, 3, 0));
+        for (List<Member> order : List.of(List.of(arm(), touching, shallow, deep), List.of(arm(), deep, shallow, touching))) {
+            Finding f = apart(0, contact, order.toArray(new Member[0]));
+            assertThat(f.measured()).isCloseTo(-0.6, within(0.01));
+            assertThat(f.where()).contains("deep");
+            assertThat(f.message()).contains("1 other pair there too near as well");
+        }
+    }
+
+    @Test
     void membersOfOneBodyMayMeet() {
         Member other = Mechanisms.member("tip", 1, Region.disc(new Point(20, 0), 2), 0, 2);
         Finding f = apart(0.5, List.of(), arm(), other);
