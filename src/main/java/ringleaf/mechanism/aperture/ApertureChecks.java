@@ -155,13 +155,9 @@ final class ApertureChecks {
                 "mm",
                 webs.place(),
                 "least web of the drive ring"));
-        double hole = spec.pinStyle() == PinStyle.BASE_POSTS
-                ? spec.pinDiameter() + spec.clearances().bore()
-                : spec.pinHole();
-        double edge = Math.max(design.ear(), design.band().width() / 2) - hole / 2;
         found.add(Finding.atLeast(
                 "holes-whole",
-                edge + HAIR,
+                design.holeEdge() + HAIR,
                 spec.holeEdge(),
                 "mm",
                 "pin hole of a blade",

@@ -65,8 +65,7 @@ public final class LeafAperture implements Kind {
 
     static Sweep sweep(ApertureDesign design, int states) {
         ApertureSpec spec = design.spec();
-        double ear = design.needsEars() || design.pin() instanceof DrivePin.Lever ? design.ear() : 0;
-        return Sweep.of(design.law(), design.closed(), spec.clearRadius(), states, spec.play(), ear);
+        return Sweep.of(design.law(), design.closed(), spec.clearRadius(), states, spec.play(), design.ear());
     }
 
     private static Map<String, Double> travel(ApertureDesign design, Sweep sweep) {
