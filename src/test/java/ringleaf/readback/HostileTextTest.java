@@ -78,7 +78,16 @@ class HostileTextTest {
             String text = i < BAD.size() ? BAD.get(i) : random(random);
             MotionTable motion = new MotionTable(List.of(), List.of(), "", List.of());
             Design design = new Design(
-                    text, "k", List.of(), List.of(), List.of(part(text)), null, motion, List.of(), Map.of(), List.of(text));
+                    text,
+                    "k",
+                    List.of(),
+                    List.of(),
+                    List.of(part(text)),
+                    null,
+                    motion,
+                    List.of(),
+                    Map.of(),
+                    List.of(text));
             FileSet files = new FileSet();
             Map<String, List<String>> paths = PartFiles.add(design, PartFiles.Wanted.USUAL, files);
             assertThat(files.files().keySet()).allMatch(p -> p.matches("parts/[a-z0-9-]+\\.(svg|dxf)"));
