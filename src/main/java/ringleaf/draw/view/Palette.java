@@ -14,6 +14,8 @@ final class Palette {
     static final String PAPER = "#fbfaf6";
     static final String INK = "#2c3036";
     static final String QUIET_INK = "#6a7078";
+    /** Lines drawn over a picture, such as a line of action. */
+    static final String SIGNAL = "#b3261e";
     /** What shines through the opening. */
     static final String LIGHT = "#fff3c4";
 
