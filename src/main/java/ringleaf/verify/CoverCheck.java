@@ -66,7 +66,7 @@ final class CoverCheck extends Check {
     }
 
     private Measure asMeasure(Pose pose, Leaves leaves, Coverage.Leak leak) {
-        String place = leak.area() == 0 ? "" : near(leaves, leak.at()) + Words.at(leak.at());
+        Place place = leak.area() == 0 ? Place.NONE : new Place(near(leaves, leak.at()), leak.at());
         return new Measure(pose.state, -leak.area(), leak.area(), 0, place);
     }
 
@@ -94,7 +94,7 @@ final class CoverCheck extends Check {
             return "";
         }
         String names = name(family.members().get(first));
-        return (second < 0 ? names : names + " and " + name(family.members().get(second))) + ", ";
+        return second < 0 ? names : names + " and " + name(family.members().get(second));
     }
 
     @Override

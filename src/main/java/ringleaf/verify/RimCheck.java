@@ -41,10 +41,10 @@ final class RimCheck extends Check {
                 widestEnd = gapEnd;
             }
         }
-        String who = name(required.rimMember()) + " in " + name(required.wallMember());
+        Place who = new Place(name(required.rimMember()), null);
         gaps[Arrays.binarySearch(scene.states, pose.state)] = new Measure(
                 pose.state, required.mostGap() - widest, widest, required.mostGap(),
-                who + ", gap about " + Words.degrees(Angles.positive(widestEnd - widest / 2)));
+                new Place(who.who(), required.centre().plus(Point.polar(required.rimRadius(), widestEnd - widest / 2))));
         return new Measure(pose.state, total - required.leastTotal(), total, required.leastTotal(), who);
     }
 

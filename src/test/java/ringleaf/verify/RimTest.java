@@ -87,7 +87,7 @@ class RimTest {
         assertThat(f.get(0).measured()).isCloseTo(170, within(0.01));
         assertThat(f.get(1).failed()).isTrue();
         assertThat(f.get(1).measured()).isCloseTo(130, within(0.01));
-        assertThat(f.get(1).where()).contains("ring in wall").contains("gap about 65°");
+        assertThat(f.get(1).where()).contains("ring, at (8.45");
     }
 
     @Test
