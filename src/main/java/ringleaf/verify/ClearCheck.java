@@ -63,7 +63,8 @@ final class ClearCheck extends Check {
         String who = worst.place().who();
         String message = worst.margin() < -scene.tolerance
                 ? "The " + who + " reaches " + Words.mm(-worst.value()) + " into what must stay clear"
-                : "Nothing reaches in; the " + who + " comes nearest, " + Words.mm(Math.max(0, worst.value())) + " away";
+                : "Nothing reaches in; the " + who + " comes nearest, "
+                        + Words.mm(Math.max(0, worst.value())) + " away";
         findings.add(finding(required.check(), worst, "mm", message));
     }
 }

@@ -125,7 +125,8 @@ final class CoverCheck extends Check {
             }
         }
         if (worst == null) {
-            String kept = "A lap of " + Words.mm(asked) + " is kept: still covered with every leaf shrunk by half of it";
+            String kept = "A lap of " + Words.mm(asked)
+                    + " is kept: still covered with every leaf shrunk by half of it";
             return new Finding(
                     required.lapCheck(), Finding.Status.PASS, asked, asked, "mm", "", kept + scene.judged());
         }

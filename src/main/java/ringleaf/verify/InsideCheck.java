@@ -100,8 +100,8 @@ final class InsideCheck extends Check {
         String who = worst.place().who();
         String message = worst.value() < -scene.tolerance
                 ? "The " + who + " stands " + Words.mm(-worst.value()) + " outside its room"
-                : "The " + who + " keeps " + Words.mm(Math.max(0, worst.value())) + " from the wall of its room and needs "
-                        + Words.mm(worst.limit());
+                : "The " + who + " keeps " + Words.mm(Math.max(0, worst.value()))
+                        + " from the wall of its room and needs " + Words.mm(worst.limit());
         findings.add(finding(required.check(), worst, "mm", message));
     }
 }

@@ -38,7 +38,10 @@ class RimTest {
         Point r = Point.polar(other, a);
         Point s = Point.polar(other, b);
         return Contour.of(
-                Arc.around(Point.ORIGIN, p, q, true), new Line(q, r), Arc.around(Point.ORIGIN, r, s, true), new Line(s, p));
+                Arc.around(Point.ORIGIN, p, q, true),
+                new Line(q, r),
+                Arc.around(Point.ORIGIN, r, s, true),
+                new Line(s, p));
     }
 
     private static Region cut(double radius, double other, double from, double over) {
