@@ -31,6 +31,18 @@ class YamlReaderTest {
     }
 
     @Test
+    void readsLongTextsOfCharactersBeyondTheBasicPlane() {
+        for (int shift = 0; shift < 3; shift++) {
+            String value = "x".repeat(shift) + "😀".repeat(3000);
+            Node.Mapping root = (Node.Mapping) read("a: " + value + "\nb: '" + value + "'").orElseThrow();
+            assertThat(((Node.Scalar) root.get("a")).text()).isEqualTo(value);
+            assertThat(((Node.Scalar) root.get("b")).text()).isEqualTo(value);
+        }
+        assertThat(read("a: \uD83D")).as("half a character").isEmpty();
+        assertThat(problems.text()).startsWith("a.yaml: is not readable as YAML");
+    }
+
+    @Test
     void namesEveryDuplicateKeyWithTheFirstPlace() {
         read("a: 1\nb: 2\na: 3\nc: {d: 1, d: 2}\n");
         assertThat(problems.text())
