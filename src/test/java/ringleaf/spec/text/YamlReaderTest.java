@@ -72,7 +72,9 @@ class YamlReaderTest {
     @Test
     void refusesTagsDocumentsAndUnknownAliases() {
         read("a: !!str 1\nb: !ruby/object:X {}\n");
-        assertThat(problems.text()).contains("1:4: a tag (tag:yaml.org,2002:str)").contains("2:4: a tag (!ruby/object:X)");
+        assertThat(problems.text())
+                .contains("1:4: a tag (tag:yaml.org,2002:str)")
+                .contains("2:4: a tag (!ruby/object:X)");
         Problems second = new Problems();
         assertThat(YamlReader.read(SpecSource.of("b.yaml", "a: 1\n---\nb: 2\n"), second)).isEmpty();
         assertThat(second.text()).startsWith("b.yaml:2:1: a second document starts here");
