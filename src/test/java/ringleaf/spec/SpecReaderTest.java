@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,21 @@ class SpecReaderTest {
                 .isCloseTo(Math.toRadians(6), within(1e-15));
         assertThat(document.fabrication().of("blade", 0.8).process().makesLayers()).isTrue();
         assertThat(document.fabrication().of("plate", 3).stock().name()).isEqualTo("pla");
+    }
+
+    @Test
+    void aDefaultThatAnOwnCatalogueSpoiltIsRefusedWithItsPlace() {
+        Specs specs = new Specs();
+        SpecDocument document = specs.read(
+                        Specs.SMALLEST,
+                        (file, problems) -> file.equals("processes.yaml")
+                                ? List.of(SpecSource.of("mine.yaml", "processes: {filament-print: {kerf: -1}}"))
+                                : List.of())
+                .orElseThrow();
+        assertThat(document.fabrication().of("blade", 0.2).process().name()).isEqualTo("fibre-laser");
+        assertThatThrownBy(() -> document.fabrication().of("plate", 3))
+                .isInstanceOf(SpecRefused.class)
+                .hasMessageStartingWith("mine.yaml:1:36: filament-print.kerf: -1 is below the least of 0 mm");
     }
 
     @Test
