@@ -10,10 +10,10 @@ import ringleaf.geom.Region;
  * A thing to make or to buy: a stack of layers in the mechanism's frame, in its open pose.
  *
  * @param name as in file names and tables, e.g. {@code drive-ring}
- * @param family blade, ring, plate, spacer, gear, pulley, pin or jig
+ * @param family blade, ring, plate, spacer, gear, pulley, pin, jig, or bought
  * @param quantity pieces of it in one mechanism
  * @param source process and stock it is made by
- * @param layers from the bed up; several where the part is stepped
+ * @param layers from the bed up; several where the part is stepped, none for what is bought by its name alone
  * @param marks lines to engrave or to score, never cut through
  * @param note what the builder should know of it, or empty
  */
@@ -24,7 +24,7 @@ public record Part(
      * How a part comes about.
      *
      * @param process name of a process of the catalogue, or {@code bought}
-     * @param stock name of a stock of the catalogue, or a size in words for what is bought
+     * @param stock name of a stock of the catalogue, or kind and size in words for what is bought
      */
     public record Source(String process, String stock) {
         public boolean isBought() {
@@ -37,7 +37,12 @@ public record Part(
         marks = List.copyOf(marks);
     }
 
-    /** Box of all layers seen from above. */
+    /** Whether there is an outline to make it by; what is bought by its name alone has none. */
+    public boolean isDrawn() {
+        return !layers.isEmpty();
+    }
+
+    /** Box of all layers seen from above; for drawn parts only. */
     public Box box() {
         return layers.stream()
                 .flatMap(l -> l.regions().stream())

@@ -1,0 +1,8 @@
+/**
+ * Operations on lines and true arcs: fitting arcs to a smooth curve, ready shapes, union, difference, intersection,
+ * offset, rounding of corners, containment, distances, and flattening for a judge.
+ *
+ * <p>What comes out lies on the carriers of what went in: arcs are split and joined, never refitted and never turned
+ * into chords. Millimetres and radians, y up, counter-clockwise positive. May use: {@code ringleaf.geom}, JTS.
+ */
+package ringleaf.curve;

@@ -1,0 +1,174 @@
+package ringleaf.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import ringleaf.curve.StrokeFont;
+import ringleaf.geom.Box;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Path;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.part.Layer;
+import ringleaf.part.Part;
+
+/**
+ * Makes the drawing of a part: its outlines on {@code cut}, or on {@code level-1}, {@code level-2}, … from the bed up
+ * where it is stepped, what is engraved on {@code mark}, what is only to be read on {@code guide}. Nominal size.
+ */
+public final class PartDrawing {
+    private static final LayerStyle CUT_STYLE = new LayerStyle(0x101010, 0.1);
+    private static final LayerStyle MARK_STYLE = new LayerStyle(0x1F5FA8, 0.1);
+    private static final LayerStyle GUIDE_STYLE = new LayerStyle(0x8C8C8C, 0.1);
+    private static final int[] LEVEL_COLOURS = {0x101010, 0x00735C, 0xA03A00, 0x5B3A8C};
+    /** Heights of capitals that are tried, mm, the most legible first. */
+    private static final double[] TEXT_HEIGHTS = {3, 2.5, 2, 1.6, 1.2, 0.9};
+    /** Least room between lettering and the next line, mm. */
+    private static final double TEXT_CLEARANCE = 0.8;
+
+    /**
+     * What may be chosen about a part's drawing.
+     *
+     * @param lettering whether a part of which there is only one carries its name on {@code mark}
+     * @param styles of layers by name, instead of the usual ones
+     */
+    public record Options(boolean lettering, Map<String, LayerStyle> styles) {
+        public static final Options USUAL = new Options(true, Map.of());
+
+        public Options {
+            styles = Map.copyOf(styles);
+        }
+    }
+
+    private PartDrawing() {}
+
+    /** The drawing of a part that has at least one layer. */
+    public static Drawing of(Part part) {
+        return of(part, Options.USUAL);
+    }
+
+    /** The drawing of a part that has at least one layer, as chosen. */
+    public static Drawing of(Part part, Options options) {
+        List<DrawingLayer> layers = new ArrayList<>();
+        int levels = part.layers().size();
+        for (int i = 0; i < levels; i++) {
+            Layer layer = part.layers().get(i);
+            String name = levels == 1 ? DrawingLayer.CUT : DrawingLayer.level(i + 1);
+            LayerStyle usual = levels == 1
+                    ? CUT_STYLE
+                    : new LayerStyle(LEVEL_COLOURS[i % LEVEL_COLOURS.length], CUT_STYLE.width());
+            layers.add(new DrawingLayer(name, style(options, name, usual), heights(layer), outlines(layer)));
+        }
+        List<Drawn> marks = marks(part, options);
+        if (!marks.isEmpty()) {
+            LayerStyle style = style(options, DrawingLayer.MARK, MARK_STYLE);
+            layers.add(new DrawingLayer(DrawingLayer.MARK, style, "engrave or score, do not cut", marks));
+        }
+        if (levels > 1) {
+            LayerStyle style = style(options, DrawingLayer.GUIDE, GUIDE_STYLE);
+            String note = "for reading only: " + heightLines(part);
+            layers.add(new DrawingLayer(DrawingLayer.GUIDE, style, note, guide(part)));
+        }
+        return new Drawing(part.name(), notes(part), layers);
+    }
+
+    private static LayerStyle style(Options options, String name, LayerStyle usual) {
+        return options.styles().getOrDefault(name, usual);
+    }
+
+    private static List<String> notes(Part part) {
+        List<String> notes = new ArrayList<>();
+        notes.add("mm, true scale, nominal outline; pieces: " + part.quantity());
+        notes.add("process: " + part.source().process() + "; stock: "
+                + part.source().stock());
+        if (!part.note().isEmpty()) {
+            notes.add(part.note());
+        }
+        return notes;
+    }
+
+    private static List<Drawn> outlines(Layer layer) {
+        List<Drawn> things = new ArrayList<>();
+        for (Region region : layer.regions()) {
+            for (Contour contour : region.contours()) {
+                things.add(Drawn.of(contour));
+            }
+        }
+        return things;
+    }
+
+    private static String heights(Layer layer) {
+        return "z " + Decimals.of(layer.zFrom(), 4) + " to " + Decimals.of(layer.zTo(), 4);
+    }
+
+    private static String heightLines(Part part) {
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < part.layers().size(); i++) {
+            out.append(i == 0 ? "" : "; ").append(DrawingLayer.level(i + 1)).append(' ');
+            out.append(heights(part.layers().get(i)));
+        }
+        return out.toString();
+    }
+
+    private static List<Drawn> marks(Part part, Options options) {
+        List<Drawn> things = new ArrayList<>();
+        for (Path mark : part.marks()) {
+            things.add(Drawn.of(mark));
+        }
+        String name = PlainText.line(part.name());
+        if (options.lettering() && part.quantity() == 1 && !name.isBlank()) {
+            FreeSpot spots = spots(part, part.layers().subList(part.layers().size() - 1, part.layers().size()));
+            addLines(things, spots, part.box(), List.of(name), true);
+        }
+        return things;
+    }
+
+    /** Heights of the levels as text, inside the part's box, so that the drawing's extent stays the part's own. */
+    private static List<Drawn> guide(Part part) {
+        List<Drawn> things = new ArrayList<>();
+        List<String> lines = new ArrayList<>();
+        for (int i = part.layers().size() - 1; i >= 0; i--) {
+            lines.add(DrawingLayer.level(i + 1) + " " + heights(part.layers().get(i)));
+        }
+        addLines(things, spots(part, part.layers()), part.box(), lines, false);
+        return things;
+    }
+
+    private static FreeSpot spots(Part part, List<Layer> layers) {
+        FreeSpot spots = new FreeSpot();
+        for (Layer layer : layers) {
+            for (Region region : layer.regions()) {
+                for (Contour contour : region.contours()) {
+                    spots.add(contour);
+                }
+            }
+        }
+        for (Path mark : part.marks()) {
+            spots.add(mark);
+        }
+        return spots;
+    }
+
+    /** Lays lines of text into the first free spot, the largest letters first; nothing where there is no room. */
+    private static void addLines(List<Drawn> things, FreeSpot spots, Box room, List<String> lines, boolean inside) {
+        for (double height : TEXT_HEIGHTS) {
+            double width = 0;
+            for (String line : lines) {
+                width = Math.max(width, StrokeFont.width(line, height));
+            }
+            double step = 1.7 * height;
+            double block = step * (lines.size() - 1) + height;
+            Point centre = spots.find(room, width, block, TEXT_CLEARANCE, inside);
+            if (centre == null) {
+                continue;
+            }
+            for (int i = 0; i < lines.size(); i++) {
+                double left = centre.x() - StrokeFont.width(lines.get(i), height) / 2;
+                Point origin = new Point(left, centre.y() + block / 2 - height - i * step);
+                List<Path> strokes = StrokeFont.strokes(lines.get(i), origin, height);
+                things.add(new Drawn.Lettering(lines.get(i), strokes));
+            }
+            return;
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package ringleaf.draw.svg;
+
+import org.apache.batik.dom.GenericDOMImplementation;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import ringleaf.draw.PlainText;
+
+/**
+ * An SVG 1.1 document under construction, held in Batik's DOM: its plain one, because the one with style sheets and
+ * animation loads four times as many classes for the same file.
+ */
+public final class SvgDocument {
+    private static final String SVG = "http://www.w3.org/2000/svg";
+
+    private final Document document;
+
+    /**
+     * An empty document.
+     *
+     * @param width with its unit
+     * @param height with its unit
+     * @param viewBox four numbers
+     */
+    public SvgDocument(String width, String height, String viewBox) {
+        document = GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
+        set(root(), "version", "1.1", "width", width, "height", height, "viewBox", viewBox);
+    }
+
+    public Element root() {
+        return document.getDocumentElement();
+    }
+
+    /** A new last child of {@code parent}; attributes are given as name, value, name, value. */
+    public Element add(Element parent, String name, String... attributes) {
+        Element element = document.createElementNS(SVG, name);
+        set(element, attributes);
+        parent.appendChild(element);
+        return element;
+    }
+
+    /** A new last child that holds text only; the text is made safe. */
+    public Element addText(Element parent, String name, String text, String... attributes) {
+        Element element = add(parent, name, attributes);
+        element.appendChild(document.createTextNode(PlainText.line(text)));
+        return element;
+    }
+
+    /** The document as a UTF-8 file: the same document gives the same bytes. */
+    public byte[] toBytes() {
+        return SvgText.of(root());
+    }
+
+    private static void set(Element element, String... attributes) {
+        for (int i = 0; i < attributes.length; i += 2) {
+            String name = attributes[i];
+            if (name.equals("xlink:href")) {
+                element.setAttributeNS("http://www.w3.org/1999/xlink", name, attributes[i + 1]);
+            } else {
+                element.setAttributeNS(null, name, PlainText.line(attributes[i + 1]));
+            }
+        }
+    }
+}

@@ -1,0 +1,194 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.part.Finding;
+import ringleaf.part.Finding.Status;
+import ringleaf.part.Words;
+
+/**
+ * The aperture's own checks, by closed forms and the folded blade, at every state of the sweep. The judge of outlines
+ * stands beside them and does not know these formulas.
+ */
+final class ApertureChecks {
+    /** The opening may differ from the one asked for by this much in diameter, mm. */
+    static final double OPENING_TOLERANCE = 0.02;
+    /** Slot pressure angles, rad: common practice for pivoted followers, no source. */
+    static final double PRESSURE_WARN = Math.toRadians(30);
+
+    static final double PRESSURE_FAIL = Math.toRadians(45);
+    /** Rounding of sums of solved sizes, mm. */
+    private static final double HAIR = 1e-6;
+
+    private final ApertureDesign design;
+    private final ApertureSpec spec;
+    private final Sweep sweep;
+    private final List<Finding> found = new ArrayList<>();
+
+    ApertureChecks(ApertureDesign design, Sweep sweep) {
+        this.design = design;
+        this.spec = design.spec();
+        this.sweep = sweep;
+    }
+
+    List<Finding> all() {
+        opening();
+        cover();
+        blades();
+        slots();
+        webs();
+        StackChecks stack = new StackChecks(design);
+        found.addAll(stack.all());
+        ServoTorque torque = ServoTorque.of(design, sweep);
+        design.pinionPlan().ifPresent(plan -> found.addAll(new DriveChecks(design, plan, torque).all()));
+        clearest();
+        return found;
+    }
+
+    private void opening() {
+        double open = 2 * Math.min(design.band().innerRadius(), design.rim().opening());
+        found.add(Finding.atLeast(
+                "opens-fully", open + HAIR, 2 * spec.clearRadius(), "mm", "open", "the view is clear when open"));
+        double closed = 2 * design.band().inscribedRadius(design.closed());
+        double off = Math.abs(closed - 2 * spec.leastRadius());
+        found.add(new Finding(
+                "closes-to",
+                off <= OPENING_TOLERANCE ? Status.PASS : Status.FAIL,
+                closed,
+                2 * spec.leastRadius(),
+                "mm",
+                "closed",
+                "opening that is left when closed, by the closed form"));
+    }
+
+    private void cover() {
+        int leaky = Sweep.greatestOf(sweep.leak);
+        double leak = sweep.leak[leaky];
+        found.add(Finding.atMost(
+                "light-tight",
+                leak,
+                0,
+                "mm2",
+                where(leaky),
+                leak == 0 ? "no light gets past the blades at any state" : "light gets past the blades"));
+        int thin = Sweep.leastOf(sweep.lap);
+        found.add(Finding.atLeast(
+                "lap", sweep.lap[thin] + HAIR, spec.lap(), "mm", where(thin), "least overlap of the blades"));
+        int worst = Sweep.leastOf(sweep.lapAfterPlay);
+        found.add(Finding.atLeast(
+                "lap-after-play",
+                sweep.lapAfterPlay[worst] + HAIR,
+                0,
+                "mm",
+                where(worst),
+                "overlap left when bores, slots, ring and process shift two neighbours apart the most"));
+    }
+
+    private void blades() {
+        int far = Sweep.greatestOf(sweep.reach);
+        found.add(Finding.atLeast(
+                "blades-stay-in",
+                design.rim().cavity() - sweep.reach[far] + HAIR,
+                spec.clearances().blade(),
+                "mm",
+                where(far),
+                "room between the blades' reach and the cavity's wall"));
+        double radius = design.band().inscribedRadius(design.closed());
+        double slope = LeafSlope.slope(spec.blades(), spec.thickness(), radius);
+        double limit = spec.blade().slopeLimit();
+        double least = LeafSlope.leastRadiusForSlope(spec.blades(), spec.thickness(), limit);
+        String advice = slope > limit
+                ? "; the least opening that blades of this thickness close to is " + Words.mm(2 * least)
+                : "";
+        found.add(Finding.atMost(
+                "blades-bend",
+                Math.toDegrees(slope),
+                Math.toDegrees(limit),
+                "deg",
+                "closed, edge of the opening",
+                "slope at which the blades climb over one another" + advice));
+        found.add(Finding.atMost(
+                "blades-bend",
+                LeafSlope.strain(spec.blades(), spec.thickness(), radius),
+                spec.blade().elasticStrain(),
+                "1",
+                "closed",
+                "bending strain of a blade, estimated, against its elastic limit"));
+    }
+
+    private void slots() {
+        double least = Double.POSITIVE_INFINITY;
+        int at = 0;
+        for (int i = 0; i < sweep.states(); i++) {
+            double room = SlotRoom.at(design, sweep.bladeAngle[i]);
+            if (room < least) {
+                least = room;
+                at = i;
+            }
+        }
+        found.add(Finding.atLeast(
+                "pin-in-slot",
+                least + HAIR,
+                spec.clearances().slotEnd(),
+                "mm",
+                where(at),
+                "room between the drive pin and the nearer end of its slot; the stops come first"));
+        int steep = Sweep.greatestOf(sweep.pressure);
+        double pressure = sweep.pressure[steep];
+        Status status = pressure > PRESSURE_FAIL ? Status.FAIL : pressure > PRESSURE_WARN ? Status.WARN : Status.PASS;
+        found.add(new Finding(
+                "slot-pressure",
+                status,
+                Math.toDegrees(pressure),
+                Math.toDegrees(status == Status.FAIL ? PRESSURE_FAIL : PRESSURE_WARN),
+                "deg",
+                where(steep),
+                "pressure angle in the slot"));
+    }
+
+    private void webs() {
+        RingWebs webs = RingWebs.of(design);
+        found.add(Finding.atLeast(
+                "ring-whole",
+                webs.least() + HAIR,
+                spec.ring().leastWeb(),
+                "mm",
+                webs.place(),
+                "least web of the drive ring"));
+        found.add(Finding.atLeast(
+                "holes-whole",
+                design.holeEdge() + HAIR,
+                spec.holeEdge(),
+                "mm",
+                "pin hole of a blade",
+                "blade left round a pin hole"));
+    }
+
+    private void clearest() {
+        Clearest least = Clearest.at(design, sweep, 0);
+        int at = 0;
+        for (int i = 1; i < sweep.states(); i++) {
+            Clearest one = Clearest.at(design, sweep, i);
+            if (one.distance() < least.distance()) {
+                least = one;
+                at = i;
+            }
+        }
+        found.add(Finding.atLeast(
+                "nothing-touches",
+                least.distance(),
+                ApertureRequirements.APART,
+                "mm",
+                where(at) + ", " + least.pair(),
+                "least clearance of what is meant to stay apart"));
+    }
+
+    private String where(int state) {
+        if (state == 0) {
+            return "open";
+        }
+        return state == sweep.states() - 1
+                ? "closed"
+                : "state " + state + ", opening " + Words.mm(2 * sweep.openingRadius[state]);
+    }
+}

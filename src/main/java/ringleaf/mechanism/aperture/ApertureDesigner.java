@@ -1,0 +1,227 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ringleaf.geom.Point;
+
+/**
+ * Decides every size: blades by the solver, then ring, drive, housing and heights round them. Of the layouts allowed
+ * it takes the one with the fewest broken limits, and of those the smallest housing.
+ */
+final class ApertureDesigner {
+    /** Round housings are made to a tenth of a millimetre. */
+    private static final double OUTER_STEP = 0.1;
+
+    private static final double RADIUS_STEP = 0.05;
+    /** States at which reach and layers are looked at while sizes are still open. */
+    private static final int COARSE = 36;
+    /** When the outer diameter is given, its spare room goes into the lap in this many halvings. */
+    private static final int MARGIN_STEPS = 6;
+
+    private final ApertureSpec spec;
+
+    ApertureDesigner(ApertureSpec spec) {
+        this.spec = spec;
+    }
+
+    /**
+     * What came of one layout.
+     *
+     * @param design the sizes
+     * @param plan the blades
+     * @param broken number of limits that do not hold
+     */
+    record Candidate(ApertureDesign design, BladePlan plan, int broken) {
+        boolean isBetterThan(Candidate other) {
+            if (broken != other.broken) {
+                return broken < other.broken;
+            }
+            return design.rim().outer() < other.design.rim().outer() - 1e-9;
+        }
+    }
+
+    /** The best of each layout allowed, the one to take first. */
+    List<Candidate> candidates() {
+        List<Candidate> found = new ArrayList<>();
+        for (Layout layout : spec.layouts()) {
+            BladePlan plan = BladeSolver.solve(needs(spec.lap()), layout);
+            found.add(candidate(plan));
+        }
+        Candidate best = found.get(0);
+        for (Candidate one : found) {
+            if (one.isBetterThan(best)) {
+                best = one;
+            }
+        }
+        found.remove(best);
+        found.add(0, spec.outer().isExact() ? widened(best) : best);
+        return found;
+    }
+
+    BladeNeeds needs(double lap) {
+        return new BladeNeeds(
+                spec.clearRadius(),
+                spec.leastRadius(),
+                spec.blades(),
+                lap,
+                spec.clearances().opening(),
+                spec.clearances().blade(),
+                spec.pinNeeds(),
+                spec.play(),
+                new BladeNeeds.Given(
+                        spec.bladeWidth().orElse(Double.NaN),
+                        spec.bladeSpan().orElse(Double.NaN),
+                        spec.lever().orElse(Double.NaN),
+                        spec.leverAngle().orElse(Double.NaN)),
+                spec.linearSlot(),
+                Double.NaN);
+    }
+
+    /** With the outer diameter given, the widest lap for which everything still fits into it. */
+    private Candidate widened(Candidate least) {
+        if (least.design().rim().outer() > spec.outer().most() / 2 + 1e-9 || spec.bladeWidth().isPresent()) {
+            return least;
+        }
+        Candidate best = least;
+        double low = spec.lap();
+        double high = FoldedCover.LAP_CAP;
+        for (int i = 0; i < MARGIN_STEPS; i++) {
+            double lap = (low + high) / 2;
+            BladePlan plan = BladeSolver.solve(needs(lap), least.plan().layout());
+            Candidate wider = candidate(plan);
+            boolean fits = wider.broken() <= least.broken()
+                    && wider.design().rim().outer() <= spec.outer().most() / 2 + 1e-9;
+            if (fits) {
+                best = wider;
+                low = lap;
+            } else {
+                high = lap;
+            }
+        }
+        return best;
+    }
+
+    private Candidate candidate(BladePlan plan) {
+        SlotLaw law = plan.law();
+        Band band = law.band();
+        double closed = plan.closed();
+        double travel = law.ringAngle(closed);
+        double over = overTravel(band, travel);
+        double[] ends = PinRange.blade(law, closed, over);
+        double cavity = up(reach(law, ends, plan.ear()) + spec.clearances().blade(), RADIUS_STEP);
+        double pin = spec.pinDiameter() / 2 + spec.clearances().slotEnd();
+        double slotInner = Double.POSITIVE_INFINITY;
+        double slotOuter = 0;
+        for (int i = 0; i <= COARSE; i++) {
+            double radius = band.pinRadius(law.pin(), ends[0] + (ends[1] - ends[0]) * i / COARSE);
+            slotInner = Math.min(slotInner, radius - pin);
+            slotOuter = Math.max(slotOuter, radius + pin);
+        }
+        slotInner = Math.min(slotInner, band.leastPinRadius(law.pin(), closed) - pin);
+        Stack stack = stack(law, closed);
+        DrivePlan drive = drive(cavity, slotOuter, travel, over);
+        Rim rim = rim(drive, cavity, slotInner, slotOuter, over);
+        Housing housing = Housing.of(spec, rim, drive);
+        Optional<ServoMount> mount = drive instanceof PinionPlan pinion
+                ? Optional.of(ServoMount.of(spec, stack, pinion))
+                : Optional.empty();
+        ApertureDesign design = new ApertureDesign(
+                spec, law, closed, travel, plan.ear(), rim, stack, drive, mount, housing, bound(plan, rim));
+        return new Candidate(design, plan, broken(design, plan));
+    }
+
+    /** The stops stand a fixed gap past the travel, but never so far that blades or pins run wild. */
+    private static double overTravel(Band band, double travel) {
+        double gap = Rim.STOP_GAP / (band.pivotRadius() + band.width());
+        return Math.min(Math.min(gap, Rim.MOST_OVER_TRAVEL), 0.1 * Math.abs(travel));
+    }
+
+    private double reach(SlotLaw law, double[] ends, double ear) {
+        double reach = 0;
+        for (int i = 0; i <= COARSE; i++) {
+            double b = ends[0] + (ends[1] - ends[0]) * i / COARSE;
+            reach = Math.max(reach, law.band().reach(b, law.pin(), ear));
+        }
+        return reach;
+    }
+
+    private Stack stack(SlotLaw law, double closed) {
+        Band band = law.band();
+        FoldedCover cover = new FoldedCover(band, 0);
+        int layers = 0;
+        int overPivot = Integer.MAX_VALUE;
+        int underTip = Integer.MAX_VALUE;
+        for (int i = 0; i <= COARSE; i++) {
+            double b = closed * i / COARSE;
+            cover.at(band, b);
+            layers = Math.max(layers, cover.layers(layers));
+            overPivot = Math.min(overPivot, cover.bladesOver(new Point(band.pivotRadius(), 0)) - 1);
+            underTip = Math.min(underTip, cover.bladesOver(band.pin(law.pin(), b)) - 1);
+        }
+        return Stack.of(spec, band.pivotRadius(), layers, Math.max(0, overPivot), Math.max(0, underTip));
+    }
+
+    private DrivePlan drive(double cavity, double slotOuter, double travel, double over) {
+        if (spec.drive() instanceof DriveSpec.Hand hand) {
+            return new HandPlan(inFrame(hand.at()), travel, hand.armWidth() / 2, hand.armReach());
+        }
+        DriveSpec.Pinion wanted = (DriveSpec.Pinion) spec.drive();
+        return new PinionPlanner(spec, wanted).plan(inFrame(wanted.at()), cavity, slotOuter, travel, over);
+    }
+
+    /** Directions are given in the frame as built; everything is designed unmirrored. */
+    private double inFrame(double at) {
+        return spec.mirrored() ? -at : at;
+    }
+
+    private Rim rim(DrivePlan drive, double cavity, double slotInner, double slotOuter, double over) {
+        double plain = Rim.leastPlainRim(spec, cavity, slotOuter);
+        double floor;
+        double radius;
+        String binding = slotOuter + spec.ring().leastWeb() >= cavity + spec.ledge() ? "slots" : "ledge";
+        if (drive instanceof PinionPlan plan) {
+            radius = plan.sector().tipRadius();
+            floor = plan.sector().rootRadius();
+            binding = radius > plain + plan.sector().module() ? "pinion" : binding;
+        } else {
+            radius = up(plain, RADIUS_STEP);
+            floor = radius;
+        }
+        double wall = radius + spec.clearances().ringRadial();
+        double width = Rim.wallWidth(spec);
+        double outer = up(2 * (wall + width), OUTER_STEP) / 2;
+        outer = Math.max(outer, spec.outer().least() / 2);
+        double screws = (wall + outer) / 2;
+        double opening = spec.clearRadius() + spec.clearances().opening();
+        return new Rim(opening, cavity, slotInner, slotOuter, floor, radius, wall, screws, outer, over, binding);
+    }
+
+    private static String bound(BladePlan plan, Rim rim) {
+        StringBuilder words = new StringBuilder();
+        for (BladeLimit limit : plan.bounds()) {
+            words.append(words.length() == 0 ? "" : ", ").append(limit.subject());
+        }
+        String blades = words.length() == 0 ? "the blades as given" : words.toString();
+        return blades + "; the rim by the " + rim.binding();
+    }
+
+    /** Limits of the spec that this design breaks, as far as they are known before the sweep. */
+    private int broken(ApertureDesign design, BladePlan plan) {
+        int broken = plan.broken().size();
+        if (2 * design.rim().outer() > spec.outer().most() + 1e-6) {
+            broken++;
+        }
+        if (spec.depth().isPresent() && design.stack().depth() > spec.depth().getAsDouble() + 1e-6) {
+            broken++;
+        }
+        if (design.drive() instanceof PinionPlan plan2 && plan2.pinionTravel() > plan2.servo().travel()) {
+            broken++;
+        }
+        return broken;
+    }
+
+    private static double up(double value, double step) {
+        return Math.ceil(value / step - 1e-9) * step;
+    }
+}

@@ -1,0 +1,175 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.mechanism.Material;
+import ringleaf.part.Member;
+import ringleaf.part.Requirement;
+import ringleaf.spec.shared.Servo;
+
+/** What the outlines and the motion of an aperture must hold to, for a judge that does not know apertures. */
+final class ApertureRequirements {
+    /** What rounding and the judge's chords may take from a figure that was designed to the hair, mm. */
+    private static final double HAIR = 0.01;
+    /** Kept between any two members that have no figure of their own, mm; common practice, no source. */
+    static final double APART = 0.1;
+
+    private final ApertureDesign design;
+    private final ApertureSpec spec;
+    private final List<Member> members;
+    private final int last;
+    private final List<Requirement> all = new ArrayList<>();
+
+    ApertureRequirements(ApertureDesign design, List<Member> members, int last) {
+        this.design = design;
+        this.spec = design.spec();
+        this.members = members;
+        this.last = last;
+    }
+
+    List<Requirement> all() {
+        Clearances c = spec.clearances();
+        Rim rim = design.rim();
+        Region view = Region.disc(Point.ORIGIN, spec.clearRadius() - HAIR);
+        all.add(new Requirement.KeepsClear("opens-fully", view, List.of(0)));
+        all.add(new Requirement.OpensTo(
+                "closes-to", Point.ORIGIN, last, 2 * spec.leastRadius(), ApertureChecks.OPENING_TOLERANCE));
+        all.add(new Requirement.Covered("light-tight", "lap", spec.lap() - HAIR / 2));
+        Region room = Region.disc(Point.ORIGIN, rim.cavity());
+        all.add(new Requirement.StaysInside("blades-stay-in", indices("blade"), room, c.blade() - HAIR));
+        joints();
+        all.add(new Requirement.StaysApart("nothing-touches", APART - HAIR, pairs()));
+        all.add(new Requirement.LeastWeb("ring-whole", "drive-ring", spec.ring().leastWeb() - HAIR));
+        all.add(new Requirement.LeastWeb("holes-whole", "blade", spec.holeEdge() - HAIR));
+        for (String plate : List.of("base-plate", "spacer-ring", "retainer", "cover")) {
+            if (!indices(plate).isEmpty()) {
+                Material made = plate.equals("cover") ? Stack.coverMaking(spec) : spec.plate();
+                all.add(new Requirement.LeastWeb("plates-whole", plate, made.leastWeb() - HAIR));
+            }
+        }
+        design.mount().ifPresent(this::servoWebs);
+        all.add(new Requirement.GuidedRim(
+                "ring-guided",
+                index("drive-ring"),
+                index("spacer-ring"),
+                Point.ORIGIN,
+                rim.rim(),
+                rim.wall(),
+                Math.PI,
+                Math.toRadians(120)));
+        all.add(new Requirement.LeavesFit(
+                "depth", spec.thickness() + spec.blade().burr(), c.bladePlay() - HAIR));
+        if (spec.depth().isPresent()) {
+            all.add(new Requirement.FitsDepth("depth", plates(), spec.depth().getAsDouble()));
+        }
+        return all;
+    }
+
+    /** Where the servo's own holes stand nearer than the process likes, the servo decides. */
+    private void servoWebs(ServoMount mount) {
+        Servo servo = design.pinionPlan().orElseThrow().servo();
+        if (mount.hasPlate()) {
+            double between = (servo.holesAlong() - servo.bodyLength() - servo.holeDiameter() - ServoMount.ROOM) / 2;
+            double web = Math.min(spec.plate().leastWeb(), between);
+            all.add(new Requirement.LeastWeb("plates-whole", "servo-plate", web - HAIR));
+        }
+        double web = spec.gear().leastWeb();
+        if (mount.horn()) {
+            double centre = servo.splineDiameter() / 2 + ServoMount.ROOM;
+            web = Math.min(web, servo.hornScrewCircle() / 2 - servo.hornScrewHole() / 2 - centre);
+        }
+        all.add(new Requirement.LeastWeb("plates-whole", "pinion", web - HAIR));
+    }
+
+    private void joints() {
+        Clearances c = spec.clearances();
+        double pin = spec.pinDiameter() / 2;
+        double running = c.bore() / 2 - HAIR;
+        double sliding = Math.min(c.slot() / 2, c.slotEnd()) - HAIR;
+        int base = index("base-plate");
+        int ring = index("drive-ring");
+        boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
+        PlateParts plates = new PlateParts(design);
+        Contour slot = SlotOutline.of(design).contour();
+        List<Integer> blades = indices("blade");
+        List<Requirement.Fit> pivots = new ArrayList<>();
+        List<Requirement.Fit> drives = new ArrayList<>();
+        for (int i = 0; i < spec.blades(); i++) {
+            Placement turn = Placement.turn(i * spec.pitch());
+            Point pivot = turn.apply(design.pivot());
+            double hole = posts ? (spec.pinDiameter() + c.bore()) / 2 : plates.boreRadius();
+            Contour bore = Contour.circle(pivot, hole);
+            int pinMember = posts ? base : blades.get(i);
+            int holeMember = posts ? blades.get(i) : base;
+            pivots.add(new Requirement.Fit(pinMember, pivot, pin, holeMember, bore));
+            Point drive = turn.apply(design.drivePoint());
+            drives.add(new Requirement.Fit(blades.get(i), drive, pin, ring, slot.placed(turn)));
+        }
+        all.add(new Requirement.PinInHole("pins-pass", pivots, running));
+        all.add(new Requirement.PinInHole("pin-in-slot", drives, sliding));
+    }
+
+    /** Pairs that are meant to run closer than the rest, or that run with a clearance of their own. */
+    private List<Requirement.Pair> pairs() {
+        Clearances c = spec.clearances();
+        List<Requirement.Pair> pairs = new ArrayList<>();
+        int ring = index("drive-ring");
+        int spacer = index("spacer-ring");
+        int base = index("base-plate");
+        pairs.add(new Requirement.Pair(ring, spacer, design.rim().play() - HAIR));
+        for (int shim : indices("spacer-shim")) {
+            pairs.add(new Requirement.Pair(ring, shim, design.rim().play() - HAIR));
+        }
+        double bore = c.bore() / 2 - HAIR;
+        double slot = Math.min(c.slot() / 2, c.slotEnd()) - HAIR;
+        List<Integer> blades = indices("blade");
+        for (int blade : blades) {
+            pairs.add(new Requirement.Pair(blade, spacer, c.blade() - HAIR));
+        }
+        List<Integer> pivots = indices("pivot-pin");
+        boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
+        for (int i = 0; i < spec.blades(); i++) {
+            if (posts) {
+                pairs.add(new Requirement.Pair(pivots.get(i), blades.get(i), bore));
+            } else {
+                int pin = pivots.isEmpty() ? blades.get(i) : pivots.get(i);
+                pairs.add(new Requirement.Pair(pin, base, bore));
+            }
+        }
+        for (int pin : indices("drive-pin")) {
+            pairs.add(new Requirement.Pair(pin, ring, slot));
+        }
+        design.pinionPlan().ifPresent(plan -> {
+            int pinion = index("pinion");
+            pairs.add(new Requirement.Pair(pinion, ring, plan.pair().normalBacklash() / 2 - HAIR));
+            pairs.add(new Requirement.Pair(pinion, spacer, c.pinion() - HAIR));
+        });
+        return pairs;
+    }
+
+    private List<Integer> plates() {
+        List<Integer> plates = new ArrayList<>();
+        for (String name : List.of("cover", "base-plate", "spacer-ring", "retainer")) {
+            plates.addAll(indices(name));
+        }
+        return plates;
+    }
+
+    private int index(String part) {
+        return indices(part).get(0);
+    }
+
+    private List<Integer> indices(String part) {
+        List<Integer> found = new ArrayList<>();
+        for (int i = 0; i < members.size(); i++) {
+            if (members.get(i).part().name().equals(part)) {
+                found.add(i);
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,336 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Finds the blades of least cavity radius for which every limit holds at every state, or, where there are none, those
+ * that break the fewest limits by the least.
+ *
+ * <p>For a span (and a lever) the least width that holds is found on a grid of 0.05 mm by bisection, since a wider
+ * band laps more; the spans are tried coarsely from the middle outwards and then every half degree, where a span is
+ * left at once when it does not hold at the width that would beat the best so far. Nothing is assumed about how the
+ * result changes with the span or with the number of blades. The search looks at a few states; the winner is
+ * held against all of them, and a state that fails joins the few and the search is run again.
+ */
+public final class BladeSolver {
+    /** States at which a plan is held to be good; the same as those of the motion table. */
+    public static final int STATES = 181;
+
+    /** Widths are multiples of this, mm. */
+    static final double WIDTH_STEP = 0.05;
+
+    private static final double DEGREE = Math.PI / 180;
+    private static final double LEAST_SPAN = 90;
+    private static final double MOST_SPAN = 178;
+    private static final double COARSE = 3;
+    private static final double FINE = 0.5;
+    /** Spans are tried from here outwards, degrees: most solutions lie near. */
+    private static final double MIDDLE = 142;
+    /** How far a lever's ear may stand out of the root, in pin diameters. */
+    private static final double[] EXCESS = {0, 0.25, 0.5, 1, 1.5, 2, 3, 4, 6, 8};
+    /** Lever angles tried for linear slots, degrees: clear of the radial, where the pin's radius turns back. */
+    private static final double[] LINEAR_ANGLES = {110, 75, 290, 245, 130, 50, 315, 215};
+    /** States looked at from the start, as shares of the blade's travel. */
+    private static final double[] FIRST_SHARES = {1, 0.95, 0.88, 0.8, 0.7, 0.6, 0.45, 0.3, 0.15};
+
+    private static final int MOST_ROUNDS = 8;
+    /** A winner that fails by a hair between the states looked at is widened by up to so many steps. */
+    private static final int MOST_WIDENING = 4;
+
+    private final BladeNeeds needs;
+    private final BladeTrial trial;
+    private final double[] shares = new double[FIRST_SHARES.length + MOST_ROUNDS];
+    private int count;
+    private double pressureLimit;
+    private double bestCavity;
+    private double bestPressure;
+    private int bestWidth;
+    private double bestSpan;
+    private double bestExcess;
+
+    private BladeSolver(BladeNeeds needs) {
+        this.needs = needs;
+        this.trial = new BladeTrial(needs);
+    }
+
+    /** One plan a layout, the good ones first and the smaller cavity first among equals. */
+    public static List<BladePlan> all(BladeNeeds needs) {
+        List<BladePlan> plans = new ArrayList<>();
+        for (Layout layout : Layout.values()) {
+            plans.add(solve(needs, layout));
+        }
+        plans.sort(ORDER);
+        return plans;
+    }
+
+    /** Good plans before others, gentle pressure angles before steep ones, then by broken limits, then by size. */
+    static final Comparator<BladePlan> ORDER = Comparator.comparingInt((BladePlan plan) -> plan.broken().size())
+            .thenComparingDouble(BladePlan::pressureLimit)
+            .thenComparingDouble(BladeSolver::missed)
+            .thenComparingDouble(BladePlan::cavityRadius);
+
+    private static double missed(BladePlan plan) {
+        double sum = 0;
+        for (BladePlan.Shortfall shortfall : plan.broken()) {
+            sum += shortfall.share();
+        }
+        return sum;
+    }
+
+    /** The best plan of one layout; it holds, or breaks the fewest limits by the least. */
+    public static BladePlan solve(BladeNeeds needs, Layout layout) {
+        BladeSolver solver = new BladeSolver(needs);
+        for (double limit : new double[] {needs.pins().pressure(), needs.pins().pressureAtMost()}) {
+            solver.pressureLimit = limit;
+            BladePlan plan = needs.linear() && layout.isLever() && Double.isNaN(needs.given().leverAngle())
+                    ? solver.overAngles(layout)
+                    : solver.search(layout, Double.NaN);
+            if (plan != null) {
+                return plan;
+            }
+        }
+        return new NearestBlades(needs).find(layout);
+    }
+
+    /**
+     * The plan with the widest lap whose cavity radius is at most {@code cavity} mm, or the plain solution when that
+     * is already larger. Laps above {@link FoldedCover#LAP_CAP} are not sought. The lap is found to 0.05 mm.
+     */
+    public static BladePlan widest(BladeNeeds needs, Layout layout, double cavity) {
+        BladePlan best = solve(needs, layout);
+        if (!best.holds() || best.cavityRadius() > cavity) {
+            return best;
+        }
+        double low = needs.lap();
+        double high = FoldedCover.LAP_CAP;
+        while (high - low > 0.05) {
+            double lap = (low + high) / 2;
+            BladePlan plan = solve(needs.withLap(lap), layout);
+            boolean fits = plan.holds() && plan.cavityRadius() <= cavity
+                    && plan.pressureLimit() <= best.pressureLimit();
+            if (fits) {
+                best = plan;
+                low = lap;
+            } else {
+                high = lap;
+            }
+        }
+        return best;
+    }
+
+    private BladePlan overAngles(Layout layout) {
+        BladePlan best = null;
+        for (double degrees : LINEAR_ANGLES) {
+            boolean outward = degrees < 90 || degrees > 270;
+            if (outward == (layout == Layout.LEVER_OUTWARD)) {
+                BladePlan plan = search(layout, degrees * DEGREE);
+                if (plan != null && (best == null || plan.cavityRadius() < best.cavityRadius())) {
+                    best = plan;
+                }
+            }
+        }
+        return best;
+    }
+
+    private BladePlan search(Layout layout, double angle) {
+        trial.angle = angle;
+        System.arraycopy(FIRST_SHARES, 0, shares, 0, FIRST_SHARES.length);
+        count = FIRST_SHARES.length;
+        boolean again = false;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            double span = bestSpan;
+            double out = bestExcess;
+            bestCavity = Double.MAX_VALUE;
+            if (again) {
+                // The last winner, widened, is a good bound for the rest.
+                consider(layout, span, out, true);
+            }
+            scan(layout);
+            if (bestCavity == Double.MAX_VALUE) {
+                return null;
+            }
+            again = true;
+            double share = -1;
+            int wider = Double.isNaN(needs.given().width()) ? MOST_WIDENING : 0;
+            for (int up = 0; up <= wider; up++) {
+                setBest(layout, up);
+                SlotLaw law = trial.law();
+                if (trial.holdsThroughout(law, STATES, pressureLimit)) {
+                    return plan(law);
+                }
+                share = up == 0 ? trial.failing : share;
+            }
+            if (needs.linear()) {
+                return null;
+            }
+            shares[count++] = share;
+        }
+        return null;
+    }
+
+    private void setBest(Layout layout, int wider) {
+        double given = needs.given().width();
+        double width = Double.isNaN(given) ? (bestWidth + wider) * WIDTH_STEP : given;
+        trial.set(layout, width, bestSpan, bestExcess);
+    }
+
+    private void scan(Layout layout) {
+        double[] outs = layout == Layout.LEVER_OUTWARD && Double.isNaN(needs.given().lever()) ? EXCESS : new double[1];
+        double[] coarse = spans(LEAST_SPAN, MOST_SPAN, COARSE);
+        for (double out : outs) {
+            for (double span : coarse) {
+                consider(layout, span, out * needs.pins().diameter(), true);
+            }
+        }
+        if (bestCavity == Double.MAX_VALUE) {
+            return;
+        }
+        double from = layout == Layout.LEVER_OUTWARD ? bestSpan / DEGREE - 2 * COARSE : LEAST_SPAN;
+        double to = layout == Layout.LEVER_OUTWARD ? bestSpan / DEGREE + 2 * COARSE : MOST_SPAN;
+        double[] fine = spans(Math.max(LEAST_SPAN, from), Math.min(MOST_SPAN, to), FINE);
+        double near = bestExcess;
+        double step = outs.length > 1 ? needs.pins().diameter() / 8 : 1;
+        for (int i = outs.length > 1 ? -2 : 0; i <= (outs.length > 1 ? 2 : 0); i++) {
+            if (near + i * step >= 0) {
+                for (double span : fine) {
+                    consider(layout, span, near + i * step, false);
+                }
+            }
+        }
+        if (!layout.isLever() && Double.isNaN(needs.given().span())) {
+            settle(layout);
+        }
+    }
+
+    /** Spans from the middle outwards, rad; only the given one when the user has fixed it. */
+    private double[] spans(double from, double to, double step) {
+        double given = needs.given().span();
+        if (!Double.isNaN(given)) {
+            return new double[] {given};
+        }
+        int n = (int) Math.floor((to - from) / step + 1e-9) + 1;
+        double[] spans = new double[n];
+        int low = (int) Math.max(0, Math.min(n - 1, Math.rint((MIDDLE - from) / step)));
+        int high = low + 1;
+        for (int i = 0; i < n; i++) {
+            boolean takeLow = low >= 0 && (high >= n || i % 2 == 0);
+            int k = takeLow ? low-- : high++;
+            spans[i] = (from + k * step) * DEGREE;
+        }
+        return spans;
+    }
+
+    /** Looks for the least width that holds and beats the best so far. */
+    private void consider(Layout layout, double span, double out, boolean probe) {
+        double given = needs.given().width();
+        if (!Double.isNaN(given)) {
+            if (holds(layout, given, span, out)) {
+                take((int) Math.rint(given / WIDTH_STEP), span, out);
+            }
+            return;
+        }
+        double open = needs.clearRadius() + needs.opensBy();
+        int least = (int) Math.ceil(needs.widthForHole() / WIDTH_STEP - 1e-9);
+        double room = bestCavity == Double.MAX_VALUE ? open : bestCavity - needs.endClearance() - open - out - 1e-9;
+        int most = Math.max((int) Math.floor(room / WIDTH_STEP), bestCavity == Double.MAX_VALUE ? least + 20 : 0);
+        if (most < least) {
+            return;
+        }
+        int good = -1;
+        int tries = probe ? 4 : 1;
+        for (int i = 0; i < tries && good < 0; i++) {
+            int k = most - (most - least) * i / 4;
+            good = holds(layout, k * WIDTH_STEP, span, out) ? k : -1;
+        }
+        if (good < 0) {
+            return;
+        }
+        int bad = least - 1;
+        while (good - bad > 1) {
+            int k = (good + bad) / 2;
+            if (holds(layout, k * WIDTH_STEP, span, out)) {
+                good = k;
+            } else {
+                bad = k;
+            }
+        }
+        trial.set(layout, good * WIDTH_STEP, span, out);
+        take(good, span, out);
+        // A wider band turns less far, so where the end swings out it can need less room; look a little way up.
+        for (int up = 1; up <= 8 && trial.reach > trial.band.outerRadius() + 1e-9; up *= 2) {
+            if (holds(layout, (good + up) * WIDTH_STEP, span, out)) {
+                take(good + up, span, out);
+            }
+        }
+    }
+
+    private boolean holds(Layout layout, double width, double span, double out) {
+        trial.set(layout, width, span, out);
+        return trial.cavity < bestCavity && trial.firstBroken(shares, count, pressureLimit) == null;
+    }
+
+    private void take(int width, double span, double out) {
+        if (trial.cavity < bestCavity - 1e-9) {
+            bestCavity = trial.cavity;
+            bestWidth = width;
+            bestSpan = span;
+            bestExcess = out;
+            bestPressure = trial.endPressure();
+        }
+    }
+
+    /** Among spans with the same cavity takes the one with the gentlest slot. */
+    private void settle(Layout layout) {
+        double limit = bestCavity;
+        double width = bestWidth * WIDTH_STEP;
+        for (double span : spans(LEAST_SPAN, MOST_SPAN, FINE)) {
+            trial.set(layout, width, span, 0);
+            double pressure = trial.endPressure();
+            if (trial.cavity <= limit + 1e-9
+                    && pressure < bestPressure - 1e-6
+                    && trial.firstBroken(shares, count, pressureLimit) == null) {
+                bestSpan = span;
+                bestPressure = pressure;
+            }
+        }
+    }
+
+    private BladePlan plan(SlotLaw law) {
+        List<BladePlan.Shortfall> broken = trial.audit(law, 2, pressureLimit);
+        double cavity = trial.cavity;
+        double reach = trial.reach;
+        double ear = trial.ear;
+        double closed = trial.closed;
+        Layout layout = trial.layout;
+        List<BladeLimit> bounds = bounds(layout, cavity);
+        return new BladePlan(layout, law, closed, reach, cavity, ear, pressureLimit, bounds, broken);
+    }
+
+    /** What stands in the way of a smaller cavity: the limits that its nearest smaller neighbours break. */
+    private List<BladeLimit> bounds(Layout layout, double cavity) {
+        List<BladeLimit> bounds = new ArrayList<>();
+        double width = trial.width;
+        double span = trial.span;
+        double out = trial.excess;
+        boolean swings = trial.ear == 0 && trial.reach > trial.band.outerRadius() + 1e-9;
+        double[][] steps = {{-1, 0}, {0, -1}, {0, 1}, {-1, -1}, {-1, 1}};
+        for (double[] step : steps) {
+            double narrower = width + step[0] * WIDTH_STEP;
+            if (narrower > 0) {
+                trial.set(layout, narrower, span + step[1] * FINE * DEGREE, out);
+                BladeLimit limit =
+                        trial.cavity < cavity - 1e-9 ? trial.firstBroken(shares, count, pressureLimit) : null;
+                limit = trial.reason(limit);
+                if (limit != null && !bounds.contains(limit)) {
+                    bounds.add(limit);
+                }
+            }
+        }
+        if (swings) {
+            bounds.add(BladeLimit.SWING);
+        }
+        return bounds;
+    }
+}

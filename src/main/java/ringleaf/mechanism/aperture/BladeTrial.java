@@ -1,0 +1,281 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * One choice of width, span and lever, held against the needs. Set again and again by the search, so it keeps its
+ * figures in fields; {@link #firstBroken} stops at the first limit that does not hold, {@link #audit} lists all.
+ */
+final class BladeTrial {
+    private static final BladeLimit[] STATIC = {
+        BladeLimit.PIN_EDGE, BladeLimit.LEVER_LENGTH, BladeLimit.BORE_WEB, BladeLimit.DIP, BladeLimit.SLOT_WEB,
+        BladeLimit.TURNS_BACK, BladeLimit.EAR
+    };
+    /** States at which ears are looked at. */
+    private static final int EAR_STATES = 12;
+    /** While the law of a linear slot is still open, its pressure angle is taken as this, rad. */
+    private static final double LINEAR_PRESSURE = 0.45;
+    /** Laps are held with this much to spare, as a share of the pivot radius, so that rounding cannot break them. */
+    private static final double SPARE = 1e-8;
+
+    private final BladeNeeds needs;
+    private final ArcFold fold = new ArcFold();
+    private final BladeArcs arcs = new BladeArcs();
+
+    Layout layout;
+    double width;
+    double span;
+    /** How far the drive pin's ear stands out of the blade's round root, mm; for levers only. */
+    double excess;
+    /** Lever angle asked for by a linear slot, rad, or not a number. */
+    double angle = Double.NaN;
+
+    Band band;
+    DrivePin pin;
+    double closed;
+    double ear;
+    double reach;
+    double cavity;
+    /** Share of the travel at which {@link #holdsThroughout} last failed. */
+    double failing;
+
+    private double leastPin;
+    private double broke;
+    /** Set by {@link #value}. */
+    private double asked;
+
+    BladeTrial(BladeNeeds needs) {
+        this.needs = needs;
+    }
+
+    BladeTrial set(Layout where, double blade, double spans, double standsOut) {
+        layout = where;
+        width = blade;
+        span = spans;
+        excess = standsOut;
+        BladeNeeds.PinNeeds pins = needs.pins();
+        double edge = pins.hole() / 2 + pins.edge();
+        double open = needs.clearRadius() + needs.opensBy();
+        band = new Band(open + Math.max(width / 2, edge), width, span, needs.blades());
+        closed = band.bladeAngle(needs.leastRadius());
+        boolean standsClear = width / 2 < edge - 1e-12;
+        if (layout.isLever()) {
+            double length = leverLength(edge);
+            standsClear |= length + edge > width / 2 + 1e-9;
+            pin = new DrivePin.Lever(length, leverAngle());
+        } else {
+            pin = new DrivePin.FarEnd();
+        }
+        ear = standsClear ? edge : 0;
+        leastPin = band.leastPinRadius(pin, closed);
+        reach = Math.max(band.outerRadius(), arcs.pose(band, closed, 0).greatest());
+        if (ear > 0) {
+            reach = Math.max(reach, Math.max(band.pivotRadius(), band.greatestPinRadius(pin, closed)) + ear);
+        }
+        cavity = reach + needs.endClearance();
+        return this;
+    }
+
+    private double leverLength(double edge) {
+        if (!Double.isNaN(needs.given().lever())) {
+            return needs.given().lever();
+        }
+        double length = width / 2 - edge + excess;
+        if (layout == Layout.LEVER_INWARD) {
+            BladeNeeds.PinNeeds pins = needs.pins();
+            double inmost = pins.ringOpening() + pins.web() + pins.slotEnd() + pins.slotWidth() / 2;
+            length = Math.min(length, band.pivotRadius() - inmost);
+        }
+        return Math.max(length, 0.05 * needs.pins().diameter());
+    }
+
+    private double leverAngle() {
+        if (!Double.isNaN(angle)) {
+            return angle;
+        }
+        if (!Double.isNaN(needs.given().leverAngle())) {
+            return needs.given().leverAngle();
+        }
+        return layout == Layout.LEVER_OUTWARD ? -closed / 2 : Math.PI - closed / 2;
+    }
+
+    /** The law of the slots; for linear ones this searches the ring travel and is dear. */
+    SlotLaw law() {
+        if (needs.linear() && Double.isNaN(SlotLaw.LinearOpening.turnsBack(band, pin, closed))) {
+            return SlotLaw.LinearOpening.leastPressure(band, pin, closed, Math.PI / 2);
+        }
+        return new SlotLaw.Radial(band, pin);
+    }
+
+    /** The figure that a limit is about, with {@link #asked} set; {@link BladeLimit#CAVITY} is an upper bound. */
+    private double value(BladeLimit limit) {
+        BladeNeeds.PinNeeds pins = needs.pins();
+        double apart = 2 * Math.sin(Math.PI / band.blades());
+        switch (limit) {
+            case PIN_EDGE:
+                // Ears make up for a narrow band, but only where the user wants it so.
+                asked = Double.isNaN(needs.given().width()) ? needs.widthForHole() : 0;
+                return width;
+            case LEVER_LENGTH:
+                asked = layout.isLever() ? pins.hole() + pins.edge() : 0;
+                return pin.length(band);
+            case BORE_WEB:
+                asked = pins.web();
+                return band.pivotRadius() * apart - pins.bore();
+            case DIP:
+                asked = pins.ringOpening() + pins.web();
+                return leastPin - pins.slotWidth() / 2 - pins.slotEnd();
+            case SLOT_WEB:
+                asked = pins.web();
+                return Math.max(0, leastPin - pins.slotEnd()) * apart - pins.slotWidth();
+            case TURNS_BACK:
+                double turns = needs.linear() ? SlotLaw.LinearOpening.turnsBack(band, pin, closed) : Double.NaN;
+                asked = closed;
+                return Double.isNaN(turns) ? closed : turns;
+            case EAR:
+                asked = 0;
+                return ear > 0 ? earClearance() : 0;
+            default:
+                throw new IllegalArgumentException(limit.name());
+        }
+    }
+
+    private double earClearance() {
+        double least = Double.MAX_VALUE;
+        for (int i = 0; i <= EAR_STATES; i++) {
+            double b = closed * i / EAR_STATES;
+            double open = Math.min(needs.clearRadius(), band.cornerRadius(b));
+            least = Math.min(least, band.pinRadius(pin, b) - ear - open);
+        }
+        return least;
+    }
+
+    /**
+     * The first limit that does not hold, or null. States are given as shares of the blade's travel; one at which a
+     * trial fails moves to the front, for the next trial is likely to fail there too. Lap and play are both called
+     * the lap until {@link #reason} is asked.
+     */
+    BladeLimit firstBroken(double[] shares, int count, double pressureLimit) {
+        for (BladeLimit limit : STATIC) {
+            double value = value(limit);
+            if (value < asked - 1e-9) {
+                return limit;
+            }
+        }
+        if (!needs.linear() && endPressure() > pressureLimit) {
+            return BladeLimit.PRESSURE;
+        }
+        for (int i = 0; i < count; i++) {
+            double b = closed * shares[i];
+            double pressure = needs.linear() ? LINEAR_PRESSURE : band.slotPressure(pin, b);
+            if (pressure > pressureLimit) {
+                return BladeLimit.PRESSURE;
+            }
+            if (!covers(b, pressure)) {
+                double share = shares[i];
+                System.arraycopy(shares, 0, shares, 1, i);
+                shares[0] = share;
+                broke = b;
+                return BladeLimit.LAP;
+            }
+        }
+        return null;
+    }
+
+    /** Whether every limit holds, the states being looked at evenly in ring angle; the first that fails is kept. */
+    boolean holdsThroughout(SlotLaw law, int states, double pressureLimit) {
+        double travel = law.ringAngle(closed);
+        // Far-apart states first: a fault usually lasts over many.
+        for (int stride = 16; stride >= 1; stride /= 2) {
+            for (int i = states - 1; i >= 0; i -= stride) {
+                int place = (states - 1 - i) / stride;
+                if (stride == 16 || place % 2 == 1) {
+                    double b = i == states - 1 ? closed : law.bladeAngle(travel * i / (states - 1), closed);
+                    double pressure = law.pressure(b);
+                    if (pressure > pressureLimit || !covers(b, pressure)) {
+                        failing = b / closed;
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    /** The greater pressure angle of a radial slot at the two ends of the travel, rad. */
+    double endPressure() {
+        return Math.max(band.slotPressure(pin, 0), band.slotPressure(pin, closed));
+    }
+
+    /** Whether the blades keep the lap asked for, and what play takes, at the blade angle {@code b}. */
+    private boolean covers(double b, double pressure) {
+        return isTight(b, Math.max(needs.lap(), loss(b, pressure)));
+    }
+
+    /** What it was that {@link #firstBroken} called the lap: the lap itself, or only what play takes. */
+    BladeLimit reason(BladeLimit limit) {
+        return limit == BladeLimit.LAP && isTight(broke, needs.lap()) ? BladeLimit.PLAY : limit;
+    }
+
+    private boolean isTight(double b, double lap) {
+        double shrink = lap / 2 + SPARE * band.pivotRadius();
+        return fold.pose(band, b, shrink).worstGap(needs.clearRadius(), true) == 0;
+    }
+
+    private double loss(double b, double pressure) {
+        double distance = arcs.pose(band, b, 0).farthestFromPivot(needs.clearRadius());
+        return distance == 0
+                ? 0
+                : needs.play().loss(distance, pin.length(band), pressure, band.blades(), 1);
+    }
+
+    /** Every limit that does not hold, each in its worst state, over states evenly spaced in ring angle. */
+    List<BladePlan.Shortfall> audit(SlotLaw law, int states, double pressureLimit) {
+        List<BladePlan.Shortfall> broken = new ArrayList<>();
+        for (BladeLimit limit : STATIC) {
+            double value = value(limit);
+            if (value < asked - 1e-9) {
+                broken.add(new BladePlan.Shortfall(limit, value, asked, limit == BladeLimit.TURNS_BACK ? value : 0));
+            }
+        }
+        if (cavity > needs.cavityAtMost() + 1e-9) {
+            broken.add(new BladePlan.Shortfall(BladeLimit.CAVITY, cavity, needs.cavityAtMost(), closed));
+        }
+        auditStates(law, states, pressureLimit, broken);
+        broken.sort(Comparator.comparingDouble(shortfall -> -shortfall.share()));
+        return broken;
+    }
+
+    private void auditStates(
+            SlotLaw law, int states, double pressureLimit, List<BladePlan.Shortfall> broken) {
+        FoldedCover cover = new FoldedCover(band, 0);
+        BladePlan.Shortfall lap = null;
+        BladePlan.Shortfall play = null;
+        BladePlan.Shortfall pressure = null;
+        double travel = law.ringAngle(closed);
+        for (int i = 0; i < states; i++) {
+            double b = i == states - 1 ? closed : law.bladeAngle(travel * i / (states - 1), closed);
+            double p = law.pressure(b);
+            if (p > pressureLimit && (pressure == null || p > pressure.measured())) {
+                pressure = new BladePlan.Shortfall(BladeLimit.PRESSURE, p, pressureLimit, b);
+            }
+            if (!covers(b, p)) {
+                double loss = loss(b, p);
+                double found = cover.at(band, b).lap(needs.clearRadius(), Math.max(needs.lap(), loss) + 1);
+                if (found < needs.lap() && (lap == null || found < lap.measured())) {
+                    lap = new BladePlan.Shortfall(BladeLimit.LAP, found, needs.lap(), b);
+                }
+                if (found < loss && (play == null || found - loss < play.measured())) {
+                    play = new BladePlan.Shortfall(BladeLimit.PLAY, found - loss, 0, b);
+                }
+            }
+        }
+        for (BladePlan.Shortfall found : new BladePlan.Shortfall[] {pressure, lap, play}) {
+            if (found != null) {
+                broken.add(found);
+            }
+        }
+    }
+}

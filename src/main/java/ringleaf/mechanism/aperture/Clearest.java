@@ -1,0 +1,48 @@
+package ringleaf.mechanism.aperture;
+
+/**
+ * The least clearance at one state over the pairs that are meant to stay apart, by closed forms: blades and cavity
+ * wall, drive pin and slot ends, and what stops the ring. What guides (rim and wall, pin and bore, the flanks of a
+ * mesh) has checks of its own.
+ *
+ * @param distance mm
+ * @param pair the two, in words
+ */
+record Clearest(double distance, String pair) {
+    static Clearest at(ApertureDesign design, Sweep sweep, int state) {
+        double wall = design.rim().cavity() - sweep.reach[state];
+        double slot = SlotRoom.at(design, sweep.bladeAngle[state]);
+        double stop = stop(design, Math.abs(sweep.ringAngle[state]));
+        if (wall <= slot && wall <= stop) {
+            return new Clearest(wall, "blade and cavity wall");
+        }
+        if (slot <= stop) {
+            return new Clearest(slot, "drive pin and slot end");
+        }
+        String name = design.drive() instanceof HandPlan ? "arm and window" : "stop notch and tab";
+        return new Clearest(stop, name);
+    }
+
+    /** Way left to the nearer stop, mm: straight between the two flat faces at the radius where they are nearest. */
+    private static double stop(ApertureDesign design, double turned) {
+        Rim rim = design.rim();
+        double before = turned + rim.overTravel();
+        double after = Math.abs(design.travel()) - turned + rim.overTravel();
+        double angle = Math.min(before, after);
+        if (design.drive() instanceof HandPlan) {
+            // Between two lines at half the arm's width from the axis the gap at radius R is smallest where the wall
+            // begins: R sin(angle) - h (1 - cos(angle)), h being the half width.
+            double along = Math.sqrt(rim.wall() * rim.wall() - sq(halfWidth(design)));
+            return along * Math.sin(angle) - halfWidth(design) * (1 - Math.cos(angle));
+        }
+        return rim.tabInner() * Math.sin(Math.min(angle, Math.PI / 2));
+    }
+
+    private static double halfWidth(ApertureDesign design) {
+        return design.handPlan().orElseThrow().halfWidth();
+    }
+
+    private static double sq(double x) {
+        return x * x;
+    }
+}

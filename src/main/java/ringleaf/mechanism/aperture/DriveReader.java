@@ -1,0 +1,87 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import ringleaf.mechanism.Request;
+import ringleaf.spec.field.Field;
+import ringleaf.spec.field.Named;
+import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.Servo;
+import ringleaf.spec.text.Place;
+
+/** What turns the ring, from the spec's {@code drive}; without one it is an arm for a hand. */
+final class DriveReader {
+    private static final List<Field<?>> OF_PINION = List.of(
+            ApertureFields.MODULE,
+            ApertureFields.PRESSURE_ANGLE,
+            ApertureFields.PINION_TEETH,
+            ApertureFields.SPARE_TEETH,
+            ApertureFields.BACKLASH,
+            ApertureFields.SERVO);
+    private static final List<Field<?>> OF_HAND =
+            List.of(ApertureFields.ARM_WIDTH, ApertureFields.ARM_REACH, ApertureFields.SCALE_FACTOR);
+
+    private final Request request;
+    private final double fullOpening;
+
+    DriveReader(Request request, double fullOpening) {
+        this.request = request;
+        this.fullOpening = fullOpening;
+    }
+
+    DriveSpec read(double usualModule) {
+        Optional<Values> given = request.values().given(ApertureFields.DRIVE);
+        if (given.isEmpty()) {
+            double width = usualArm();
+            return new DriveSpec.Hand(ApertureFields.AT.defaultValue(), width, 2.5 * width, OptionalDouble.empty());
+        }
+        Values drive = given.get();
+        if (drive.get(ApertureFields.BY).orElse("pinion").equals("hand")) {
+            refuse(drive, OF_PINION, "hand", "by: pinion");
+            return hand(drive);
+        }
+        refuse(drive, OF_HAND, "pinion", "by: hand");
+        return pinion(drive, usualModule);
+    }
+
+    private DriveSpec hand(Values drive) {
+        double width = drive.get(ApertureFields.ARM_WIDTH).orElse(usualArm());
+        Optional<Double> factor = drive.get(ApertureFields.SCALE_FACTOR);
+        return new DriveSpec.Hand(
+                drive.require(ApertureFields.AT),
+                width,
+                drive.get(ApertureFields.ARM_REACH).orElse(2.5 * width),
+                factor.isPresent() ? OptionalDouble.of(factor.get()) : OptionalDouble.empty());
+    }
+
+    private DriveSpec pinion(Values drive, double usualModule) {
+        Optional<Integer> teeth = drive.get(ApertureFields.PINION_TEETH);
+        Optional<Double> backlash = drive.get(ApertureFields.BACKLASH);
+        Place place = drive.where(ApertureFields.SERVO);
+        Named named = drive.get(ApertureFields.SERVO)
+                .orElse(new Named(Optional.of(Servo.STAND_IN), Optional.empty(), place));
+        return new DriveSpec.Pinion(
+                drive.require(ApertureFields.AT),
+                drive.get(ApertureFields.MODULE).orElse(usualModule),
+                drive.require(ApertureFields.PRESSURE_ANGLE),
+                teeth.isPresent() ? OptionalInt.of(teeth.get()) : OptionalInt.empty(),
+                drive.require(ApertureFields.SPARE_TEETH),
+                backlash.isPresent() ? OptionalDouble.of(backlash.get()) : OptionalDouble.empty(),
+                request.catalogues().servo(named).orElse(null));
+    }
+
+    private void refuse(Values drive, List<Field<?>> fields, String by, String instead) {
+        for (Field<?> field : fields) {
+            if (drive.isGiven(field)) {
+                request.problems()
+                        .at(drive.where(field), "has no meaning for a ring turned by " + by, "leave it out, or " + instead);
+            }
+        }
+    }
+
+    private double usualArm() {
+        return Math.max(4, Math.min(12, fullOpening / 12));
+    }
+}

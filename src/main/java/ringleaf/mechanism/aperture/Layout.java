@@ -1,0 +1,26 @@
+package ringleaf.mechanism.aperture;
+
+/** Where the drive pin stands, in the ways the solver tries. */
+public enum Layout {
+    /** On the band's far end: long leverage, little felt of play, but the pin dips and the end swings out. */
+    FAR_END("far end"),
+    /** On a short lever that points away from the axis; the pin's ear may stand out of the blade's root. */
+    LEVER_OUTWARD("lever, outward"),
+    /** On a short lever that points at the axis, inside the blade's round root; it turns the ring the other way. */
+    LEVER_INWARD("lever, inward");
+
+    private final String label;
+
+    Layout(String label) {
+        this.label = label;
+    }
+
+    /** In words for a report. */
+    public String label() {
+        return label;
+    }
+
+    public boolean isLever() {
+        return this != FAR_END;
+    }
+}

@@ -1,0 +1,107 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ringleaf.geom.Mirror;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.part.Assembly;
+import ringleaf.part.Callout;
+import ringleaf.part.LeafFamily;
+import ringleaf.part.Member;
+import ringleaf.part.Motion;
+import ringleaf.part.Part;
+import ringleaf.part.Requirement;
+
+/** The mirror image of an assembly about the x axis: {@code hand: right}. */
+final class Mirrored {
+    private static final Mirror FLIP = Mirror.FLIP_Y;
+
+    private Mirrored() {}
+
+    static List<Part> parts(List<Part> parts) {
+        return parts.stream().map(p -> p.mirrored(FLIP)).toList();
+    }
+
+    /** The assembly with {@code mirrored} in place of its parts, in the same order. */
+    static Assembly assembly(Assembly assembly, List<Part> parts, List<Part> mirrored) {
+        Map<Part, Part> image = new IdentityHashMap<>();
+        for (int i = 0; i < parts.size(); i++) {
+            image.put(parts.get(i), mirrored.get(i));
+        }
+        List<Member> members = new ArrayList<>();
+        for (Member m : assembly.members()) {
+            members.add(new Member(m.name(), image.get(m.part()), m.body(), flip(m.home())));
+        }
+        Optional<LeafFamily> leaves = assembly.leaves()
+                .map(l -> new LeafFamily(
+                        l.members(),
+                        l.zFrom(),
+                        l.zTo(),
+                        l.clear().mirrored(FLIP),
+                        shrunk -> l.opening().apply(shrunk).mirrored(FLIP)));
+        List<Callout> callouts = new ArrayList<>();
+        for (Callout c : assembly.callouts()) {
+            callouts.add(new Callout(c.form(), c.view(), FLIP.apply(c.from()), FLIP.apply(c.to()), c.text()));
+        }
+        return new Assembly(
+                assembly.name(),
+                members,
+                new Flipped(assembly.motion()),
+                leaves,
+                assembly.requirements().stream().map(Mirrored::requirement).toList(),
+                callouts,
+                assembly.buildOrder());
+    }
+
+    private static Placement flip(Placement p) {
+        return new Placement(-p.angle(), new Point(p.shift().x(), -p.shift().y()));
+    }
+
+    private static Requirement requirement(Requirement r) {
+        if (r instanceof Requirement.KeepsClear k) {
+            return new Requirement.KeepsClear(k.check(), k.area().mirrored(FLIP), k.states());
+        }
+        if (r instanceof Requirement.StaysInside s) {
+            return new Requirement.StaysInside(s.check(), s.members(), s.room().mirrored(FLIP), s.clearance());
+        }
+        if (r instanceof Requirement.PinInHole p) {
+            List<Requirement.Fit> fits = new ArrayList<>();
+            for (Requirement.Fit fit : p.fits()) {
+                fits.add(new Requirement.Fit(
+                        fit.pinMember(),
+                        FLIP.apply(fit.pin()),
+                        fit.pinRadius(),
+                        fit.holeMember(),
+                        fit.hole().mirrored(FLIP)));
+            }
+            return new Requirement.PinInHole(p.check(), fits, p.clearance());
+        }
+        return r;
+    }
+
+    private record Flipped(Motion of) implements Motion {
+        @Override
+        public int states() {
+            return of.states();
+        }
+
+        @Override
+        public Placement pose(int body, int state) {
+            return flip(of.pose(body, state));
+        }
+
+        @Override
+        public String label(int state) {
+            return of.label(state);
+        }
+
+        @Override
+        public List<Integer> notable() {
+            return of.notable();
+        }
+    }
+}

@@ -1,0 +1,140 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Point;
+import ringleaf.spec.shared.Servo;
+import ringleaf.tooth.GearPair;
+import ringleaf.tooth.ToothForm;
+
+/**
+ * A pinion beside the ring that meshes with a sector of teeth cut into its rim.
+ *
+ * @param at direction of the pinion from the axis
+ * @param travel of the ring from open to closed, signed
+ * @param pair pinion first, the ring's full circle of teeth second
+ * @param spaces tooth spaces cut into the rim
+ * @param pocketClearance between tips and pocket, mm
+ * @param pad radius of a screw's hole and of the web round it, mm
+ * @param servo that turns it
+ */
+record PinionPlan(
+        double at,
+        double travel,
+        GearPair pair,
+        int spaces,
+        double pocketClearance,
+        double pad,
+        Servo servo)
+        implements DrivePlan {
+
+    /** Directions of the lobe's two screws from the pinion, to either side of the outward direction, rad. */
+    private static final double LOBE_SCREWS = Math.toRadians(58);
+
+    /** Steps in which screws are moved until they clear pocket and servo. */
+    private static final double LOBE_STEP = 0.25;
+
+    private static final double SCREW_STEP = Math.toRadians(0.5);
+    private static final double MOST_LOBE = 500;
+
+    ToothForm pinion() {
+        return pair.pinion();
+    }
+
+    ToothForm sector() {
+        return pair.gear();
+    }
+
+    double centreDistance() {
+        return pair.centreDistance();
+    }
+
+    /** Turn of the pinion's outline (a tooth on its +x) in the open pose, rad. */
+    double phase() {
+        double firstSpace = spaces % 2 == 1 ? sectorCentre() : sectorCentre() + sector().pitchAngle() / 2;
+        return pair.pinionPhase(firstSpace, at);
+    }
+
+    Point centre() {
+        return Point.polar(centreDistance(), at);
+    }
+
+    /** Angle of the pinion for a turn of the ring, unsigned: ring travel times the ratio of teeth. */
+    double pinionTravel() {
+        return Math.abs(travel) * ratio();
+    }
+
+    double ratio() {
+        return (double) sector().teeth() / pinion().teeth();
+    }
+
+    /** Direction of the middle of the sector in the open pose. */
+    double sectorCentre() {
+        return at - travel / 2;
+    }
+
+    double pocketRadius() {
+        return pinion().tipRadius() + pocketClearance;
+    }
+
+    @Override
+    public double blockedCentre() {
+        return at;
+    }
+
+    @Override
+    public double blockedHalfAngle(Rim rim, double room) {
+        double s = rim.screws();
+        double a = centreDistance();
+        double apart = pocketRadius() + room;
+        double cos = (s * s + a * a - apart * apart) / (2 * s * a);
+        double half = Math.acos(Math.max(-1, Math.min(1, cos)));
+        while (half < Math.PI / 2 && !(clears(at - half, s, room) && clears(at + half, s, room))) {
+            half += SCREW_STEP;
+        }
+        return half;
+    }
+
+    @Override
+    public List<Point> ownScrews(Rim rim, double room) {
+        double radius = lobeScrews();
+        List<Point> screws = new ArrayList<>();
+        screws.add(centre().plus(Point.polar(radius, at - LOBE_SCREWS)));
+        screws.add(centre().plus(Point.polar(radius, at + LOBE_SCREWS)));
+        return screws;
+    }
+
+    /** Distance of the lobe's screws from the pinion: clear of its pocket and of the servo behind it, mm. */
+    private double lobeScrews() {
+        double radius = pocketRadius() + pad;
+        while (radius < MOST_LOBE
+                && !(clears(centre(), at - LOBE_SCREWS, radius) && clears(centre(), at + LOBE_SCREWS, radius))) {
+            radius += LOBE_STEP;
+        }
+        return radius;
+    }
+
+    private boolean clears(double direction, double radius, double room) {
+        return ServoMount.distance(this, Point.polar(radius, direction)) >= room;
+    }
+
+    private boolean clears(Point from, double direction, double radius) {
+        return ServoMount.distance(this, from.plus(Point.polar(radius, direction))) >= pad;
+    }
+
+    /** Radius of the lobe about the pinion. */
+    double lobeRadius() {
+        return lobeScrews() + pad;
+    }
+
+    @Override
+    public Contour outline(Rim rim) {
+        return Housing.withLobe(rim, centre(), lobeRadius());
+    }
+
+    @Override
+    public double envelopeWidth(Rim rim) {
+        return rim.outer() + Math.max(rim.outer(), centreDistance() + lobeRadius());
+    }
+}

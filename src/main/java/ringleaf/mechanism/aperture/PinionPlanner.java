@@ -1,0 +1,107 @@
+package ringleaf.mechanism.aperture;
+
+import ringleaf.tooth.BasicRack;
+import ringleaf.tooth.GearPair;
+import ringleaf.tooth.SectorReach;
+import ringleaf.tooth.ShiftChoice;
+import ringleaf.tooth.ToothForm;
+
+/**
+ * Sizes the sector and its pinion: the least full circle of teeth whose root leaves the web to the slots, whose tips
+ * reach past the ledge, and whose pinion stays outside the blades' cavity; and the smallest pinion that the servo can
+ * turn far enough.
+ */
+final class PinionPlanner {
+    /** A pinion has no fewer teeth of its own choice; common practice, no source. */
+    static final int FEWEST_OWN_TEETH = 12;
+    /** Kept between the pinion's tips and the cavity, so that it may be wider than the ring, mm. */
+    private static final double PAST_CAVITY = 0.15;
+    /** Backlash beyond what the ring's radial play can take up, mm along the reference circle; common practice. */
+    private static final double SPARE_BACKLASH = 0.05;
+    /** Share of the servo's travel that is planned with; its ends are kept for the stops. */
+    private static final double USED_TRAVEL = 0.98;
+    /** A pinion of more teeth than this share of the sector's full circle is no pinion any more. */
+    private static final double LARGEST_SHARE = 0.8;
+
+    private final ApertureSpec spec;
+    private final DriveSpec.Pinion wanted;
+    private final BasicRack rack;
+
+    PinionPlanner(ApertureSpec spec, DriveSpec.Pinion wanted) {
+        this.spec = spec;
+        this.wanted = wanted;
+        BasicRack standard = BasicRack.FORM_A;
+        this.rack = wanted.pressureAngle() == standard.pressureAngle()
+                ? standard
+                : BasicRack.ofFullClearance(wanted.pressureAngle(), standard.addendum(), standard.dedendum());
+    }
+
+    /** Backlash along the reference circle that still leaves play when the ring leans against its wall, mm. */
+    double backlash() {
+        double fromPlay = 2 * spec.clearances().ringRadial() * Math.tan(wanted.pressureAngle());
+        return wanted.backlash().orElse(fromPlay + SPARE_BACKLASH);
+    }
+
+    /**
+     * The drive for a ring with this cavity and these slots.
+     *
+     * @param at direction of the pinion in the unmirrored frame, rad
+     * @param travel ring angle from open to closed, signed
+     */
+    PinionPlan plan(double at, double cavity, double slotOuter, double travel, double overTravel) {
+        double shift = 0;
+        int gearTeeth = 0;
+        int pinionTeeth = 0;
+        for (int round = 0; round < 3; round++) {
+            gearTeeth = gearTeeth(cavity, slotOuter, shift);
+            pinionTeeth = pinionTeeth(gearTeeth, travel + 2 * Math.signum(travel) * overTravel);
+            shift = shiftFor(pinionTeeth, gearTeeth);
+        }
+        gearTeeth = Math.max(gearTeeth, gearTeeth(cavity, slotOuter, shift));
+        double thinning = backlash() / 2;
+        ToothForm pinion = ToothForm.of(wanted.module(), pinionTeeth, shift, thinning, rack);
+        ToothForm sector = ToothForm.of(wanted.module(), gearTeeth, -shift, thinning, rack);
+        GearPair pair = GearPair.of(pinion, sector);
+        SectorReach reach = SectorReach.of(pair, sector.tipRadius());
+        int spaces = reach.spaces(Math.abs(travel) + 2 * overTravel, wanted.spareTeeth());
+        return new PinionPlan(
+                at,
+                travel,
+                pair,
+                Math.min(spaces, gearTeeth - 1),
+                spec.clearances().pinion(),
+                spec.screw().clearanceMedium() / 2 + Rim.housingWeb(spec),
+                wanted.servo());
+    }
+
+    private int gearTeeth(double cavity, double slotOuter, double shift) {
+        double m = wanted.module();
+        double root = slotOuter + spec.ring().leastWeb();
+        double forRoot = 2 * (root / m + rack.dedendum() + shift);
+        double forTip = 2 * ((cavity + spec.ledge()) / m - rack.addendum() + shift);
+        double forPinion = 2 * ((cavity + PAST_CAVITY) / m + rack.addendum() + shift);
+        return (int) Math.ceil(Math.max(forRoot, Math.max(forTip, forPinion)) - 1e-9);
+    }
+
+    private int pinionTeeth(int gearTeeth, double travel) {
+        if (wanted.pinionTeeth().isPresent()) {
+            return wanted.pinionTeeth().getAsInt();
+        }
+        int needed = neededTeeth(gearTeeth, travel, wanted.servo().travel());
+        int most = (int) Math.floor(LARGEST_SHARE * gearTeeth);
+        return Math.max(FEWEST_OWN_TEETH, Math.min(needed, most));
+    }
+
+    /** Least pinion with which a servo of this travel turns the ring through {@code travel}. */
+    static int neededTeeth(int gearTeeth, double travel, double servoTravel) {
+        return (int) Math.ceil(Math.abs(travel) * gearTeeth / (servoTravel * USED_TRAVEL) - 1e-9);
+    }
+
+    private double shiftFor(int pinionTeeth, int gearTeeth) {
+        double least = ShiftChoice.forPinion(rack, pinionTeeth);
+        if (least == 0) {
+            return 0;
+        }
+        return Math.max(least, ShiftChoice.of(rack, pinionTeeth, gearTeeth, 0, ShiftChoice.LEAST_TIP).pinion());
+    }
+}

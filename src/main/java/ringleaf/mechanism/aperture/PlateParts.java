@@ -1,0 +1,164 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.curve.Circle;
+import ringleaf.curve.Overlay;
+import ringleaf.curve.Shapes;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Line;
+import ringleaf.geom.Path;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.part.Layer;
+import ringleaf.part.Part;
+
+/** Base, cover, retainer and servo plate: flat plates round the opening. */
+final class PlateParts {
+    private final ApertureDesign design;
+    private final ApertureSpec spec;
+    private final Rim rim;
+    private final Stack stack;
+    private final Housing housing;
+
+    PlateParts(ApertureDesign design) {
+        this.design = design;
+        this.spec = design.spec();
+        this.rim = design.rim();
+        this.stack = design.stack();
+        this.housing = design.housing();
+    }
+
+    Part base() {
+        List<Contour> through = plateHoles(0);
+        List<Contour> upper = new ArrayList<>(through);
+        for (Point pivot : pivots()) {
+            upper.add(Contour.circle(pivot, boreRadius()));
+        }
+        Region drilled = new Region(housing.outline(), upper);
+        List<Layer> layers = new ArrayList<>();
+        if (stack.boreFloor() > 0) {
+            layers.add(Layer.of(new Region(housing.outline(), through), 0, stack.boreFloor()));
+        }
+        layers.add(Layer.of(drilled, stack.boreFloor(), stack.baseTop()));
+        String note = stack.hasCover()
+                ? "bores go through; the cover closes them behind"
+                : "blind bores, open towards the blades";
+        return new Part("base-plate", "plate", 1, spec.plate().source(), layers, List.of(mark()), note);
+    }
+
+    /** Radius of a pivot bore: running room for a pin that turns, none for a post that is fixed. */
+    double boreRadius() {
+        boolean fixed = spec.pinStyle() == PinStyle.BASE_POSTS;
+        return (spec.pinDiameter() + (fixed ? 0 : spec.clearances().bore())) / 2;
+    }
+
+    List<Point> pivots() {
+        List<Point> pivots = new ArrayList<>();
+        for (int i = 0; i < spec.blades(); i++) {
+            pivots.add(Point.polar(design.band().pivotRadius(), i * spec.pitch()));
+        }
+        return pivots;
+    }
+
+    Part cover() {
+        Region region = new Region(housing.outline(), plateHoles(stack.coverBottom()));
+        Layer layer = Layer.of(region, stack.coverBottom(), 0);
+        return new Part(
+                "cover",
+                "plate",
+                1,
+                Stack.coverMaking(spec).source(),
+                List.of(layer),
+                List.of(mark()),
+                "closes the pivot bores behind the base");
+    }
+
+    Part retainer() {
+        List<Contour> holes = new ArrayList<>();
+        holes.add(Contour.circle(Point.ORIGIN, rim.opening()));
+        holes.addAll(housing.holes());
+        design.pinionPlan().ifPresent(p -> holes.add(Contour.circle(p.centre(), accessRadius())));
+        Region region = new Region(housing.outline(), holes);
+        Layer layer = Layer.of(region, stack.retainerBottom(), stack.retainerTop());
+        List<Path> marks = new ArrayList<>();
+        marks.add(mark());
+        marks.addAll(new OpeningScale(design).marks());
+        return new Part("retainer", "plate", 1, spec.plate().source(), List.of(layer), marks, "front plate");
+    }
+
+    /** Hole in the retainer through which the screw in the servo's output is reached. */
+    double accessRadius() {
+        return Math.max(spec.screw().headDiameter(), 4) / 2 + ServoMount.ROOM;
+    }
+
+    Part servoPlate() {
+        PinionPlan plan = design.pinionPlan().orElseThrow();
+        ServoMount mount = design.mount().orElseThrow();
+        double web = spec.plate().leastWeb();
+        List<Point> screws = servoScrews();
+        List<Circle> pads = ServoMount.pads(plan, screws, housing.screwHole() + web);
+        List<Contour> holes = new ArrayList<>();
+        holes.add(ServoMount.body(plan));
+        for (Point ear : ServoMount.earHoles(plan)) {
+            holes.add(Contour.circle(ear, plan.servo().holeDiameter() / 2));
+        }
+        for (Point screw : screws) {
+            holes.add(Contour.circle(screw, housing.screwHole()));
+        }
+        Region blank = Region.of(Shapes.hull(pads));
+        Region view = Region.disc(Point.ORIGIN, rim.opening() + web);
+        Region cut = Overlay.difference(List.of(blank), List.of(view)).get(0);
+        double back = mount.earFace();
+        Layer layer = Layer.of(cut.withHoles(holes), back, back + mount.plateThickness());
+        return new Part(
+                "servo-plate",
+                "plate",
+                1,
+                spec.plate().source(),
+                List.of(layer),
+                List.of(),
+                "servo's ears against its back; on standoffs under four of the housing's screws");
+    }
+
+    /** The housing's screws that run on into the servo plate: two in the lobe, two beside the window. */
+    List<Point> servoScrews() {
+        List<Point> all = housing.screws();
+        return List.of(all.get(0), all.get(1), all.get(2), all.get(all.size() - 1));
+    }
+
+    /** Openings of a plate whose back face lies at {@code z}: the view, the screws, and what the servo needs. */
+    private List<Contour> plateHoles(double z) {
+        List<Contour> holes = new ArrayList<>();
+        holes.add(Contour.circle(Point.ORIGIN, rim.opening()));
+        holes.addAll(housing.holes());
+        if (design.drive() instanceof PinionPlan plan) {
+            ServoMount mount = design.mount().orElseThrow();
+            Contour turning = Contour.circle(plan.centre(), mount.throughRadius());
+            if (mount.caseReaches(z)) {
+                holes.add(Overlay.union(List.of(Region.of(ServoMount.body(plan)), Region.of(turning)))
+                        .get(0)
+                        .outer());
+            } else {
+                holes.add(turning);
+            }
+            if (!mount.hasPlate()) {
+                for (Point ear : ServoMount.earHoles(plan)) {
+                    holes.add(Contour.circle(ear, plan.servo().holeDiameter() / 2));
+                }
+            }
+        }
+        return holes;
+    }
+
+    /** A half arrow beside the witness hole that points counter-clockwise when the face towards the ring is up. */
+    private Path mark() {
+        double radius = housing.witness().norm();
+        double at = housing.witness().angle() + 2.5 * housing.witnessHole() / radius;
+        double size = 3;
+        Point tail = Point.polar(radius, at);
+        Point tip = Point.polar(radius, at + size / radius);
+        Point barb = Point.polar(radius + size / 3, at + size / 2 / radius);
+        return Path.of(new Line(tail, tip), new Line(tip, barb));
+    }
+}

@@ -1,0 +1,96 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.curve.Overlay;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Line;
+import ringleaf.geom.Path;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.part.Layer;
+import ringleaf.part.Part;
+
+/** The drive ring: slots for the drive pins, a round rim, and the teeth or the arm that turn it. */
+final class RingPart {
+    /** Radius of the scallop in the rim that shows which way up the ring belongs, mm. */
+    private static final double WITNESS = 0.6;
+
+    private final ApertureDesign design;
+    private final ApertureSpec spec;
+    private final Rim rim;
+    private final Teeth teeth;
+    private final SlotOutline slot;
+
+    RingPart(ApertureDesign design) {
+        this.design = design;
+        this.spec = design.spec();
+        this.rim = design.rim();
+        this.teeth = design.pinionPlan().map(Teeth::of).orElse(null);
+        this.slot = SlotOutline.of(design);
+    }
+
+    Part part() {
+        List<Contour> holes = new ArrayList<>();
+        holes.add(Contour.circle(Point.ORIGIN, rim.opening()));
+        for (int i = 0; i < spec.blades(); i++) {
+            holes.add(slot.contour().placed(Placement.turn(i * spec.pitch())));
+        }
+        List<Path> marks = new ArrayList<>();
+        if (design.drive() instanceof HandPlan plan) {
+            plan.eye(rim, spec.ring().leastWeb()).ifPresent(holes::add);
+            double from = rim.outer() + 0.5;
+            marks.add(Path.of(new Line(Point.polar(from, plan.at()), Point.polar(from + plan.reach() / 3, plan.at()))));
+        } else {
+            marks.add(meshMark());
+        }
+        Region region = new Region(outline(), holes);
+        Layer layer = Layer.of(region, design.stack().ringBottom(), design.stack().ringTop());
+        String note = "drops onto the pins; scallop in the rim: this face up";
+        return new Part("drive-ring", "ring", 1, spec.ring().source(), List.of(layer), marks, note);
+    }
+
+    private Contour outline() {
+        List<Region> cuts = new ArrayList<>();
+        Contour blank;
+        if (design.drive() instanceof HandPlan plan) {
+            blank = plan.ringOutline(rim);
+        } else {
+            PinionPlan plan = (PinionPlan) design.drive();
+            blank = teeth.sector().sectorRim(rim.rim(), plan.spaces(), plan.sectorCentre());
+            cuts.add(Region.of(StopNotch.outline(design)));
+        }
+        cuts.add(Region.disc(Point.polar(rim.rim(), witnessDirection()), WITNESS));
+        return Overlay.difference(List.of(Region.of(blank)), cuts).get(0).outer();
+    }
+
+    /** A place on the plain rim that is no mirror image of itself. */
+    private double witnessDirection() {
+        if (design.drive() instanceof HandPlan plan) {
+            return plan.at() + Math.toRadians(150);
+        }
+        PinionPlan plan = (PinionPlan) design.drive();
+        double sectorEnd = plan.sectorCentre() + (plan.spaces() + 1) * plan.sector().pitchAngle() / 2;
+        double notch = StopNotch.from(design);
+        double gap = notch - sectorEnd;
+        return sectorEnd + 0.4 * gap;
+    }
+
+    /** Outlines of sector and pinion; null for a ring turned by hand. */
+    Teeth teeth() {
+        return teeth;
+    }
+
+    double deviation() {
+        return Math.max(slot.deviation(), teeth == null ? 0 : teeth.deviation());
+    }
+
+    /** A line at the space that the marked tooth of the pinion meets in the open pose. */
+    private Path meshMark() {
+        PinionPlan plan = (PinionPlan) design.drive();
+        double outer = rim.floor() - 0.3;
+        double inner = Math.max(rim.slotOuter() + 0.3, outer - 2);
+        return Path.of(new Line(Point.polar(inner, plan.at()), Point.polar(outer, plan.at())));
+    }
+}

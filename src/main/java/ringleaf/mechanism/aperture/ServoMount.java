@@ -1,0 +1,135 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.curve.Circle;
+import ringleaf.curve.Shapes;
+import ringleaf.geom.Box;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.mechanism.Material;
+import ringleaf.spec.shared.Servo;
+
+/**
+ * How pinion and servo sit: the servo stands behind the base, its output towards +z, its long side along the rim; its
+ * ears lie against the back of a servo plate on standoffs, or against packing on the base when there is no room for
+ * one. Heights in mm in the mechanism's frame.
+ *
+ * @param horn whether the pinion is screwed to the servo's horn; else it is bored for the output itself
+ * @param pinionBottom lower face of the pinion
+ * @param pinionTop upper face
+ * @param pinionSheets sheets that make up the pinion, 0 when built up in one piece
+ * @param earFace height of the ears' upper face
+ * @param caseTop height of the servo's case
+ * @param plateThickness of the servo plate, 0 where the servo sits on the base
+ * @param standoff length of the standoffs between base and servo plate, or of the packing under the ears
+ * @param throughRadius radius of the hole in base, cover and ledge through which horn or output turn
+ */
+record ServoMount(
+        boolean horn,
+        double pinionBottom,
+        double pinionTop,
+        int pinionSheets,
+        double earFace,
+        double caseTop,
+        double plateThickness,
+        double standoff,
+        double throughRadius) {
+
+    /** Room round the servo's body, horn and output, mm; common practice, no source. */
+    static final double ROOM = 0.5;
+
+    private static final double BODY_CORNER = 1;
+
+    static ServoMount of(ApertureSpec spec, Stack stack, PinionPlan plan) {
+        Servo servo = plan.servo();
+        Material gear = spec.gear();
+        double top = stack.retainerBottom() - spec.clearances().pinionAxial();
+        double need = stack.ringTop() - stack.ringBottom() + spec.clearances().ringAxial();
+        int sheets = gear.sheet() ? Math.max(1, (int) Math.ceil(need / gear.thickness() - 1e-9)) : 0;
+        double width = sheets > 0 ? sheets * gear.thickness() : need;
+        double bottom = top - width;
+        double screwEdge = servo.hornScrewCircle() / 2 + servo.hornScrewHole() / 2 + gear.leastWeb();
+        boolean horn = plan.pinion().rootRadius() >= Math.max(screwEdge, servo.hornDiameter() / 2);
+        double earFace = (horn ? bottom : top) - servo.hornHeight();
+        double caseTop = earFace + servo.caseHeight();
+        double plate = spec.plate().thickness();
+        double gap = stack.coverBottom() - earFace;
+        boolean hasPlate = gap >= plate;
+        double through = (horn ? servo.hornDiameter() / 2 : servo.splineDiameter()) + ROOM;
+        return new ServoMount(
+                horn, bottom, top, sheets, earFace, caseTop, hasPlate ? plate : 0, hasPlate ? gap - plate : gap, through);
+    }
+
+    boolean hasPlate() {
+        return plateThickness > 0;
+    }
+
+    double pinionWidth() {
+        return pinionTop - pinionBottom;
+    }
+
+    /** Whether the servo's case stands higher than {@code z}, so that it needs a cut-out there. */
+    boolean caseReaches(double z) {
+        return caseTop > z + 1e-9;
+    }
+
+    /** From the servo's own frame (output at the origin, body towards +x) to its place. */
+    static Placement place(PinionPlan plan) {
+        return new Placement(plan.at() + Math.PI / 2, plan.centre());
+    }
+
+    /** The cut-out for the body, with room all round. */
+    static Contour body(PinionPlan plan) {
+        Servo s = plan.servo();
+        Box box = new Box(-s.axisOffset(), -s.bodyWidth() / 2, s.bodyLength() - s.axisOffset(), s.bodyWidth() / 2);
+        return Shapes.roundedRectangle(box.grown(ROOM / 2), BODY_CORNER).placed(place(plan));
+    }
+
+    /** Distance of a point from the servo, body and ears as one rectangle with room all round, mm; 0 inside. */
+    static double distance(PinionPlan plan, Point point) {
+        Servo s = plan.servo();
+        Point p = place(plan).inverse().apply(point);
+        double middle = s.bodyLength() / 2 - s.axisOffset();
+        double dx = Math.max(0, Math.abs(p.x() - middle) - (s.earLength() + ROOM) / 2);
+        double dy = Math.max(0, Math.abs(p.y()) - (s.bodyWidth() + ROOM) / 2);
+        return Math.hypot(dx, dy);
+    }
+
+    /** Centres of the holes in the servo's ears. */
+    static List<Point> earHoles(PinionPlan plan) {
+        Servo s = plan.servo();
+        double middle = s.bodyLength() / 2 - s.axisOffset();
+        List<Point> holes = new ArrayList<>();
+        for (int end = -1; end <= 1; end += 2) {
+            double x = middle + end * s.holesAlong() / 2;
+            if (s.holesAcross() > 0) {
+                holes.add(new Point(x, -s.holesAcross() / 2));
+                holes.add(new Point(x, s.holesAcross() / 2));
+            } else {
+                holes.add(new Point(x, 0));
+            }
+        }
+        Placement place = place(plan);
+        return holes.stream().map(place::apply).toList();
+    }
+
+    /** Discs round which the servo plate is drawn: its screws and the corners of the ears. */
+    static List<Circle> pads(PinionPlan plan, List<Point> screws, double pad) {
+        Servo s = plan.servo();
+        List<Circle> discs = new ArrayList<>();
+        for (Point screw : screws) {
+            discs.add(new Circle(screw, pad));
+        }
+        double middle = s.bodyLength() / 2 - s.axisOffset();
+        Placement place = place(plan);
+        for (int end = -1; end <= 1; end += 2) {
+            for (int side = -1; side <= 1; side += 2) {
+                Point corner = new Point(middle + end * s.earLength() / 2, side * s.bodyWidth() / 2);
+                discs.add(new Circle(place.apply(corner), 1));
+            }
+        }
+        return discs;
+    }
+}

@@ -1,0 +1,32 @@
+package ringleaf.mechanism.aperture;
+
+/** Room between a drive pin and the ends of its slot. */
+final class SlotRoom {
+    private SlotRoom() {}
+
+    /** Least distance from the pin's edge to the nearer end of the slot at a blade angle, mm, along the slot. */
+    static double at(ApertureDesign design, double b) {
+        double pin = design.spec().pinDiameter() / 2;
+        if (design.isLinear()) {
+            double[] ends = PinRange.blade(design, design.spec().clearances().slotEnd());
+            double toNear = along(design, ends[0], b);
+            double toFar = along(design, b, ends[1]);
+            return Math.min(toNear, toFar) + SlotOutline.radius(design.spec()) - pin;
+        }
+        double radius = design.band().pinRadius(design.pin(), b);
+        return Math.min(
+                radius - pin - design.rim().slotInner(), design.rim().slotOuter() - pin - radius);
+    }
+
+    /** Length of the pin's path in the ring between two blade angles, by Simpson's rule on 16 pieces, mm. */
+    private static double along(ApertureDesign design, double from, double to) {
+        int pieces = 16;
+        double h = (to - from) / pieces;
+        double sum = 0;
+        for (int i = 0; i <= pieces; i++) {
+            double weight = i == 0 || i == pieces ? 1 : i % 2 == 1 ? 4 : 2;
+            sum += weight * PinRange.speed(design.law(), from + i * h);
+        }
+        return sum * h / 3;
+    }
+}

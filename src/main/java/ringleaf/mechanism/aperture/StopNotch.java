@@ -1,0 +1,39 @@
+package ringleaf.mechanism.aperture;
+
+import ringleaf.curve.Shapes;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Point;
+
+/** The notch in the rim of a ring driven by a pinion; its ends meet a tab of the wall a little past the travel. */
+final class StopNotch {
+    private StopNotch() {}
+
+    /** The tab stands opposite the pinion, so that notch and window never leave one side of the rim unguided. */
+    static double tabDirection(ApertureDesign design) {
+        return design.drive().blockedCentre() + Math.PI;
+    }
+
+    static double tabHalfAngle(Rim rim) {
+        return SpacerParts.TAB_WIDTH / 2 / rim.wall();
+    }
+
+    /** First direction of the notch in the ring's own frame. */
+    static double from(ApertureDesign design) {
+        return tabDirection(design) - Math.max(0, design.travel()) - margin(design.rim());
+    }
+
+    /** Last direction of the notch. */
+    static double to(ApertureDesign design) {
+        return tabDirection(design) - Math.min(0, design.travel()) + margin(design.rim());
+    }
+
+    private static double margin(Rim rim) {
+        return rim.overTravel() + tabHalfAngle(rim);
+    }
+
+    /** What is cut from the rim. */
+    static Contour outline(ApertureDesign design) {
+        Rim rim = design.rim();
+        return Shapes.annulusSector(Point.ORIGIN, rim.floor(), rim.rim() + 1, from(design), to(design));
+    }
+}

@@ -1,0 +1,62 @@
+package ringleaf.spec;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ringleaf.spec.shared.Catalogues;
+import ringleaf.spec.shared.MakingProcess;
+import ringleaf.spec.shared.Stock;
+import ringleaf.spec.text.Place;
+
+/** How each family of parts is made: as the spec says, or the defaults. */
+public final class Fabrication {
+    /** The families of parts. */
+    public static final List<String> FAMILIES =
+            List.of("blade", "ring", "plate", "spacer", "gear", "pulley", "pin", "jig");
+
+    private static final String SHEET = "plain-sheet";
+    private static final String SHEET_PROCESS = "fibre-laser";
+    private static final String PRINT = "pla";
+    private static final String PRINT_PROCESS = "filament-print";
+    /** Blades up to this thickness are cut from sheet by default, mm (common practice, no source). */
+    public static final double SHEET_LIMIT = 0.5;
+
+    private final Map<String, Making> given;
+    private final Catalogues catalogues;
+    private final Place place;
+
+    Fabrication(Map<String, Making> given, Catalogues catalogues, Place place) {
+        this.given = given;
+        this.catalogues = catalogues;
+        this.place = place;
+    }
+
+    /** What the spec says of a family. */
+    public Optional<Making> given(String family) {
+        check(family);
+        return Optional.ofNullable(given.get(family));
+    }
+
+    /**
+     * How a family is made: as given, or by default cut from plain sheet (blades up to 0.5 mm) or printed (the rest).
+     *
+     * @param thickness of the parts, mm; it decides only where the spec does not
+     * @throws ringleaf.spec.text.SpecRefused when a user's own catalogue has spoilt a default
+     */
+    public Making of(String family, double thickness) {
+        Optional<Making> own = given(family);
+        if (own.isPresent()) {
+            return own.get().ofThickness(thickness);
+        }
+        boolean sheet = family.equals("blade") && thickness <= SHEET_LIMIT;
+        MakingProcess process = catalogues.processes().require(sheet ? SHEET_PROCESS : PRINT_PROCESS);
+        Stock stock = catalogues.stock().require(sheet ? SHEET : PRINT).ofThickness(thickness);
+        return new Making(process, stock, false, place);
+    }
+
+    private static void check(String family) {
+        if (!FAMILIES.contains(family)) {
+            throw new IllegalArgumentException(family + " is no family of parts");
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package ringleaf.spec;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import ringleaf.spec.field.LengthUnit;
+import ringleaf.spec.field.Reading;
+import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.Catalogues;
+import ringleaf.spec.shared.MakingProcess;
+import ringleaf.spec.shared.Stock;
+import ringleaf.spec.text.Decimal;
+import ringleaf.spec.text.Nearest;
+import ringleaf.spec.text.Node;
+import ringleaf.spec.text.Place;
+import ringleaf.spec.text.Problems;
+import ringleaf.spec.text.Shown;
+
+/** Reads how families of parts are made, and refuses what a process cannot make. */
+final class FabricationReader {
+    private final Catalogues catalogues;
+    private final Problems problems;
+
+    FabricationReader(Catalogues catalogues, Problems problems) {
+        this.catalogues = catalogues;
+        this.problems = problems;
+    }
+
+    /** The fabrication; {@code node} is null when the spec says nothing of it. */
+    Fabrication read(Node node, Place document) {
+        Map<String, Making> makings = new LinkedHashMap<>();
+        if (node instanceof Node.Mapping families) {
+            for (Map.Entry<String, Node.Entry> each : families.entries().entrySet()) {
+                String family = each.getKey();
+                Place place = each.getValue().keyPlace().named(RootFields.FABRICATION + '.' + Shown.quoted(family));
+                if (!Fabrication.FAMILIES.contains(family)) {
+                    String hint = Nearest.hint(family, Fabrication.FAMILIES);
+                    problems.at(place, "there is no such family of parts", hint);
+                } else {
+                    making(each.getValue().value(), place).ifPresent(m -> makings.put(family, m));
+                }
+            }
+        } else if (node != null) {
+            String reason = "a map of families is wanted, and not " + node.shape();
+            problems.at(node.place().named(RootFields.FABRICATION), reason, "e.g. blade: {stock: brass-0.15}");
+        }
+        return new Fabrication(makings, catalogues, document.named(RootFields.FABRICATION));
+    }
+
+    private Optional<Making> making(Node node, Place place) {
+        if (!(node instanceof Node.Mapping map)) {
+            problems.at(place, "a map with process: and stock: is wanted, and not " + node.shape());
+            return Optional.empty();
+        }
+        Values values = RootFields.MAKING.bind(map, place, new Reading(LengthUnit.MM, problems));
+        Optional<String> stockName = values.given(RootFields.STOCK);
+        Optional<String> processName = values.given(RootFields.PROCESS);
+        Optional<Stock> stock = Optional.empty();
+        if (stockName.isPresent()) {
+            stock = catalogues.stock().find(stockName.get(), values.where(RootFields.STOCK));
+        }
+        Optional<MakingProcess> process = Optional.empty();
+        if (processName.isPresent()) {
+            process = catalogues.processes().find(processName.get(), values.where(RootFields.PROCESS));
+        } else if (stock.isPresent()) {
+            String usual = stock.get().processes().get(0);
+            process = catalogues.processes().find(usual, values.where(RootFields.STOCK));
+        }
+        if (stock.isEmpty() || process.isEmpty() || !fits(process.get(), stock.get(), values)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Making(process.get(), stock.get(), true, values.where(RootFields.STOCK)));
+    }
+
+    private boolean fits(MakingProcess process, Stock stock, Values values) {
+        Place at = values.where(values.isGiven(RootFields.PROCESS) ? RootFields.PROCESS : RootFields.STOCK);
+        if (!stock.isMadeBy(process.name())) {
+            String reason = process.name() + " does not make parts of " + stock.name() + " (" + stock.material() + ")";
+            problems.at(at, reason, "what does: " + String.join(", ", stock.processes()));
+            return false;
+        }
+        if (stock.thickness().isPresent()
+                && !process.makesThickness(stock.thickness().getAsDouble())) {
+            String thickness = Decimal.of(stock.thickness().getAsDouble());
+            String range = Decimal.of(process.thicknessFrom()) + " to " + Decimal.of(process.thicknessTo());
+            problems.at(at, stock.name() + " is " + thickness + " mm thick, and " + process.name() + " makes " + range);
+            return false;
+        }
+        return true;
+    }
+}

@@ -1,0 +1,14 @@
+package ringleaf.spec;
+
+import ringleaf.spec.field.Values;
+import ringleaf.spec.text.Place;
+
+/**
+ * One mechanism as the user asked for it.
+ *
+ * @param name lower-case letters, digits and hyphens
+ * @param kind what it is, with the fields the values were read by
+ * @param values its fields
+ * @param place of its name
+ */
+public record MechanismSpec(String name, KindFields kind, Values values, Place place) {}

@@ -1,0 +1,97 @@
+package ringleaf.spec.field;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import ringleaf.spec.text.Place;
+
+/** The values read by a set of fields, each with its place. */
+public final class Values {
+    private final FieldSet fields;
+    private final Place owner;
+    private final Map<String, Given> given;
+
+    private record Given(Object value, Place place) {}
+
+    private Values(FieldSet fields, Place owner, Map<String, Given> given) {
+        this.fields = fields;
+        this.owner = owner;
+        this.given = given;
+    }
+
+    static final class Builder {
+        private final FieldSet fields;
+        private final Place owner;
+        private final Map<String, Given> given = new LinkedHashMap<>();
+
+        Builder(FieldSet fields, Place owner) {
+            this.fields = fields;
+            this.owner = owner;
+        }
+
+        /** Notes a value; a refused one is null and only its place is kept. */
+        void add(Field<?> field, Object value, Place place) {
+            given.put(field.name(), new Given(value, place));
+        }
+
+        Values build() {
+            return new Values(fields, owner, given);
+        }
+    }
+
+    /** The value that was given, or the default where that is a value, or nothing. */
+    public <T> Optional<T> get(Field<T> field) {
+        Optional<T> own = given(field);
+        return own.isPresent() ? own : Optional.ofNullable(field.defaultValue());
+    }
+
+    /** The value that was given, if it was. */
+    @SuppressWarnings("unchecked")
+    public <T> Optional<T> given(Field<T> field) {
+        if (!fields.has(field)) {
+            throw new IllegalArgumentException(field.name() + " is not among the fields");
+        }
+        Given one = given.get(field.name());
+        return one == null ? Optional.empty() : Optional.ofNullable((T) one.value());
+    }
+
+    /** The value that was given or the default, for a field that is required or has a default value. */
+    public <T> T require(Field<T> field) {
+        Optional<T> value = get(field);
+        if (value.isEmpty()) {
+            throw new IllegalStateException(field.name() + " has neither a value nor a default");
+        }
+        return value.get();
+    }
+
+    /** Whether the user gave a value. */
+    public boolean isGiven(Field<?> field) {
+        return given(field).isPresent();
+    }
+
+    /** What is asked of a value that may be bounded; nothing is asked when it was left out. */
+    public Bound bound(Field<Bound> field) {
+        return get(field).orElse(Bound.open());
+    }
+
+    /** The place of a value, or of its owner when it was left out; either way with the field's path. */
+    public Place where(Field<?> field) {
+        if (!fields.has(field)) {
+            throw new IllegalArgumentException(field.name() + " is not among the fields");
+        }
+        Given one = given.get(field.name());
+        if (one != null) {
+            return one.place();
+        }
+        return owner.named(owner.path().isEmpty() ? field.name() : owner.path() + '.' + field.name());
+    }
+
+    /** The place of the map as a whole. */
+    public Place where() {
+        return owner;
+    }
+
+    public FieldSet fields() {
+        return fields;
+    }
+}

@@ -1,0 +1,39 @@
+package ringleaf.spec.shared;
+
+import ringleaf.spec.field.Field;
+import ringleaf.spec.field.FieldSet;
+
+/**
+ * A deep-groove ball bearing, mm.
+ *
+ * @param name its designation, {@code z} behind it for the shielded form where that is wider
+ * @param bore inner diameter
+ * @param outside outer diameter
+ * @param width along the axis
+ * @param entry values with their sources
+ */
+public record Bearing(String name, double bore, double outside, double width, Entry entry) {
+    static final Field<Double> BORE = size("bore", "inner diameter");
+    static final Field<Double> OUTSIDE = size("outside", "outer diameter");
+    static final Field<Double> WIDTH = size("width", "width along the axis");
+
+    /** The fields of an entry. */
+    public static final FieldSet FIELDS = FieldSet.of(BORE, OUTSIDE, WIDTH);
+
+    private static Field<Double> size(String name, String help) {
+        return Field.length(name)
+                .help(help)
+                .atLeast(0.5, "no bearing is smaller")
+                .atMost(300, "no model holds a larger one")
+                .required();
+    }
+
+    static Bearing of(Entry entry) {
+        return new Bearing(
+                entry.name(),
+                entry.values().require(BORE),
+                entry.values().require(OUTSIDE),
+                entry.values().require(WIDTH),
+                entry);
+    }
+}

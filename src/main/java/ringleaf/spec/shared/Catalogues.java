@@ -1,0 +1,80 @@
+package ringleaf.spec.shared;
+
+import java.util.Map;
+import java.util.Optional;
+import ringleaf.spec.field.Named;
+import ringleaf.spec.text.Problems;
+
+/** All catalogues, each read when it is first asked for. */
+public final class Catalogues {
+    private final SharedFiles own;
+    private final Problems problems;
+    private Catalogue<MakingProcess> processes;
+    private Catalogue<Stock> stock;
+    private Catalogue<Servo> servos;
+    private Catalogue<Screw> screws;
+    private Catalogue<Bearing> bearings;
+
+    /**
+     * The ready catalogues under a user's own ones.
+     *
+     * @param problems where what is wrong in the user's own ones goes, and names that are not found
+     */
+    public Catalogues(SharedFiles own, Problems problems) {
+        this.own = own;
+        this.problems = problems;
+    }
+
+    public Catalogue<MakingProcess> processes() {
+        if (processes == null) {
+            processes = new Catalogue<>(
+                    "processes", "process", MakingProcess.FIELDS, e -> MakingProcess.of(e, problems), own, problems);
+        }
+        return processes;
+    }
+
+    public Catalogue<Stock> stock() {
+        if (stock == null) {
+            stock = new Catalogue<>("stock", "stock", Stock.FIELDS, e -> Stock.of(e, problems), own, problems);
+        }
+        return stock;
+    }
+
+    public Catalogue<Servo> servos() {
+        if (servos == null) {
+            servos = new Catalogue<>("servos", "servo", Servo.FIELDS, this::servo, own, problems);
+        }
+        return servos;
+    }
+
+    public Catalogue<Screw> screws() {
+        if (screws == null) {
+            screws = new Catalogue<>("screws", "screw", Screw.FIELDS, Screw::of, own, problems);
+        }
+        return screws;
+    }
+
+    public Catalogue<Bearing> bearings() {
+        if (bearings == null) {
+            bearings = new Catalogue<>("bearings", "bearing", Bearing.FIELDS, Bearing::of, own, problems);
+        }
+        return bearings;
+    }
+
+    /** A servo by name or written out; what is left open then comes from the micro class. */
+    public Optional<Servo> servo(Named named) {
+        if (named.name().isPresent()) {
+            return servos().find(named.name().get(), named.place());
+        }
+        return Optional.ofNullable(servo(new Entry("own", named.own().orElseThrow(), Map.of())));
+    }
+
+    /** A servo, or null when the class that stands in for what it leaves open was spoilt by a user's own file. */
+    private Servo servo(Entry entry) {
+        if (entry.name().equals(Servo.STAND_IN)) {
+            return Servo.of(entry, null);
+        }
+        Optional<Servo> standIn = servos().get(Servo.STAND_IN);
+        return standIn.isEmpty() ? null : Servo.of(entry, standIn.get());
+    }
+}

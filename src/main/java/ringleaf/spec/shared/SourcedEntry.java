@@ -1,0 +1,92 @@
+package ringleaf.spec.shared;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import ringleaf.spec.field.FieldSet;
+import ringleaf.spec.field.Reading;
+import ringleaf.spec.field.Values;
+import ringleaf.spec.text.Nearest;
+import ringleaf.spec.text.Node;
+import ringleaf.spec.text.Place;
+import ringleaf.spec.text.Problems;
+import ringleaf.spec.text.Shown;
+
+/**
+ * An entry as it stands in a file, its values parted from their sources.
+ *
+ * @param values plain, as fields read them
+ * @param sources in words, by key
+ */
+record SourcedEntry(String name, Place place, Node.Mapping values, Map<String, String> sources) {
+    private static final String VALUE = "is";
+    private static final String SOURCE = "source";
+
+    /** The table of sources at the head of a file: a short name for each sentence. */
+    static Map<String, String> sources(Node node, Problems problems) {
+        Map<String, String> sources = new LinkedHashMap<>();
+        if (node == null) {
+            return sources;
+        }
+        if (!(node instanceof Node.Mapping map)) {
+            problems.at(node.place().named("sources"), "a map of short names and sentences is wanted");
+            return sources;
+        }
+        for (Map.Entry<String, Node.Entry> entry : map.entries().entrySet()) {
+            if (entry.getValue().value() instanceof Node.Scalar scalar) {
+                sources.put(entry.getKey(), scalar.text());
+            }
+        }
+        return sources;
+    }
+
+    /** Parts {@code {is: …, source: …}} into value and source; a value may also stand alone. */
+    static SourcedEntry of(
+            String name, Place place, Node.Mapping map, Map<String, String> known, Problems problems) {
+        Map<String, Node.Entry> values = new LinkedHashMap<>();
+        Map<String, String> sources = new LinkedHashMap<>();
+        for (Map.Entry<String, Node.Entry> each : map.entries().entrySet()) {
+            String key = each.getKey();
+            Node value = each.getValue().value();
+            if (value instanceof Node.Mapping pair) {
+                value = pair.get(VALUE);
+                Place at = each.getValue().keyPlace().named(Shown.quoted(name) + '.' + Shown.quoted(key));
+                checkKeys(pair, at, problems);
+                if (value == null) {
+                    problems.at(at, "the map holds no value", "write {is: …, source: …} or the value alone");
+                    continue;
+                }
+                if (pair.get(SOURCE) instanceof Node.Scalar source) {
+                    sources.put(key, known.getOrDefault(source.text(), source.text()));
+                }
+            }
+            values.put(key, new Node.Entry(each.getValue().keyPlace(), value));
+        }
+        return new SourcedEntry(name, place, new Node.Mapping(map.place(), values), sources);
+    }
+
+    private static void checkKeys(Node.Mapping pair, Place at, Problems problems) {
+        for (Map.Entry<String, Node.Entry> entry : pair.entries().entrySet()) {
+            if (!entry.getKey().equals(VALUE) && !entry.getKey().equals(SOURCE)) {
+                Place place = entry.getValue().keyPlace().named(at.path() + '.' + Shown.quoted(entry.getKey()));
+                problems.at(place, "unknown key", Nearest.hint(entry.getKey(), java.util.List.of(VALUE, SOURCE)));
+            }
+        }
+    }
+
+    /** This entry with the values of another laid over it. */
+    SourcedEntry under(SourcedEntry over) {
+        Map<String, Node.Entry> merged = new LinkedHashMap<>(values.entries());
+        Map<String, String> mergedSources = new LinkedHashMap<>(sources);
+        for (Map.Entry<String, Node.Entry> each : over.values.entries().entrySet()) {
+            merged.put(each.getKey(), each.getValue());
+            mergedSources.remove(each.getKey());
+        }
+        mergedSources.putAll(over.sources);
+        return new SourcedEntry(name, over.place, new Node.Mapping(over.values.place(), merged), mergedSources);
+    }
+
+    Entry read(FieldSet fields, Reading reading) {
+        Values bound = fields.bind(values, place, reading);
+        return new Entry(name, bound, Map.copyOf(sources));
+    }
+}

@@ -1,0 +1,89 @@
+package ringleaf.spec.text;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Collects everything that is wrong, so that one run tells it all. */
+public final class Problems {
+    private static final int SHOWN = 50;
+    private static final int KEPT = 1000;
+
+    private final List<Problem> found = new ArrayList<>();
+    private int count;
+
+    /** Adds a problem at a place. */
+    public void at(Place place, String reason) {
+        at(place, reason, "");
+    }
+
+    /** Adds a problem at a place, with what would help; the hint may be empty. */
+    public void at(Place place, String reason, String hint) {
+        count++;
+        if (found.size() < KEPT) {
+            Problem problem = new Problem(place, reason, hint);
+            if (!found.contains(problem)) {
+                found.add(problem);
+            } else {
+                count--;
+            }
+        }
+    }
+
+    /** Adds a problem of a whole source. */
+    public void of(SpecSource source, String reason, String hint) {
+        at(source.whole(), reason, hint);
+    }
+
+    public boolean isEmpty() {
+        return found.isEmpty();
+    }
+
+    public int count() {
+        return count;
+    }
+
+    /** All problems: by source in the order the sources were met, then by line and column. */
+    public List<Problem> list() {
+        List<String> sources = new ArrayList<>();
+        for (Problem problem : found) {
+            String name = problem.place().source().name();
+            if (!sources.contains(name)) {
+                sources.add(name);
+            }
+        }
+        List<Problem> sorted = new ArrayList<>(found);
+        sorted.sort((a, b) -> {
+            int bySource = Integer.compare(
+                    sources.indexOf(a.place().source().name()),
+                    sources.indexOf(b.place().source().name()));
+            if (bySource != 0) {
+                return bySource;
+            }
+            int byLine = Integer.compare(a.place().line(), b.place().line());
+            return byLine != 0
+                    ? byLine
+                    : Integer.compare(a.place().column(), b.place().column());
+        });
+        return List.copyOf(sorted);
+    }
+
+    /** The text for a person, every problem with its line; at most 50 are printed and the rest counted. */
+    public String text() {
+        StringBuilder out = new StringBuilder();
+        List<Problem> all = list();
+        for (int i = 0; i < all.size() && i < SHOWN; i++) {
+            out.append(all.get(i).text());
+        }
+        if (count > SHOWN) {
+            out.append("and ").append(count - Math.min(SHOWN, all.size())).append(" more\n");
+        }
+        return out.toString();
+    }
+
+    /** Ends the reading when anything is wrong. */
+    public void throwIfAny() {
+        if (!isEmpty()) {
+            throw new SpecRefused(this);
+        }
+    }
+}
