@@ -14,9 +14,9 @@ import ringleaf.geom.Segment;
  *
  * <p>Pieces are split where they meet and joined again where a cut turns out not to matter; every piece of the result
  * lies on the carrier of a source's piece, within the snap radius of some 1e-11 mm for parts of 100 mm (32 times the
- * rounding of the coordinates; more only where rounding leaves no other way). Sources of one list may overlap, touch and share
- * edges. Regions of the result touch each other and themselves in single points at most; slivers thinner than the snap
- * radius are left out. Nothing left gives an empty list.
+ * rounding of the coordinates; more only where rounding leaves no other way). Sources of one list may overlap, touch
+ * and share edges. Regions of the result touch each other and themselves in single points at most; slivers thinner
+ * than the snap radius are left out. Nothing left gives an empty list.
  */
 public final class Overlay {
     private static final int TRIES = 5;

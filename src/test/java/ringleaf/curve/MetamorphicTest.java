@@ -99,11 +99,12 @@ class MetamorphicTest {
         for (Segment segment : contour.segments()) {
             Point start = segment.start().times(by);
             Point end = segment.end().times(by);
-            pieces.add(
-                    segment instanceof Arc arc
-                            ? new Arc(
-                                    arc.centre().times(by), arc.radius() * by, arc.startAngle(), arc.sweep(), start, end)
-                            : new Line(start, end));
+            if (segment instanceof Arc arc) {
+                Point centre = arc.centre().times(by);
+                pieces.add(new Arc(centre, arc.radius() * by, arc.startAngle(), arc.sweep(), start, end));
+            } else {
+                pieces.add(new Line(start, end));
+            }
         }
         return new Contour(pieces);
     }
