@@ -9,8 +9,15 @@ import ringleaf.geom.Segment;
 /** Decides for each chain of an arrangement whether it bounds the result, by the winding numbers on its two sides. */
 final class Faces {
     /** Whether a place belongs to the result, by how often the operands' outlines run round it. */
-    interface Rule {
-        boolean inside(int first, int second);
+    enum Rule {
+        UNION,
+        DIFFERENCE,
+        INTERSECTION;
+
+        boolean inside(int first, int second) {
+            boolean inSecond = second > 0;
+            return first > 0 && (this == UNION || inSecond == (this == INTERSECTION));
+        }
     }
 
     /** rad; no direction that usual parts have, so that rays rarely run through corners. */

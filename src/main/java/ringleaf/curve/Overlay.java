@@ -2,7 +2,6 @@ package ringleaf.curve;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleFunction;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
@@ -24,21 +23,26 @@ public final class Overlay {
     private static final int TRIES = 5;
     private static final int WIDER = 10;
 
+    /** Work that depends on how near is a touch; classes and no lambdas, which would cost the cold start. */
+    interface Work {
+        List<Region> with(double touch);
+    }
+
     private Overlay() {}
 
     /** What lies in any of the regions. */
     public static List<Region> union(List<Region> regions) {
-        return overlay(regions, List.of(), (first, second) -> first > 0);
+        return overlay(regions, List.of(), Faces.Rule.UNION);
     }
 
     /** What lies in any of {@code regions} and in none of {@code less}. */
     public static List<Region> difference(List<Region> regions, List<Region> less) {
-        return overlay(regions, less, (first, second) -> first > 0 && second <= 0);
+        return overlay(regions, less, Faces.Rule.DIFFERENCE);
     }
 
     /** What lies in any of the one and in any of the other. */
     public static List<Region> intersection(List<Region> one, List<Region> other) {
-        return overlay(one, other, (first, second) -> first > 0 && second > 0);
+        return overlay(one, other, Faces.Rule.INTERSECTION);
     }
 
     private static List<Region> overlay(List<Region> one, List<Region> other, Faces.Rule rule) {
@@ -49,11 +53,14 @@ public final class Overlay {
         if (pieces.isEmpty()) {
             return List.of();
         }
-        return settled(pieces, touch -> {
-            Arrangement arrangement = Arrangement.of(pieces, operands, touch);
-            List<Chain> kept = Faces.boundary(arrangement, rule);
-            double snap = arrangement.snap;
-            return Nesting.regions(Stitching.contours(kept, snap, arrangement.nodes.size()), snap);
+        return settled(pieces, new Work() {
+            @Override
+            public List<Region> with(double touch) {
+                Arrangement arrangement = Arrangement.of(pieces, operands, touch);
+                List<Chain> kept = Faces.boundary(arrangement, rule);
+                double snap = arrangement.snap;
+                return Nesting.regions(Stitching.contours(kept, snap, arrangement.nodes.size()), snap);
+            }
         });
     }
 
@@ -70,7 +77,7 @@ public final class Overlay {
     }
 
     /** Does the work with the least snap, and with wider ones while the pieces do not fit together. */
-    static List<Region> settled(List<Segment> pieces, DoubleFunction<List<Region>> work) {
+    static List<Region> settled(List<Segment> pieces, Work work) {
         Box box = pieces.get(0).box();
         double greatestRadius = 0;
         for (Segment piece : pieces) {
@@ -81,7 +88,7 @@ public final class Overlay {
         Unsettled last = null;
         for (int i = 0; i < TRIES; i++) {
             try {
-                return work.apply(touch);
+                return work.with(touch);
             } catch (Unsettled e) {
                 last = e;
                 touch *= WIDER;
