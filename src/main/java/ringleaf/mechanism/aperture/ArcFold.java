@@ -20,6 +20,11 @@ final class ArcFold {
     /** Most evaluations of that search; reached only where two outlines coincide along a whole arc. */
     private static final int LAYER_BUDGET = 4000;
 
+    /** Steps in which growing openings are looked at. */
+    static final int PROBES = 4;
+    /** What is to be covered counts as beside the opening when it is narrower than so many times the shrinking. */
+    static final double BESIDE = 3;
+
     private final BladeZones zones = new BladeZones();
     private final double[] s = new double[8];
     private final double[] e = new double[8];
@@ -56,6 +61,21 @@ final class ArcFold {
         double trivial = clear - blades.inscribedRadius(b);
         double most = Math.min(blades.width() / 2 * (1 - 1e-9), trivial > 0 ? 0.999 * trivial : shrink);
         return pose(blades, b, Math.min(shrink, most));
+    }
+
+    /**
+     * Whether the blades stay tight while they shrink all round up to {@code shrink} mm. Where most of what is to be
+     * covered lies beside the opening, which grows meanwhile, a gap can open and be taken in by it again; there the way
+     * is looked at in {@value #PROBES} steps.
+     */
+    boolean tightUpTo(Band blades, double b, double shrink, double clear) {
+        boolean besideOpening = clear - blades.inscribedRadius(b) < BESIDE * shrink;
+        for (int i = PROBES; i >= (besideOpening ? 0 : PROBES); i--) {
+            if (pose(blades, b, shrink * i / PROBES, clear).worstGap(clear, true) > 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private ArcFold pose(Band blades, double b, double shrink) {

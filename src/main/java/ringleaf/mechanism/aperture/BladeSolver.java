@@ -38,8 +38,10 @@ public final class BladeSolver {
     private static final double[] FIRST_SHARES = {1, 0.95, 0.88, 0.8, 0.7, 0.6, 0.45, 0.3, 0.15};
 
     private static final int MOST_ROUNDS = 8;
+    /** Pressure angle that a linear slot is taken to have until its law is found, rad. */
+    private static final double LINEAR_PRESSURE = 0.4;
     /** Fewer for linear slots, whose law is dear to find. */
-    private static final int LINEAR_ROUNDS = 3;
+    private static final int LINEAR_ROUNDS = 4;
     /** Widths tried on the way down for one that holds, each this share of the one before. */
     private static final int PROBES = 5;
 
@@ -146,6 +148,7 @@ public final class BladeSolver {
 
     private BladePlan search(Layout layout, double angle) {
         trial.angle = angle;
+        trial.linearPressure = LINEAR_PRESSURE;
         System.arraycopy(FIRST_SHARES, 0, shares, 0, FIRST_SHARES.length);
         count = FIRST_SHARES.length;
         boolean again = false;
@@ -164,6 +167,7 @@ public final class BladeSolver {
             }
             again = true;
             double share = -1;
+            double steepest = 0;
             int wider = Double.isNaN(needs.given().width()) ? MOST_WIDENING : 0;
             for (int up = 0; up <= wider; up++) {
                 setBest(layout, up);
@@ -176,9 +180,13 @@ public final class BladeSolver {
                     return plan(law);
                 }
                 share = up == 0 ? trial.failing : share;
+                steepest = up == 0 ? law.pressure(trial.failing * trial.closed) : steepest;
             }
-            if (needs.linear() && trial.steep) {
-                return null;
+            if (needs.linear()) {
+                if (trial.steep) {
+                    return null;
+                }
+                trial.linearPressure = Math.max(trial.linearPressure, steepest);
             }
             shares[count++] = share;
         }
@@ -206,15 +214,16 @@ public final class BladeSolver {
         if (bestCavity == ceiling) {
             return;
         }
-        double from = layout == Layout.LEVER_OUTWARD ? bestSpan / DEGREE - 2 * COARSE : LEAST_SPAN;
-        double to = layout == Layout.LEVER_OUTWARD ? bestSpan / DEGREE + 2 * COARSE : MOST_SPAN;
-        double[] fine = spans(Math.max(LEAST_SPAN, from), Math.min(MOST_SPAN, to), FINE);
-        double near = bestExcess;
-        double step = outs.length > 1 ? onGrid(needs.pins().diameter() / 8) : 1;
-        for (int i = outs.length > 1 ? -2 : 0; i <= (outs.length > 1 ? 2 : 0); i++) {
-            if (near + i * step >= 0) {
-                for (double span : fine) {
-                    consider(layout, span, near + i * step, false);
+        for (double span : spans(LEAST_SPAN, MOST_SPAN, FINE)) {
+            consider(layout, span, bestExcess, false);
+        }
+        if (outs.length > 1) {
+            double[] near = spans(Math.max(LEAST_SPAN, bestSpan / DEGREE - COARSE), bestSpan / DEGREE + COARSE, FINE);
+            double step = onGrid(needs.pins().diameter() / 8);
+            double middle = bestExcess;
+            for (int i = -2; i <= 2; i++) {
+                for (double span : i != 0 && middle + i * step >= 0 ? near : new double[0]) {
+                    consider(layout, span, middle + i * step, false);
                 }
             }
         }

@@ -15,8 +15,6 @@ final class BladeTrial {
     };
     /** States at which ears are looked at. */
     private static final int EAR_STATES = 12;
-    /** While the law of a linear slot is still open, its pressure angle is taken as this, rad. */
-    private static final double LINEAR_PRESSURE = 0.45;
     /** Laps are held with this much to spare, as a share of the pivot radius, so that rounding cannot break them. */
     private static final double SPARE = 1e-8;
 
@@ -44,6 +42,9 @@ final class BladeTrial {
     /** Whether it failed there by its pressure angle. */
     boolean steep;
 
+
+    /** While the law of a linear slot is still open, its pressure angle is taken as this, rad. */
+    double linearPressure;
 
     private double leastPin;
     private double broke;
@@ -175,7 +176,7 @@ final class BladeTrial {
         }
         for (int i = 0; i < count; i++) {
             double b = closed * shares[i];
-            double pressure = needs.linear() ? LINEAR_PRESSURE : band.slotPressure(pin, b);
+            double pressure = needs.linear() ? linearPressure : band.slotPressure(pin, b);
             if (pressure > pressureLimit) {
                 return BladeLimit.PRESSURE;
             }
@@ -234,7 +235,7 @@ final class BladeTrial {
 
     /** What it was that {@link #firstBroken} called the lap: the lap itself, or only what play takes. */
     BladeLimit reason(BladeLimit limit) {
-        boolean laps = limit == BladeLimit.LAP && cover.at(band, broke).isTight(needs.clearRadius(), needs.lap() / 2);
+        boolean laps = limit == BladeLimit.LAP && cover.at(band, broke).keepsLap(needs.clearRadius(), needs.lap());
         return laps ? BladeLimit.PLAY : limit;
     }
 

@@ -48,6 +48,11 @@ public final class FoldedCover {
         return fold.pose(band, b, shrink, clearRadius).worstGap(clearRadius, true) == 0;
     }
 
+    /** Whether the lap is at least {@code lap} mm; cheaper than finding the lap. */
+    public boolean keepsLap(double clearRadius, double lap) {
+        return fold.tightUpTo(band, b, lap / 2, clearRadius);
+    }
+
     /**
      * The least overlap, mm: blades shrunk all round by half of it are still light-tight. 0 when they leak as they
      * are, at most {@link #LAP_CAP}, and that too where the shrunk blades leave nothing to cover.
@@ -72,13 +77,15 @@ public final class FoldedCover {
         }
         // Blades shrunk by more than this are gone, or the opening that grows with them fills the clear disc.
         double leaking = Math.min(cap / 2, Math.min(band.width() / 2, 0.999 * trivial));
-        double gap = gap(clearRadius, leaking);
+        double gap = 0;
+        // Beside a growing opening a gap can open and vanish again: look for the first.
+        for (int i = trivial < ArcFold.BESIDE * leaking ? 1 : ArcFold.PROBES; i <= ArcFold.PROBES && gap == 0; i++) {
+            double probe = leaking * i / ArcFold.PROBES;
+            gap = gap(clearRadius, probe);
+            leaking = gap > 0 ? probe : leaking;
+        }
         if (gap == 0) {
-            leaking /= 2;
-            gap = gap(clearRadius, leaking);
-            if (gap == 0) {
-                return cap;
-            }
+            return cap;
         }
         double tight = 0;
         double precision = LAP_PRECISION * band.pivotRadius();

@@ -3,11 +3,12 @@ package ringleaf.mechanism.aperture;
 /**
  * Whether play can open a gap. Two blades m steps apart may shift by loss(m) against each other, which grows with m up
  * to N/2; so blades shrunk all round by loss(m)/2 must show no gap that is bounded by two blades m steps apart. The
- * steps are looked at in classes 1, 2, 3-4, 5-8, ... each with the loss of its last, which is on the safe side. Not
- * for several threads at once.
+ * steps come from the fold's gaps. Not for several threads at once.
  */
 final class PlayedCover {
     private static final int BISECTIONS = 16;
+    /** By this share of the width more than the lap the thinnest place shows as a gap. */
+    private static final double HAIR = 1e-4;
 
     private final ArcFold fold = new ArcFold();
     private final BladeArcs arcs = new BladeArcs();
@@ -44,7 +45,7 @@ final class PlayedCover {
     }
 
     private boolean isTight(double lap) {
-        return fold.pose(band, b, lap / 2, clear).worstGap(clear, true) == 0;
+        return fold.tightUpTo(band, b, lap / 2, clear);
     }
 
     /** Whether the blades keep {@code lap} as drawn and none of it goes below 0 by play. */
@@ -58,32 +59,45 @@ final class PlayedCover {
         if (most <= least || !isTight(least)) {
             return false;
         }
-        for (int from = 2, to = 2; from <= half; from = to + 1, to = Math.min(half, 2 * to)) {
-            if (opens(loss(to), from)) {
+        // Down from opposite blades: a gap between blades at most m steps apart is judged by what those lose.
+        int apart = half;
+        while (apart > 1) {
+            int seen = gapApart(loss(apart));
+            if (seen >= apart) {
                 return false;
             }
+            apart = seen;
         }
         return true;
     }
 
+    private int gapApart(double lost) {
+        return fold.pose(band, b, lost / 2, clear).gapApart(clear);
+    }
+
     /** Whether blades that lose this much show a gap between two that stand at least {@code from} steps apart. */
     private boolean opens(double lost, int from) {
-        return fold.pose(band, b, lost / 2, clear).gapApart(clear) >= from;
+        return gapApart(lost) >= from;
     }
 
     /** Lap less loss for the pair of blades that leaves the least, mm; {@code lap} is the lap as drawn, not capped. */
     double afterPlay(double lap) {
         loss = loss(1);
         double least = lap - loss;
-        if (least < 0) {
+        if (least < 0 || mostLoss() == loss) {
             // Already lost between neighbours; how much more between others is of no use to anyone.
             return least;
         }
+        int thinnest = Math.max(1, gapApart(lap + HAIR * band.width()));
+        loss = loss(thinnest);
+        least = lap - loss;
         int half = band.blades() / 2;
-        for (int from = 2, to = 2; from <= half; from = to + 1, to = Math.min(half, 2 * to)) {
+        if (thinnest >= half || gapApart(mostLoss() + least) <= thinnest) {
+            return least;
+        }
+        for (int from = thinnest + 1, to = from; from <= half; from = to + 1, to = Math.min(half, 2 * to)) {
             double lost = loss(to);
-            // Where pairs so far apart bound no gap within what they lose, they leave at least nothing.
-            if (lap < lost + least && opens(lost + least, from)) {
+            if (opens(lost + least, from)) {
                 double left = lapOf(from, lap, lost + least) - lost;
                 if (left < least) {
                     least = left;
