@@ -205,7 +205,8 @@ public final class BladeSolver {
 
     private void scan(Layout layout) {
         double[] outs = layout == Layout.LEVER_OUTWARD && Double.isNaN(needs.given().lever()) ? EXCESS : new double[1];
-        double[] coarse = spans(LEAST_SPAN, MOST_SPAN, COARSE);
+        // With a bound from the round before the fine pass alone is enough.
+        double[] coarse = bestCavity < ceiling ? new double[0] : spans(LEAST_SPAN, MOST_SPAN, COARSE);
         for (double out : outs) {
             for (double span : coarse) {
                 consider(layout, span, onGrid(out * needs.pins().diameter()), true);
