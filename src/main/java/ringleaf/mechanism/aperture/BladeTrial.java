@@ -15,13 +15,12 @@ final class BladeTrial {
     };
     /** States at which ears are looked at. */
     private static final int EAR_STATES = 12;
-    /** While the law of a linear slot is still open, its pressure angle is taken as this, rad. */
-    private static final double LINEAR_PRESSURE = 0.45;
     /** Laps are held with this much to spare, as a share of the pivot radius, so that rounding cannot break them. */
     private static final double SPARE = 1e-8;
 
     private final BladeNeeds needs;
-    private final ArcFold fold = new ArcFold();
+    private final FoldedCover cover;
+    private final PlayedCover played = new PlayedCover();
     private final BladeArcs arcs = new BladeArcs();
 
     Layout layout;
@@ -40,6 +39,12 @@ final class BladeTrial {
     double cavity;
     /** Share of the travel at which {@link #holdsThroughout} last failed. */
     double failing;
+    /** Whether it failed there by its pressure angle. */
+    boolean steep;
+
+
+    /** While the law of a linear slot is still open, its pressure angle is taken as this, rad. */
+    double linearPressure;
 
     private double leastPin;
     private double broke;
@@ -48,6 +53,7 @@ final class BladeTrial {
 
     BladeTrial(BladeNeeds needs) {
         this.needs = needs;
+        this.cover = new FoldedCover(new Band(2, 1, 1, 3), 0);
     }
 
     BladeTrial set(Layout where, double blade, double spans, double standsOut) {
@@ -86,7 +92,8 @@ final class BladeTrial {
         if (layout == Layout.LEVER_INWARD) {
             BladeNeeds.PinNeeds pins = needs.pins();
             double inmost = pins.ringOpening() + pins.web() + pins.slotEnd() + pins.slotWidth() / 2;
-            length = Math.min(length, band.pivotRadius() - inmost);
+            double longest = band.pivotRadius() - inmost;
+            length = longest < length ? Math.floor(40 * longest) / 40 : length;
         }
         return Math.max(length, 0.05 * needs.pins().diameter());
     }
@@ -169,7 +176,7 @@ final class BladeTrial {
         }
         for (int i = 0; i < count; i++) {
             double b = closed * shares[i];
-            double pressure = needs.linear() ? LINEAR_PRESSURE : band.slotPressure(pin, b);
+            double pressure = needs.linear() ? linearPressure : band.slotPressure(pin, b);
             if (pressure > pressureLimit) {
                 return BladeLimit.PRESSURE;
             }
@@ -184,6 +191,16 @@ final class BladeTrial {
         return null;
     }
 
+    /** How many limits that do not depend on the state are broken. */
+    int staticBroken() {
+        int broken = 0;
+        for (BladeLimit limit : STATIC) {
+            double value = value(limit);
+            broken += value < asked - 1e-9 ? 1 : 0;
+        }
+        return broken;
+    }
+
     /** Whether every limit holds, the states being looked at evenly in ring angle; the first that fails is kept. */
     boolean holdsThroughout(SlotLaw law, int states, double pressureLimit) {
         double travel = law.ringAngle(closed);
@@ -194,7 +211,8 @@ final class BladeTrial {
                 if (stride == 16 || place % 2 == 1) {
                     double b = i == states - 1 ? closed : law.bladeAngle(travel * i / (states - 1), closed);
                     double pressure = law.pressure(b);
-                    if (pressure > pressureLimit || !covers(b, pressure)) {
+                    steep = pressure > pressureLimit;
+                    if (steep || !covers(b, pressure)) {
                         failing = b / closed;
                         return false;
                     }
@@ -211,24 +229,14 @@ final class BladeTrial {
 
     /** Whether the blades keep the lap asked for, and what play takes, at the blade angle {@code b}. */
     private boolean covers(double b, double pressure) {
-        return isTight(b, Math.max(needs.lap(), loss(b, pressure)));
+        double spare = 2 * SPARE * band.pivotRadius();
+        return played.at(band, pin, needs.play(), b, pressure, needs.clearRadius()).holds(needs.lap() + spare);
     }
 
     /** What it was that {@link #firstBroken} called the lap: the lap itself, or only what play takes. */
     BladeLimit reason(BladeLimit limit) {
-        return limit == BladeLimit.LAP && isTight(broke, needs.lap()) ? BladeLimit.PLAY : limit;
-    }
-
-    private boolean isTight(double b, double lap) {
-        double shrink = lap / 2 + SPARE * band.pivotRadius();
-        return fold.pose(band, b, shrink).worstGap(needs.clearRadius(), true) == 0;
-    }
-
-    private double loss(double b, double pressure) {
-        double distance = arcs.pose(band, b, 0).farthestFromPivot(needs.clearRadius());
-        return distance == 0
-                ? 0
-                : needs.play().loss(distance, pin.length(band), pressure, band.blades(), 1);
+        boolean laps = limit == BladeLimit.LAP && cover.at(band, broke).keepsLap(needs.clearRadius(), needs.lap());
+        return laps ? BladeLimit.PLAY : limit;
     }
 
     /** Every limit that does not hold, each in its worst state, over states evenly spaced in ring angle. */
@@ -250,7 +258,6 @@ final class BladeTrial {
 
     private void auditStates(
             SlotLaw law, int states, double pressureLimit, List<BladePlan.Shortfall> broken) {
-        FoldedCover cover = new FoldedCover(band, 0);
         BladePlan.Shortfall lap = null;
         BladePlan.Shortfall play = null;
         BladePlan.Shortfall pressure = null;
@@ -262,13 +269,14 @@ final class BladeTrial {
                 pressure = new BladePlan.Shortfall(BladeLimit.PRESSURE, p, pressureLimit, b);
             }
             if (!covers(b, p)) {
-                double loss = loss(b, p);
-                double found = cover.at(band, b).lap(needs.clearRadius(), Math.max(needs.lap(), loss) + 1);
+                double cap = Math.max(needs.lap(), played.mostLoss()) + 1;
+                double found = cover.at(band, b).lap(needs.clearRadius(), cap);
                 if (found < needs.lap() && (lap == null || found < lap.measured())) {
                     lap = new BladePlan.Shortfall(BladeLimit.LAP, found, needs.lap(), b);
                 }
-                if (found < loss && (play == null || found - loss < play.measured())) {
-                    play = new BladePlan.Shortfall(BladeLimit.PLAY, found - loss, 0, b);
+                double left = played.afterPlay(found);
+                if (left < 0 && (play == null || left < play.measured())) {
+                    play = new BladePlan.Shortfall(BladeLimit.PLAY, left, 0, b);
                 }
             }
         }

@@ -118,8 +118,8 @@ public sealed interface SlotLaw {
      * @param travel T, the ring angle there, rad, signed, not 0
      */
     record LinearOpening(Band band, DrivePin pin, double closed, double travel) implements SlotLaw {
-        private static final int TRIALS = 96;
-        private static final int SAMPLES = 24;
+        private static final int TRIALS = 48;
+        private static final int SAMPLES = 12;
 
         public LinearOpening {
             double turns = turnsBack(band, pin, closed);
