@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import ringleaf.draw.PlainText;
@@ -35,15 +36,17 @@ public final class DesignJson {
      *
      * @param version of ringleaf
      * @param title of the spec
+     * @param files all other files of the run, relative to the output folder
      */
-    public static byte[] write(String version, String title, List<MechanismReport> mechanisms) {
+    public static byte[] write(
+            String version, String title, List<MechanismReport> mechanisms, Collection<String> files) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(16384);
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
         printer.indentArraysWith(indenter);
         try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
             json.setPrettyPrinter(printer);
-            new DesignJson(json).all(version, title, mechanisms);
+            new DesignJson(json).all(version, title, mechanisms, files);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -51,7 +54,8 @@ public final class DesignJson {
         return bytes.toByteArray();
     }
 
-    private void all(String version, String title, List<MechanismReport> mechanisms) throws IOException {
+    private void all(String version, String title, List<MechanismReport> mechanisms, Collection<String> files)
+            throws IOException {
         json.writeStartObject();
         text("ringleaf", version);
         text("title", title);
@@ -63,6 +67,7 @@ public final class DesignJson {
             json.writeEndObject();
         }
         json.writeEndObject();
+        lines("files", files);
         json.writeEndObject();
     }
 
@@ -179,7 +184,7 @@ public final class DesignJson {
         }
     }
 
-    private void lines(String key, List<String> lines) throws IOException {
+    private void lines(String key, Collection<String> lines) throws IOException {
         if (lines.isEmpty()) {
             return;
         }
