@@ -23,9 +23,11 @@ import ringleaf.geom.Segment;
 public final class Offset {
     private final List<Segment> source = new ArrayList<>();
     private final STRtree tree = new STRtree();
+    private final Region region;
     private final double distance;
 
     private Offset(Region region, double distance) {
+        this.region = region;
         this.distance = distance;
         for (Contour contour : region.contours()) {
             for (Segment segment : contour.segments()) {
@@ -48,7 +50,7 @@ public final class Offset {
             return List.of(region);
         }
         Offset offset = new Offset(region, distance);
-        List<Segment> raw = offset.raw(region);
+        List<Segment> raw = offset.raw();
         if (raw.isEmpty()) {
             return List.of();
         }
@@ -65,7 +67,9 @@ public final class Offset {
         double snap = arrangement.snap;
         List<Chain> kept = new ArrayList<>();
         for (Edge edge : arrangement.edges()) {
-            if (isAtDistance(edge.segment.pointAt(0.5), 2 * snap)) {
+            Point middle = edge.segment.pointAt(0.5);
+            // the side matters too: about a point where two contours touch, an arc may lie on the far side
+            if (isAtDistance(middle, 2 * snap) && Winding.of(region, middle) > 0 == distance < 0) {
                 kept.add(Chain.of(edge, edge.first > 0));
             }
         }
@@ -84,7 +88,7 @@ public final class Offset {
         return true;
     }
 
-    private List<Segment> raw(Region region) {
+    private List<Segment> raw() {
         List<Segment> raw = new ArrayList<>();
         for (Contour contour : region.contours()) {
             Segment before = contour.segments().get(contour.segments().size() - 1);

@@ -46,14 +46,16 @@ public final class Winding {
         boolean aLeft = dx * ay - dy * ax > 0;
         boolean bLeft = dx * by - dy * bx > 0;
         if (!(segment instanceof Arc arc)) {
-            return aLeft == bLeft ? 0 : chord(aLeft, bLeft, ax * by - ay * bx);
+            return aLeft == bLeft ? 0 : chord(aLeft, bLeft, isLeft(ax, ay, bx, by, dx, dy));
         }
-        // twice the area of (p, start, end): above 0 when p lies left of the chord
-        double side = ax * by - ay * bx;
+        boolean left = isLeft(ax, ay, bx, by, dx, dy);
         double cx = px - arc.centre().x();
         double cy = py - arc.centre().y();
         boolean inCircle = cx * cx + cy * cy < arc.radius() * arc.radius();
-        return chord(aLeft, bLeft, side) + (inCircle ? between(arc, side) : 0);
+        // between chord and arc, the ends of no more than half a circle are seen at a right angle or wider; without
+        // this a point on the same circle beyond a tiny arc's end could count as between by rounding
+        boolean beside = Math.abs(arc.sweep()) > Math.PI || ax * bx + ay * by <= 0;
+        return chord(aLeft, bLeft, left) + (inCircle && beside ? between(arc, left) : 0);
     }
 
     /** As {@link #crossings} for a point that lies on the arc's own circle and is to count as just inside of it. */
@@ -62,23 +64,36 @@ public final class Winding {
         double ay = arc.start().y() - p.y();
         double bx = arc.end().x() - p.x();
         double by = arc.end().y() - p.y();
-        double side = ax * by - ay * bx;
-        return chord(dx * ay - dy * ax > 0, dx * by - dy * bx > 0, side) + between(arc, side);
+        boolean left = isLeft(ax, ay, bx, by, dx, dy);
+        return chord(dx * ay - dy * ax > 0, dx * by - dy * bx > 0, left) + between(arc, left);
     }
 
-    private static int chord(boolean aLeft, boolean bLeft, double side) {
-        if (aLeft == bLeft || (side > 0) != bLeft) {
+    /**
+     * Whether the origin lies left of the chord from a to b. On the chord's line it counts as moved a little to the
+     * left of the ray, and much less along it: the move that also puts corners on the ray to its right.
+     */
+    private static boolean isLeft(double ax, double ay, double bx, double by, double dx, double dy) {
+        double side = ax * by - ay * bx;
+        if (side != 0) {
+            return side > 0;
+        }
+        double alongRay = (bx - ax) * dx + (by - ay) * dy;
+        return alongRay != 0 ? alongRay > 0 : (bx - ax) * dy - (by - ay) * dx > 0;
+    }
+
+    private static int chord(boolean aLeft, boolean bLeft, boolean left) {
+        if (aLeft == bLeft || left != bLeft) {
             return 0;
         }
         return bLeft ? 1 : -1;
     }
 
     /** 1 or -1 in the arc's sense when a point in its circle lies on the chord's side where the arc is, else 0. */
-    private static int between(Arc arc, double side) {
+    private static int between(Arc arc, boolean left) {
         boolean whole = arc.start().equals(arc.end()) && Math.abs(arc.sweep()) > Math.PI;
         if (arc.sweep() > 0) {
-            return whole || !(side > 0) ? 1 : 0;
+            return whole || !left ? 1 : 0;
         }
-        return whole || side > 0 ? -1 : 0;
+        return whole || left ? -1 : 0;
     }
 }

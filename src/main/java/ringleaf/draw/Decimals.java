@@ -23,7 +23,7 @@ public final class Decimals {
 
     /**
      * The value rounded to at most so many decimals, e.g. {@code -0.5}; never {@code -0}. Error: half a unit of the
-     * last decimal (a value on the edge may go either way).
+     * last decimal and one unit in the last place of the value (proved: one multiplication, one rounding).
      *
      * @throws IllegalArgumentException for what is not a finite number, so that none ever reaches a file
      */
@@ -69,9 +69,13 @@ public final class Decimals {
             throw new IllegalArgumentException("not a number that can be written: " + value);
         }
         double size = Math.abs(value);
-        int before = 1;
-        for (double limit = 10; limit <= size && before < digits; limit *= 10) {
+        // Figures in front of the decimal mark; below 0.1 less than none, by the zeros that follow the mark.
+        int before = 0;
+        for (double limit = 1; limit <= size && before < digits; limit *= 10) {
             before++;
+        }
+        for (double limit = 0.1; size < limit && digits - before < decimals; limit /= 10) {
+            before--;
         }
         if (size < WHOLE / POWER[Math.min(15, digits)]) {
             return of(value, Math.min(decimals, digits - before));

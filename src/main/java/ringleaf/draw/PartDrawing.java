@@ -138,10 +138,14 @@ public final class PartDrawing {
         FreeSpot spots = new FreeSpot();
         for (Layer layer : layers) {
             for (Region region : layer.regions()) {
-                region.contours().forEach(spots::add);
+                for (Contour contour : region.contours()) {
+                    spots.add(contour);
+                }
             }
         }
-        part.marks().forEach(spots::add);
+        for (Path mark : part.marks()) {
+            spots.add(mark);
+        }
         return spots;
     }
 

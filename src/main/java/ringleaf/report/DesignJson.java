@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -42,7 +43,11 @@ public final class DesignJson {
             String version, String title, List<MechanismReport> mechanisms, Collection<String> files) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(16384);
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
+        Separators separators = Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                .withObjectEmptySeparator("")
+                .withArrayEmptySeparator("");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators).withObjectIndenter(indenter);
         printer.indentArraysWith(indenter);
         try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
             json.setPrettyPrinter(printer);

@@ -45,7 +45,7 @@ public final class Fabrication {
     public Making of(String family, double thickness) {
         Optional<Making> own = given(family);
         if (own.isPresent()) {
-            return own.get();
+            return own.get().ofThickness(thickness);
         }
         boolean sheet = family.equals("blade") && thickness <= SHEET_LIMIT;
         MakingProcess process = catalogues

@@ -69,6 +69,11 @@ public final class GearOutline {
         return flank.deviation();
     }
 
+    /** The same for a sector in a rim of this radius, whose outermost flanks run on beyond the tip circle. */
+    public double deviation(double rimRadius) {
+        return Math.max(deviation(), rimFlank(rimRadius).deviation());
+    }
+
     /** The whole gear, counter-clockwise, the middle of tooth 0 on +x. */
     public Contour external() {
         double pitch = form.pitchAngle();
@@ -87,7 +92,7 @@ public final class GearOutline {
         return new Contour(pieces);
     }
 
-    /** One tooth space with its middle in the given direction (rad), counter-clockwise from tip corner to tip corner. */
+    /** One tooth space with its middle in {@code direction} (rad), counter-clockwise from tip corner to tip corner. */
     public Path toothSpace(double direction) {
         return new Path(turned(space, direction));
     }

@@ -50,10 +50,12 @@ record ToothFlank(ToothForm form, RootCurve root, InvoluteCurve involute, boolea
      */
     private static double crossing(RootCurve root, double base, double baseAngle) {
         BrentSolver solver = new BrentSolver(1e-14, 1e-15);
+        // A faint undercut parts the curves by less than rounding: they meet where the root leaves the base circle.
+        if (root.at(root.to()).norm() <= base) {
+            return root.to();
+        }
         double onBase = solver.solve(200, n -> root.at(n).norm() - base, root.from(), root.to());
-        double beyond = overlap(root, base, baseAngle, onBase);
-        if (beyond <= 0) {
-            // The undercut is below rounding: the curves part on the base circle itself.
+        if (overlap(root, base, baseAngle, onBase) <= 0 || overlap(root, base, baseAngle, root.to()) >= 0) {
             return onBase;
         }
         return solver.solve(200, n -> overlap(root, base, baseAngle, n), onBase, root.to());

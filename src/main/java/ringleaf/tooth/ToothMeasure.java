@@ -16,7 +16,7 @@ public final class ToothMeasure {
     public static int spanTeeth(ToothForm form) {
         double touched = form.referenceRadius() + form.shift() * form.module();
         double angle = form.pressureAngleAt(Math.max(touched, form.baseRadius()));
-        // On the line of action through the touching points k base pitches span two tangent lengths and the arc between.
+        // Two tangent lengths make up the span, which is one tooth on the base circle and k - 1 base pitches.
         double arc = 2 * form.baseRadius() * Math.tan(angle);
         double first = 2 * form.baseRadius() * form.baseHalfAngle();
         long count = Math.round((arc - first) / form.basePitch() + 1);

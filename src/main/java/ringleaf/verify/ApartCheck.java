@@ -56,7 +56,8 @@ final class ApartCheck extends Check {
             if (pair.least > 0) {
                 interest = Math.max(interest, clearance);
             }
-            if (a.gapTo(b) >= interest) {
+            double gap = a.gapTo(b);
+            if (gap > 0 && gap >= interest) {
                 continue;
             }
             Reach reach = Reach.of(a, b, interest, scene.tolerance);

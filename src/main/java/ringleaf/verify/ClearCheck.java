@@ -26,7 +26,8 @@ final class ClearCheck extends Check {
         Point at = Point.ORIGIN;
         for (int i = 0; i < pose.shapes.length; i++) {
             Shape shape = pose.shapes[i];
-            if (area.gapTo(shape) >= least) {
+            double gap = area.gapTo(shape);
+            if (gap > 0 && gap >= least) {
                 continue;
             }
             Reach reach = area.isDisc() ? fromDisc(shape) : Reach.of(area, shape, least, scene.tolerance);

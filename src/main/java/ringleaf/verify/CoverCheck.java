@@ -16,8 +16,8 @@ final class CoverCheck extends Check {
 
     private final Requirement.Covered required;
     private final LeafFamily family;
-    private final LeafPolygons whole;
-    private final LeafPolygons shrunk;
+    private final LeafCovers whole;
+    private final LeafCovers shrunk;
     private final Map<Integer, Shape> openings = new HashMap<>();
     private final Map<Integer, Shape> widerOpenings = new HashMap<>();
     private final Map<Integer, Measure> laps = new HashMap<>();
@@ -29,8 +29,8 @@ final class CoverCheck extends Check {
         this.family = family;
         // A slit has to be told from rounding long before it could be seen: a twentieth of the tolerance.
         double fine = scene.tolerance / 20;
-        whole = new LeafPolygons(scene, family, fine, 0);
-        shrunk = required.lap() > 0 ? new LeafPolygons(scene, family, fine, required.lap() / 2) : null;
+        whole = new LeafCovers(scene, family, fine, 0);
+        shrunk = required.lap() > 0 ? new LeafCovers(scene, family, fine, required.lap() / 2) : null;
     }
 
     @Override
@@ -50,13 +50,13 @@ final class CoverCheck extends Check {
     Measure measure(Pose pose, Figures figures) {
         Leaves leaves = new Leaves(scene, pose, family);
         Coverage coverage = new Coverage(scene, family, pose, leaves);
-        Coverage.Leak leak = coverage.leak(whole, openings.get(pose.state));
+        Coverage.Leak leak = coverage.leak(whole, openings.get(pose.state), scene.thorough);
         figures.leakArea = leak.area();
-        double overlap = coverage.neighbourOverlap(whole);
+        double overlap = coverage.neighbourOverlap();
         figures.neighbourOverlap = overlap;
         Measure lap = null;
         if (shrunk != null) {
-            lap = asMeasure(pose, leaves, coverage.leak(shrunk, widerOpenings.get(pose.state)));
+            lap = asMeasure(pose, leaves, coverage.leak(shrunk, widerOpenings.get(pose.state), scene.thorough));
         }
         synchronized (laps) {
             laps.put(pose.state, lap);
@@ -112,7 +112,7 @@ final class CoverCheck extends Check {
             byState[i] = laps.get(scene.states[i]);
         }
         Measure lap = Measure.worst(byState, LEAST_LEAK * 1e-3);
-        String half = Words.mm(required.lap() / 2);
+        String half = Words.number(required.lap() / 2, 4) + " mm";
         String message = lap.value() == 0
                 ? "A lap of " + Words.mm(required.lap()) + " is kept: still covered with every leaf shrunk by "
                         + half + " all round"

@@ -12,7 +12,8 @@ import ringleaf.geom.Point;
 import ringleaf.part.LeafFamily;
 
 /**
- * What the leaves leave uncovered in one state, by polygon overlay. Leaves and opening are drawn full and the clear
+ * What the leaves leave uncovered in one state: decided exactly by walking along all edges, measured by polygon
+ * overlay. Leaves and opening are drawn full and the clear
  * area lean, by a twentieth of the tolerance, so whatever is found uncovered truly is: a tight design never fails by
  * its chords, while a slit narrower than a tenth of the tolerance goes unseen and wider ones measure less by at most
  * that width. When all leaves are turned copies, one sector of the clear area stands for all.
@@ -29,6 +30,9 @@ final class Coverage {
     private final Leaves leaves;
     private final double fine;
     private final Shape clear;
+    /** How far beside an edge to look, mm. */
+    private final double hair;
+
     private final boolean bySector;
 
     Coverage(Scene scene, LeafFamily family, Pose pose, Leaves leaves) {
@@ -37,11 +41,30 @@ final class Coverage {
         this.pose = pose;
         this.leaves = leaves;
         this.fine = scene.tolerance / 20;
+        this.hair = scene.tolerance / 1000;
         this.clear = Shape.of(family.clear());
         this.bySector = leaves.alike() && leaves.count() > 2 && turnsIntoItself(clear);
     }
 
-    Leak leak(LeafPolygons polygons, Shape opening) {
+    /** What is uncovered: looked for exactly, and where something is found, or when thorough, by polygons. */
+    Leak leak(LeafCovers covers, Shape opening, boolean thorough) {
+        return thorough || leaks(covers, opening) ? overlaid(covers, opening) : Leak.NONE;
+    }
+
+    private boolean leaks(LeafCovers covers, Shape opening) {
+        List<Inset> insets = new ArrayList<>();
+        int first = 0;
+        for (int k = 0; k < leaves.count(); k++) {
+            insets.addAll(covers.insets(k, pose.members[family.members().get(k)]));
+            first = k == 0 ? insets.size() : first;
+        }
+        boolean sector = bySector && turnsIntoItself(opening);
+        int pieces = opening.pieces.length;
+        int share = sector && pieces % leaves.count() == 0 ? pieces / leaves.count() : pieces;
+        return new EdgeWalk(clear, opening, insets, hair).leaks(sector ? first : insets.size(), share);
+    }
+
+    private Leak overlaid(LeafCovers covers, Shape opening) {
         boolean sector = bySector && turnsIntoItself(opening);
         Geometry left = difference(room(sector), Chords.full(opening, fine));
         double copies = sector ? leaves.count() : 1;
@@ -51,7 +74,7 @@ final class Coverage {
                 return Leak.NONE;
             }
             int leaf = order.get(i);
-            Geometry polygon = polygons.placed(leaf, pose.members[family.members().get(leaf)]);
+            Geometry polygon = covers.placed(leaf, pose.members[family.members().get(leaf)]);
             if (polygon.getEnvelopeInternal().intersects(left.getEnvelopeInternal())) {
                 left = difference(left, polygon);
             }
@@ -64,17 +87,18 @@ final class Coverage {
         return OverlayNGRobust.overlay(a, b, OverlayNG.DIFFERENCE);
     }
 
-    /** What the first two leaves in laying order share, or the least that any two neighbours do, mm². */
-    double neighbourOverlap(LeafPolygons polygons) {
+    /** What two neighbours in laying order share: the least that any two do, mm². */
+    double neighbourOverlap() {
         int n = leaves.count();
-        if (n < 2) {
-            return 0;
-        }
-        double least = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < (leaves.alike() ? 1 : n); k++) {
-            Geometry a = polygons.placed(k, pose.members[family.members().get(k)]);
-            Geometry b = polygons.placed((k + 1) % n, pose.members[family.members().get((k + 1) % n)]);
-            least = Math.min(least, OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION).getArea());
+        double least = n < 2 ? 0 : Double.POSITIVE_INFINITY;
+        for (int k = 0; n > 1 && k < (leaves.alike() ? 1 : n); k++) {
+            double shared = 0;
+            for (Shape a : leaves.shapes(k)) {
+                for (Shape b : leaves.shapes((k + 1) % n)) {
+                    shared += SharedArea.of(a, b, hair);
+                }
+            }
+            least = Math.min(least, shared);
         }
         return least;
     }

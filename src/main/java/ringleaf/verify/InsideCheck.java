@@ -1,8 +1,10 @@
 package ringleaf.verify;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import ringleaf.geom.Point;
@@ -61,9 +63,14 @@ final class InsideCheck extends Check {
         double fine = scene.tolerance / 4;
         Geometry outside = OverlayNGRobust.overlay(
                 Chords.lean(shape, fine), Chords.full(room, fine), OverlayNG.DIFFERENCE);
+        List<Coordinate> probes = new ArrayList<>(List.of(outside.getCoordinates()));
+        for (Polygon polygon : Reach.polygons(outside)) {
+            Point deep = Reach.deepest(polygon, fine).at();
+            probes.add(new Coordinate(deep.x(), deep.y()));
+        }
         double most = 0;
         Point at = nearest.middle();
-        for (Coordinate c : outside.getCoordinates()) {
+        for (Coordinate c : probes) {
             double d = room.distanceFromOutline(c.x, c.y);
             if (d > most && !room.contains(c.x, c.y)) {
                 most = d;

@@ -61,6 +61,18 @@ final class Piece {
         return new Piece(ends, cos * cx - sin * cy + dx, sin * cx + cos * cy + dy, r, turn, whole);
     }
 
+    /** This piece moved to its left by {@code by} mm all along; null when an arc shrinks to nothing. */
+    Piece movedLeft(double by) {
+        Point from = leftNormal(x0, y0);
+        Point to = leftNormal(x1, y1);
+        double radius = isLine() ? 0 : r - turn * by;
+        if (radius < 0 || !isLine() && radius == 0) {
+            return null;
+        }
+        double[] ends = {x0 + by * from.x(), y0 + by * from.y(), x1 + by * to.x(), y1 + by * to.y()};
+        return new Piece(ends, cx, cy, radius, turn, whole);
+    }
+
     boolean isLine() {
         return turn == 0;
     }

@@ -15,21 +15,27 @@ import ringleaf.geom.Point;
  *
  * @param distance mm between them, exact to rounding; 0 when they touch or overlap by no more than the tolerance;
  *     negative when they overlap: the diameter of the greatest circle in what they share
+ *     (to the tolerance or 2 % where that is more), or the width of a sliver
  * @param at where
  */
 record Reach(double distance, Point at) {
+    /** Length of the edge over mean half width from which a shared area is measured as a sliver, by its width. */
+    private static final double SLIVER = 400;
 
     /**
-     * @param limit distances from here on are of no interest and come back as the limit
+     * @param limit distances from here on are of no interest and come back as the limit or more
      * @param tolerance overlaps up to this deep count as touching, mm
      */
     static Reach of(Shape a, Shape b, double limit, double tolerance) {
-        if (a.gapTo(b) >= limit) {
+        double gap = a.gapTo(b);
+        if (gap > 0 && gap >= limit) {
             return new Reach(limit, Point.ORIGIN);
         }
-        Nearest nearest = new Nearest(limit);
+        // Overlaps are always of interest, so contact must be seen even when the limit is 0 or less.
+        double hair = tolerance * 1e-6;
+        Nearest nearest = new Nearest(Math.max(limit, 2 * hair));
         nearest.between(a, b);
-        if (nearest.distance > tolerance * 1e-6 && !holds(a, b) && !holds(b, a)) {
+        if (nearest.distance > hair && !holds(a, b) && !holds(b, a)) {
             return new Reach(nearest.distance, nearest.middle());
         }
         Reach overlap = overlap(a, b, tolerance);
@@ -41,6 +47,9 @@ record Reach(double distance, Point at) {
     }
 
     private static Reach overlap(Shape a, Shape b, double tolerance) {
+        if (SharedArea.of(a, b, tolerance / 1000) < tolerance * tolerance) {
+            return null;
+        }
         double fine = tolerance / 4;
         Geometry shared =
                 OverlayNGRobust.overlay(Chords.lean(a, fine), Chords.lean(b, fine), OverlayNG.INTERSECTION);
@@ -49,14 +58,35 @@ record Reach(double distance, Point at) {
         }
         Reach deepest = null;
         for (Polygon polygon : polygons(shared)) {
-            MaximumInscribedCircle circle = new MaximumInscribedCircle(polygon, fine);
-            double depth = 2 * circle.getRadiusLine().getLength();
-            if (deepest == null || -depth < deepest.distance) {
-                Coordinate c = circle.getCenter().getCoordinate();
-                deepest = new Reach(-depth, new Point(c.x, c.y));
+            boolean sliver = polygon.getLength() > SLIVER * polygon.getArea() / polygon.getLength();
+            Reach deep = sliver ? widest(polygon, a, b) : deepest(polygon, fine);
+            if (deepest == null || deep.distance < deepest.distance) {
+                deepest = deep;
             }
         }
         return deepest == null || -deepest.distance <= tolerance ? null : deepest;
+    }
+
+    /** The width of a sliver: how far from one outline the other's corners stand in it. */
+    private static Reach widest(Polygon sliver, Shape a, Shape b) {
+        double most = -1;
+        Coordinate at = null;
+        for (Coordinate c : sliver.getCoordinates()) {
+            double d = Math.max(a.distanceFromOutline(c.x, c.y), b.distanceFromOutline(c.x, c.y));
+            if (d > most) {
+                most = d;
+                at = c;
+            }
+        }
+        return new Reach(-most, new Point(at.x, at.y));
+    }
+
+    /** The greatest circle in a polygon, to {@code fine} or a fiftieth of its mean width, whichever is more. */
+    static Reach deepest(Polygon polygon, double fine) {
+        double meanWidth = 2 * polygon.getArea() / polygon.getLength();
+        MaximumInscribedCircle circle = new MaximumInscribedCircle(polygon, Math.max(fine, meanWidth / 50));
+        Coordinate c = circle.getCenter().getCoordinate();
+        return new Reach(-2 * circle.getRadiusLine().getLength(), new Point(c.x, c.y));
     }
 
     static List<Polygon> polygons(Geometry geometry) {

@@ -30,6 +30,9 @@ final class Scene {
     /** What still counts as one figure, a millionth of the tolerance, mm. */
     final double hair;
 
+    /** Whether all states are judged, and coverage by polygons everywhere. */
+    final boolean thorough;
+
     final List<Slab> slabs = new ArrayList<>();
     final int[] states;
     private final int bodies;
@@ -39,6 +42,7 @@ final class Scene {
         this.assembly = assembly;
         this.tolerance = options.tolerance().length();
         this.hair = tolerance * 1e-6;
+        this.thorough = options.thorough();
         int most = 0;
         for (int i = 0; i < assembly.members().size(); i++) {
             Member member = assembly.members().get(i);

@@ -173,6 +173,21 @@ final class Shape {
         return p.turn * s < 0;
     }
 
+    /** Whether the outline comes nearer to the point than {@code limit}. */
+    boolean isNearer(double x, double y, double limit) {
+        for (Piece p : pieces) {
+            if (x > p.minX - limit && x < p.maxX + limit && y > p.minY - limit && y < p.maxY + limit) {
+                Point q = p.nearestTo(x, y);
+                double dx = q.x() - x;
+                double dy = q.y() - y;
+                if (dx * dx + dy * dy < limit * limit) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /** The least distance of the point from the outline, inside or out. */
     double distanceFromOutline(double x, double y) {
         Nearest nearest = new Nearest(Double.POSITIVE_INFINITY);

@@ -213,6 +213,8 @@ class GearOutlineTest {
             widest = Math.max(widest, piece.start().norm());
         }
         assertThat(widest).isCloseTo(45.8, within(1e-12));
+        assertThat(outline.deviation(45.8)).isBetween(outline.deviation(), CURVE);
+        assertThat(Flattened.polygon(outline.sectorRim(45.8, 1, 0), 1e-4).isValid()).isTrue();
     }
 
     @Test

@@ -24,7 +24,7 @@ import ringleaf.geom.Tolerance;
  * corners, is rolled along the gear in small steps, and what it sweeps is the tooth space.
  */
 class GeneratedToothTest {
-    private static final int STEPS = 350;
+    private static final int STEPS = 250;
 
     static List<ToothForm> forms() {
         return List.of(

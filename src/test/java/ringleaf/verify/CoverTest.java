@@ -25,7 +25,6 @@ class CoverTest {
     @Test
     void aTightDesignDoesNotLeakByItsChords() {
         Verdict v = cover(WORKED, 0.055);
-        System.out.println(v);
         assertThat(v.findings()).extracting(Finding::failed).containsExactly(false, false);
     }
 

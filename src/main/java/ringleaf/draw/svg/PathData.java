@@ -15,6 +15,9 @@ import ringleaf.geom.Segment;
  * piece ends on the very text the first one started on. With 6 decimals and pieces of at most 120 degrees the arc
  * that a reader rebuilds stays within 2e-6 mm of the true one (measured). A piece whose rounded ends coincide is left
  * out, because a reader must drop such an arc and shows a dot for such a line.
+ *
+ * <p>For pictures the plane may be seen aslant: y shrunk by a factor and everything shifted, which turns circles into
+ * ellipses, again without loss.
  */
 public final class PathData {
     /** 120 degrees; wider arcs rebuilt from rounded ends go astray (SVG 1.1, F.6.5: the centre is ill placed). */
@@ -24,12 +27,27 @@ public final class PathData {
 
     private final StringBuilder out = new StringBuilder(256);
     private final int decimals;
+    private final double factorY;
+    private final double shiftY;
     private double lastX;
     private double lastY;
 
     /** Path data with coordinates rounded to so many decimals. */
     public PathData(int decimals) {
+        this(decimals, 1, 0);
+    }
+
+    /**
+     * Path data of the plane seen aslant.
+     *
+     * @param decimals of every coordinate
+     * @param factorY by which y shrinks, above 0
+     * @param shiftY added to y after that, downwards
+     */
+    public PathData(int decimals, double factorY, double shiftY) {
         this.decimals = decimals;
+        this.factorY = factorY;
+        this.shiftY = shiftY;
     }
 
     /** Adds a closed contour, a circle too (in pieces). */
@@ -108,21 +126,25 @@ public final class PathData {
         out.append(" A");
         Decimals.append(out, radius, decimals);
         out.append(' ');
-        Decimals.append(out, radius, decimals);
+        Decimals.append(out, radius * factorY, decimals);
         // y is negated, so counter-clockwise becomes the direction of decreasing angle: sweep flag 0.
         out.append(counterClockwise ? " 0 0 0 " : " 0 0 1 ");
         target(p);
     }
 
     private boolean stays(Point p) {
-        return Decimals.rounded(p.x(), decimals) == lastX && Decimals.rounded(-p.y(), decimals) == lastY;
+        return Decimals.rounded(p.x(), decimals) == lastX && Decimals.rounded(down(p), decimals) == lastY;
+    }
+
+    private double down(Point p) {
+        return shiftY - factorY * p.y();
     }
 
     private void target(Point p) {
         lastX = Decimals.rounded(p.x(), decimals);
-        lastY = Decimals.rounded(-p.y(), decimals);
+        lastY = Decimals.rounded(down(p), decimals);
         Decimals.append(out, p.x(), decimals);
         out.append(' ');
-        Decimals.append(out, -p.y(), decimals);
+        Decimals.append(out, down(p), decimals);
     }
 }

@@ -1,13 +1,16 @@
 package ringleaf.draw.svg;
 
-import org.apache.batik.anim.dom.SVGDOMImplementation;
+import org.apache.batik.dom.GenericDOMImplementation;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import ringleaf.draw.PlainText;
 
-/** An SVG 1.1 document under construction, held in Batik's DOM. */
+/**
+ * An SVG 1.1 document under construction, held in Batik's DOM: its plain one, because the one with style sheets and
+ * animation loads four times as many classes for the same file.
+ */
 public final class SvgDocument {
-    private static final String SVG = SVGDOMImplementation.SVG_NAMESPACE_URI;
+    private static final String SVG = "http://www.w3.org/2000/svg";
 
     private final Document document;
 
@@ -19,7 +22,7 @@ public final class SvgDocument {
      * @param viewBox four numbers
      */
     public SvgDocument(String width, String height, String viewBox) {
-        document = SVGDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
+        document = GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
         set(root(), "version", "1.1", "width", width, "height", height, "viewBox", viewBox);
     }
 

@@ -1,7 +1,6 @@
 package ringleaf.draw.svg;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import org.w3c.dom.Attr;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
@@ -59,21 +58,30 @@ final class SvgText {
 
     private void attributes(Element element) {
         NamedNodeMap map = element.getAttributes();
-        String[] keys = new String[map.getLength()];
+        Attr[] sorted = new Attr[map.getLength()];
         int count = 0;
         for (int i = 0; i < map.getLength(); i++) {
             Attr attr = (Attr) map.item(i);
-            if (attr.getSpecified() && !attr.getName().startsWith("xmlns")) {
-                keys[count++] = (char) (1 + rank(attr.getName())) + attr.getName();
+            if (!attr.getSpecified() || attr.getName().startsWith("xmlns")) {
+                continue;
             }
+            int place = count++;
+            while (place > 0 && before(attr, sorted[place - 1])) {
+                sorted[place] = sorted[place - 1];
+                place--;
+            }
+            sorted[place] = attr;
         }
-        Arrays.sort(keys, 0, count);
         for (int i = 0; i < count; i++) {
-            String name = keys[i].substring(1);
-            out.append(' ').append(name).append("=\"");
-            escape(element.getAttribute(name));
+            out.append(' ').append(sorted[i].getName()).append("=\"");
+            escape(sorted[i].getValue());
             out.append('"');
         }
+    }
+
+    private static boolean before(Attr a, Attr b) {
+        int byRank = rank(a.getName()) - rank(b.getName());
+        return byRank < 0 || byRank == 0 && a.getName().compareTo(b.getName()) < 0;
     }
 
     private static boolean usesLinks(Element element) {

@@ -1,6 +1,7 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.geom.Arc;
@@ -39,7 +40,9 @@ final class ApertureAssembly {
                 place(part);
             }
         }
+        // A blade lies over its neighbour counter-clockwise, whose root it passes: that one is laid before it.
         List<Integer> leaves = indices("blade");
+        Collections.reverse(leaves);
         Stack stack = design.stack();
         LeafFamily family = new LeafFamily(
                 leaves,

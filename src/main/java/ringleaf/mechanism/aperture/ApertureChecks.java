@@ -23,14 +23,12 @@ final class ApertureChecks {
     private final ApertureDesign design;
     private final ApertureSpec spec;
     private final Sweep sweep;
-    private final ApertureParts parts;
     private final List<Finding> found = new ArrayList<>();
 
-    ApertureChecks(ApertureDesign design, Sweep sweep, ApertureParts parts) {
+    ApertureChecks(ApertureDesign design, Sweep sweep) {
         this.design = design;
         this.spec = design.spec();
         this.sweep = sweep;
-        this.parts = parts;
     }
 
     List<Finding> all() {
@@ -41,7 +39,7 @@ final class ApertureChecks {
         webs();
         StackChecks stack = new StackChecks(design);
         found.addAll(stack.all());
-        ServoTorque torque = ServoTorque.of(design, sweep, area("blade"), area("drive-ring"));
+        ServoTorque torque = ServoTorque.of(design, sweep);
         design.pinionPlan().ifPresent(plan -> found.addAll(new DriveChecks(design, plan, torque).all()));
         clearest();
         return found;
@@ -157,13 +155,9 @@ final class ApertureChecks {
                 "mm",
                 webs.place(),
                 "least web of the drive ring"));
-        double hole = spec.pinStyle() == PinStyle.BASE_POSTS
-                ? spec.pinDiameter() + spec.clearances().bore()
-                : spec.pinHole();
-        double edge = Math.max(design.ear(), design.band().width() / 2) - hole / 2;
         found.add(Finding.atLeast(
                 "holes-whole",
-                edge + HAIR,
+                design.holeEdge() + HAIR,
                 spec.holeEdge(),
                 "mm",
                 "pin hole of a blade",
@@ -187,10 +181,6 @@ final class ApertureChecks {
                 "mm",
                 where(at) + ", " + least.pair(),
                 "least clearance of what is meant to stay apart"));
-    }
-
-    private double area(String part) {
-        return parts.named(part).layers().get(0).regions().get(0).area();
     }
 
     private String where(int state) {

@@ -11,7 +11,7 @@ import ringleaf.geom.Point;
  * @param law how slot and ring angle hang together, with the blades' shape and the drive pin's place
  * @param closed blade angle at the closed end of the travel
  * @param travel ring angle from open to closed, signed, counter-clockwise positive
- * @param ear radius of the ear about a pin hole, mm; at most half the width where the band holds the hole by itself
+ * @param ear radius of the ear about a pin hole, mm; 0 where the band holds the hole by itself
  * @param rim radii of ring and housing
  * @param stack heights
  * @param drive what the drive asks for
@@ -61,7 +61,16 @@ record ApertureDesign(
         return drive instanceof HandPlan plan ? Optional.of(plan) : Optional.empty();
     }
 
-    boolean needsEars() {
-        return ear > band().width() / 2 + 1e-9;
+    /** Least blade left round the pin holes, mm, by radii alone. */
+    double holeEdge() {
+        double half = band().width() / 2;
+        double hole = spec.pinNeeds().hole() / 2;
+        double atPivot = Math.max(ear, half) - hole;
+        if (pin() instanceof DrivePin.Lever lever) {
+            double bridge = lever.length() - hole - spec.pinHole() / 2;
+            double atPin = Math.max(ear, half - lever.length()) - spec.pinHole() / 2;
+            return Math.min(bridge, Math.min(atPivot, atPin));
+        }
+        return Math.min(atPivot, Math.max(ear, half) - spec.pinHole() / 2);
     }
 }

@@ -109,7 +109,6 @@ final class ApertureDesigner {
         double travel = law.ringAngle(closed);
         double over = overTravel(band, travel);
         double[] ends = PinRange.blade(law, closed, over);
-        double ear = Math.max(plan.ear(), band.width() / 2);
         double cavity = up(reach(law, ends, plan.ear()) + spec.clearances().blade(), RADIUS_STEP);
         double pin = spec.pinDiameter() / 2 + spec.clearances().slotEnd();
         double slotInner = Double.POSITIVE_INFINITY;
@@ -128,7 +127,7 @@ final class ApertureDesigner {
                 ? Optional.of(ServoMount.of(spec, stack, pinion))
                 : Optional.empty();
         ApertureDesign design = new ApertureDesign(
-                spec, law, closed, travel, ear, rim, stack, drive, mount, housing, bound(plan, rim));
+                spec, law, closed, travel, plan.ear(), rim, stack, drive, mount, housing, bound(plan, rim));
         return new Candidate(design, plan, broken(design, plan));
     }
 

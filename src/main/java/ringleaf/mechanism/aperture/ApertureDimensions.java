@@ -107,7 +107,12 @@ final class ApertureDimensions {
         mm("depth", stack.depth(), Origin.SOLVED, "cover, base, cavity, ring with play, retainer");
         mm("cavity-depth", stack.cavity(), Origin.SOLVED, "layers with flatness, and play");
         mm("base-thickness", stack.baseTop(), Origin.SOLVED, "");
-        mm("ring-thickness", spec.ring().thickness(), origin("ring-thickness"), "");
+        boolean open = !spec.ring().sheet() && !spec.given().contains("ring-thickness");
+        mm(
+                "ring-thickness",
+                stack.ringThickness(),
+                open ? Origin.SOLVED : origin("ring-thickness"),
+                "2 mm, or what the drive pins need to stay in their slots");
         mm("plate-thickness", spec.plate().thickness(), origin("plate-thickness"), "");
         mm("ring-axial-play", stack.retainerBottom() - stack.ringTop(), Origin.SOLVED, "");
         if (spec.pinStyle() != PinStyle.BASE_POSTS) {

@@ -112,7 +112,7 @@ public final class ApertureFields {
             .help("thickness of the drive ring")
             .atLeast(0.2, "thinner rings do not stay flat")
             .atMost(30, "thicker than any stock in the catalogue")
-            .byDefaultWords("that of the stock, 2 mm where it is printed");
+            .byDefaultWords("that of the stock; printed 2 mm, or more where the drive pins need it");
     static final Field<Double> LEDGE = Field.length("ledge")
             .help("width of the seat on which the ring rides")
             .atLeast(0.3, "a narrower seat lets the ring tip off")

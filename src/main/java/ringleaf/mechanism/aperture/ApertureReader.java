@@ -54,13 +54,14 @@ final class ApertureReader {
                 .find(values.require(ApertureFields.SCREW), values.where(ApertureFields.SCREW));
         return new ApertureSpec(
                 request.name(),
-                full / 2,
-                least / 2,
-                values.require(ApertureFields.BLADES),
-                thickness,
-                values.require(ApertureFields.LAP),
-                outer(full),
-                depth(),
+                new Wanted(
+                        full / 2,
+                        least / 2,
+                        values.require(ApertureFields.BLADES),
+                        thickness,
+                        values.require(ApertureFields.LAP),
+                        outer(full),
+                        depth()),
                 layouts(),
                 layoutGiven,
                 style,

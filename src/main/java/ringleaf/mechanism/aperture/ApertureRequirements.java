@@ -6,8 +6,10 @@ import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.mechanism.Material;
 import ringleaf.part.Member;
 import ringleaf.part.Requirement;
+import ringleaf.spec.shared.Servo;
 
 /** What the outlines and the motion of an aperture must hold to, for a judge that does not know apertures. */
 final class ApertureRequirements {
@@ -43,12 +45,13 @@ final class ApertureRequirements {
         all.add(new Requirement.StaysApart("nothing-touches", APART - HAIR, pairs()));
         all.add(new Requirement.LeastWeb("ring-whole", "drive-ring", spec.ring().leastWeb() - HAIR));
         all.add(new Requirement.LeastWeb("holes-whole", "blade", spec.holeEdge() - HAIR));
-        for (String plate : List.of("base-plate", "spacer-ring", "retainer", "servo-plate", "pinion")) {
-            double web = plate.equals("pinion") ? spec.gear().leastWeb() : spec.plate().leastWeb();
+        for (String plate : List.of("base-plate", "spacer-ring", "retainer", "cover")) {
             if (!indices(plate).isEmpty()) {
-                all.add(new Requirement.LeastWeb("plates-whole", plate, web - HAIR));
+                Material made = plate.equals("cover") ? Stack.coverMaking(spec) : spec.plate();
+                all.add(new Requirement.LeastWeb("plates-whole", plate, made.leastWeb() - HAIR));
             }
         }
+        design.mount().ifPresent(this::servoWebs);
         all.add(new Requirement.GuidedRim(
                 "ring-guided",
                 index("drive-ring"),
@@ -64,6 +67,22 @@ final class ApertureRequirements {
             all.add(new Requirement.FitsDepth("depth", plates(), spec.depth().getAsDouble()));
         }
         return all;
+    }
+
+    /** Where the servo's own holes stand nearer than the process likes, the servo decides. */
+    private void servoWebs(ServoMount mount) {
+        Servo servo = design.pinionPlan().orElseThrow().servo();
+        if (mount.hasPlate()) {
+            double between = (servo.holesAlong() - servo.bodyLength() - servo.holeDiameter() - ServoMount.ROOM) / 2;
+            double web = Math.min(spec.plate().leastWeb(), between);
+            all.add(new Requirement.LeastWeb("plates-whole", "servo-plate", web - HAIR));
+        }
+        double web = spec.gear().leastWeb();
+        if (mount.horn()) {
+            double centre = servo.splineDiameter() / 2 + ServoMount.ROOM;
+            web = Math.min(web, servo.hornScrewCircle() / 2 - servo.hornScrewHole() / 2 - centre);
+        }
+        all.add(new Requirement.LeastWeb("plates-whole", "pinion", web - HAIR));
     }
 
     private void joints() {

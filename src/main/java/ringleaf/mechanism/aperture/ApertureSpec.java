@@ -10,13 +10,7 @@ import ringleaf.spec.shared.Screw;
  * A leaf aperture as asked for: checked values, defaults filled in, the open ones absent.
  *
  * @param name of the mechanism in the spec
- * @param clearRadius half the full opening, mm
- * @param leastRadius half the least opening, mm, at least 0
- * @param blades number of blades
- * @param thickness of a blade, mm
- * @param lap least overlap asked for, mm
- * @param outer limit on the round housing
- * @param depth greatest depth front to back, mm
+ * @param wanted what it shall do and where it must fit
  * @param layouts of the drive pin that may be chosen from
  * @param layoutGiven whether the spec says where the drive pin sits
  * @param pinStyle how pins are made
@@ -40,13 +34,7 @@ import ringleaf.spec.shared.Screw;
  */
 public record ApertureSpec(
         String name,
-        double clearRadius,
-        double leastRadius,
-        int blades,
-        double thickness,
-        double lap,
-        OuterLimit outer,
-        OptionalDouble depth,
+        Wanted wanted,
         List<Layout> layouts,
         boolean layoutGiven,
         PinStyle pinStyle,
@@ -68,9 +56,76 @@ public record ApertureSpec(
         DriveSpec drive,
         Set<String> given) {
 
+    public double clearRadius() {
+        return wanted.clearRadius();
+    }
+
+    public double leastRadius() {
+        return wanted.leastRadius();
+    }
+
+    public int blades() {
+        return wanted.blades();
+    }
+
+    public double thickness() {
+        return wanted.thickness();
+    }
+
+    public double lap() {
+        return wanted.lap();
+    }
+
+    public OuterLimit outer() {
+        return wanted.outer();
+    }
+
+    public OptionalDouble depth() {
+        return wanted.depth();
+    }
+
+    /** The same mechanism for another wish; the blade's stock follows its thickness. */
+    ApertureSpec with(Wanted other) {
+        return with(other, layouts, drive);
+    }
+
+    ApertureSpec with(List<Layout> otherLayouts) {
+        return with(wanted, otherLayouts, drive);
+    }
+
+    ApertureSpec with(DriveSpec other) {
+        return with(wanted, layouts, other);
+    }
+
+    private ApertureSpec with(Wanted newWanted, List<Layout> newLayouts, DriveSpec newDrive) {
+        return new ApertureSpec(
+                name,
+                newWanted,
+                newLayouts,
+                layoutGiven,
+                pinStyle,
+                mirrored,
+                linearSlot,
+                bladeWidth,
+                bladeSpan,
+                lever,
+                leverAngle,
+                pinDiameter,
+                ledge,
+                clearances,
+                screw,
+                blade.inThickness(newWanted.thickness()),
+                plate,
+                ring,
+                spacer,
+                gear,
+                newDrive,
+                given);
+    }
+
     /** The angle from one blade to the next, rad. */
     public double pitch() {
-        return 2 * Math.PI / blades;
+        return 2 * Math.PI / blades();
     }
 
     /** The way the pins of a blade need room, for the solver. */
@@ -85,7 +140,7 @@ public record ApertureSpec(
                 pinDiameter + clearances.slot(),
                 clearances.slotEnd(),
                 Math.max(ring.leastWeb(), 0),
-                clearRadius + clearances.opening(),
+                clearRadius() + clearances.opening(),
                 ApertureChecks.PRESSURE_WARN,
                 ApertureChecks.PRESSURE_FAIL);
     }

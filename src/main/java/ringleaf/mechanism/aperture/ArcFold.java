@@ -13,6 +13,8 @@ import java.util.Arrays;
 final class ArcFold {
     /** Gaps below this share of a period are rounding (arc cosines near a tangency lose half the digits). */
     private static final double ROUNDING = 1e-9;
+    /** Gaps at a zone's rim below this share of a period are rounding too. */
+    private static final double RIM = 1e-6;
     /** Search for layers stops splitting below this share of the pivot radius. */
     private static final double SLIVER = 1e-7;
     /** Most evaluations of that search; reached only where two outlines coincide along a whole arc. */
@@ -58,12 +60,52 @@ final class ArcFold {
     /** Largest gap found on a sampled circle within the clear radius and outside the opening, rad; 0 when tight. */
     double worstGap(double clear, boolean firstWillDo) {
         cutForCover(clear);
+        if (firstWillDo) {
+            // Most leaks are plain to see on a few circles; the clear circle itself shows them soonest.
+            for (int z = zones.zones - 1; z >= 0; z--) {
+                double gap = sample(z, zones.to[z]);
+                gap = gap > 0 ? gap : sample(z, (zones.from[z] + zones.to[z]) / 2);
+                if (gap > 0) {
+                    return gap;
+                }
+            }
+        }
         double worst = 0;
         for (int z = 0; z < zones.zones; z++) {
             worst = Math.max(worst, zone(z, false));
             if (firstWillDo && worst > 0) {
                 return worst;
             }
+        }
+        return worst;
+    }
+
+    /** The widest gap on one circle of a zone, rad. */
+    private double sample(int z, double rho) {
+        int n = zones.count[z];
+        if (n <= 0) {
+            return n == 0 ? period : 0;
+        }
+        zones.ends(z, rho, s, e);
+        for (int i = 0; i < n; i++) {
+            if (e[i] - s[i] >= period) {
+                return 0;
+            }
+        }
+        double worst = widestGap(n);
+        // At a zone's rim arc cosines lose half their digits, so a hair of a gap there proves nothing.
+        return worst > RIM * period ? worst : 0;
+    }
+
+    private double widestGap(int n) {
+        double worst = 0;
+        for (int i = 0; i < n; i++) {
+            double gap = Double.MAX_VALUE;
+            for (int j = 0; j < n && gap > 0; j++) {
+                boolean covered = j != i && folded(e[i] - s[j]) < e[j] - s[j];
+                gap = covered ? 0 : Math.min(gap, folded(s[j] - e[i]));
+            }
+            worst = Math.max(worst, gap);
         }
         return worst;
     }
@@ -181,6 +223,10 @@ final class ArcFold {
     private double gaps(int z, double lo, double hi, boolean area) {
         zones.ends(z, (lo + hi) / 2, s, e);
         int n = zones.count[z];
+        if (!area) {
+            double widest = widestGap(n);
+            return widest > ROUNDING * period ? widest : 0;
+        }
         int k0 = BladeZones.first(z);
         double sum = 0;
         for (int i = 0; i < n; i++) {
@@ -198,7 +244,7 @@ final class ArcFold {
                 }
             }
             if (gap > ROUNDING * period) {
-                sum = area ? sum + gapArea(k0, i, next, gap, lo, hi) : Math.max(sum, gap);
+                sum += gapArea(k0, i, next, gap, lo, hi);
             }
         }
         return sum;

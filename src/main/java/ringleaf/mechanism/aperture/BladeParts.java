@@ -45,21 +45,18 @@ final class BladeParts {
     /** The blade's outline without holes. */
     Contour outline() {
         Contour band = band(design.band());
-        boolean lever = design.pin() instanceof DrivePin.Lever;
+        double ear = design.ear();
+        if (ear == 0) {
+            return band;
+        }
+        double h = design.band().width() / 2;
         List<Region> pieces = new ArrayList<>();
         pieces.add(Region.of(band));
-        double h = design.band().width() / 2;
-        double ear = design.ear();
-        if (lever && design.band().pin(design.pin(), 0).distance(design.pivot()) + ear > h + 1e-9) {
-            pieces.add(Region.of(Shapes.hull(design.pivot(), Math.max(ear, h), design.drivePoint(), ear)));
-        } else if (design.needsEars()) {
+        if (design.pin() instanceof DrivePin.Lever) {
+            pieces.add(Region.of(Shapes.hull(design.pivot(), Math.max(h, ear), design.drivePoint(), ear)));
+        } else {
             pieces.add(Region.disc(design.pivot(), ear));
-            if (!lever) {
-                pieces.add(Region.disc(design.drivePoint(), ear));
-            }
-        }
-        if (pieces.size() == 1) {
-            return band;
+            pieces.add(Region.disc(design.drivePoint(), ear));
         }
         Contour joined = Overlay.union(pieces).get(0).outer();
         // The pieces' own joints are smooth, so every corner is one where an ear meets the band.

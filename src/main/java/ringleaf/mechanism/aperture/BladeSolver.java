@@ -1,7 +1,6 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -33,11 +32,16 @@ public final class BladeSolver {
     private static final double[] EXCESS = {0, 0.25, 0.5, 1, 1.5, 2, 3, 4, 6, 8};
     /** Lever angles tried for linear slots, degrees: clear of the radial, where the pin's radius turns back. */
     private static final double[] LINEAR_ANGLES = {110, 75, 290, 245, 130, 50, 315, 215};
+    /** States looked at from the start, as shares of the blade's travel. */
+    private static final double[] FIRST_SHARES = {1, 0.95, 0.88, 0.8, 0.7, 0.6, 0.45, 0.3, 0.15};
+
     private static final int MOST_ROUNDS = 8;
+    /** A winner that fails by a hair between the states looked at is widened by up to so many steps. */
+    private static final int MOST_WIDENING = 4;
 
     private final BladeNeeds needs;
     private final BladeTrial trial;
-    private final double[] shares = new double[5 + MOST_ROUNDS];
+    private final double[] shares = new double[FIRST_SHARES.length + MOST_ROUNDS];
     private int count;
     private double pressureLimit;
     private double bestCavity;
@@ -132,31 +136,44 @@ public final class BladeSolver {
 
     private BladePlan search(Layout layout, double angle) {
         trial.angle = angle;
-        double[] first = {1, 0.92, 0.8, 0.6, 0.35};
-        System.arraycopy(first, 0, shares, 0, first.length);
-        count = first.length;
+        System.arraycopy(FIRST_SHARES, 0, shares, 0, FIRST_SHARES.length);
+        count = FIRST_SHARES.length;
+        boolean again = false;
         for (int round = 0; round < MOST_ROUNDS; round++) {
+            double span = bestSpan;
+            double out = bestExcess;
             bestCavity = Double.MAX_VALUE;
+            if (again) {
+                // The last winner, widened, is a good bound for the rest.
+                consider(layout, span, out, true);
+            }
             scan(layout);
             if (bestCavity == Double.MAX_VALUE) {
                 return null;
             }
-            trial.set(layout, bestWidth * WIDTH_STEP, bestSpan, bestExcess);
-            SlotLaw law = trial.law();
-            List<BladePlan.Shortfall> broken = trial.audit(law, STATES, pressureLimit);
-            BladePlan.Shortfall hard = null;
-            for (BladePlan.Shortfall shortfall : broken) {
-                hard = hard == null && shortfall.limit() != BladeLimit.CAVITY ? shortfall : hard;
+            again = true;
+            double share = -1;
+            int wider = Double.isNaN(needs.given().width()) ? MOST_WIDENING : 0;
+            for (int up = 0; up <= wider; up++) {
+                setBest(layout, up);
+                SlotLaw law = trial.law();
+                if (trial.holdsThroughout(law, STATES, pressureLimit)) {
+                    return plan(law);
+                }
+                share = up == 0 ? trial.failing : share;
             }
-            if (hard == null) {
-                return plan(law, broken);
-            }
-            if (hard.limit() == BladeLimit.PRESSURE && needs.linear()) {
+            if (needs.linear()) {
                 return null;
             }
-            shares[count++] = hard.bladeAngle() / trial.closed;
+            shares[count++] = share;
         }
         return null;
+    }
+
+    private void setBest(Layout layout, int wider) {
+        double given = needs.given().width();
+        double width = Double.isNaN(given) ? (bestWidth + wider) * WIDTH_STEP : given;
+        trial.set(layout, width, bestSpan, bestExcess);
     }
 
     private void scan(Layout layout) {
@@ -216,7 +233,7 @@ public final class BladeSolver {
         }
         double open = needs.clearRadius() + needs.opensBy();
         int least = (int) Math.ceil(needs.widthForHole() / WIDTH_STEP - 1e-9);
-        double room = bestCavity == Double.MAX_VALUE ? open : bestCavity - needs.endClearance() - open - 1e-9;
+        double room = bestCavity == Double.MAX_VALUE ? open : bestCavity - needs.endClearance() - open - out - 1e-9;
         int most = Math.max((int) Math.floor(room / WIDTH_STEP), bestCavity == Double.MAX_VALUE ? least + 20 : 0);
         if (most < least) {
             return;
@@ -260,12 +277,8 @@ public final class BladeSolver {
             bestWidth = width;
             bestSpan = span;
             bestExcess = out;
-            bestPressure = endPressure();
+            bestPressure = trial.endPressure();
         }
-    }
-
-    private double endPressure() {
-        return Math.max(trial.band.slotPressure(trial.pin, 0), trial.band.slotPressure(trial.pin, trial.closed));
     }
 
     /** Among spans with the same cavity takes the one with the gentlest slot. */
@@ -274,7 +287,7 @@ public final class BladeSolver {
         double width = bestWidth * WIDTH_STEP;
         for (double span : spans(LEAST_SPAN, MOST_SPAN, FINE)) {
             trial.set(layout, width, span, 0);
-            double pressure = endPressure();
+            double pressure = trial.endPressure();
             if (trial.cavity <= limit + 1e-9
                     && pressure < bestPressure - 1e-6
                     && trial.firstBroken(shares, count, pressureLimit) == null) {
@@ -284,7 +297,8 @@ public final class BladeSolver {
         }
     }
 
-    private BladePlan plan(SlotLaw law, List<BladePlan.Shortfall> broken) {
+    private BladePlan plan(SlotLaw law) {
+        List<BladePlan.Shortfall> broken = trial.audit(law, 2, pressureLimit);
         double cavity = trial.cavity;
         double reach = trial.reach;
         double ear = trial.ear;
@@ -308,6 +322,7 @@ public final class BladeSolver {
                 trial.set(layout, narrower, span + step[1] * FINE * DEGREE, out);
                 BladeLimit limit =
                         trial.cavity < cavity - 1e-9 ? trial.firstBroken(shares, count, pressureLimit) : null;
+                limit = trial.reason(limit);
                 if (limit != null && !bounds.contains(limit)) {
                     bounds.add(limit);
                 }
@@ -317,10 +332,5 @@ public final class BladeSolver {
             bounds.add(BladeLimit.SWING);
         }
         return bounds;
-    }
-
-    /** For tests: the states looked at so far. */
-    double[] states() {
-        return Arrays.copyOf(shares, count);
     }
 }

@@ -38,7 +38,11 @@ final class BladeTrial {
     double ear;
     double reach;
     double cavity;
+    /** Share of the travel at which {@link #holdsThroughout} last failed. */
+    double failing;
+
     private double leastPin;
+    private double broke;
     /** Set by {@link #value}. */
     private double asked;
 
@@ -148,7 +152,11 @@ final class BladeTrial {
         return least;
     }
 
-    /** The first limit that does not hold, or null; states are given as shares of the blade's travel. */
+    /**
+     * The first limit that does not hold, or null. States are given as shares of the blade's travel; one at which a
+     * trial fails moves to the front, for the next trial is likely to fail there too. Lap and play are both called
+     * the lap until {@link #reason} is asked.
+     */
     BladeLimit firstBroken(double[] shares, int count, double pressureLimit) {
         for (BladeLimit limit : STATIC) {
             double value = value(limit);
@@ -156,32 +164,64 @@ final class BladeTrial {
                 return limit;
             }
         }
-        if (!needs.linear() && band.slotPressure(pin, 0) > pressureLimit) {
+        if (!needs.linear() && endPressure() > pressureLimit) {
             return BladeLimit.PRESSURE;
         }
         for (int i = 0; i < count; i++) {
             double b = closed * shares[i];
-            if (!needs.linear() && band.slotPressure(pin, b) > pressureLimit) {
+            double pressure = needs.linear() ? LINEAR_PRESSURE : band.slotPressure(pin, b);
+            if (pressure > pressureLimit) {
                 return BladeLimit.PRESSURE;
             }
-            BladeLimit broken = cover(b, needs.linear() ? LINEAR_PRESSURE : band.slotPressure(pin, b));
-            if (broken != null) {
-                return broken;
+            if (!covers(b, pressure)) {
+                double share = shares[i];
+                System.arraycopy(shares, 0, shares, 1, i);
+                shares[0] = share;
+                broke = b;
+                return BladeLimit.LAP;
             }
         }
         return null;
     }
 
-    private BladeLimit cover(double b, double pressure) {
-        double spare = SPARE * band.pivotRadius();
-        double loss = loss(b, pressure);
-        double most = Math.max(needs.lap(), loss);
-        if (fold.pose(band, b, most / 2 + spare).worstGap(needs.clearRadius(), true) == 0) {
-            return null;
+    /** Whether every limit holds, the states being looked at evenly in ring angle; the first that fails is kept. */
+    boolean holdsThroughout(SlotLaw law, int states, double pressureLimit) {
+        double travel = law.ringAngle(closed);
+        // Far-apart states first: a fault usually lasts over many.
+        for (int stride = 16; stride >= 1; stride /= 2) {
+            for (int i = states - 1; i >= 0; i -= stride) {
+                int place = (states - 1 - i) / stride;
+                if (stride == 16 || place % 2 == 1) {
+                    double b = i == states - 1 ? closed : law.bladeAngle(travel * i / (states - 1), closed);
+                    double pressure = law.pressure(b);
+                    if (pressure > pressureLimit || !covers(b, pressure)) {
+                        failing = b / closed;
+                        return false;
+                    }
+                }
+            }
         }
-        boolean lapHolds = most > needs.lap()
-                && fold.pose(band, b, needs.lap() / 2 + spare).worstGap(needs.clearRadius(), true) == 0;
-        return lapHolds ? BladeLimit.PLAY : BladeLimit.LAP;
+        return true;
+    }
+
+    /** The greater pressure angle of a radial slot at the two ends of the travel, rad. */
+    double endPressure() {
+        return Math.max(band.slotPressure(pin, 0), band.slotPressure(pin, closed));
+    }
+
+    /** Whether the blades keep the lap asked for, and what play takes, at the blade angle {@code b}. */
+    private boolean covers(double b, double pressure) {
+        return isTight(b, Math.max(needs.lap(), loss(b, pressure)));
+    }
+
+    /** What it was that {@link #firstBroken} called the lap: the lap itself, or only what play takes. */
+    BladeLimit reason(BladeLimit limit) {
+        return limit == BladeLimit.LAP && isTight(broke, needs.lap()) ? BladeLimit.PLAY : limit;
+    }
+
+    private boolean isTight(double b, double lap) {
+        double shrink = lap / 2 + SPARE * band.pivotRadius();
+        return fold.pose(band, b, shrink).worstGap(needs.clearRadius(), true) == 0;
     }
 
     private double loss(double b, double pressure) {
@@ -221,7 +261,7 @@ final class BladeTrial {
             if (p > pressureLimit && (pressure == null || p > pressure.measured())) {
                 pressure = new BladePlan.Shortfall(BladeLimit.PRESSURE, p, pressureLimit, b);
             }
-            if (cover(b, p) != null) {
+            if (!covers(b, p)) {
                 double loss = loss(b, p);
                 double found = cover.at(band, b).lap(needs.clearRadius(), Math.max(needs.lap(), loss) + 1);
                 if (found < needs.lap() && (lap == null || found < lap.measured())) {

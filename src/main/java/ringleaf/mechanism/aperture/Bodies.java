@@ -35,7 +35,7 @@ final class Bodies implements Motion {
 
     @Override
     public Placement pose(int body, int state) {
-        if (body == FIXED) {
+        if (body == FIXED || body == PINION && design.pinionPlan().isEmpty()) {
             return Placement.IDENTITY;
         }
         double ring = sweep.ringAngle[state];

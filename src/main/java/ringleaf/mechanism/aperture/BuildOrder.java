@@ -56,13 +56,16 @@ final class BuildOrder {
         return steps;
     }
 
-    /** Roots on the base, tips at the ring: every blade lies under the one laid before it where their roots pass. */
+    /**
+     * Roots on the base, tips at the ring: a blade passes over the roots of its neighbours on the side of its tip, so
+     * those are laid first.
+     */
     private void laying(List<String> steps) {
         int n = spec.blades();
-        String next = spec.mirrored() ? "clockwise" : "counter-clockwise";
-        steps.add("Lay the blades in the open pose one after another, each in the bore next " + next
-                + " to the last (1 to " + n + "): at every overlap the blade that is nearer its tip lies over the one"
-                + " nearer its root.");
+        String next = spec.mirrored() ? "counter-clockwise" : "clockwise";
+        steps.add("Lay the blades in the open pose one after another, blade " + n + " first and each next one in the"
+                + " bore " + next + " of the last, down to blade 1: at every overlap the blade that is nearer its tip"
+                + " lies over the one nearer its root.");
         int under = Math.min(n - 1, Math.max(1, (int) Math.ceil(design.band().span() / spec.pitch()) - 1));
         steps.add("Close the circle: lift the tips of the first " + under + " blades laid and slip the roots of the"
                 + " last " + under + " under them, so that there is no first and no last blade.");

@@ -6,6 +6,7 @@ import ringleaf.part.Finding;
 import ringleaf.part.Finding.Status;
 import ringleaf.part.Words;
 import ringleaf.tooth.ContactPath;
+import ringleaf.tooth.SectorReach;
 import ringleaf.tooth.ShiftChoice;
 import ringleaf.tooth.ToothForm;
 
@@ -85,12 +86,13 @@ final class DriveChecks {
 
     private Finding engaged() {
         double pitch = plan.sector().pitchAngle();
-        double over = design.rim().overTravel();
         ContactPath contact = plan.pair().contact();
+        // The pinion's tips reach further round than the path of contact, so the larger of the two decides.
         double mesh = Math.max(
-                contact.gearAngleUnderPinion(), Math.max(contact.gearAngleBefore(), contact.gearAngleAfter()));
-        double covered = Math.abs(plan.travel()) + 2 * (mesh + over);
-        double spare = ((plan.spaces() * pitch) - covered) / 2 / pitch;
+                SectorReach.of(plan.pair(), design.rim().rim()).halfAngle(),
+                Math.max(contact.gearAngleBefore(), contact.gearAngleAfter()));
+        double used = Math.abs(plan.travel()) + 2 * design.rim().overTravel() + 2 * mesh;
+        double spare = (plan.spaces() + 1 - used / pitch) / 2;
         int asked = ((DriveSpec.Pinion) design.spec().drive()).spareTeeth();
         return Finding.atLeast(
                 "sector-engaged",

@@ -10,10 +10,10 @@ sealed interface DrivePlan permits HandPlan, PinionPlan {
     double blockedCentre();
 
     /** Half the angle about {@link #blockedCentre()} in which no screw with this radius of hole and web may stand. */
-    double blockedHalfAngle(Rim rim, double pad);
+    double blockedHalfAngle(Rim rim, double room);
 
     /** Screws that the drive adds to those along the rim. */
-    List<Point> ownScrews(Rim rim, double pad);
+    List<Point> ownScrews(Rim rim, double room);
 
     /** Outline of the plates. */
     Contour outline(Rim rim);

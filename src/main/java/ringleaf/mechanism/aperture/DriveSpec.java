@@ -38,5 +38,13 @@ public sealed interface DriveSpec {
             int spareTeeth,
             OptionalDouble backlash,
             Servo servo)
-            implements DriveSpec {}
+            implements DriveSpec {
+        Pinion withServo(Servo other) {
+            return new Pinion(at, module, pressureAngle, pinionTeeth, spareTeeth, backlash, other);
+        }
+
+        Pinion withTeeth(OptionalInt other) {
+            return new Pinion(at, module, pressureAngle, other, spareTeeth, backlash, servo);
+        }
+    }
 }

@@ -82,14 +82,15 @@ public final class FoldedCover {
         double tight = 0;
         double precision = LAP_PRECISION * band.pivotRadius();
         double guess = leaking / 2;
+        double nudge = 0;
         for (int i = 0; i < MOST_STEPS && leaking - tight > precision; i++) {
             double found = gap(clearRadius, guess);
-            double middle = (tight + leaking) / 2;
             if (found == 0) {
-                boolean first = tight == 0;
                 tight = guess;
-                middle = (tight + leaking) / 2;
-                guess = first || i % 3 == 2 ? middle : Math.min(guess + precision / 2, middle);
+                double middle = (tight + leaking) / 2;
+                // Just below a root that secants have shown, feel upwards in growing steps.
+                guess = nudge > 0 ? Math.min(guess + nudge, middle) : middle;
+                nudge *= 16;
                 continue;
             }
             double slope = (gap - found) / (leaking - guess);
@@ -97,7 +98,8 @@ public final class FoldedCover {
             gap = found;
             double zero = leaking - gap / slope;
             boolean useful = slope > 0 && zero > tight;
-            guess = useful ? Math.max(zero - precision / 4, (tight + zero) / 2) : (tight + leaking) / 2;
+            guess = useful ? Math.max(zero - precision / 4, (3 * tight + zero) / 4) : (tight + leaking) / 2;
+            nudge = useful ? precision / 2 : 0;
         }
         return 2 * tight;
     }

@@ -2,7 +2,7 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
-import ringleaf.curve.Shapes;
+import java.util.Optional;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
@@ -18,6 +18,7 @@ import ringleaf.geom.Segment;
  * @param reach of the arm's end beyond the housing, mm
  */
 record HandPlan(double at, double travel, double halfWidth, double reach) implements DrivePlan {
+    private static final double LEAST_EYE = 0.5;
 
     @Override
     public double blockedCentre() {
@@ -85,14 +86,10 @@ record HandPlan(double at, double travel, double halfWidth, double reach) implem
                 Arc.around(Point.ORIGIN, d, a, false));
     }
 
-    /** A hole in the arm's end by which a cord or a rod can pull. */
-    Contour eye(Rim rim) {
-        return Contour.circle(Point.polar(armEnd(rim), at), halfWidth / 3);
-    }
-
-    /** The arm as it reaches through the wall, for a legend or a label. */
-    Contour arm(Rim rim) {
-        return Shapes.obround(Point.polar(rim.rim(), at), Point.polar(armEnd(rim), at), halfWidth);
+    /** A hole in the arm's end by which a cord or a rod can pull, where the arm is wide enough to keep its web. */
+    Optional<Contour> eye(Rim rim, double web) {
+        double radius = Math.min(halfWidth - web, halfWidth / 2);
+        return radius < LEAST_EYE ? Optional.empty() : Optional.of(Contour.circle(Point.polar(armEnd(rim), at), radius));
     }
 
     private static Point corner(double direction, double along, double across) {

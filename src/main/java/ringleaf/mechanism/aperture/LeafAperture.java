@@ -7,6 +7,7 @@ import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Assembly;
 import ringleaf.part.Design;
+import ringleaf.part.Finding;
 import ringleaf.part.Part;
 import ringleaf.spec.field.FieldSet;
 
@@ -38,8 +39,7 @@ public final class LeafAperture implements Kind {
     private static Design design(ApertureSpec spec, int states) {
         List<ApertureDesigner.Candidate> candidates = new ApertureDesigner(spec).candidates();
         ApertureDesign design = candidates.get(0).design();
-        double ear = design.needsEars() || design.pin() instanceof DrivePin.Lever ? design.ear() : 0;
-        Sweep sweep = Sweep.of(design.law(), design.closed(), spec.clearRadius(), states, spec.play(), ear);
+        Sweep sweep = sweep(design, states);
         ApertureParts made = new ApertureParts(design);
         List<Part> parts = made.parts();
         Assembly assembly = ApertureAssembly.of(design, parts, sweep);
@@ -48,7 +48,7 @@ public final class LeafAperture implements Kind {
             assembly = Mirrored.assembly(assembly, parts, image);
             parts = image;
         }
-        ApertureChecks checks = new ApertureChecks(design, sweep, made);
+        List<Finding> findings = new ApertureChecks(design, sweep).all();
         ApertureDimensions dimensions = new ApertureDimensions(design, sweep);
         return new Design(
                 spec.name(),
@@ -58,9 +58,14 @@ public final class LeafAperture implements Kind {
                 parts,
                 assembly,
                 ApertureTable.of(design, sweep),
-                checks.all(),
+                findings,
                 travel(design, sweep),
-                List.of());
+                new Remedies(spec, design, findings).lines());
+    }
+
+    static Sweep sweep(ApertureDesign design, int states) {
+        ApertureSpec spec = design.spec();
+        return Sweep.of(design.law(), design.closed(), spec.clearRadius(), states, spec.play(), design.ear());
     }
 
     private static Map<String, Double> travel(ApertureDesign design, Sweep sweep) {

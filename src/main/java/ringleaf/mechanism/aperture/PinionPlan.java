@@ -15,9 +15,8 @@ import ringleaf.tooth.ToothForm;
  * @param travel of the ring from open to closed, signed
  * @param pair pinion first, the ring's full circle of teeth second
  * @param spaces tooth spaces cut into the rim
- * @param meshBefore roll of the ring from the start of the path of contact to the pitch point, rad
- * @param meshAfter roll of the ring from the pitch point to the path's end, rad
  * @param pocketClearance between tips and pocket, mm
+ * @param pad radius of a screw's hole and of the web round it, mm
  * @param servo that turns it
  */
 record PinionPlan(
@@ -25,14 +24,19 @@ record PinionPlan(
         double travel,
         GearPair pair,
         int spaces,
-        double meshBefore,
-        double meshAfter,
         double pocketClearance,
+        double pad,
         Servo servo)
         implements DrivePlan {
 
     /** Directions of the lobe's two screws from the pinion, to either side of the outward direction, rad. */
     private static final double LOBE_SCREWS = Math.toRadians(58);
+
+    /** Steps in which screws are moved until they clear pocket and servo. */
+    private static final double LOBE_STEP = 0.25;
+
+    private static final double SCREW_STEP = Math.toRadians(0.5);
+    private static final double MOST_LOBE = 500;
 
     ToothForm pinion() {
         return pair.pinion();
@@ -80,35 +84,57 @@ record PinionPlan(
     }
 
     @Override
-    public double blockedHalfAngle(Rim rim, double pad) {
+    public double blockedHalfAngle(Rim rim, double room) {
         double s = rim.screws();
         double a = centreDistance();
-        double apart = pocketRadius() + pad;
+        double apart = pocketRadius() + room;
         double cos = (s * s + a * a - apart * apart) / (2 * s * a);
-        return Math.acos(Math.max(-1, Math.min(1, cos)));
+        double half = Math.acos(Math.max(-1, Math.min(1, cos)));
+        while (half < Math.PI / 2 && !(clears(at - half, s, room) && clears(at + half, s, room))) {
+            half += SCREW_STEP;
+        }
+        return half;
     }
 
     @Override
-    public List<Point> ownScrews(Rim rim, double pad) {
-        double radius = pocketRadius() + pad;
+    public List<Point> ownScrews(Rim rim, double room) {
+        double radius = lobeScrews();
         List<Point> screws = new ArrayList<>();
         screws.add(centre().plus(Point.polar(radius, at - LOBE_SCREWS)));
         screws.add(centre().plus(Point.polar(radius, at + LOBE_SCREWS)));
         return screws;
     }
 
-    /** Radius of the lobe about the pinion: its wall is as thick as the round one. */
-    double lobeRadius(Rim rim) {
-        return pocketRadius() + rim.outer() - rim.wall();
+    /** Distance of the lobe's screws from the pinion: clear of its pocket and of the servo behind it, mm. */
+    private double lobeScrews() {
+        double radius = pocketRadius() + pad;
+        while (radius < MOST_LOBE
+                && !(clears(centre(), at - LOBE_SCREWS, radius) && clears(centre(), at + LOBE_SCREWS, radius))) {
+            radius += LOBE_STEP;
+        }
+        return radius;
+    }
+
+    private boolean clears(double direction, double radius, double room) {
+        return ServoMount.distance(this, Point.polar(radius, direction)) >= room;
+    }
+
+    private boolean clears(Point from, double direction, double radius) {
+        return ServoMount.distance(this, from.plus(Point.polar(radius, direction))) >= pad;
+    }
+
+    /** Radius of the lobe about the pinion. */
+    double lobeRadius() {
+        return lobeScrews() + pad;
     }
 
     @Override
     public Contour outline(Rim rim) {
-        return Housing.withLobe(rim, centre(), lobeRadius(rim));
+        return Housing.withLobe(rim, centre(), lobeRadius());
     }
 
     @Override
     public double envelopeWidth(Rim rim) {
-        return rim.outer() + Math.max(rim.outer(), centreDistance() + lobeRadius(rim));
+        return rim.outer() + Math.max(rim.outer(), centreDistance() + lobeRadius());
     }
 }

@@ -1,8 +1,8 @@
 package ringleaf.mechanism.aperture;
 
 import ringleaf.tooth.BasicRack;
-import ringleaf.tooth.ContactPath;
 import ringleaf.tooth.GearPair;
+import ringleaf.tooth.SectorReach;
 import ringleaf.tooth.ShiftChoice;
 import ringleaf.tooth.ToothForm;
 
@@ -62,18 +62,15 @@ final class PinionPlanner {
         ToothForm pinion = ToothForm.of(wanted.module(), pinionTeeth, shift, thinning, rack);
         ToothForm sector = ToothForm.of(wanted.module(), gearTeeth, -shift, thinning, rack);
         GearPair pair = GearPair.of(pinion, sector);
-        ContactPath contact = pair.contact();
-        double mesh = Math.max(contact.gearAngleUnderPinion(), contact.gearAngleBefore());
-        double covered = Math.abs(travel) + 2 * (mesh + overTravel);
-        int spaces = (int) Math.ceil(covered / sector.pitchAngle() - 1e-9) + 1 + 2 * wanted.spareTeeth();
+        SectorReach reach = SectorReach.of(pair, sector.tipRadius());
+        int spaces = reach.spaces(Math.abs(travel) + 2 * overTravel, wanted.spareTeeth());
         return new PinionPlan(
                 at,
                 travel,
                 pair,
                 Math.min(spaces, gearTeeth - 1),
-                contact.gearAngleBefore(),
-                contact.gearAngleAfter(),
                 spec.clearances().pinion(),
+                spec.screw().clearanceMedium() / 2 + Rim.housingWeb(spec),
                 wanted.servo());
     }
 

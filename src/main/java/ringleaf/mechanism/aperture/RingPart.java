@@ -39,7 +39,7 @@ final class RingPart {
         }
         List<Path> marks = new ArrayList<>();
         if (design.drive() instanceof HandPlan plan) {
-            holes.add(plan.eye(rim));
+            plan.eye(rim, spec.ring().leastWeb()).ifPresent(holes::add);
             double from = rim.outer() + 0.5;
             marks.add(Path.of(new Line(Point.polar(from, plan.at()), Point.polar(from + plan.reach() / 3, plan.at()))));
         } else {

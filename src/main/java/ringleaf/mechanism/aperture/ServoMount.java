@@ -87,6 +87,16 @@ record ServoMount(
         return Shapes.roundedRectangle(box.grown(ROOM / 2), BODY_CORNER).placed(place(plan));
     }
 
+    /** Distance of a point from the servo, body and ears as one rectangle with room all round, mm; 0 inside. */
+    static double distance(PinionPlan plan, Point point) {
+        Servo s = plan.servo();
+        Point p = place(plan).inverse().apply(point);
+        double middle = s.bodyLength() / 2 - s.axisOffset();
+        double dx = Math.max(0, Math.abs(p.x() - middle) - (s.earLength() + ROOM) / 2);
+        double dy = Math.max(0, Math.abs(p.y()) - (s.bodyWidth() + ROOM) / 2);
+        return Math.hypot(dx, dy);
+    }
+
     /** Centres of the holes in the servo's ears. */
     static List<Point> earHoles(PinionPlan plan) {
         Servo s = plan.servo();

@@ -19,12 +19,16 @@ record ServoTorque(double ring, double drive, double weightShare) {
     private static final double GRAVITY = 9.81;
     private static final double MESH_EFFICIENCY = 0.9;
 
-    static ServoTorque of(ApertureDesign design, Sweep sweep, double bladeArea, double ringArea) {
+    static ServoTorque of(ApertureDesign design, Sweep sweep) {
         ApertureSpec spec = design.spec();
         Band band = design.band();
         double friction = spec.blade().friction();
+        // The band without its holes, and the ring without slots and teeth.
+        double bladeArea = band.width() * (band.pivotRadius() * band.span() + Math.PI * band.width() / 4);
+        double ringArea = Math.PI
+                * (Math.pow(design.rim().rim(), 2) - Math.pow(design.rim().opening(), 2));
         double bladeWeight = bladeArea * spec.thickness() * spec.blade().density() * 1e-6 * GRAVITY;
-        double ringWeight = ringArea * spec.ring().thickness() * spec.ring().density() * 1e-6 * GRAVITY;
+        double ringWeight = ringArea * design.stack().ringThickness() * spec.ring().density() * 1e-6 * GRAVITY;
         double length = band.pivotRadius() * band.span() / 2;
         double inertia = band.width() * Math.pow(spec.thickness(), 3) / 12;
         double bent = (design.stack().layers() - 1) * spec.thickness();

@@ -75,9 +75,11 @@ record Stack(
         }
         double coverBottom = throughBores ? -coverThickness(spec) : 0;
         double ringBottom = base + cavity;
-        double ringTop = ringBottom + spec.ring().thickness();
+        double drop = Math.max(0, cavity - (1 + underTip) * spec.thickness());
+        double ring = ringThickness(spec, drop + hold / 2);
+        double ringTop = ringBottom + ring;
 
-        double wallNeed = spec.ring().thickness() + spec.clearances().ringAxial();
+        double wallNeed = ring + spec.clearances().ringAxial();
         int wallSheets = 0;
         int shims = 0;
         double wall = wallNeed;
@@ -94,7 +96,6 @@ record Stack(
         }
         double retainerBottom = ringBottom + wall;
         double pinHeight = retainerBottom - PIN_END - ringBottom;
-        double lowest = base + (1 + underTip) * spec.thickness();
         return new Stack(
                 layers,
                 coverBottom,
@@ -110,8 +111,24 @@ record Stack(
                 pinDepth,
                 pinHeight,
                 pinDepth - rise,
-                Math.min(lowest + pinHeight, ringTop) - ringBottom,
+                Math.min(pinHeight - drop, ring),
                 Math.atan(spec.blades() * each / (2 * Math.PI * pivotRadius)));
+    }
+
+    /**
+     * A ring that is built up and left open is as thick as its drive pins need: a pin that reaches just short of the
+     * retainer when its blade lies highest still holds {@code need} mm below it when the blade lies lowest.
+     */
+    private static double ringThickness(ApertureSpec spec, double need) {
+        if (spec.ring().sheet() || spec.given().contains("ring-thickness")) {
+            return spec.ring().thickness();
+        }
+        double least = need + PIN_END - spec.clearances().ringAxial();
+        return Math.max(spec.ring().thickness(), Math.ceil(least * 10 - 1e-9) / 10);
+    }
+
+    double ringThickness() {
+        return ringTop - ringBottom;
     }
 
     /** The cover needs no strength: blade sheet does when there is some, else a sheet of the plates. */

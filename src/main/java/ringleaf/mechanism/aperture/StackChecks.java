@@ -3,11 +3,15 @@ package ringleaf.mechanism.aperture;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.part.Finding;
+import ringleaf.part.Finding.Status;
 import ringleaf.part.Words;
 
 /** Checks of heights, seats and pins, which hold for the whole travel at once. */
 final class StackChecks {
     private static final double HAIR = 1e-6;
+
+    /** More axial play than this lets the ring tip, mm; common practice, no source. */
+    private static final double MOST_AXIAL_PLAY = 0.6;
 
     private final ApertureDesign design;
     private final ApertureSpec spec;
@@ -51,6 +55,15 @@ final class StackChecks {
                 "mm",
                 "ledge",
                 "width of the seat on which the ring rides, outside everything the blades reach"));
+        double play = stack.retainerBottom() - stack.ringTop();
+        found.add(new Finding(
+                "ring-guided",
+                play <= MOST_AXIAL_PLAY ? Status.PASS : Status.WARN,
+                play,
+                MOST_AXIAL_PLAY,
+                "mm",
+                "between ledge and retainer",
+                "axial play of the ring; sheets that do not match the ring's thickness make it loose"));
         return found;
     }
 

@@ -3,10 +3,12 @@ package ringleaf.spec.shared;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -35,7 +37,8 @@ public final class Catalogue<T> {
     private final Function<Entry, T> maker;
     private final SharedFiles own;
     private final Problems problems;
-    private Map<String, SourcedEntry> entries;
+    private final Map<String, SourcedEntry> ownEntries = new LinkedHashMap<>();
+    private ReadyFile ready;
     private final Map<String, Optional<T>> made = new LinkedHashMap<>();
 
     /**
@@ -63,11 +66,15 @@ public final class Catalogue<T> {
 
     /** All names, the ready ones first. */
     public Collection<String> names() {
-        return Collections.unmodifiableSet(entries().keySet());
+        load();
+        Set<String> names = new LinkedHashSet<>(ready.names());
+        names.addAll(ownEntries.keySet());
+        return Collections.unmodifiableSet(names);
     }
 
     /** An entry by its name; empty when there is none or it is wrong, which is then among the problems. */
     public Optional<T> get(String name) {
+        load();
         Optional<T> known = made.get(name);
         if (known == null) {
             known = make(name);
@@ -78,7 +85,8 @@ public final class Catalogue<T> {
 
     /** An entry by the name a user wrote; an unknown name becomes a problem at its place. */
     public Optional<T> find(String name, Place place) {
-        if (!entries().containsKey(name)) {
+        load();
+        if (!ready.names().contains(name) && !ownEntries.containsKey(name)) {
             String reason = "there is no " + one + " " + Shown.quoted(name) + " in " + fileName;
             problems.at(place, reason, Nearest.hint(name, names()));
             return Optional.empty();
@@ -87,7 +95,11 @@ public final class Catalogue<T> {
     }
 
     private Optional<T> make(String name) {
-        SourcedEntry sourced = entries().get(name);
+        SourcedEntry sourced = ready.entry(name);
+        SourcedEntry over = ownEntries.get(name);
+        if (over != null) {
+            sourced = sourced == null ? over : sourced.under(over);
+        }
         if (sourced == null) {
             return Optional.empty();
         }
@@ -96,47 +108,46 @@ public final class Catalogue<T> {
         return problems.count() > before ? Optional.empty() : Optional.ofNullable(maker.apply(entry));
     }
 
-    private Map<String, SourcedEntry> entries() {
-        if (entries == null) {
-            entries = new LinkedHashMap<>();
-            lay(ready());
-            Set<String> ownNames = new LinkedHashSet<>();
-            try {
-                for (SpecSource source : own.read(fileName, problems)) {
-                    ownNames.addAll(lay(source));
-                }
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-            for (String name : ownNames) {
-                get(name);
-            }
+    /** Reads the files; the user's own entries are all tried, so that a mistake in one shows in every run. */
+    private void load() {
+        if (ready != null) {
+            return;
         }
-        return entries;
+        ready = ready();
+        try {
+            for (SpecSource source : own.read(fileName, problems)) {
+                lay(source);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        for (String name : List.copyOf(ownEntries.keySet())) {
+            get(name);
+        }
     }
 
-    private SpecSource ready() {
+    private ReadyFile ready() {
         String path = "/ringleaf/shared/" + fileName;
         try (InputStream in = Catalogue.class.getResourceAsStream(path)) {
             if (in == null) {
                 throw new IllegalStateException(path + " is missing from the jar");
             }
-            return SpecSource.read(fileName, in, problems).orElseThrow();
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
+            return new ReadyFile(fileName, topKey, text);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    /** Lays the entries of a file over those that are there; their names. */
-    private Set<String> lay(SpecSource source) {
-        Set<String> names = new LinkedHashSet<>();
+    /** Lays the entries of a user's own file over those of earlier ones. */
+    private void lay(SpecSource source) {
         Optional<Node> root = YamlReader.read(source, problems);
         if (root.isEmpty()) {
-            return names;
+            return;
         }
         if (!(root.get() instanceof Node.Mapping file) || !(file.get(topKey) instanceof Node.Mapping list)) {
             problems.of(source, "holds no map " + topKey + ": with an entry under each name", "");
-            return names;
+            return;
         }
         for (Map.Entry<String, Node.Entry> key : file.entries().entrySet()) {
             if (!key.getKey().equals(topKey) && !key.getKey().equals("sources")) {
@@ -153,10 +164,8 @@ public final class Catalogue<T> {
                 continue;
             }
             SourcedEntry entry = SourcedEntry.of(name, place, map, sources, problems);
-            SourcedEntry below = entries.get(name);
-            entries.put(name, below == null ? entry : below.under(entry));
-            names.add(name);
+            SourcedEntry below = ownEntries.get(name);
+            ownEntries.put(name, below == null ? entry : below.under(entry));
         }
-        return names;
     }
 }

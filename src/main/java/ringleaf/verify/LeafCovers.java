@@ -13,38 +13,79 @@ import ringleaf.part.LeafFamily;
 import ringleaf.part.Part;
 
 /**
- * The leaves of a family as polygons that hold them, as drawn, shrunk all round if asked for. A hole in which a
+ * What each leaf of a family covers, exactly and as polygons that hold it, shrunk all round if asked for. A hole in which a
  * member of the same body stands counts as filled.
  */
-final class LeafPolygons {
-    private final List<Geometry> drawn = new ArrayList<>();
+final class LeafCovers {
+    private final List<List<Shape>> drawn = new ArrayList<>();
+    private final List<List<Inset>> insets = new ArrayList<>();
+    private final double fine;
+    private final double by;
+    private Geometry[] polygons;
 
     /**
      * @param fine how far the polygons may reach beyond the leaves, mm (twice that when shrunk)
      * @param by how much to shrink, mm, 0 for not at all
      */
-    LeafPolygons(Scene scene, LeafFamily family, double fine, double by) {
+    LeafCovers(Scene scene, LeafFamily family, double fine, double by) {
+        this.fine = fine;
+        this.by = by;
         Part before = null;
-        Geometry same = null;
         for (int member : family.members()) {
             Part part = scene.assembly.members().get(member).part();
-            if (part != before) {
-                same = of(scene, member, fine, by);
-                before = part;
-            }
-            drawn.add(same);
+            int last = drawn.size() - 1;
+            drawn.add(part == before ? drawn.get(last) : shapes(scene, member));
+            insets.add(part == before ? insets.get(last) : insets(drawn.get(last + 1)));
+            before = part;
         }
     }
 
-    private static Geometry of(Scene scene, int member, double fine, double by) {
-        List<Polygon> polygons = new ArrayList<>();
+    private static List<Shape> shapes(Scene scene, int member) {
+        List<Shape> shapes = new ArrayList<>();
         for (Slab slab : scene.slabs) {
             if (slab.member == member && slab.leafy) {
-                Geometry polygon = Chords.full(filled(scene, slab), fine);
-                polygons.addAll(Reach.polygons(by > 0 ? shrunk(polygon, by, fine) : polygon));
+                shapes.add(filled(scene, slab));
             }
         }
-        return Chords.FACTORY.buildGeometry(polygons);
+        return shapes;
+    }
+
+    private List<Inset> insets(List<Shape> shapes) {
+        List<Inset> all = new ArrayList<>();
+        for (Shape shape : shapes) {
+            all.add(Inset.of(shape, by));
+        }
+        return all;
+    }
+
+    /** The pieces of one leaf, exactly, in its place. */
+    List<Inset> insets(int leaf, Placement placement) {
+        List<Inset> moved = new ArrayList<>();
+        for (Inset inset : insets.get(leaf)) {
+            moved.add(inset.placed(placement));
+        }
+        return moved;
+    }
+
+    /** Made on first need: a tight design needs none. */
+    private synchronized Geometry polygon(int leaf) {
+        if (polygons == null) {
+            polygons = new Geometry[drawn.size()];
+            for (int i = 0; i < polygons.length; i++) {
+                boolean same = i > 0 && drawn.get(i) == drawn.get(i - 1);
+                polygons[i] = same ? polygons[i - 1] : polygon(drawn.get(i));
+            }
+        }
+        return polygons[leaf];
+    }
+
+    private Geometry polygon(List<Shape> shapes) {
+        List<Polygon> all = new ArrayList<>();
+        for (Shape shape : shapes) {
+            Geometry polygon = Chords.full(shape, fine);
+            all.addAll(Reach.polygons(by > 0 ? shrunk(polygon, by, fine) : polygon));
+        }
+        return Chords.FACTORY.buildGeometry(all);
     }
 
     /** Rounds of concave corners are chorded to the generous side; the rest errs by less than is added back. */
@@ -82,9 +123,9 @@ final class LeafPolygons {
         return false;
     }
 
-    /** One leaf in its place. */
+    /** One leaf as polygons in its place. */
     Geometry placed(int leaf, Placement placement) {
-        Geometry shape = drawn.get(leaf);
+        Geometry shape = polygon(leaf);
         List<Polygon> moved = new ArrayList<>();
         for (Polygon polygon : Reach.polygons(shape)) {
             LinearRing[] holes = new LinearRing[polygon.getNumInteriorRing()];

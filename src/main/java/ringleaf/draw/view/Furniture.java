@@ -1,0 +1,110 @@
+package ringleaf.draw.view;
+
+import java.util.List;
+import org.w3c.dom.Element;
+import ringleaf.geom.Point;
+import ringleaf.part.Part;
+
+/** What stands round a picture: title, legend, scale bar. */
+final class Furniture {
+    private static final int LONGEST = 40;
+    private static final double ROW = 7.2;
+    private static final double SWATCH = 4.4;
+
+    private Furniture() {}
+
+    static double legendHeight(List<Part> parts, double unit) {
+        return parts.size() * ROW * unit;
+    }
+
+    static double legendWidth(List<Part> parts, double textSize, double smallSize, double unit) {
+        double widest = 0;
+        for (Part part : parts) {
+            widest = Math.max(widest, Sheet.width(name(part), textSize));
+            widest = Math.max(widest, Sheet.width(source(part), smallSize));
+        }
+        return widest + (SWATCH + 2) * unit;
+    }
+
+    /** A row for every part, from the given upper left corner down. */
+    static void legend(Sheet sheet, Scene scene, Point corner) {
+        Element group = sheet.group(sheet.root(), "legend");
+        double u = sheet.unit();
+        double y = corner.y();
+        for (Part part : scene.parts()) {
+            entry(sheet, group, scene.palette().of(part), part, new Point(corner.x(), y));
+            y -= ROW * u;
+        }
+    }
+
+    /** Swatch, quantity and name, and under them how it is made. */
+    static void entry(Sheet sheet, Element group, Palette.Paint paint, Part part, Point corner) {
+        double u = sheet.unit();
+        sheet.add(
+                group,
+                "rect",
+                "x",
+                Sheet.number(corner.x()),
+                "y",
+                Sheet.number(-corner.y()),
+                "width",
+                Sheet.number(SWATCH * u),
+                "height",
+                Sheet.number(3 * u),
+                "rx",
+                Sheet.number(0.5 * u),
+                "fill",
+                paint.fill(),
+                "stroke",
+                paint.line(),
+                "stroke-width",
+                Sheet.number(0.2 * u));
+        double x = corner.x() + (SWATCH + 1.6) * u;
+        sheet.text(group, name(part), new Point(x, corner.y() - 2.5 * u), sheet.textSize(), Palette.INK, "start");
+        Point below = new Point(x, corner.y() - 5.4 * u);
+        sheet.text(group, source(part), below, sheet.smallSize(), Palette.QUIET_INK, "start");
+    }
+
+    static String name(Part part) {
+        return Sheet.cut(part.quantity() + " \u00d7 " + part.name(), LONGEST);
+    }
+
+    static String source(Part part) {
+        String process = part.source().process();
+        String stock = part.source().stock();
+        return Sheet.cut(stock.isEmpty() ? process : process + ", " + stock, LONGEST);
+    }
+
+    /** The title in the upper left corner and a quieter line under it. */
+    static void title(Sheet sheet, String title, String caption) {
+        Element group = sheet.group(sheet.root(), "title");
+        int letters = (int) (sheet.area().width() / (0.6 * sheet.titleSize()));
+        Element text = sheet.text(
+                group, Sheet.cut(title, letters), sheet.fromTopLeft(4, 8.5), sheet.titleSize(), Palette.INK, "start");
+        Sheet.set(text, "font-weight", "bold");
+        int small = (int) (sheet.area().width() / (0.6 * sheet.textSize()));
+        sheet.text(
+                group, Sheet.cut(caption, small), sheet.fromTopLeft(4, 14), sheet.textSize(), Palette.QUIET_INK, "start");
+    }
+
+    /** A bar of a round length in the lower left corner, with its length beside it. */
+    static void scaleBar(Sheet sheet) {
+        Element group = sheet.group(sheet.root(), "scale");
+        double u = sheet.unit();
+        double length = 10;
+        while (length < 6 * u) {
+            length *= 10;
+        }
+        while (length > 60 * u) {
+            length /= 10;
+        }
+        Point left = sheet.fromBottomLeft(4, 4);
+        Point right = left.plus(new Point(length, 0));
+        Point tick = new Point(0, 0.9 * u);
+        sheet.line(group, left, right, Palette.INK, 0.3);
+        sheet.line(group, left.minus(tick), left.plus(tick), Palette.INK, 0.3);
+        sheet.line(group, right.minus(tick), right.plus(tick), Palette.INK, 0.3);
+        Point text = right.plus(new Point(2 * u, -u));
+        sheet.text(group, Sheet.number(length) + " mm", text, sheet.textSize(), Palette.QUIET_INK, "start");
+    }
+}

@@ -1,0 +1,84 @@
+package ringleaf.draw.view;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import ringleaf.part.Part;
+
+/**
+ * Fills and outlines by family and part. The families differ in lightness as much as in hue, and no two lie apart by
+ * red against green alone, so that they are told apart without full colour vision too.
+ */
+final class Palette {
+    static final String PAPER = "#fbfaf6";
+    static final String INK = "#2c3036";
+    static final String QUIET_INK = "#6a7078";
+    /** What shines through the opening. */
+    static final String LIGHT = "#fff3c4";
+
+    private static final int SPREAD = 14;
+
+    /** How a part is filled; {@code line} is the darker shade of its outline, {@code second} a tint to alternate, {@code
+     * third} one between the two. */
+    record Paint(String fill, String second, String third, String line, String side) {}
+
+    private final Map<String, Paint> paints = new HashMap<>();
+
+    Palette(List<Part> parts) {
+        List<String> seen = new ArrayList<>();
+        for (Part part : parts) {
+            int before = 0;
+            for (String family : seen) {
+                before += family.equals(part.family()) ? 1 : 0;
+            }
+            seen.add(part.family());
+            // Further parts of a family are a little darker each.
+            int rgb = shifted(base(part.family()), -SPREAD * (before % 4));
+            paints.put(part.name(), paint(rgb));
+        }
+    }
+
+    Paint of(Part part) {
+        return paints.get(part.name());
+    }
+
+    private static Paint paint(int rgb) {
+        return new Paint(hex(rgb), hex(shifted(rgb, -26)), hex(shifted(rgb, -13)), hex(scaled(rgb, 0.45)), hex(scaled(rgb, 0.72)));
+    }
+
+    private static int base(String family) {
+        return switch (family) {
+            case "plate" -> 0xE3DED2;
+            case "spacer" -> 0xBFC5CE;
+            case "ring" -> 0x6FA3CC;
+            case "blade" -> 0xE2AE54;
+            case "gear" -> 0x2F7F8C;
+            case "pulley" -> 0x8A7BB0;
+            case "pin" -> 0x3D434B;
+            case "jig" -> 0xC9C3A6;
+            default -> 0xB9BDB4;
+        };
+    }
+
+    private static int shifted(int rgb, int by) {
+        int out = 0;
+        for (int shift = 16; shift >= 0; shift -= 8) {
+            out = out << 8 | Math.max(0, Math.min(255, (rgb >> shift & 0xFF) + by));
+        }
+        return out;
+    }
+
+    private static int scaled(int rgb, double by) {
+        int out = 0;
+        for (int shift = 16; shift >= 0; shift -= 8) {
+            out = out << 8 | (int) Math.round((rgb >> shift & 0xFF) * by);
+        }
+        return out;
+    }
+
+    private static String hex(int rgb) {
+        String digits = Integer.toHexString(rgb);
+        return "#" + "000000".substring(digits.length()) + digits;
+    }
+}

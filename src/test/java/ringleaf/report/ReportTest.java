@@ -1,0 +1,157 @@
+package ringleaf.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.part.Choice;
+import ringleaf.part.Design;
+import ringleaf.part.Dimension;
+import ringleaf.part.Finding;
+import ringleaf.part.Layer;
+import ringleaf.part.MotionTable;
+import ringleaf.part.Part;
+
+class ReportTest {
+    private static final Part RING = new Part(
+            "drive-ring",
+            "ring",
+            1,
+            new Part.Source("co2-laser", "acrylic-3"),
+            List.of(Layer.of(Region.ring(Point.ORIGIN, 30, 40), 3, 6)),
+            List.of(),
+            "");
+    private static final Part SCREW = new Part(
+            "screw", "pin", 6, new Part.Source("bought", "M2.5, 12 mm"), List.of(), List.of(), "with a nut");
+    private static final Finding GOOD =
+            Finding.atLeast("lap", 0.61, 0.6, "mm", "closed", "the blades overlap enough");
+    private static final Finding BAD = Finding.atMost(
+            "light-tight", 0.034, 0, "mm2", "state 180, blade 1 and blade 2", "the blades leave slits");
+
+    private static Design design(List<String> remedies) {
+        Map<String, Double> travel = new LinkedHashMap<>();
+        travel.put("ring-travel", 85.61951234567891);
+        travel.put("unknown", Double.NaN);
+        List<double[]> rows = new ArrayList<>();
+        rows.add(new double[] {0, 64.3, 1e-12});
+        rows.add(new double[] {1.0 / 3, 20, Double.NaN});
+        return new Design(
+                "shutter",
+                "leaf-aperture",
+                List.of(new Choice("drive-pin", "lever", Dimension.Origin.SOLVED, "the smaller housing")),
+                List.of(
+                        new Dimension("blades", 14, "1", Dimension.Origin.GIVEN, ""),
+                        new Dimension("pivot-radius", 0.1 + 0.2, "mm", Dimension.Origin.SOLVED, "bound by lap")),
+                List.of(RING, SCREW),
+                null,
+                new MotionTable(
+                        List.of("ring_deg", "opening_diameter", "leak_area"),
+                        rows,
+                        "clearance_at",
+                        List.of("blade 1, ring", "a \"b\"")),
+                List.of(GOOD),
+                travel,
+                remedies);
+    }
+
+    private static byte[] json() {
+        return DesignJson.write(
+                "0.1.0",
+                "Harbour light",
+                List.of(new MechanismReport(
+                        design(List.of("2 mm more outside")),
+                        List.of(GOOD, BAD),
+                        Map.of("drive-ring", List.of("parts/shutter-drive-ring.svg")))));
+    }
+
+    @Test
+    void designIsWrittenAsAgreed() throws Exception {
+        JsonNode root = new ObjectMapper().readTree(json());
+        assertThat(root.fieldNames()).toIterable().containsExactly("ringleaf", "title", "units", "mechanisms");
+        JsonNode shutter = root.at("/mechanisms/shutter");
+        assertThat(shutter.fieldNames())
+                .toIterable()
+                .containsExactly("kind", "choices", "dimensions", "parts", "findings", "travel", "remedies");
+        assertThat(shutter.at("/choices/drive-pin/value").asText()).isEqualTo("lever");
+        assertThat(shutter.at("/choices/drive-pin/from").asText()).isEqualTo("solved");
+        assertThat(shutter.at("/dimensions/pivot-radius").toString())
+                .isEqualTo("{\"value\":0.3,\"unit\":\"mm\",\"from\":\"solved\",\"how\":\"bound by lap\"}");
+        assertThat(shutter.at("/dimensions/blades/from").asText()).isEqualTo("given");
+        JsonNode ring = shutter.at("/parts/0");
+        assertThat(ring.at("/layers/0/z").toString()).isEqualTo("[3,6]");
+        assertThat(ring.at("/box").toString()).isEqualTo("[80,80]");
+        assertThat(ring.at("/area").asDouble()).isEqualTo(Math.PI * 700, org.assertj.core.api.Assertions.within(1e-8));
+        assertThat(ring.at("/files/0").asText()).isEqualTo("parts/shutter-drive-ring.svg");
+        assertThat(shutter.at("/parts/1/files").size()).isZero();
+        assertThat(shutter.at("/findings/1").toString())
+                .isEqualTo("{\"check\":\"light-tight\",\"status\":\"fail\",\"measured\":0.034,\"limit\":0,"
+                        + "\"unit\":\"mm2\",\"where\":\"state 180, blade 1 and blade 2\","
+                        + "\"message\":\"the blades leave slits\"}");
+        assertThat(shutter.at("/travel/unknown").isNull()).isTrue();
+        assertThat(new String(json(), StandardCharsets.UTF_8)).contains("85.619512346").endsWith("}\n");
+    }
+
+    @Test
+    void nothingDependsOnTheLocale() {
+        byte[] json = json();
+        byte[] csv = MotionCsv.write(design(List.of()).motion());
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.GERMANY);
+            assertThat(json()).isEqualTo(json);
+            assertThat(MotionCsv.write(design(List.of()).motion())).isEqualTo(csv);
+            assertThat(FindingsText.of(List.of(GOOD), false)).contains("0.61 mm");
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    @Test
+    void tablesAreQuotedAsTheStandardSays() {
+        assertThat(new String(MotionCsv.write(design(List.of()).motion()), StandardCharsets.UTF_8))
+                .isEqualTo("ring_deg,opening_diameter,leak_area,clearance_at\n"
+                        + "0,64.3,0,\"blade 1, ring\"\n"
+                        + "0.333333333,20,,\"a \"\"b\"\"\"\n");
+        assertThat(new String(PartsCsv.write(List.of(design(List.of()))), StandardCharsets.UTF_8))
+                .isEqualTo("name,quantity,process,stock,size,mechanism,note\n"
+                        + "drive-ring,1,co2-laser,acrylic-3,80 x 80 x 3,shutter,\n"
+                        + "screw,6,bought,\"M2.5, 12 mm\",\"M2.5, 12 mm\",shutter,with a nut\n");
+    }
+
+    @Test
+    void findingsReadFailFirst() {
+        assertThat(FindingsText.of(List.of(GOOD, BAD), false))
+                .isEqualTo("      check        measured   limit   where\n"
+                        + "fail  light-tight  0.034 mm²  0 mm²   state 180, blade 1 and blade 2\n"
+                        + "      the blades leave slits\n"
+                        + "pass  lap          0.61 mm    0.6 mm  closed\n"
+                        + "1 failed, 0 warned, 1 passed\n");
+        assertThat(FindingsText.of(List.of(GOOD, BAD), true)).contains("\u001b[1;31mfail\u001b[0m");
+        Finding none = Finding.atLeast("lap", Double.NaN, 30, "deg", "", "was not measured");
+        assertThat(FindingsText.of(List.of(none), false)).contains("none").contains("30°");
+    }
+
+    @Test
+    void filesStayInTheirFolder() {
+        FileSet files = new FileSet();
+        assertThat(files.add("parts/a.svg", new byte[1])).isEqualTo("parts/a.svg");
+        assertThat(files.add("parts/a.svg", new byte[2])).isEqualTo("parts/a-2.svg");
+        assertThat(files.files().keySet()).containsExactly("parts/a.svg", "parts/a-2.svg");
+        for (String bad : List.of("/a", "../a", "a/../b", "a//b", "", "a\\b", "a b", ".a", "a/")) {
+            assertThatThrownBy(() -> files.add(bad, new byte[0])).isInstanceOf(IllegalArgumentException.class);
+        }
+        assertThat(FileNames.of("../Harbour  Light\u0000!")).isEqualTo("harbour-light");
+        assertThat(FileNames.of("\u00e9\u00e9")).isEqualTo("unnamed");
+        assertThat(FileNames.of("x".repeat(500))).hasSize(60);
+    }
+}
