@@ -120,15 +120,9 @@ final class AslantPainter {
                 outline.placed(scene.placed(members.get(1), 0)),
                 members.size(),
                 2 * (scene.box().width() + scene.box().height()));
-        if (order.again() == 0) {
-            return;
-        }
-        Element clip = sheet.add(group, "clipPath", "id", "round-again");
-        PathData wedge = new PathData(Sheet.DECIMALS, SQUASH, -lift).add(order.wedge());
-        sheet.add(clip, "path", "d", wedge.toString());
-        Element again = sheet.add(group, "g", "clip-path", "url(#round-again)");
-        for (int i = 0; i < order.again(); i++) {
-            leaf(again, part, members.get(i), lift, PlanPainter.tint(i, members.size(), paint));
+        for (int i = 0; i < order.wedges().size(); i++) {
+            PathData wedge = new PathData(Sheet.DECIMALS, SQUASH, -lift).add(order.wedges().get(i));
+            leaf(sheet.clipped(group, wedge), part, members.get(i), lift, PlanPainter.tint(i, members.size(), paint));
         }
     }
 

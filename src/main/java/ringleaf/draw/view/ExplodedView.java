@@ -17,9 +17,9 @@ final class ExplodedView {
     private static final double BOTTOM = 11;
     private static final double SIDE = 4;
     /** Gap to the level below by the depth of what is seen of a level: rings let most of it be seen. */
-    private static final double GAP = 0.62;
+    private static final double GAP = 0.7;
 
-    private static final double PIN_GAP = 0.3;
+    private static final double PIN_GAP = 0.34;
     private static final double LEAST_GAP = 9;
 
     private ExplodedView() {}
@@ -43,6 +43,7 @@ final class ExplodedView {
         double right = labelX
                 + Furniture.legendWidth(parts, measure.textSize(), measure.smallSize(), unit)
                 + (SIDE + 4) * unit;
+        top = Math.max(top, lifts[parts.size() - 1] + 8 * unit);
         Box area = new Box(body.minX() - 2 * SIDE * unit, foot - BOTTOM * unit, right, top + TOP * unit);
         Sheet sheet = new Sheet(area, unit);
         sheet.paper(title + ", exploded", "parts in the order in which they go together, from the foot up");
@@ -52,8 +53,13 @@ final class ExplodedView {
             painter.paint(parts.get(i), lifts[i]);
         }
         Element labels = sheet.group(sheet.root(), "labels");
+        List<Point> edges = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
-            label(sheet, labels, scene, parts.get(i), i + 1, painter.rightEdge(parts.get(i), lifts[i]), labelX);
+            edges.add(painter.rightEdge(parts.get(i), lifts[i]));
+        }
+        double[] rows = rows(edges, 8 * unit);
+        for (int i = 0; i < parts.size(); i++) {
+            label(sheet, labels, scene, parts.get(i), i + 1, edges.get(i), new Point(labelX, rows[i]));
         }
         Furniture.title(sheet, title, "exploded: from the foot up in the order in which the parts go on");
         Furniture.scaleBar(sheet);
@@ -72,6 +78,15 @@ final class ExplodedView {
         return lifts;
     }
 
+    /** A row for each label near its part, at least {@code step} apart, in the order of the parts. */
+    private static double[] rows(List<Point> edges, double step) {
+        double[] rows = new double[edges.size()];
+        for (int i = 0; i < rows.length; i++) {
+            rows[i] = i == 0 ? edges.get(0).y() : Math.max(edges.get(i).y(), rows[i - 1] + step);
+        }
+        return rows;
+    }
+
     private static void axis(Sheet sheet, double foot, double top) {
         double u = sheet.unit();
         Element line = sheet.line(
@@ -81,13 +96,14 @@ final class ExplodedView {
     }
 
     private static void label(
-            Sheet sheet, Element group, Scene scene, Part part, int number, Point from, double labelX) {
+            Sheet sheet, Element group, Scene scene, Part part, int number, Point from, Point to) {
         double u = sheet.unit();
-        Point end = new Point(labelX - u, from.y());
-        sheet.line(group, from, end, Palette.QUIET_INK, 0.2);
-        Point figure = new Point(labelX + 2.2 * u, from.y() - 1.1 * u);
+        Point knee = new Point(to.x() - 3 * u, to.y());
+        sheet.line(group, from, knee, Palette.QUIET_INK, 0.2);
+        sheet.line(group, knee, new Point(to.x() - u, to.y()), Palette.QUIET_INK, 0.2);
+        Point figure = new Point(to.x() + 2.2 * u, to.y() - 1.1 * u);
         sheet.text(group, Integer.toString(number), figure, sheet.textSize(), Palette.QUIET_INK, "end");
-        Point corner = new Point(labelX + 3.4 * u, from.y() + 1.5 * u);
+        Point corner = new Point(to.x() + 3.4 * u, to.y() + 1.5 * u);
         Furniture.entry(sheet, group, scene.palette().of(part), part, corner);
     }
 }

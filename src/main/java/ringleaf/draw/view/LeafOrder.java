@@ -12,18 +12,20 @@ import ringleaf.geom.Segment;
 
 /**
  * In which order leaves are painted so that each lies over the one laid before it, all round, with no first and no
- * last: all in laying order, then the first ones once more inside a wedge.
+ * last: all in laying order, then the first ones once more, each inside a wedge of its own.
  *
  * <p>Seen from the origin every leaf covers a range of directions; the ranges are equal and a pitch apart. Painting in
  * laying order is right in every direction in which the leaves that are there do not run from the last over to the
- * first. Where they do, which is a single wedge that begins where the first leaf begins, the first leaves have to be
- * painted again, over the last ones.
+ * first. They do so from where the first leaf begins to where the last one ends; there every leaf that has begun since
+ * the first one has to be painted again, over the last ones. A leaf of more than half a turn is in such a wedge twice,
+ * so its second painting starts where it starts.
  *
- * @param again how many of the first leaves are to be painted a second time
- * @param wedge where, or null for nowhere
+ * @param wedges where the first, second, … leaf is painted a second time; empty for nowhere
  */
-record LeafOrder(int again, Region wedge) {
+record LeafOrder(List<Region> wedges) {
     private static final int STEPS = 16;
+    /** Room at the sides of a wedge for outlines and shades, as a share of the pitch. */
+    private static final double ROOM = 0.25;
 
     /**
      * The order for leaves in their places, in laying order.
@@ -36,15 +38,19 @@ record LeafOrder(int again, Region wedge) {
     static LeafOrder of(Contour first, Contour second, int count, double reach) {
         double[] range = range(first);
         double pitch = Angles.TURN / count;
-        double shared = range[1] - range[0] - pitch;
+        double shared = Math.min(range[1] - range[0] - pitch, Angles.TURN - 2 * pitch);
+        List<Region> wedges = new ArrayList<>();
         if (count < 3 || shared <= 0) {
-            return new LeafOrder(0, null);
+            return new LeafOrder(wedges);
         }
-        shared = Math.min(shared, Angles.TURN - pitch);
-        double step = Angles.signed(range(second)[0] - range[0]);
-        int again = Math.min(count, (int) Math.ceil(shared / pitch));
-        Region wedge = step > 0 ? wedge(range[0], shared, reach) : wedge(range[1] - shared, shared, reach);
-        return new LeafOrder(again, wedge);
+        boolean onwards = Angles.signed(range(second)[0] - range[0]) > 0;
+        double room = ROOM * pitch;
+        for (double begun = 0; begun < shared + room && wedges.size() < count; begun += pitch) {
+            double sweep = shared + 2 * room - begun;
+            double from = onwards ? range[0] + begun - room : range[1] - shared - room;
+            wedges.add(wedge(from, sweep, reach));
+        }
+        return new LeafOrder(wedges);
     }
 
     /**

@@ -22,6 +22,10 @@ final class Notes {
     /** Circles smaller than this, in units, are pointed at from outside. */
     private static final double SMALL_CIRCLE = 7;
 
+    /** Circles that take up this share of the body's width get their dimension line under it. */
+    private static final double WIDE = 0.7;
+
+    private static final double FOOT_ROW = 5.5;
     private static final double COLUMN_GAP = 5;
     private static final double ROW = 1.75;
 
@@ -49,6 +53,7 @@ final class Notes {
     private final double unit;
     private final double textSize;
     private final List<Note> notes = new ArrayList<>();
+    private final List<Callout> wide = new ArrayList<>();
 
     Notes(List<Callout> callouts, String view, Box body, double unit, double textSize) {
         this.body = body;
@@ -56,13 +61,30 @@ final class Notes {
         this.textSize = textSize;
         int diameters = 0;
         for (Callout callout : callouts) {
-            if (callout.view().equals(view)) {
+            if (!callout.view().equals(view)) {
+                continue;
+            }
+            if (isWide(callout)) {
+                wide.add(callout);
+            } else {
                 diameters += callout.form() == Callout.Form.DIAMETER ? 1 : 0;
                 notes.add(note(callout, diameters));
             }
         }
         column(true);
         column(false);
+        // The widest lies lowest, so that its ends do not cross the lines of the others.
+        wide.sort(Comparator.comparingDouble(c -> c.from().distance(c.to())));
+    }
+
+    private boolean isWide(Callout callout) {
+        double diameter = 2 * callout.from().distance(callout.to());
+        return callout.form() == Callout.Form.DIAMETER && diameter > WIDE * body.width();
+    }
+
+    /** Room that dimension lines need under the body, mm. */
+    double foot() {
+        return wide.isEmpty() ? 0 : (FOOT_ROW * wide.size() + 2) * unit;
     }
 
     /** Room that the column on one side needs beside the body, mm. */
@@ -126,6 +148,25 @@ final class Notes {
         for (Note note : notes) {
             leader(sheet, group, note);
         }
+        for (int i = 0; i < wide.size(); i++) {
+            under(sheet, group, wide.get(i), body.minY() - FOOT_ROW * (i + 1) * unit);
+        }
+    }
+
+    /** A dimension line under the body, its text in the middle. */
+    private void under(Sheet sheet, Element group, Callout callout, double y) {
+        double radius = callout.from().distance(callout.to());
+        String text = Sheet.cut(callout.text(), LONGEST);
+        double half = Sheet.width(text, textSize) / 2 + unit;
+        for (int way = -1; way <= 1; way += 2) {
+            Point side = callout.from().plus(new Point(way * radius, 0));
+            Point end = new Point(side.x(), y);
+            sheet.line(group, side.minus(new Point(0, unit)), end.minus(new Point(0, unit)), Palette.QUIET_INK, 0.12);
+            sheet.line(group, new Point(callout.from().x() + way * half, y), end, Palette.INK, 0.2);
+            arrow(sheet, group, end, new Point(way, 0));
+        }
+        Point middle = new Point(callout.from().x(), y - 0.35 * textSize);
+        sheet.text(group, text, middle, textSize, Palette.INK, "middle");
     }
 
     private void dimension(Sheet sheet, Element group, Note note) {

@@ -33,8 +33,10 @@ final class Palette {
                 before += family.equals(part.family()) ? 1 : 0;
             }
             seen.add(part.family());
-            // Further parts of a family are a little darker each.
-            int rgb = shifted(base(part.family()), -SPREAD * (before % 4));
+            // Further parts of a family are a little darker each, of a dark one lighter.
+            int base = base(part.family());
+            boolean dark = (base >> 8 & 0xFF) < 0x60;
+            int rgb = shifted(base, (dark ? 4 * SPREAD : -SPREAD) * (before % 4));
             paints.put(part.name(), paint(rgb));
         }
     }

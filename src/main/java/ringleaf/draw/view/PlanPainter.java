@@ -113,7 +113,7 @@ final class PlanPainter {
         // A ring over leaves lets them be seen; a gear beside them may be solid.
         boolean covers = scene.assembly().leaves().isPresent() && !item.member().part().family().equals("gear");
         if (covers) {
-            Sheet.set(path, "fill-opacity", "0.42");
+            Sheet.set(path, "fill-opacity", "0.3");
         }
         marks(parent, item, paint.line());
     }
@@ -174,13 +174,8 @@ final class PlanPainter {
                 outline.placed(scene.placed(members.get(1), state)),
                 members.size(),
                 reach);
-        if (order.again() == 0) {
-            return;
-        }
-        Element clip = sheet.add(sheet.root(), "clipPath", "id", "round-again");
-        sheet.add(clip, "path", "d", new PathData(Sheet.DECIMALS).add(order.wedge()).toString());
-        Element again = sheet.add(sheet.root(), "g", "id", "leaves-again", "clip-path", "url(#round-again)");
-        for (int i = 0; i < order.again(); i++) {
+        for (int i = 0; i < order.wedges().size(); i++) {
+            Element again = sheet.clipped(sheet.root(), new PathData(Sheet.DECIMALS).add(order.wedges().get(i)));
             leaf(again, members.get(i), tint(i, members.size(), paint));
         }
     }
@@ -207,7 +202,7 @@ final class PlanPainter {
         }
         for (double width : new double[] {1.5, 0.8}) {
             Element shade = sheet.path(shape, edge.toString(), "none", paint.line(), width);
-            Sheet.set(shade, "stroke-opacity", "0.16");
+            Sheet.set(shade, "stroke-opacity", "0.1");
         }
         String line = Sheet.number(FINE * sheet.unit());
         sheet.add(shape, "path", "d", data.toString(), "stroke", paint.line(), "stroke-width", line);

@@ -23,7 +23,7 @@ final class PlanView {
                 + SIDE * unit;
         double left = body.minX() - Math.max(notes.margin(false), 2 * unit) - SIDE * unit;
         double legendFoot = body.maxY() - Furniture.legendHeight(scene.parts(), unit);
-        double bottom = Math.min(body.minY() - BOTTOM * unit, legendFoot - SIDE * unit);
+        double bottom = Math.min(body.minY() - notes.foot() - BOTTOM * unit, legendFoot - SIDE * unit);
         Sheet sheet = new Sheet(new Box(left, bottom, right, body.maxY() + TOP * unit), unit);
         sheet.paper(title + ", " + view, caption);
         new PlanPainter(scene, sheet, state).paint();

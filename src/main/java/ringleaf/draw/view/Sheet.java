@@ -26,6 +26,7 @@ final class Sheet {
     private final SvgDocument document;
     private final Box area;
     private final double unit;
+    private int clips;
 
     /**
      * A sheet.
@@ -119,6 +120,14 @@ final class Sheet {
                 number(area.height()),
                 "fill",
                 Palette.PAPER);
+    }
+
+    /** A group of which only what lies inside the path is seen. */
+    Element clipped(Element parent, PathData path) {
+        String id = "clip-" + ++clips;
+        Element clip = document.add(parent, "clipPath", "id", id);
+        document.add(clip, "path", "d", path.toString());
+        return document.add(parent, "g", "clip-path", "url(#" + id + ")");
     }
 
     /** Text at a point of its base line; {@code anchor} is start, middle or end. */

@@ -1,0 +1,57 @@
+package ringleaf.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import ringleaf.draw.Decimals;
+import ringleaf.draw.view.AssemblyViews;
+import ringleaf.part.Design;
+import ringleaf.part.MotionTable;
+
+/** The pictures of a mechanism. */
+public final class ViewFiles {
+    private static final String FOLDER = "views/";
+    private static final int MOST = 4;
+
+    private ViewFiles() {}
+
+    /**
+     * Adds {@code views/<mechanism>-<view>.svg} to the set and returns the paths.
+     *
+     * @param title of the spec
+     */
+    public static List<String> add(Design design, String title, FileSet files) {
+        String head = title.isEmpty() ? design.name() : title + ", " + design.name();
+        Map<String, byte[]> views =
+                AssemblyViews.all(head, design.assembly(), state -> caption(design.motion(), state));
+        List<String> paths = new ArrayList<>();
+        for (Map.Entry<String, byte[]> view : views.entrySet()) {
+            String path = FOLDER + FileNames.of(design.name()) + "-" + view.getKey() + ".svg";
+            paths.add(files.add(path, view.getValue()));
+        }
+        return paths;
+    }
+
+    /** The first angles and diameters that the table gives for a state: {@code ring 44.6°, opening 35.6 mm}. */
+    static String caption(MotionTable table, int state) {
+        if (state >= table.rows().size()) {
+            return "";
+        }
+        StringBuilder out = new StringBuilder();
+        int said = 0;
+        for (int i = 0; i < table.columns().size() && said < MOST; i++) {
+            String column = table.columns().get(i);
+            double value = table.rows().get(state)[i];
+            boolean angle = column.endsWith("_deg") && column.indexOf('_') == column.length() - 4;
+            boolean diameter = column.endsWith("_diameter");
+            if (!angle && !diameter || !Figures.isNumber(value)) {
+                continue;
+            }
+            said++;
+            String name = column.substring(0, column.lastIndexOf('_')).replace('_', ' ');
+            out.append(out.length() > 0 ? ", " : "").append(name).append(' ');
+            out.append(Decimals.of(value, angle ? 1 : 2)).append(angle ? "\u00b0" : " mm");
+        }
+        return out.toString();
+    }
+}
