@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import ringleaf.geom.Point;
 import ringleaf.part.Finding;
 import ringleaf.part.Requirement;
 
@@ -87,15 +86,11 @@ final class ApartCheck extends Check {
             }
         }
         return new Measure(
-                pose.state, margin, worstReach.distance(), worst.least, place(worst, worstReach.at()));
+                pose.state, margin, worstReach.distance(), worst.least, new Place(names(worst), worstReach.at()));
     }
 
     private String names(Two pair) {
-        return name(scene.slabs.get(pair.first).member) + " and " + name(scene.slabs.get(pair.second).member);
-    }
-
-    private String place(Two pair, Point at) {
-        return names(pair) + ", " + Words.at(at);
+        return both(scene.slabs.get(pair.first).member, scene.slabs.get(pair.second).member);
     }
 
     @Override
@@ -106,7 +101,7 @@ final class ApartCheck extends Check {
                     "No two members that move against each other share a height."));
             return;
         }
-        String pair = worst.place().substring(0, worst.place().lastIndexOf(", at ("));
+        String pair = worst.place().who();
         String message;
         if (worst.value() < 0) {
             message = "The " + pair + " run into each other, " + Words.mm(-worst.value()) + " deep";

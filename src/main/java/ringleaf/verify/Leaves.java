@@ -58,7 +58,8 @@ final class Leaves {
         }
         Part part = scene.assembly.members().get(members.get(0)).part();
         Placement first = pose.members[members.get(0)];
-        Point probe = new Point(part.box().maxX(), part.box().maxY());
+        Shape drawn = scene.slabs.get(scene.firstSlab(members.get(0))).drawn;
+        Point probe = new Point(drawn.maxX, drawn.maxY);
         // A turned copy may stray by the hair at the size of the part without being told apart.
         double slack = scene.tolerance * 1e-3;
         for (int k = 1; k < members.size(); k++) {

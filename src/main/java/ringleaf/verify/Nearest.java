@@ -1,5 +1,6 @@
 package ringleaf.verify;
 
+import java.util.Arrays;
 import ringleaf.geom.Point;
 
 /**
@@ -36,14 +37,27 @@ final class Nearest {
 
     /** Looks at the distance between two outlines' pieces; what one encloses does not matter here. */
     void between(Shape a, Shape b) {
+        Piece[] near = b.pieces.length > 8 ? near(b.pieces, a) : b.pieces;
         for (Piece p : a.pieces) {
             if (b.gapTo(p) >= distance) {
                 continue;
             }
-            for (Piece q : b.pieces) {
+            for (Piece q : near) {
                 between(p, q);
             }
         }
+    }
+
+    /** Those pieces that could come near enough to anything in the shape's box. */
+    private Piece[] near(Piece[] pieces, Shape shape) {
+        Piece[] near = new Piece[pieces.length];
+        int n = 0;
+        for (Piece p : pieces) {
+            if (shape.gapTo(p) < distance) {
+                near[n++] = p;
+            }
+        }
+        return n == near.length ? near : Arrays.copyOf(near, n);
     }
 
     /** Looks at the distance between two pieces. */

@@ -29,7 +29,7 @@ final class PinCheck extends Check {
         double edge = hole.distanceFromOutline(inHole.x(), inHole.y());
         boolean inside = hole.contains(inHole.x(), inHole.y());
         double room = (inside ? edge : -edge) - required.pinRadius();
-        String place = both(required.pinMember(), required.holeMember(), here);
+        Place place = new Place(both(required.pinMember(), required.holeMember()), here);
         return new Measure(pose.state, room - required.clearance(), room, required.clearance(), place);
     }
 

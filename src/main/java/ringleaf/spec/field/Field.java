@@ -54,7 +54,7 @@ public final class Field<T> {
         return of(name, new QuantityType(Quantity.LENGTH, true, Range.LENGTHS));
     }
 
-    /** An angle, radians inside, a bare number and the range in degrees; a full turn either way unless said otherwise. */
+    /** An angle, radians inside; a bare number and the range are in degrees, a full turn either way unless stated. */
     public static Field<Double> angle(String name) {
         return of(name, new QuantityType(Quantity.ANGLE, false, Range.ANGLES));
     }
