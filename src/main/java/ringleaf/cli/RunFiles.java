@@ -14,6 +14,7 @@ import ringleaf.report.MechanismReport;
 import ringleaf.report.MotionCsv;
 import ringleaf.report.PartFiles;
 import ringleaf.report.PartsCsv;
+import ringleaf.report.ViewFiles;
 
 /** All files of a run, made in memory; design.json is the last. */
 final class RunFiles {
@@ -37,6 +38,7 @@ final class RunFiles {
             reports.add(new MechanismReport(design, judged.findings(), paths));
             designs.add(design);
             files.add("motion/" + FileNames.of(design.name()) + ".csv", MotionCsv.write(design.motion()));
+            ViewFiles.add(design, title, files);
         }
         files.add("parts.csv", PartsCsv.write(designs));
         byte[] json = DesignJson.write(Version.text(), title, reports, files.files().keySet());

@@ -32,6 +32,11 @@ public final class DesignJson {
         this.json = json;
     }
 
+    /** The file of a run that writes nothing else, UTF-8. */
+    public static byte[] write(String version, String title, List<MechanismReport> mechanisms) {
+        return write(version, title, mechanisms, List.of());
+    }
+
     /**
      * The file, UTF-8.
      *
