@@ -273,6 +273,7 @@ public final class BladeSolver {
         if (first) {
             most = Math.max(most, least + (int) Math.ceil(10 * needs.pins().diameter() * WIDTHS_PER_MM));
         }
+        most = first ? most : largest(layout, span, out, least, most);
         if (most < least) {
             return;
         }
@@ -302,6 +303,20 @@ public final class BladeSolver {
                 take(good + up, span, out);
             }
         }
+    }
+
+    /** The widest band whose cavity is smaller than the best so far; the end's swing can need more than the width. */
+    private int largest(Layout layout, double span, double out, int least, int most) {
+        int good = least - 1;
+        int bad = most + 1;
+        for (int k = most; bad - good > 1; k = (good + bad) / 2) {
+            if (trial.set(layout, width(k), span, out).cavity < bestCavity - 1e-9) {
+                good = k;
+            } else {
+                bad = k;
+            }
+        }
+        return good;
     }
 
     private boolean holds(Layout layout, int steps, double span, double out) {

@@ -7,6 +7,8 @@ package ringleaf.mechanism.aperture;
  */
 final class PlayedCover {
     private static final int BISECTIONS = 16;
+    /** Halvings by which the thinnest place is looked for between the losses of neighbours and of opposite blades. */
+    private static final int STEPS = 7;
     /** By this share of the width more than the lap the thinnest place shows as a gap. */
     private static final double HAIR = 1e-4;
 
@@ -59,25 +61,37 @@ final class PlayedCover {
         if (most <= least || !isTight(least)) {
             return false;
         }
-        // Down from opposite blades: a gap between blades at most m steps apart is judged by what those lose.
-        int apart = half;
-        while (apart > 1) {
-            int seen = gapApart(loss(apart));
-            if (seen >= apart) {
-                return false;
+        double tight = least;
+        double leaking = most;
+        for (int i = 0; i < STEPS; i++) {
+            double middle = (tight + leaking) / 2;
+            if (isTight(middle)) {
+                tight = middle;
+            } else {
+                leaking = middle;
             }
-            apart = seen;
         }
-        return true;
+        return loss(Math.max(1, gapApart(leaking))) <= tight && opening() == 0;
     }
 
     private int gapApart(double lost) {
         return fold.pose(band, b, lost / 2, clear).gapApart(clear);
     }
 
-    /** Whether blades that lose this much show a gap between two that stand at least {@code from} steps apart. */
-    private boolean opens(double lost, int from) {
-        return gapApart(lost) >= from;
+    /**
+     * Steps between blades that a gap shows which they can open by their own play; 0 for none. Down from opposite
+     * blades: gaps between blades at most m steps apart are judged by what those lose.
+     */
+    private int opening() {
+        int apart = band.blades() / 2;
+        while (apart > 1) {
+            int seen = gapApart(loss(apart));
+            if (seen >= apart) {
+                return apart;
+            }
+            apart = seen;
+        }
+        return 0;
     }
 
     /** Lap less loss for the pair of blades that leaves the least, mm; {@code lap} is the lap as drawn, not capped. */
@@ -91,18 +105,12 @@ final class PlayedCover {
         int thinnest = Math.max(1, gapApart(lap + HAIR * band.width()));
         loss = loss(thinnest);
         least = lap - loss;
-        int half = band.blades() / 2;
-        if (thinnest >= half || gapApart(mostLoss() + least) <= thinnest) {
-            return least;
-        }
-        for (int from = thinnest + 1, to = from; from <= half; from = to + 1, to = Math.min(half, 2 * to)) {
-            double lost = loss(to);
-            if (opens(lost + least, from)) {
-                double left = lapOf(from, lap, lost + least) - lost;
-                if (left < least) {
-                    least = left;
-                    loss = lost;
-                }
+        int apart = opening();
+        if (apart > thinnest) {
+            double left = lapOf(apart, lap, loss(apart)) - loss(apart);
+            if (left < least) {
+                least = left;
+                loss = loss(apart);
             }
         }
         return least;
@@ -114,7 +122,7 @@ final class PlayedCover {
         double gap = open;
         for (int i = 0; i < BISECTIONS; i++) {
             double middle = (tight + gap) / 2;
-            if (opens(middle, from)) {
+            if (gapApart(middle) >= from) {
                 gap = middle;
             } else {
                 tight = middle;
