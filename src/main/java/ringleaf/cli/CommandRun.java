@@ -34,6 +34,7 @@ final class CommandRun {
 
     /** Runs it; whatever happens, the user reads plain words and no trace of the inside. */
     int run(String[] args) {
+        WarmUp.start(args);
         try {
             return parsed(args);
         } catch (SpecRefused e) {
@@ -63,7 +64,7 @@ final class CommandRun {
     }
 
     private int parsed(String[] args) {
-        CommandLine line = new CommandLine(Syntax.root());
+        CommandLine line = Syntax.line(args);
         if (args.length == 0) {
             usage(line, err);
             return Exit.WRONG;
@@ -124,7 +125,7 @@ final class CommandRun {
 
     private int check(ParseResult given) {
         Run run = Run.read(asked(given), surroundings, in);
-        List<Judged> all = run.design(surroundings, err);
+        List<Judged> all = run.judge(run.design(), surroundings, err);
         ResultText text = new ResultText();
         boolean failed = false;
         for (Judged judged : all) {

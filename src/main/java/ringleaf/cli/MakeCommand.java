@@ -33,13 +33,15 @@ final class MakeCommand {
         Path path = surroundings.place(shown, "the folder of --output");
         OutputFolder folder = new OutputFolder(path, shown);
         folder.check();
-        List<Judged> all = run.design(surroundings, err);
+        List<Design> designs = run.design();
+        RunFiles drawn = RunFiles.start(run.document().title(), designs, wanted);
+        List<Judged> all = run.judge(designs, surroundings, err);
         boolean failed = false;
         for (Judged judged : all) {
             failed |= judged.failed();
         }
         boolean held = failed && !anyway;
-        Map<String, byte[]> files = RunFiles.of(run.document().title(), all, held ? null : wanted);
+        Map<String, byte[]> files = drawn.all(all, held);
         folder.write(files, EarlierRun.files(path));
 
         ResultText text = new ResultText();
@@ -53,8 +55,7 @@ final class MakeCommand {
             err.print("part files are held back because a check failed; --anyway writes them\n");
         }
         text = new ResultText();
-        for (Judged judged : all) {
-            Design design = judged.design();
+        for (Design design : designs) {
             text.buildOrder(design, all.size() > 1);
         }
         text.list("cautions", Cautions.of(all, run.document().catalogues()));

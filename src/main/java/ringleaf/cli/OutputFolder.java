@@ -21,6 +21,8 @@ import java.util.Map;
  */
 final class OutputFolder {
     private static final String HIDDEN = ".ringleaf-";
+    /** A run holds its hidden folder for a second at most. */
+    private static final long SWEPT_AFTER_MS = 3_600_000;
 
     private final Path folder;
     private final String shown;
@@ -89,7 +91,7 @@ final class OutputFolder {
             sweep();
             synchronized (this) {
                 stopIfInterrupted();
-                hidden = Files.createTempDirectory(folder, HIDDEN + ProcessHandle.current().pid() + "-");
+                hidden = hide();
             }
             int number = 0;
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
@@ -135,7 +137,7 @@ final class OutputFolder {
         try {
             Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
         } catch (AtomicMoveNotSupportedException e) {
-            Path beside = to.resolveSibling(HIDDEN + ProcessHandle.current().pid() + "-" + to.getFileName());
+            Path beside = to.resolveSibling(HIDDEN + to.getFileName());
             try {
                 Files.move(from, beside, StandardCopyOption.REPLACE_EXISTING);
                 Files.move(beside, to, StandardCopyOption.ATOMIC_MOVE);
@@ -180,26 +182,27 @@ final class OutputFolder {
         created.add(directory);
     }
 
-    /** Takes away the hidden folders of runs that were killed before they could. */
-    private void sweep() throws IOException {
-        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, HIDDEN + "*")) {
-            for (Path path : left) {
-                String name = path.getFileName().toString().substring(HIDDEN.length());
-                int end = name.indexOf('-');
-                if (end > 0 && end < 12 && isDead(name.substring(0, end)) && !Files.isSymbolicLink(path)) {
-                    delete(path);
-                }
+    /** A new hidden folder; a name that is taken belongs to a run beside this one. */
+    private Path hide() throws IOException {
+        for (long number = System.nanoTime(); ; number++) {
+            Path path = folder.resolve(HIDDEN + Long.toHexString(number));
+            if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+                return Files.createDirectory(path);
             }
         }
     }
 
-    private static boolean isDead(String pid) {
-        for (int i = 0; i < pid.length(); i++) {
-            if (pid.charAt(i) < '0' || pid.charAt(i) > '9') {
-                return false;
+    /** Takes away the hidden folders of runs that were killed before they could; living ones are younger. */
+    private void sweep() throws IOException {
+        try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
+            for (Path path : entries) {
+                if (path.getFileName().toString().startsWith(HIDDEN)
+                        && Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)
+                        && System.currentTimeMillis() - Files.getLastModifiedTime(path).toMillis() > SWEPT_AFTER_MS) {
+                    delete(path);
+                }
             }
         }
-        return ProcessHandle.of(Long.parseLong(pid)).isEmpty();
     }
 
     private void stopIfInterrupted() {

@@ -20,7 +20,6 @@ import ringleaf.spec.text.SpecRefused;
 import ringleaf.spec.text.SpecSource;
 import ringleaf.verify.Judge;
 import ringleaf.verify.Options;
-import ringleaf.verify.Verdict;
 
 /** The way of one spec from its text to designs with findings. */
 final class Run {
@@ -75,16 +74,23 @@ final class Run {
         return document;
     }
 
-    /** Designs and judges every mechanism; where it takes long, a terminal is told how far it has come. */
-    List<Judged> design(Surroundings surroundings, PrintStream err) {
-        List<Judged> all = new ArrayList<>();
+    /** Designs every mechanism. */
+    List<Design> design() {
+        List<Design> all = new ArrayList<>();
         for (Kind.Planned each : planned) {
-            Design design = each.design(asked.states());
+            all.add(each.design(asked.states()));
+        }
+        return all;
+    }
+
+    /** Judges every design; where it takes long, a terminal is told how far it has come. */
+    List<Judged> judge(List<Design> designs, Surroundings surroundings, PrintStream err) {
+        List<Judged> all = new ArrayList<>();
+        for (Design design : designs) {
             List<Finding> findings = new ArrayList<>(design.findings());
             try (Counter counter = Counter.of(design.name(), asked.thorough() && surroundings.errIsTerminal(), err)) {
                 Options options = new Options(asked.thorough(), Options.DEFAULT.tolerance(), counter);
-                Verdict verdict = Judge.judge(design.assembly(), options);
-                findings.addAll(verdict.findings());
+                findings.addAll(Judge.judge(design.assembly(), options).findings());
             }
             all.add(new Judged(design, findings));
         }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
 import ringleaf.draw.PartDrawing;
 import ringleaf.part.Design;
 import ringleaf.report.DesignJson;
@@ -16,49 +15,38 @@ import ringleaf.report.PartFiles;
 import ringleaf.report.PartsCsv;
 import ringleaf.report.ViewFiles;
 
-/** All files of a run, made in memory; design.json is the last. */
+/**
+ * All files of a run, made in memory. Drawings begin on threads of their own as soon as the designs are there, beside
+ * the judge: they share nothing but the designs, which nobody changes, and the order of the files is that of the spec.
+ */
 final class RunFiles {
-    /** The file that lists all others. */
+    /** The file that lists all others, and the last. */
     static final String DESIGN = "design.json";
 
-    private RunFiles() {}
-
-    /**
-     * The files by path within the output folder.
-     *
-     * @param wanted part files; null when they are held back
-     */
-    static Map<String, byte[]> of(String title, List<Judged> all, Wanted wanted) {
-        FileSet files = new FileSet();
-        List<MechanismReport> reports = new ArrayList<>();
-        List<Design> designs = new ArrayList<>();
-        for (Judged judged : all) {
-            Design design = judged.design();
-            Map<String, List<String>> paths = wanted == null ? Map.of() : parts(design, wanted, files);
-            reports.add(new MechanismReport(design, judged.findings(), paths));
-            designs.add(design);
-            files.add("motion/" + FileNames.of(design.name()) + ".csv", MotionCsv.write(design.motion()));
-            ViewFiles.add(design, title, files);
-        }
-        files.add("parts.csv", PartsCsv.write(designs));
-        byte[] json = DesignJson.write(Version.text(), title, reports, files.files().keySet());
-        files.add(DESIGN, json);
-        return files.files();
-    }
+    private final String title;
+    private final List<Drawn> drawn = new ArrayList<>();
 
     private record Made(FileSet files, Map<String, List<String>> paths) {}
 
-    /** SVG on a thread of its own beside DXF: they share nothing but the design, which nobody changes. */
-    private static Map<String, List<String>> parts(Design design, Wanted wanted, FileSet files) {
-        Beside<Made> svg = Beside.start("svg", () -> made(design, wanted, wanted.svg(), false));
-        Made dxf = made(design, wanted, false, wanted.dxf());
-        Map<String, List<String>> paths = new LinkedHashMap<>();
-        add(svg.result(), files, paths);
-        add(dxf, files, paths);
-        return paths;
+    private record Drawn(Beside<Made> svg, Beside<Made> dxf, Beside<FileSet> views) {}
+
+    private RunFiles(String title) {
+        this.title = title;
     }
 
-    private static Made made(Design design, Wanted wanted, boolean svg, boolean dxf) {
+    /** Begins to draw what is wanted of every design. */
+    static RunFiles start(String title, List<Design> designs, Wanted wanted) {
+        RunFiles files = new RunFiles(title);
+        for (Design design : designs) {
+            files.drawn.add(new Drawn(
+                    Beside.start("svg", () -> parts(design, wanted, wanted.svg(), false)),
+                    Beside.start("dxf", () -> parts(design, wanted, false, wanted.dxf())),
+                    Beside.start("views", () -> views(design, title))));
+        }
+        return files;
+    }
+
+    private static Made parts(Design design, Wanted wanted, boolean svg, boolean dxf) {
         FileSet files = new FileSet();
         if (!svg && !dxf) {
             return new Made(files, Map.of());
@@ -67,54 +55,48 @@ final class RunFiles {
         return new Made(files, PartFiles.add(design, own, files));
     }
 
+    private static FileSet views(Design design, String title) {
+        FileSet files = new FileSet();
+        ViewFiles.add(design, title, files);
+        return files;
+    }
+
+    /**
+     * The files by path within the output folder, design.json last.
+     *
+     * @param all the same designs with their findings
+     * @param held whether part files are held back
+     */
+    Map<String, byte[]> all(List<Judged> all, boolean held) {
+        FileSet files = new FileSet();
+        List<MechanismReport> reports = new ArrayList<>();
+        List<Design> designs = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            Design design = all.get(i).design();
+            Map<String, List<String>> paths = new LinkedHashMap<>();
+            if (!held) {
+                add(drawn.get(i).svg.result(), files, paths);
+                add(drawn.get(i).dxf.result(), files, paths);
+            }
+            files.add("motion/" + FileNames.of(design.name()) + ".csv", MotionCsv.write(design.motion()));
+            for (Map.Entry<String, byte[]> view : drawn.get(i).views.result().files().entrySet()) {
+                files.add(view.getKey(), view.getValue());
+            }
+            reports.add(new MechanismReport(design, all.get(i).findings(), paths));
+            designs.add(design);
+        }
+        files.add("parts.csv", PartsCsv.write(designs));
+        byte[] json = DesignJson.write(Version.text(), title, reports, files.files().keySet());
+        files.add(DESIGN, json);
+        return files.files();
+    }
+
     private static void add(Made made, FileSet files, Map<String, List<String>> paths) {
         for (Map.Entry<String, List<String>> part : made.paths.entrySet()) {
             List<String> own = paths.computeIfAbsent(part.getKey(), name -> new ArrayList<>());
             for (String path : part.getValue()) {
                 own.add(files.add(path, made.files.files().get(path)));
             }
-        }
-    }
-
-    /** A result that is worked out on another thread meanwhile. */
-    static final class Beside<T> {
-        private final Thread thread;
-        private T result;
-        private Throwable failure;
-
-        private Beside(String name, Supplier<T> work) {
-            thread = new Thread(() -> run(work), name);
-            thread.setDaemon(true);
-        }
-
-        static <T> Beside<T> start(String name, Supplier<T> work) {
-            Beside<T> beside = new Beside<>(name, work);
-            beside.thread.start();
-            return beside;
-        }
-
-        private void run(Supplier<T> work) {
-            try {
-                result = work.get();
-            } catch (RuntimeException | Error e) {
-                failure = e;
-            }
-        }
-
-        /** The result, once it is there; what went wrong on the other thread goes on here. */
-        T result() {
-            try {
-                thread.join();
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                throw new IllegalStateException("interrupted", e);
-            }
-            if (failure instanceof Error error) {
-                throw error;
-            } else if (failure != null) {
-                throw (RuntimeException) failure;
-            }
-            return result;
         }
     }
 }

@@ -1,5 +1,7 @@
 package ringleaf.cli;
 
+import java.util.List;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -14,6 +16,7 @@ final class Syntax {
     static final String PRESETS = "presets";
     static final String SCHEMA = "schema";
     static final String HELP = "help";
+    private static final List<String> COMMANDS = List.of(MAKE, CHECK, NEW, PRESETS, SCHEMA, HELP);
 
     static final String OUTPUT = "--output";
     static final String SET = "--set";
@@ -29,8 +32,13 @@ final class Syntax {
 
     private Syntax() {}
 
-    /** The tool with all its commands. */
-    static CommandSpec root() {
+    /**
+     * The command line that takes these arguments: with the one command they begin with, or, where they begin with no
+     * command or with one that needs to know the others, with all of them. The library takes some time for each.
+     */
+    static CommandLine line(String[] args) {
+        // Options are read as texts; ready converters for other types would load the database classes at every start.
+        System.setProperty("picocli.converters.excludes", "java.*");
         CommandSpec root = command(
                 "ringleaf",
                 "Turns a short spec into exact, checked, cut-ready outlines of printable mechanism parts.",
@@ -39,13 +47,25 @@ final class Syntax {
                         + "  ringleaf new harbour-light        write its spec, to change it%n"
                         + "%nExit codes: 0 all checks passed or only warned, 1 a check failed,%n"
                         + "2 spec or command line wrong, 3 cannot read or write.%n");
-        root.addSubcommand(MAKE, make());
-        root.addSubcommand(CHECK, check());
-        root.addSubcommand(NEW, fresh());
-        root.addSubcommand(PRESETS, presets());
-        root.addSubcommand(SCHEMA, schema());
-        root.addSubcommand(HELP, help());
-        return root;
+        String first = args.length == 0 ? "" : args[0];
+        boolean one = COMMANDS.contains(first) && !first.equals(HELP);
+        for (String name : COMMANDS) {
+            if (!one || name.equals(first)) {
+                root.addSubcommand(name, spec(name));
+            }
+        }
+        return new CommandLine(root);
+    }
+
+    private static CommandSpec spec(String name) {
+        return switch (name) {
+            case MAKE -> make();
+            case CHECK -> check();
+            case NEW -> fresh();
+            case PRESETS -> presets();
+            case SCHEMA -> schema();
+            default -> help();
+        };
     }
 
     private static CommandSpec make() {
