@@ -1,7 +1,6 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -34,9 +33,6 @@ public final class BladeSolver {
     static final double[] LINEAR_OUTWARD = {75, 290, 50, 315};
 
     static final double[] LINEAR_INWARD = {110, 245, 130, 215};
-    /** States looked at from the start, as shares of the blade's travel. */
-    private static final double[] FIRST_SHARES = {1, 0.95, 0.88, 0.8, 0.7, 0.6, 0.45, 0.3, 0.15};
-
     private static final int MOST_ROUNDS = 8;
     /** Pressure angle that a linear slot is taken to have until its law is found, rad. */
     private static final double LINEAR_PRESSURE = 0.4;
@@ -51,8 +47,7 @@ public final class BladeSolver {
 
     private final BladeNeeds needs;
     private final BladeTrial trial;
-    private final double[] shares = new double[FIRST_SHARES.length + MOST_ROUNDS];
-    private int count;
+    private TrialStates states;
     private double pressureLimit;
     /** Only cavities below this are of use. */
     private double ceiling = Double.MAX_VALUE;
@@ -72,17 +67,31 @@ public final class BladeSolver {
     public static List<BladePlan> all(BladeNeeds needs) {
         List<BladePlan> plans = new ArrayList<>();
         for (Layout layout : Layout.values()) {
-            plans.add(solve(needs, layout));
+            insert(plans, solve(needs, layout));
         }
-        plans.sort(ORDER);
         return plans;
     }
 
-    /** Good plans before others, gentle pressure angles before steep ones, then by broken limits, then by size. */
-    static final Comparator<BladePlan> ORDER = Comparator.comparingInt((BladePlan plan) -> plan.broken().size())
-            .thenComparingDouble(BladePlan::pressureLimit)
-            .thenComparingDouble(BladeSolver::missed)
-            .thenComparingDouble(BladePlan::cavityRadius);
+    /** Adds a plan behind those that are better; by hand, for a comparator of lambdas is slow to start. */
+    private static void insert(List<BladePlan> plans, BladePlan plan) {
+        int i = plans.size();
+        while (i > 0 && isBetter(plan, plans.get(i - 1))) {
+            i--;
+        }
+        plans.add(i, plan);
+    }
+
+    /** Fewer broken limits, then gentler pressure angles, then less missed, then a smaller cavity. */
+    private static boolean isBetter(BladePlan one, BladePlan other) {
+        if (one.broken().size() != other.broken().size()) {
+            return one.broken().size() < other.broken().size();
+        }
+        if (one.pressureLimit() != other.pressureLimit()) {
+            return one.pressureLimit() < other.pressureLimit();
+        }
+        double more = missed(one) - missed(other);
+        return more != 0 ? more < 0 : one.cavityRadius() < other.cavityRadius();
+    }
 
     private static double missed(BladePlan plan) {
         double sum = 0;
@@ -149,8 +158,7 @@ public final class BladeSolver {
     private BladePlan search(Layout layout, double angle) {
         trial.angle = angle;
         trial.linearPressure = LINEAR_PRESSURE;
-        System.arraycopy(FIRST_SHARES, 0, shares, 0, FIRST_SHARES.length);
-        count = FIRST_SHARES.length;
+        states = new TrialStates(MOST_ROUNDS);
         boolean again = false;
         int rounds = needs.linear() ? LINEAR_ROUNDS : MOST_ROUNDS;
         for (int round = 0; round < rounds; round++) {
@@ -167,6 +175,7 @@ public final class BladeSolver {
             }
             again = true;
             double share = -1;
+            int apart = 1;
             double steepest = 0;
             int wider = Double.isNaN(needs.given().width()) ? MOST_WIDENING : 0;
             for (int up = 0; up <= wider; up++) {
@@ -175,11 +184,12 @@ public final class BladeSolver {
                 if (trial.holdsThroughout(law, STATES, pressureLimit)) {
                     if (up > 0) {
                         // So that what bounds the width is found where it failed.
-                        shares[count++] = share;
+                        states.add(share, apart);
                     }
                     return plan(law);
                 }
                 share = up == 0 ? trial.failing : share;
+                apart = up == 0 ? trial.failingApart : apart;
                 steepest = up == 0 ? law.pressure(trial.failing * trial.closed) : steepest;
             }
             if (needs.linear()) {
@@ -188,7 +198,8 @@ public final class BladeSolver {
                 }
                 trial.linearPressure = Math.max(trial.linearPressure, steepest);
             }
-            shares[count++] = share;
+            // Failing again where it was held already: no half measures.
+            states.add(share, states.has(share, apart) ? needs.blades() / 2 : apart);
         }
         return null;
     }
@@ -321,7 +332,7 @@ public final class BladeSolver {
 
     private boolean holds(Layout layout, int steps, double span, double out) {
         trial.set(layout, width(steps), span, out);
-        return trial.cavity < bestCavity && trial.firstBroken(shares, count, pressureLimit) == null;
+        return trial.cavity < bestCavity && trial.firstBroken(states, pressureLimit) == null;
     }
 
     private void take(int width, double span, double out) {
@@ -343,7 +354,7 @@ public final class BladeSolver {
             double pressure = trial.endPressure();
             if (trial.cavity <= limit + 1e-9
                     && pressure < bestPressure - 1e-6
-                    && trial.firstBroken(shares, count, pressureLimit) == null) {
+                    && trial.firstBroken(states, pressureLimit) == null) {
                 bestSpan = span;
                 bestPressure = pressure;
             }
@@ -374,7 +385,7 @@ public final class BladeSolver {
             if (narrower > 0) {
                 trial.set(layout, narrower, span + step[1] * FINE * DEGREE, out);
                 BladeLimit limit =
-                        trial.cavity < cavity - 1e-9 ? trial.firstBroken(shares, count, pressureLimit) : null;
+                        trial.cavity < cavity - 1e-9 ? trial.firstBroken(states, pressureLimit) : null;
                 limit = trial.reason(limit);
                 if (limit != null && !bounds.contains(limit)) {
                     bounds.add(limit);

@@ -1,7 +1,6 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -39,6 +38,9 @@ final class BladeTrial {
     double cavity;
     /** Share of the travel at which {@link #holdsThroughout} last failed. */
     double failing;
+    /** Steps between the blades whose play failed there. */
+    int failingApart;
+
     /** Whether it failed there by its pressure angle. */
     boolean steep;
 
@@ -160,11 +162,10 @@ final class BladeTrial {
     }
 
     /**
-     * The first limit that does not hold, or null. States are given as shares of the blade's travel; one at which a
-     * trial fails moves to the front, for the next trial is likely to fail there too. Lap and play are both called
-     * the lap until {@link #reason} is asked.
+     * The first limit that does not hold, or null. A state at which a trial fails moves to the front, for the next
+     * trial is likely to fail there too. Lap and play are both called the lap until {@link #reason} is asked.
      */
-    BladeLimit firstBroken(double[] shares, int count, double pressureLimit) {
+    BladeLimit firstBroken(TrialStates states, double pressureLimit) {
         for (BladeLimit limit : STATIC) {
             double value = value(limit);
             if (value < asked - 1e-9) {
@@ -174,16 +175,17 @@ final class BladeTrial {
         if (!needs.linear() && endPressure() > pressureLimit) {
             return BladeLimit.PRESSURE;
         }
-        for (int i = 0; i < count; i++) {
-            double b = closed * shares[i];
+        for (int i = 0; i < states.count(); i++) {
+            double b = closed * states.share(i);
             double pressure = needs.linear() ? linearPressure : band.slotPressure(pin, b);
             if (pressure > pressureLimit) {
                 return BladeLimit.PRESSURE;
             }
-            if (!covers(b, pressure)) {
-                double share = shares[i];
-                System.arraycopy(shares, 0, shares, 1, i);
-                shares[0] = share;
+            PlayedCover cover = played(b, pressure);
+            // On a lever play weighs much, and a full look at it is dear; the end judges it in full.
+            boolean holds = layout.isLever() ? cover.holdsFor(lap(), states.apart(i)) : cover.holds(lap());
+            if (!holds) {
+                states.toFront(i);
                 broke = b;
                 return BladeLimit.LAP;
             }
@@ -212,8 +214,9 @@ final class BladeTrial {
                     double b = i == states - 1 ? closed : law.bladeAngle(travel * i / (states - 1), closed);
                     double pressure = law.pressure(b);
                     steep = pressure > pressureLimit;
-                    if (steep || !covers(b, pressure)) {
+                    if (steep || !played(b, pressure).holds(lap())) {
                         failing = b / closed;
+                        failingApart = played.failing;
                         return false;
                     }
                 }
@@ -227,10 +230,13 @@ final class BladeTrial {
         return Math.max(band.slotPressure(pin, 0), band.slotPressure(pin, closed));
     }
 
-    /** Whether the blades keep the lap asked for, and what play takes, at the blade angle {@code b}. */
-    private boolean covers(double b, double pressure) {
-        double spare = 2 * SPARE * band.pivotRadius();
-        return played.at(band, pin, needs.play(), b, pressure, needs.clearRadius()).holds(needs.lap() + spare);
+    private PlayedCover played(double b, double pressure) {
+        return played.at(band, pin, needs.play(), b, pressure, needs.clearRadius());
+    }
+
+    /** The lap asked for and a hair. */
+    private double lap() {
+        return needs.lap() + 2 * SPARE * band.pivotRadius();
     }
 
     /** What it was that {@link #firstBroken} called the lap: the lap itself, or only what play takes. */
@@ -252,8 +258,19 @@ final class BladeTrial {
             broken.add(new BladePlan.Shortfall(BladeLimit.CAVITY, cavity, needs.cavityAtMost(), closed));
         }
         auditStates(law, states, pressureLimit, broken);
-        broken.sort(Comparator.comparingDouble(shortfall -> -shortfall.share()));
-        return broken;
+        return worstFirst(broken);
+    }
+
+    private static List<BladePlan.Shortfall> worstFirst(List<BladePlan.Shortfall> broken) {
+        List<BladePlan.Shortfall> sorted = new ArrayList<>();
+        for (BladePlan.Shortfall shortfall : broken) {
+            int i = sorted.size();
+            while (i > 0 && sorted.get(i - 1).share() < shortfall.share()) {
+                i--;
+            }
+            sorted.add(i, shortfall);
+        }
+        return sorted;
     }
 
     private void auditStates(
@@ -268,7 +285,7 @@ final class BladeTrial {
             if (p > pressureLimit && (pressure == null || p > pressure.measured())) {
                 pressure = new BladePlan.Shortfall(BladeLimit.PRESSURE, p, pressureLimit, b);
             }
-            if (!covers(b, p)) {
+            if (!played(b, p).holds(lap())) {
                 double cap = Math.max(needs.lap(), played.mostLoss()) + 1;
                 double found = cover.at(band, b).lap(needs.clearRadius(), cap);
                 if (found < needs.lap() && (lap == null || found < lap.measured())) {

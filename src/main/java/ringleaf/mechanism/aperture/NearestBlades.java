@@ -72,7 +72,9 @@ final class NearestBlades {
             boolean better = look(span + spanStep, width, out) | look(span - spanStep, width, out);
             better |= look(span, width + widthStep, out) | look(span, width - widthStep, out);
             if (leverOpen) {
-                better |= look(span, width, Math.min(out + outStep, 8 * needs.pins().diameter())) | look(span, width, Math.max(0, out - outStep));
+                double most = 8 * needs.pins().diameter();
+                better |= look(span, width, Math.min(out + outStep, most));
+                better |= look(span, width, Math.max(0, out - outStep));
             }
             if (!better) {
                 spanStep /= 2;

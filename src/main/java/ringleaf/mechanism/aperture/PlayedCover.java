@@ -22,6 +22,9 @@ final class PlayedCover {
     private double pressure;
     private double distance;
 
+    /** Steps between the two blades by whose play {@link #holds} last failed. */
+    int failing;
+
     /** Loss of the pair of blades that leaves the least, mm; set by {@link #afterPlay}. */
     double loss;
 
@@ -50,6 +53,11 @@ final class PlayedCover {
         return fold.tightUpTo(band, b, lap / 2, clear);
     }
 
+    /** Whether the blades keep {@code lap}, and what two lose that stand {@code apart} steps apart: one quick look. */
+    boolean holdsFor(double lap, int apart) {
+        return isTight(Math.max(lap, loss(apart)));
+    }
+
     /** Whether the blades keep {@code lap} as drawn and none of it goes below 0 by play. */
     boolean holds(double lap) {
         int half = band.blades() / 2;
@@ -58,6 +66,7 @@ final class PlayedCover {
             return true;
         }
         double least = Math.max(lap, loss(1));
+        failing = 1;
         if (most <= least || !isTight(least)) {
             return false;
         }
@@ -71,7 +80,12 @@ final class PlayedCover {
                 leaking = middle;
             }
         }
-        return loss(Math.max(1, gapApart(leaking))) <= tight && opening() == 0;
+        failing = Math.max(1, gapApart(leaking));
+        if (loss(failing) > tight) {
+            return false;
+        }
+        failing = opening();
+        return failing == 0;
     }
 
     private int gapApart(double lost) {

@@ -44,7 +44,7 @@ public sealed interface SlotLaw {
         return arm.left().minus(z.left().times(ringRate(b)));
     }
 
-    /** Pressure angle of the slot, rad in [0, pi/2]: between the pin's velocity about its pivot and the slot's normal. */
+    /** Pressure angle, rad in [0, pi/2]: between the pin's velocity about its pivot and the slot's normal. */
     default double pressure(double b) {
         Point z = band().pin(pin(), b);
         Point velocity = new Point(z.x() - band().pivotRadius(), z.y()).left();

@@ -14,7 +14,7 @@ class BladeSolverTest {
     private static final double OPEN = Double.NaN;
     private static final Play SHEET = new Play(0.1, 0.1, 0.1, 0.05);
 
-    /** The doc's terms: 1.5 mm pins, web 0.8, clearances 0.1. */
+    /** Terms of the cases worked by brute force: 1.5 mm pins, web 0.8, clearances 0.1. */
     private static BladeNeeds needs(double clear, double least, int blades, Play play) {
         BladeNeeds.PinNeeds pins = new BladeNeeds.PinNeeds(
                 1.5, 1.5, 0.8, 1.6, 1.6, 0, 0.8, clear, Math.toRadians(30), Math.toRadians(45));
@@ -30,7 +30,7 @@ class BladeSolverTest {
 
     /**
      * Least cavity radii that were found by brute force, play not counted. What is left of a difference is the web
-     * between the lever's two holes and how the slot's clearance was counted, which the doc leaves open.
+     * between the lever's two holes and how the slot's clearance was counted, which the brute-force search left open.
      */
     @ParameterizedTest
     @CsvSource({
@@ -61,8 +61,8 @@ class BladeSolverTest {
     void plansHoldWhatTheyPromise(long seed) {
         Random random = new Random(seed);
         double clear = 10 + 60 * random.nextDouble();
-        BladeNeeds needs = needs(
-                clear, clear * (0.1 + 0.6 * random.nextDouble()), 5 + random.nextInt(40), seed % 2 == 0 ? SHEET : Play.NONE);
+        double least = clear * (0.1 + 0.6 * random.nextDouble());
+        BladeNeeds needs = needs(clear, least, 5 + random.nextInt(40), seed % 2 == 0 ? SHEET : Play.NONE);
         for (BladePlan plan : BladeSolver.all(needs)) {
             String what = "seed " + seed + ": " + plan;
             if (!plan.holds()) {
@@ -115,8 +115,8 @@ class BladeSolverTest {
     }
 
     /**
-     * The least width is not monotone in N. The doc's widths (10.76, 10.87, 9.14, 9.34) are met within 0.06 mm; polygons
-     * side with the fold: at 9.34 and 16 blades the lap is not yet 0.6.
+     * The least width is not monotone in N. The widths first worked out (10.76, 10.87, 9.14, 9.34) are met within 0.07 mm;
+     * polygons side with the fold: at 9.34 and 16 blades the lap is not yet 0.6.
      */
     @Test
     void leastWidthIsNotMonotoneInTheNumberOfBlades() {

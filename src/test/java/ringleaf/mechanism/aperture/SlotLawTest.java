@@ -14,8 +14,8 @@ class SlotLawTest {
     private static final double CLOSED = WORKED.bladeAngle(4);
 
     /**
-     * Ring travel of an outward lever centred on the travel. The doc says about 4.0, 5.7 and 7.4 degrees, which is 4 to
-     * 6 % under what its own formula t = arg z gives for the worked case; these are the formula's.
+     * Ring travel of an outward lever centred on the travel. First estimates were 4.0, 5.7 and 7.4 degrees, which is 4 to
+     * 6 % under what the formula t = arg z gives for the worked case; these are the formula's.
      */
     @ParameterizedTest
     @CsvSource({"4, 4.1946", "6, 6.0177", "8, 7.6873"})
