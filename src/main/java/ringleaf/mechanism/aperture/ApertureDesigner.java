@@ -50,14 +50,13 @@ final class ApertureDesigner {
             BladePlan plan = BladeSolver.solve(needs(spec.lap()), layout);
             found.add(candidate(plan));
         }
-        Candidate best = found.get(0);
-        for (Candidate one : found) {
-            if (one.isBetterThan(best)) {
-                best = one;
-            }
+        int best = 0;
+        for (int i = 1; i < found.size(); i++) {
+            best = found.get(i).isBetterThan(found.get(best)) ? i : best;
         }
-        found.remove(best);
-        found.add(0, spec.outer().isExact() ? widened(best) : best);
+        // By its place: finding it by equality would set up the equality of records, which is slow to start.
+        Candidate first = found.remove(best);
+        found.add(0, spec.outer().isExact() ? widened(first) : first);
         return found;
     }
 
