@@ -24,7 +24,7 @@ final class PlanView {
         double left = body.minX() - Math.max(notes.margin(false), 2 * unit) - SIDE * unit;
         double legendFoot = body.maxY() - Furniture.legendHeight(scene.parts(), unit);
         double bottom = Math.min(body.minY() - notes.foot() - BOTTOM * unit, legendFoot - SIDE * unit);
-        Sheet sheet = new Sheet(new Box(left, bottom, right, body.maxY() + TOP * unit), unit);
+        Sheet sheet = new Sheet(new Box(left, bottom, right, notes.top() + TOP * unit), unit);
         sheet.paper(title + ", " + view, caption);
         new PlanPainter(scene, sheet, state).paint();
         notes.paint(sheet);

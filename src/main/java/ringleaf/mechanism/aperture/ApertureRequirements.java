@@ -133,12 +133,8 @@ final class ApertureRequirements {
         List<Integer> pivots = indices("pivot-pin");
         boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
         for (int i = 0; i < spec.blades(); i++) {
-            if (posts) {
-                pairs.add(new Requirement.Pair(pivots.get(i), blades.get(i), bore));
-            } else {
-                int pin = pivots.isEmpty() ? blades.get(i) : pivots.get(i);
-                pairs.add(new Requirement.Pair(pin, base, bore));
-            }
+            int pin = pivots.isEmpty() ? blades.get(i) : pivots.get(i);
+            pairs.add(new Requirement.Pair(pin, base, posts ? 0 : bore));
         }
         for (int pin : indices("drive-pin")) {
             pairs.add(new Requirement.Pair(pin, ring, slot));
