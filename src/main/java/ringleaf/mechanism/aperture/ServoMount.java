@@ -135,7 +135,10 @@ record ServoMount(
             }
         }
         Placement place = place(plan);
-        return holes.stream().map(place::apply).toList();
+        for (int i = 0; i < holes.size(); i++) {
+            holes.set(i, place.apply(holes.get(i)));
+        }
+        return holes;
     }
 
     /** Discs round which the servo plate is drawn: its screws and the corners of the ears. */
