@@ -158,30 +158,31 @@ public record Arc(Point centre, double radius, double startAngle, double sweep, 
 
     @Override
     public double areaTerm() {
-        // 1/2 int (x dy - y dx) over centre + r e^{it}: r^2 sweep / 2 + centre x (end - start) / 2.
-        return (radius * radius * sweep + centre.cross(end.minus(start))) / 2;
+        return start.cross(end) / 2 + segmentArea();
     }
 
     @Override
     public Point momentTerm() {
-        double t0 = startAngle;
-        double t1 = startAngle + sweep;
-        double a = centre.x();
-        double b = centre.y();
-        double r = radius;
-        double s0 = Math.sin(t0);
-        double s1 = Math.sin(t1);
-        double c0 = Math.cos(t0);
-        double c1 = Math.cos(t1);
-        double ds = s1 - s0;
-        double dc = c1 - c0;
-        double cosSquared = (sweep + s1 * c1 - s0 * c0) / 2;
-        double sinSquared = sweep - cosSquared;
-        double cosCubed = ds - (s1 * s1 * s1 - s0 * s0 * s0) / 3;
-        double sinCubed = -dc + (c1 * c1 * c1 - c0 * c0 * c0) / 3;
-        // int x^2/2 dy with x = a + r cos t, dy = r cos t dt; int -y^2/2 dx with y = b + r sin t, dx = -r sin t dt.
-        double mx = r / 2 * (a * a * ds + 2 * a * r * cosSquared + r * r * cosCubed);
-        double my = r / 2 * (b * b * -dc + 2 * b * r * sinSquared + r * r * sinCubed);
-        return new Point(mx, my);
+        // the chord's share, and the circular segment's: its area about the centre, and 2/3 (r sin(sweep/2))³ outwards
+        double area = segmentArea();
+        double half = radius * Math.sin(sweep / 2);
+        Point outward = Point.polar(2 * half * half * half / 3, startAngle + sweep / 2);
+        return new Line(start, end).momentTerm().plus(centre.times(area)).plus(outward);
+    }
+
+    /** Signed area between chord and arc, r² (sweep - sin sweep) / 2, without loss for flat arcs of a large radius. */
+    private double segmentArea() {
+        if (Math.abs(sweep) > 0.5) {
+            return radius * radius * (sweep - Math.sin(sweep)) / 2;
+        }
+        // s - sin s = s³/3! - s⁵/5! + ...; the seventh term is below one unit in the last place
+        double square = sweep * sweep;
+        double term = sweep * square / 6;
+        double sum = term;
+        for (int k = 4; k <= 14; k += 2) {
+            term *= -square / (k * (k + 1));
+            sum += term;
+        }
+        return radius * radius * sum / 2;
     }
 }

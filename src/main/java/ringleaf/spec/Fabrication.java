@@ -41,6 +41,7 @@ public final class Fabrication {
      * How a family is made: as given, or by default cut from plain sheet (blades up to 0.5 mm) or printed (the rest).
      *
      * @param thickness of the parts, mm; it decides only where the spec does not
+     * @throws ringleaf.spec.text.SpecRefused when a user's own catalogue has spoilt a default
      */
     public Making of(String family, double thickness) {
         Optional<Making> own = given(family);
@@ -48,15 +49,8 @@ public final class Fabrication {
             return own.get().ofThickness(thickness);
         }
         boolean sheet = family.equals("blade") && thickness <= SHEET_LIMIT;
-        MakingProcess process = catalogues
-                .processes()
-                .get(sheet ? SHEET_PROCESS : PRINT_PROCESS)
-                .orElseThrow(() -> new IllegalStateException("a default process is missing"));
-        Stock stock = catalogues
-                .stock()
-                .get(sheet ? SHEET : PRINT)
-                .orElseThrow(() -> new IllegalStateException("a default stock is missing"))
-                .ofThickness(thickness);
+        MakingProcess process = catalogues.processes().require(sheet ? SHEET_PROCESS : PRINT_PROCESS);
+        Stock stock = catalogues.stock().require(sheet ? SHEET : PRINT).ofThickness(thickness);
         return new Making(process, stock, false, place);
     }
 

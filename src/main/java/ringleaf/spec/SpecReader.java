@@ -67,7 +67,8 @@ public final class SpecReader {
 
     private Optional<SpecDocument> document(SpecSource source, Node.Mapping root) {
         Place place = source.whole();
-        Values values = RootFields.SCALARS.bind(root, place, new Reading(LengthUnit.MM, problems), RootFields.MAPS);
+        Values values = RootFields.SCALARS.bind(
+                known(root), place, new Reading(LengthUnit.MM, problems), RootFields.MAPS);
         LengthUnit units = LengthUnit.of(values.require(RootFields.UNITS));
         String title = title(source, values);
         Fabrication fabrication = new FabricationReader(catalogues, problems)
@@ -78,6 +79,28 @@ public final class SpecReader {
         }
         return Optional.of(new SpecDocument(
                 source, title, Slug.of(title).orElseThrow(), units, fabrication, mechanisms, catalogues));
+    }
+
+    /** The root without keys that belong to a mechanism, which are reported: a spec without indentation is common. */
+    private Node.Mapping known(Node.Mapping root) {
+        Map<String, Node.Entry> kept = new LinkedHashMap<>();
+        for (Map.Entry<String, Node.Entry> each : root.entries().entrySet()) {
+            if (RootFields.NAMES.contains(each.getKey()) || !isOfMechanism(each.getKey())) {
+                kept.put(each.getKey(), each.getValue());
+            } else {
+                Place place = each.getValue().keyPlace().named(each.getKey());
+                problems.at(place, "belongs to a mechanism", "put it under its name within mechanisms:, indented");
+            }
+        }
+        return new Node.Mapping(root.place(), kept);
+    }
+
+    private boolean isOfMechanism(String key) {
+        boolean found = key.equals(RootFields.KIND);
+        for (KindFields kind : kinds) {
+            found |= kind.fields().find(key) != null;
+        }
+        return found;
     }
 
     private String title(SpecSource source, Values values) {

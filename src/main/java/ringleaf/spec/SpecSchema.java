@@ -70,7 +70,7 @@ public final class SpecSchema {
     private static Map<String, Object> fabrication() {
         Map<String, Object> families = new LinkedHashMap<>();
         for (String family : Fabrication.FAMILIES) {
-            families.put(family, RootFields.MAKING.schema(true));
+            families.put(family, reference("making"));
         }
         Map<String, Object> schema = map("description", "process and stock by family of part");
         schema.put("type", "object");
@@ -80,7 +80,7 @@ public final class SpecSchema {
     }
 
     private static Map<String, Object> definitions(List<KindFields> kinds) {
-        Map<String, Object> definitions = new LinkedHashMap<>();
+        Map<String, Object> definitions = map("making", RootFields.MAKING.schema(true));
         for (String variant : List.of(STRICT, LOOSE)) {
             Map<String, Object> mechanisms = map("type", "object", "minProperties", 1);
             mechanisms.put("maxProperties", SpecReader.MECHANISM_LIMIT);
@@ -91,7 +91,8 @@ public final class SpecSchema {
             for (KindFields kind : kinds) {
                 Map<String, Object> own = new LinkedHashMap<>();
                 own.put("description", kind.summary());
-                own.putAll(kind.fields().schema(variant.equals(STRICT), map(RootFields.KIND, map("const", kind.name()))));
+                Map<String, Object> first = map(RootFields.KIND, map("const", kind.name()));
+                own.putAll(kind.fields().schema(variant.equals(STRICT), first));
                 definitions.put("kind-" + kind.name() + variant, own);
             }
         }

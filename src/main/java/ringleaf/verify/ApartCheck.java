@@ -1,10 +1,10 @@
 package ringleaf.verify;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import ringleaf.geom.Point;
 import ringleaf.part.Finding;
 import ringleaf.part.Requirement;
 
@@ -35,6 +35,12 @@ final class ApartCheck extends Check {
                 }
             }
         }
+        // Simple outlines first: what they leave of interest keeps the search among many teeth short.
+        pairs.sort(Comparator.comparingInt(this::work));
+    }
+
+    private int work(Two pair) {
+        return scene.slabs.get(pair.first).drawn.pieces.length * scene.slabs.get(pair.second).drawn.pieces.length;
     }
 
     private static long key(int first, int second) {
@@ -87,15 +93,11 @@ final class ApartCheck extends Check {
             }
         }
         return new Measure(
-                pose.state, margin, worstReach.distance(), worst.least, place(worst, worstReach.at()));
+                pose.state, margin, worstReach.distance(), worst.least, new Place(names(worst), worstReach.at()));
     }
 
     private String names(Two pair) {
-        return name(scene.slabs.get(pair.first).member) + " and " + name(scene.slabs.get(pair.second).member);
-    }
-
-    private String place(Two pair, Point at) {
-        return names(pair) + ", " + Words.at(at);
+        return both(scene.slabs.get(pair.first).member, scene.slabs.get(pair.second).member);
     }
 
     @Override
@@ -106,7 +108,7 @@ final class ApartCheck extends Check {
                     "No two members that move against each other share a height."));
             return;
         }
-        String pair = worst.place().substring(0, worst.place().lastIndexOf(", at ("));
+        String pair = worst.place().who();
         String message;
         if (worst.value() < 0) {
             message = "The " + pair + " run into each other, " + Words.mm(-worst.value()) + " deep";

@@ -1,7 +1,6 @@
 package ringleaf.verify;
 
 import java.util.List;
-import ringleaf.geom.Point;
 import ringleaf.part.Finding;
 
 /** Judges one requirement: measures it state by state, then says the worst. */
@@ -14,6 +13,9 @@ abstract class Check {
 
     /** What is asked of the motion and the design before the states are shared out; runs on the caller's thread. */
     void prepare(Pose pose) {}
+
+    /** What needs no motion, done once beside the states and before the end; runs on any thread. */
+    void still() {}
 
     /** Measures one state, or null when this state is not asked for; runs on any thread, for several states at once. */
     abstract Measure measure(Pose pose, Figures figures);
@@ -30,7 +32,8 @@ abstract class Check {
 
     final String where(Measure m) {
         String label = scene.assembly.motion().label(m.state());
-        return m.place().isEmpty() ? label : label + ", " + m.place();
+        String place = m.place().words();
+        return place.isEmpty() ? label : label + ", " + place;
     }
 
     /** A finding on what does not move. */
@@ -43,7 +46,7 @@ abstract class Check {
         return scene.assembly.members().get(member).name();
     }
 
-    final String both(int first, int second, Point at) {
-        return name(first) + " and " + name(second) + ", " + Words.at(at);
+    final String both(int first, int second) {
+        return name(first) + " and " + name(second);
     }
 }

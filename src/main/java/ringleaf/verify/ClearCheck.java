@@ -40,7 +40,7 @@ final class ClearCheck extends Check {
         if (nearest == null) {
             return null;
         }
-        return new Measure(pose.state, least, least, 0, name(nearest.member) + ", " + Words.at(at));
+        return new Measure(pose.state, least, least, 0, new Place(name(nearest.member), at));
     }
 
     /** Exact: the nearest point of a shape to the centre of a round area, less the radius. */
@@ -60,10 +60,11 @@ final class ClearCheck extends Check {
             findings.add(still(required.check(), 0, 0, 0, "", "Nothing is there to reach into the area."));
             return;
         }
-        String who = worst.place().substring(0, worst.place().lastIndexOf(", at ("));
+        String who = worst.place().who();
         String message = worst.margin() < -scene.tolerance
                 ? "The " + who + " reaches " + Words.mm(-worst.value()) + " into what must stay clear"
-                : "Nothing reaches in; the " + who + " comes nearest, " + Words.mm(Math.max(0, worst.value())) + " away";
+                : "Nothing reaches in; the " + who + " comes nearest, "
+                        + Words.mm(Math.max(0, worst.value())) + " away";
         findings.add(finding(required.check(), worst, "mm", message));
     }
 }

@@ -16,6 +16,9 @@ final class CoverCheck extends Check {
 
     private final Requirement.Covered required;
     private final LeafFamily family;
+    /** By how much leaves are shrunk for the lap, mm: half of it, less half the tolerance. */
+    private final double by;
+
     private final LeafCovers whole;
     private final LeafCovers shrunk;
     private final Map<Integer, Shape> openings = new HashMap<>();
@@ -30,14 +33,15 @@ final class CoverCheck extends Check {
         // A slit has to be told from rounding long before it could be seen: a twentieth of the tolerance.
         double fine = scene.tolerance / 20;
         whole = new LeafCovers(scene, family, fine, 0);
-        shrunk = required.lap() > 0 ? new LeafCovers(scene, family, fine, required.lap() / 2) : null;
+        by = Math.max(0, required.lap() - scene.tolerance) / 2;
+        shrunk = by > 0 ? new LeafCovers(scene, family, fine, by) : null;
     }
 
     @Override
     void prepare(Pose pose) {
         openings.put(pose.state, opening(pose.state, 0));
         if (shrunk != null) {
-            widerOpenings.put(pose.state, opening(pose.state, required.lap() / 2));
+            widerOpenings.put(pose.state, opening(pose.state, by));
         }
     }
 
@@ -66,7 +70,7 @@ final class CoverCheck extends Check {
     }
 
     private Measure asMeasure(Pose pose, Leaves leaves, Coverage.Leak leak) {
-        String place = leak.area() == 0 ? "" : near(leaves, leak.at()) + Words.at(leak.at());
+        Place place = leak.area() == 0 ? Place.NONE : new Place(near(leaves, leak.at()), leak.at());
         return new Measure(pose.state, -leak.area(), leak.area(), 0, place);
     }
 
@@ -94,7 +98,7 @@ final class CoverCheck extends Check {
             return "";
         }
         String names = name(family.members().get(first));
-        return (second < 0 ? names : names + " and " + name(family.members().get(second))) + ", ";
+        return second < 0 ? names : names + " and " + name(family.members().get(second));
     }
 
     @Override
@@ -104,21 +108,54 @@ final class CoverCheck extends Check {
                 ? "Light-tight: leaves cover everything outside the opening" + overlapWords()
                 : "Light passes beside the opening through " + Words.area(worst.value()) + " in all";
         findings.add(leakFinding(required.check(), worst, covered));
-        if (shrunk == null) {
-            return;
+        if (required.lap() > 0) {
+            findings.add(lapFinding(measures));
         }
-        Measure[] byState = new Measure[measures.length];
-        for (int i = 0; i < byState.length; i++) {
-            byState[i] = laps.get(scene.states[i]);
+    }
+
+    private Finding lapFinding(Measure[] leaks) {
+        double asked = required.lap();
+        double lap = asked;
+        Measure worst = null;
+        for (int i = 0; i < leaks.length; i++) {
+            Measure open = shrunk == null ? leaks[i] : laps.get(scene.states[i]);
+            if (open.value() > 0 && (worst == null || uncovered(open.state(), lap))) {
+                lap = lapAt(open.state(), lap);
+                worst = open;
+            }
         }
-        Measure lap = Measure.worst(byState, LEAST_LEAK * 1e-3);
-        String half = Words.number(required.lap() / 2, 4) + " mm";
-        String message = lap.value() == 0
-                ? "A lap of " + Words.mm(required.lap()) + " is kept: still covered with every leaf shrunk by "
-                        + half + " all round"
-                : "A lap of " + Words.mm(required.lap()) + " is not kept: with every leaf shrunk by " + half
-                        + " all round " + Words.area(lap.value()) + " is uncovered";
-        findings.add(leakFinding(required.lapCheck(), lap, message));
+        if (worst == null) {
+            String kept = "A lap of " + Words.mm(asked)
+                    + " is kept: still covered with every leaf shrunk by half of it";
+            return new Finding(
+                    required.lapCheck(), Finding.Status.PASS, asked, asked, "mm", "", kept + scene.judged());
+        }
+        String message = "Leaves lap by " + Words.mm(lap) + " only and " + Words.mm(asked) + " is asked for: shrunk by"
+                + " half of that they leave " + Words.area(worst.value()) + " uncovered";
+        return new Finding(required.lapCheck(), Finding.Status.FAIL, lap, asked, "mm", where(worst),
+                message + scene.judged());
+    }
+
+    /** The greatest lap below {@code most} that is kept in a state, mm, halved down to a part in 16000. */
+    private double lapAt(int state, double most) {
+        double low = 0;
+        double high = most;
+        for (int i = 0; i < 14; i++) {
+            double middle = (low + high) / 2;
+            if (uncovered(state, middle)) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return low;
+    }
+
+    private boolean uncovered(int state, double lap) {
+        Pose pose = scene.pose(state);
+        pose.place(scene);
+        Coverage coverage = new Coverage(scene, family, pose, new Leaves(scene, pose, family));
+        return coverage.leaks(new LeafCovers(scene, family, scene.tolerance / 20, lap / 2), opening(state, lap / 2));
     }
 
     private Finding leakFinding(String check, Measure worst, String message) {

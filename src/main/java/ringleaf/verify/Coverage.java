@@ -51,7 +51,8 @@ final class Coverage {
         return thorough || leaks(covers, opening) ? overlaid(covers, opening) : Leak.NONE;
     }
 
-    private boolean leaks(LeafCovers covers, Shape opening) {
+    /** Whether anything wider than the hair is uncovered, exactly. */
+    boolean leaks(LeafCovers covers, Shape opening) {
         List<Inset> insets = new ArrayList<>();
         int first = 0;
         for (int k = 0; k < leaves.count(); k++) {

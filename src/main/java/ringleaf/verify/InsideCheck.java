@@ -42,7 +42,7 @@ final class InsideCheck extends Check {
         if (nearest == null) {
             return null;
         }
-        String place = name(nearest.member) + ", " + Words.at(at);
+        Place place = new Place(name(nearest.member), at);
         return new Measure(pose.state, least - required.clearance(), least, required.clearance(), place);
     }
 
@@ -97,11 +97,11 @@ final class InsideCheck extends Check {
             findings.add(still(required.check(), 0, 0, 0, "", "Nothing is there that has to stay inside."));
             return;
         }
-        String who = worst.place().substring(0, worst.place().lastIndexOf(", at ("));
+        String who = worst.place().who();
         String message = worst.value() < -scene.tolerance
                 ? "The " + who + " stands " + Words.mm(-worst.value()) + " outside its room"
-                : "The " + who + " keeps " + Words.mm(Math.max(0, worst.value())) + " from the wall of its room and needs "
-                        + Words.mm(worst.limit());
+                : "The " + who + " keeps " + Words.mm(Math.max(0, worst.value()))
+                        + " from the wall of its room and needs " + Words.mm(worst.limit());
         findings.add(finding(required.check(), worst, "mm", message));
     }
 }

@@ -37,7 +37,7 @@ final class LayersCheck extends Check {
         figures.leafLayers = count.most;
         double needed = count.most * required.each() + required.play();
         double room = family.zTo() - family.zFrom();
-        return new Measure(pose.state, room - needed, needed, room, Words.at(count.at));
+        return new Measure(pose.state, room - needed, needed, room, new Place("", count.at));
     }
 
     @Override

@@ -13,8 +13,8 @@ import ringleaf.part.LeafFamily;
 import ringleaf.part.Part;
 
 /**
- * What each leaf of a family covers, exactly and as polygons that hold it, shrunk all round if asked for. A hole in which a
- * member of the same body stands counts as filled.
+ * What each leaf of a family covers, exactly and as polygons that hold it, shrunk all round if asked for. A hole in
+ * which a member of the same body stands counts as filled.
  */
 final class LeafCovers {
     private final List<List<Shape>> drawn = new ArrayList<>();

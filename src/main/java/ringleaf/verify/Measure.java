@@ -7,9 +7,9 @@ package ringleaf.verify;
  * @param margin by how much the limit is held, in the measured unit; negative when it is broken
  * @param value what was measured
  * @param limit what it is held against
- * @param place members and coordinates, in words
+ * @param place members and coordinates
  */
-record Measure(int state, double margin, double value, double limit, String place) {
+record Measure(int state, double margin, double value, double limit, Place place) {
     /** The worst of the measures, the earliest when several are equally bad within {@code hair}; null when none is. */
     static Measure worst(Measure[] measures, double hair) {
         Measure worst = null;

@@ -17,7 +17,7 @@ final class OpensCheck extends Check {
     /** The nearest point of any leaf to the centre, or the centre when a leaf lies over it; null without leaves. */
     static Measure nearestLeaf(Scene scene, Pose pose, Point centre) {
         double least = Double.POSITIVE_INFINITY;
-        String place = "";
+        Place place = Place.NONE;
         for (int i = 0; i < pose.shapes.length; i++) {
             Slab slab = scene.slabs.get(i);
             if (!slab.leafy) {
@@ -27,10 +27,10 @@ final class OpensCheck extends Check {
             Point at = shape.contains(centre.x(), centre.y()) ? centre : shape.nearestTo(centre.x(), centre.y());
             if (at.distance(centre) < least - scene.hair) {
                 least = at.distance(centre);
-                place = scene.assembly.members().get(slab.member).name() + ", " + Words.at(at);
+                place = new Place(scene.assembly.members().get(slab.member).name(), at);
             }
         }
-        return place.isEmpty() ? null : new Measure(pose.state, 0, 2 * least, 0, place);
+        return place == Place.NONE ? null : new Measure(pose.state, 0, 2 * least, 0, place);
     }
 
     @Override

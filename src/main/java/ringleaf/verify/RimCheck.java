@@ -41,11 +41,13 @@ final class RimCheck extends Check {
                 widestEnd = gapEnd;
             }
         }
-        String who = name(required.rimMember()) + " in " + name(required.wallMember());
+        String who = name(required.rimMember());
+        Point amid = required.centre().plus(Point.polar(required.rimRadius(), widestEnd - widest / 2));
         gaps[Arrays.binarySearch(scene.states, pose.state)] = new Measure(
                 pose.state, required.mostGap() - widest, widest, required.mostGap(),
-                who + ", gap about " + Words.degrees(Angles.positive(widestEnd - widest / 2)));
-        return new Measure(pose.state, total - required.leastTotal(), total, required.leastTotal(), who);
+                new Place(who, amid));
+        double limit = required.leastTotal();
+        return new Measure(pose.state, total - limit, total, limit, new Place(who, null));
     }
 
     /** Start and length of every arc of a member on the circle, in layers that share a height with the other. */

@@ -17,7 +17,7 @@ final class RoundCheck extends Check {
     @Override
     Measure measure(Pose pose, Figures figures) {
         double most = -1;
-        String place = "";
+        Place place = Place.NONE;
         for (int i = 0; i < pose.shapes.length; i++) {
             int member = scene.slabs.get(i).member;
             if (!required.members().contains(member)) {
@@ -26,7 +26,7 @@ final class RoundCheck extends Check {
             Point far = pose.shapes[i].farthestFrom(0, 0);
             if (far.norm() > most + scene.hair) {
                 most = far.norm();
-                place = name(member) + ", " + Words.at(far);
+                place = new Place(name(member), far);
             }
         }
         if (most < 0) {
@@ -42,7 +42,7 @@ final class RoundCheck extends Check {
             findings.add(still(required.check(), 0, 0, required.diameter(), "", "Nothing is there to measure."));
             return;
         }
-        String who = worst.place().substring(0, worst.place().lastIndexOf(", at ("));
+        String who = worst.place().who();
         findings.add(finding(required.check(), worst, "mm", "The " + who + " reaches farthest out, to a diameter of "
                 + Words.mm(worst.value()) + "; " + Words.mm(worst.limit()) + " is allowed"));
     }

@@ -122,6 +122,15 @@ final class Scene {
         return shapes;
     }
 
+    /** Index of a member's first slab. */
+    int firstSlab(int member) {
+        int i = 0;
+        while (slabs.get(i).member != member) {
+            i++;
+        }
+        return i;
+    }
+
     boolean isLeaf(int member) {
         return assembly.leaves().isPresent() && assembly.leaves().get().members().contains(member);
     }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,6 +50,21 @@ class SpecReaderTest {
                 .isCloseTo(Math.toRadians(6), within(1e-15));
         assertThat(document.fabrication().of("blade", 0.8).process().makesLayers()).isTrue();
         assertThat(document.fabrication().of("plate", 3).stock().name()).isEqualTo("pla");
+    }
+
+    @Test
+    void aDefaultThatAnOwnCatalogueSpoiltIsRefusedWithItsPlace() {
+        Specs specs = new Specs();
+        SpecDocument document = specs.read(
+                        Specs.SMALLEST,
+                        (file, problems) -> file.equals("processes.yaml")
+                                ? List.of(SpecSource.of("mine.yaml", "processes: {filament-print: {kerf: -1}}"))
+                                : List.of())
+                .orElseThrow();
+        assertThat(document.fabrication().of("blade", 0.2).process().name()).isEqualTo("fibre-laser");
+        assertThatThrownBy(() -> document.fabrication().of("plate", 3))
+                .isInstanceOf(SpecRefused.class)
+                .hasMessageStartingWith("mine.yaml:1:36: filament-print.kerf: -1 is below the least of 0 mm");
     }
 
     @Test
@@ -156,6 +173,29 @@ class SpecReaderTest {
     }
 
     @Test
+    void aSpecWithoutIndentationIsToldWhereItsKeysBelong() {
+        assertThat(Specs.messages("kind: flap-vent\nflaps: 14\nmechanisms:\n"))
+                .contains(":1:1: kind: belongs to a mechanism; put it under its name within mechanisms:, indented")
+                .contains(":2:1: flaps: belongs to a mechanism");
+    }
+
+    @Test
+    void readsAndComplainsTheSameWhereDecimalsTakeAComma() {
+        String wrong = Specs.WHOLE.replace("14", "1.5").replace("110", "0.0001in").replace("250", "2,5");
+        String before = Specs.messages(wrong);
+        String schema = SpecSchema.write(Specs.KINDS);
+        Locale locale = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.GERMANY);
+            assertThat(Specs.messages(wrong)).isEqualTo(before).contains("0.0003938in");
+            assertThat(SpecSchema.write(Specs.KINDS)).isEqualTo(schema);
+            assertThat(Specs.messages(Specs.WHOLE)).isEmpty();
+        } finally {
+            Locale.setDefault(locale);
+        }
+    }
+
+    @Test
     void refusesMoreMechanismsThanAFileShouldHold() {
         StringBuilder text = new StringBuilder("mechanisms:\n");
         for (int i = 0; i < 51; i++) {
@@ -170,9 +210,10 @@ class SpecReaderTest {
         long seed = 4242;
         Random random = new Random(seed);
         String[] pieces = {
-            "title", "units", "mechanisms", "vent", "kind", "flap-vent", "full-opening", ": ", "\n", "\n  ", "\n    ", "64",
-            "{", "}", "[", "]", ",", "- ", "&a ", "*a", "!!x ", "|", ">", "'", "\"", "#", "? ", "\t", "é", "😀", "---", "%", "1/2",
-            "in", "at-most", "null", "~", "2,5", ".nan", "@", "`"
+            "title", "units", "mechanisms", "vent", "kind", "flap-vent", "full-opening", ": ", "\n", "\n  ", "\n    ",
+            "64",
+            "{", "}", "[", "]", ",", "- ", "&a ", "*a", "!!x ", "|", ">", "'", "\"", "#", "? ", "\t", "é", "😀",
+            "---", "%", "1/2", "in", "at-most", "null", "~", "2,5", ".nan", "@", "`"
         };
         for (int run = 0; run < 1200; run++) {
             StringBuilder text = new StringBuilder(run % 3 == 0 ? Specs.WHOLE : run % 3 == 1 ? Specs.SMALLEST : "");

@@ -137,7 +137,9 @@ class SpecSchemaTest {
     void everyRandomSpecThatReadsMeetsTheSchema() {
         long seed = 31;
         Random random = new Random(seed);
-        String[] lengths = {"64", "0.01", "5000", "12thou", "3/8in", "1 1/2", "0", "5001", "200000", "1e3", "64mm + 1in"};
+        String[] lengths = {
+            "64", "0.01", "5000", "12thou", "3/8in", "1 1/2", "0", "5001", "200000", "1e3", "64mm + 1in"
+        };
         String[] units = {"mm", "cm", "in", "thou"};
         int read = 0;
         for (int run = 0; run < 1500; run++) {
@@ -160,10 +162,11 @@ class SpecSchemaTest {
                 .contains("  lap             least overlap of neighbours\n"
                         + "                  length, 0 to 5000 mm; default: 0.6mm\n")
                 .contains("  drive.module    module of the teeth\n")
+                .contains("  two-holes | posts; default: two-holes\n                    two-holes: both are wire\n")
                 .contains("whole number, 3 to 64; must be given");
         assertThat(FieldHelp.markdown(VentFields.FIELDS))
                 .contains("| `flaps` | number of flaps | whole number, 3 to 64 (least: two flaps cannot close a round "
                         + "opening; most: more than 64 flaps are too many hinges) | must be given |")
-                .contains("two-holes \\| posts (two-holes: both are wire; posts: the base carries posts) | two-holes |");
+                .contains("two-holes \\| posts (two-holes: both are wire; posts: the base carries posts) | two-holes");
     }
 }

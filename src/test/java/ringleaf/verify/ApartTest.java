@@ -121,7 +121,9 @@ class ApartTest {
         Member deep = Mechanisms.member("deep", 0, Region.disc(new Point(0.3, 20.4), 1), 0, 2);
         List<Requirement.Pair> contact = List.of(
                 new Requirement.Pair(0, 1, 0), new Requirement.Pair(0, 2, 0), new Requirement.Pair(0, 3, 0));
-        for (List<Member> order : List.of(List.of(arm(), touching, shallow, deep), List.of(arm(), deep, shallow, touching))) {
+        List<Member> one = List.of(arm(), touching, shallow, deep);
+        List<Member> other = List.of(arm(), deep, shallow, touching);
+        for (List<Member> order : List.of(one, other)) {
             Finding f = apart(0, contact, order.toArray(new Member[0]));
             assertThat(f.measured()).isCloseTo(-0.6, within(0.01));
             assertThat(f.where()).contains("deep");

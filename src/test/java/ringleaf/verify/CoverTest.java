@@ -3,9 +3,17 @@ package ringleaf.verify;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.part.Assembly;
 import ringleaf.part.Finding;
+import ringleaf.part.LeafFamily;
+import ringleaf.part.Member;
 import ringleaf.part.Requirement;
 
 /** Coverage against the closed forms and the leaking cases computed for this project from two independent models. */
@@ -34,6 +42,9 @@ class CoverTest {
         assertThat(v.findings().get(0).failed()).isFalse();
         assertThat(v.findings().get(1).failed()).isTrue();
         assertThat(v.findings().get(1).where()).startsWith("closed, blade ");
+        // The lap computed for this design is 0.06 mm (0.061 by two models).
+        assertThat(v.findings().get(1).measured()).isCloseTo(0.061, within(0.0005));
+        assertThat(v.findings().get(1).unit()).isEqualTo("mm");
     }
 
     @Test
@@ -48,6 +59,51 @@ class CoverTest {
     void theSameDesignWiderIsTightWithItsLap() {
         BandLeaves wide = new BandLeaves(18, 54.2, 8.4, 158, 50, 24);
         assertThat(cover(wide, 0.44).failed()).isFalse();
-        assertThat(cover(wide, 0.46).failed()).isTrue();
+        Finding lap = cover(wide, 0.6).findings().get(1);
+        assertThat(lap.failed()).isTrue();
+        assertThat(lap.measured()).isCloseTo(0.45, within(0.005));
+    }
+
+    @Test
+    void polygonsAgreeWithTheWalkInEveryState() {
+        BandLeaves leaky = new BandLeaves(18, 53.9, 7.8, 158, 50, 24);
+        for (BandLeaves leaves : List.of(WORKED, leaky)) {
+            Verdict quick = cover(leaves, 0.05);
+            // Thorough judging overlays polygons in every state.
+            Verdict all = Judge.judge(
+                    leaves.assembly(31, List.of(), new Requirement.Covered("light-tight", "lap", 0.05)),
+                    Options.DEFAULT.withThorough(true));
+            assertThat(all.findings()).extracting(Finding::status)
+                    .isEqualTo(quick.findings().stream().map(Finding::status).toList());
+            assertThat(last(all).leakArea()).isEqualTo(last(quick).leakArea());
+        }
+    }
+
+    @Test
+    void aHoleWithoutItsPinLetsLightThrough() {
+        // Open, the leaves reach over 150 degrees each: at 75 degrees only the first one lies over the hole.
+        Point at = Point.polar(22, Math.toRadians(75));
+        BandLeaves few = new BandLeaves(3, 40, 40, 150, 20, 19);
+        Region holed = few.leaf().withHoles(List.of(Contour.circle(at, 0.5)));
+        Region pin = Region.disc(at, 0.5);
+        Member filling = Mechanisms.member("pin", 1, pin, 1, 3.15);
+        Requirement covered = new Requirement.Covered("light-tight", "lap", 0);
+        Assembly plain = few.assembly(11, List.of(filling), covered);
+        List<Member> members = new ArrayList<>(plain.members());
+        Member first = members.get(0);
+        members.set(0, new Member(
+                first.name(), Mechanisms.part("holed", holed, 3, 3.15), first.body(), first.home()));
+        Region room = Region.disc(Point.ORIGIN, 24);
+        LeafFamily wide = new LeafFamily(
+                plain.leaves().orElseThrow().members(), 3, 5, room, plain.leaves().orElseThrow().opening());
+        assertThat(Mechanisms.judge(with(plain, members, wide)).states().get(0).leakArea()).isEqualTo(0);
+        members.remove(3);
+        double area = Mechanisms.judge(with(plain, members, wide)).states().get(0).leakArea();
+        assertThat(area).isCloseTo(Math.PI * 0.25, within(1e-3));
+    }
+
+    private static Assembly with(Assembly a, List<Member> members, LeafFamily family) {
+        return new Assembly(
+                a.name(), members, a.motion(), Optional.of(family), a.requirements(), List.of(), List.of());
     }
 }

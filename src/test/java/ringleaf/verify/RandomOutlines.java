@@ -14,7 +14,7 @@ import ringleaf.geom.Segment;
 final class RandomOutlines {
     private RandomOutlines() {}
 
-    /** A star-shaped outline about a random centre: its corners are joined by lines and shallow arcs of either sense. */
+    /** A star-shaped outline about a random centre, its corners joined by lines and shallow arcs of either sense. */
     static Region star(Random random) {
         Point centre = new Point(random.nextDouble() * 20 - 10, random.nextDouble() * 20 - 10);
         int n = 3 + random.nextInt(6);

@@ -35,7 +35,8 @@ class WebTest {
 
     @Test
     void theThinnestWebIsMeasuredExactly() {
-        Region plate = Region.disc(Point.ORIGIN, 20).withHoles(List.of(circle(0, 0, 5), circle(8, 0, 2), circle(17, 0, 2)));
+        Region plate = Region.disc(Point.ORIGIN, 20)
+                .withHoles(List.of(circle(0, 0, 5), circle(8, 0, 2), circle(17, 0, 2)));
         Finding f = web(0.9, plate);
         assertThat(f.failed()).isFalse();
         assertThat(f.measured()).isCloseTo(1, within(1e-12));

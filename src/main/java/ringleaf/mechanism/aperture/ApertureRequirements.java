@@ -78,11 +78,17 @@ final class ApertureRequirements {
             all.add(new Requirement.LeastWeb("plates-whole", "servo-plate", web - HAIR));
         }
         double web = spec.gear().leastWeb();
+        double horn = web;
         if (mount.horn()) {
             double centre = servo.splineDiameter() / 2 + ServoMount.ROOM;
-            web = Math.min(web, servo.hornScrewCircle() / 2 - servo.hornScrewHole() / 2 - centre);
+            horn = Math.min(web, servo.hornScrewCircle() / 2 - servo.hornScrewHole() / 2 - centre);
         }
-        all.add(new Requirement.LeastWeb("plates-whole", "pinion", web - HAIR));
+        boolean stepUp = !indices("servo-gear").isEmpty();
+        all.add(new Requirement.LeastWeb("plates-whole", "pinion", (stepUp ? web : horn) - HAIR));
+        if (stepUp) {
+            all.add(new Requirement.LeastWeb("plates-whole", "servo-gear", horn - HAIR));
+            all.add(new Requirement.LeastWeb("plates-whole", "step-wheel", web - HAIR));
+        }
     }
 
     private void joints() {
@@ -96,6 +102,8 @@ final class ApertureRequirements {
         PlateParts plates = new PlateParts(design);
         Contour slot = SlotOutline.of(design).contour();
         List<Integer> blades = indices("blade");
+        List<Requirement.Fit> pivots = new ArrayList<>();
+        List<Requirement.Fit> drives = new ArrayList<>();
         for (int i = 0; i < spec.blades(); i++) {
             Placement turn = Placement.turn(i * spec.pitch());
             Point pivot = turn.apply(design.pivot());
@@ -103,11 +111,12 @@ final class ApertureRequirements {
             Contour bore = Contour.circle(pivot, hole);
             int pinMember = posts ? base : blades.get(i);
             int holeMember = posts ? blades.get(i) : base;
-            all.add(new Requirement.PinInHole("pins-pass", pinMember, pivot, pin, holeMember, bore, running));
+            pivots.add(new Requirement.Fit(pinMember, pivot, pin, holeMember, bore));
             Point drive = turn.apply(design.drivePoint());
-            all.add(new Requirement.PinInHole(
-                    "pin-in-slot", blades.get(i), drive, pin, ring, slot.placed(turn), sliding));
+            drives.add(new Requirement.Fit(blades.get(i), drive, pin, ring, slot.placed(turn)));
         }
+        all.add(new Requirement.PinInHole("pins-pass", pivots, running));
+        all.add(new Requirement.PinInHole("pin-in-slot", drives, sliding));
     }
 
     /** Pairs that are meant to run closer than the rest, or that run with a clearance of their own. */
@@ -130,22 +139,32 @@ final class ApertureRequirements {
         List<Integer> pivots = indices("pivot-pin");
         boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
         for (int i = 0; i < spec.blades(); i++) {
-            if (posts) {
-                pairs.add(new Requirement.Pair(pivots.get(i), blades.get(i), bore));
-            } else {
-                int pin = pivots.isEmpty() ? blades.get(i) : pivots.get(i);
-                pairs.add(new Requirement.Pair(pin, base, bore));
-            }
+            int pin = pivots.isEmpty() ? blades.get(i) : pivots.get(i);
+            pairs.add(new Requirement.Pair(pin, base, posts ? 0 : bore));
         }
         for (int pin : indices("drive-pin")) {
             pairs.add(new Requirement.Pair(pin, ring, slot));
         }
-        design.pinionPlan().ifPresent(plan -> {
-            int pinion = index("pinion");
-            pairs.add(new Requirement.Pair(pinion, ring, plan.pair().normalBacklash() / 2 - HAIR));
-            pairs.add(new Requirement.Pair(pinion, spacer, c.pinion() - HAIR));
-        });
+        design.pinionPlan().ifPresent(plan -> driven(plan, pairs));
         return pairs;
+    }
+
+    private void driven(PinionPlan plan, List<Requirement.Pair> pairs) {
+        int pinion = index("pinion");
+        int ring = index("drive-ring");
+        pairs.add(new Requirement.Pair(pinion, ring, plan.pair().normalBacklash() / 2 - HAIR));
+        pairs.add(new Requirement.Pair(pinion, index("spacer-ring"), spec.clearances().pinion() - HAIR));
+        if (plan.stepUp().isPresent()) {
+            StepUp step = plan.stepUp().get();
+            double mesh = step.pair().normalBacklash() / 2 - HAIR;
+            pairs.add(new Requirement.Pair(index("servo-gear"), index("step-wheel"), mesh));
+            double turning = step.axleRoom() / 2 - HAIR;
+            for (String plate : List.of("base-plate", "cover", "retainer")) {
+                for (int member : indices(plate)) {
+                    pairs.add(new Requirement.Pair(index("axle"), member, turning));
+                }
+            }
+        }
     }
 
     private List<Integer> plates() {

@@ -46,7 +46,8 @@ record BoundType(FieldType<? extends Number> number) implements FieldType<Bound>
             }
         }
         if (good && least.isEmpty() && most.isEmpty()) {
-            reading.problems().at(place, "an empty map asks nothing", "write {at-most: …}, {at-least: …} or a value");
+            String hint = "write {at-most: …}, {at-least: …} or a value";
+            reading.problems().at(place, "an empty map asks nothing", hint);
             return null;
         }
         if (least.isPresent() && most.isPresent() && least.getAsDouble() > most.getAsDouble()) {

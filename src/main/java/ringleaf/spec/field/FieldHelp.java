@@ -2,6 +2,7 @@ package ringleaf.spec.field;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** Writes what a set of fields takes: a table for a terminal, and a page for a document. */
 public final class FieldHelp {
@@ -9,7 +10,7 @@ public final class FieldHelp {
 
     private record Row(String path, Field<?> field) {}
 
-    /** A table in plain text: every field with its values, its default and its line of help; lines end with a newline. */
+    /** A table in plain text: every field with its line of help, its values and its default. */
     public static String text(FieldSet fields) {
         List<Row> rows = rows(fields, "");
         int width = 0;
@@ -25,6 +26,10 @@ public final class FieldHelp {
             out.append(indent).append(values(field));
             String left = left(field);
             out.append(left.isEmpty() ? "" : "; " + left).append('\n');
+            for (Map.Entry<String, String> option : field.type().options().entrySet()) {
+                out.append(indent).append("  ").append(option.getKey()).append(": ");
+                out.append(option.getValue()).append('\n');
+            }
         }
         return out.toString();
     }

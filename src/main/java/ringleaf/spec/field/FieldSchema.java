@@ -27,7 +27,7 @@ final class FieldSchema {
     }
 
     private static String description(Field<?> field) {
-        StringBuilder out = new StringBuilder(field.help()).append('.');
+        StringBuilder out = new StringBuilder(capital(field.help())).append('.');
         if (!field.limits().isEmpty()) {
             out.append(' ').append(capital(field.limits()));
             if (!field.reasons().isEmpty()) {
@@ -35,7 +35,7 @@ final class FieldSchema {
             }
             out.append('.');
         } else if (!field.reasons().isEmpty()) {
-            out.append(' ').append(capital(field.reasons())).append('.');
+            out.append(" (").append(field.reasons()).append(").");
         }
         if (!field.defaultText().isEmpty()) {
             out.append(" Default: ").append(field.defaultText()).append('.');

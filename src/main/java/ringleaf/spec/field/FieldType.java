@@ -10,7 +10,7 @@ import ringleaf.spec.text.Place;
  * @param <T> what comes out
  */
 interface FieldType<T> {
-    /** The value; null when it is refused, after the problem was reported. {@code place} is the value's, with its path. */
+    /** The value; null when it is refused, after it was reported. {@code place} is the value's, with its path. */
     T read(Node node, Place place, Reading reading);
 
     /** JSON Schema of the value; {@code inMillimetres} when bare lengths are surely millimetres. */
@@ -52,6 +52,11 @@ interface FieldType<T> {
     /** The same taking limits as well as an exact value. */
     default FieldType<Bound> bound() {
         throw new UnsupportedOperationException(takes() + " cannot be bounded");
+    }
+
+    /** The ways to choose from with their meanings, or none. */
+    default Map<String, String> options() {
+        return Map.of();
     }
 
     /** The fields inside, or null. */

@@ -57,8 +57,8 @@ final class NumberSpelling {
                     colon);
         }
         if (word.startsWith("0x") || word.startsWith("0o") || word.startsWith("0b")) {
-            throw new Misspelt(
-                    Shown.quoted(text) + " is a hexadecimal, octal or binary number; only decimal ones are read", "", 0);
+            String reason = " is a hexadecimal, octal or binary number; only decimal ones are read";
+            throw new Misspelt(Shown.quoted(text) + reason, "", 0);
         }
         characters(text);
     }

