@@ -3,12 +3,13 @@ package ringleaf.mechanism;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.mechanism.aperture.LeafAperture;
+import ringleaf.mechanism.belt.BeltDrive;
 import ringleaf.mechanism.belt.Pulley;
 import ringleaf.spec.KindFields;
 
 /** The registry: one line a kind. */
 public final class Kinds {
-    private static final List<Kind> ALL = List.of(new LeafAperture(), new Pulley());
+    private static final List<Kind> ALL = List.of(new LeafAperture(), new Pulley(), new BeltDrive());
 
     private Kinds() {}
 

@@ -27,6 +27,10 @@ final class Figures {
         add(name, value, "Nmm", origin, how);
     }
 
+    void newton(String name, double value, Origin origin, String how) {
+        add(name, value, "N", origin, how);
+    }
+
     private void add(String name, double value, String unit, Origin origin, String how) {
         all.add(new Dimension(name, value, unit, origin, origin == Origin.GIVEN ? "" : how));
     }
