@@ -43,7 +43,25 @@ public final class Decimals {
             out.append(trimmed(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN)));
             return;
         }
-        long whole = (long) scaled;
+        appendScaled(out, (long) scaled, decimals);
+    }
+
+    /**
+     * The value in units of its last decimal, rounded: what stays equal is written equal.
+     *
+     * @throws IllegalArgumentException for what is no finite number or is over 2^53 such units
+     */
+    public static long scaled(double value, int decimals) {
+        double scaled = Math.rint(value * POWER[decimals]);
+        if (!(Math.abs(scaled) < WHOLE)) {
+            throw new IllegalArgumentException("not a number that can be written: " + value);
+        }
+        return (long) scaled;
+    }
+
+    /** Appends a value that {@link #scaled} gave. */
+    public static void appendScaled(StringBuilder out, long scaled, int decimals) {
+        long whole = scaled;
         if (whole < 0) {
             out.append('-');
             whole = -whole;

@@ -1,7 +1,6 @@
 package ringleaf.draw;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
@@ -15,14 +14,20 @@ import ringleaf.geom.Segment;
  */
 final class FreeSpot {
     /** Steps of the search across the box. */
-    private static final int STEPS = 24;
+    private static final int STEPS = 20;
     /** Longest piece, mm, and widest sweep, rad, that get a box of their own. */
-    private static final double PIECE = 2;
+    private static final double PIECE = 2.5;
 
     private static final double SWEEP = Math.PI / 6;
 
-    private final List<Box> taken = new ArrayList<>();
-    private final List<Point[]> chords = new ArrayList<>();
+    /** For each piece: least x, least y, greatest x, greatest y. */
+    private double[] taken = new double[1024];
+
+    private int takenEnd;
+    /** For each piece of a contour: x and y of its two ends. */
+    private double[] chords = new double[1024];
+
+    private int chordsEnd;
 
     void add(Contour contour) {
         for (Segment segment : contour.segments()) {
@@ -38,16 +43,38 @@ final class FreeSpot {
 
     private void add(Segment segment, boolean boundary) {
         int pieces = Math.max(1, (int) Math.ceil(segment.length() / PIECE));
+        double bow = 0;
         if (segment instanceof Arc arc) {
             pieces = Math.max(pieces, (int) Math.ceil(Math.abs(arc.sweep()) / SWEEP));
+            // How far the arc stands out from the chord of a piece: its box is the chord's and that much more.
+            bow = arc.radius() * (1 - Math.cos(arc.sweep() / pieces / 2));
         }
-        for (int i = 0; i < pieces; i++) {
-            Segment piece = segment.part((double) i / pieces, (double) (i + 1) / pieces);
-            taken.add(piece.box());
-            if (boundary) {
-                chords.add(new Point[] {piece.start(), piece.end()});
-            }
+        Point from = segment.start();
+        for (int i = 1; i <= pieces; i++) {
+            Point to = i == pieces ? segment.end() : segment.pointAt((double) i / pieces);
+            add(from, to, bow, boundary);
+            from = to;
         }
+    }
+
+    private void add(Point from, Point to, double bow, boolean boundary) {
+        if (takenEnd == taken.length) {
+            taken = Arrays.copyOf(taken, 2 * taken.length);
+        }
+        taken[takenEnd++] = Math.min(from.x(), to.x()) - bow;
+        taken[takenEnd++] = Math.min(from.y(), to.y()) - bow;
+        taken[takenEnd++] = Math.max(from.x(), to.x()) + bow;
+        taken[takenEnd++] = Math.max(from.y(), to.y()) + bow;
+        if (!boundary) {
+            return;
+        }
+        if (chordsEnd == chords.length) {
+            chords = Arrays.copyOf(chords, 2 * chords.length);
+        }
+        chords[chordsEnd++] = from.x();
+        chords[chordsEnd++] = from.y();
+        chords[chordsEnd++] = to.x();
+        chords[chordsEnd++] = to.y();
     }
 
     /**
@@ -78,10 +105,12 @@ final class FreeSpot {
     }
 
     private boolean isFree(Point centre, double halfWidth, double halfHeight) {
-        Box wanted = new Box(
-                centre.x() - halfWidth, centre.y() - halfHeight, centre.x() + halfWidth, centre.y() + halfHeight);
-        for (int i = 0; i < taken.size(); i++) {
-            if (taken.get(i).meets(wanted)) {
+        double left = centre.x() - halfWidth;
+        double right = centre.x() + halfWidth;
+        double low = centre.y() - halfHeight;
+        double high = centre.y() + halfHeight;
+        for (int i = 0; i < takenEnd; i += 4) {
+            if (taken[i] <= right && taken[i + 2] >= left && taken[i + 1] <= high && taken[i + 3] >= low) {
                 return false;
             }
         }
@@ -91,10 +120,11 @@ final class FreeSpot {
     /** Even-odd rule on the chords; right for every point outside all the boxes, because each chord lies in its box. */
     private boolean isOnPart(Point p) {
         boolean in = false;
-        for (int i = 0; i < chords.size(); i++) {
-            Point a = chords.get(i)[0];
-            Point b = chords.get(i)[1];
-            if (a.y() > p.y() != b.y() > p.y() && p.x() < a.x() + (p.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
+        for (int i = 0; i < chordsEnd; i += 4) {
+            double ay = chords[i + 1];
+            double by = chords[i + 3];
+            if (ay > p.y() != by > p.y()
+                    && p.x() < chords[i] + (p.y() - ay) / (by - ay) * (chords[i + 2] - chords[i])) {
                 in = !in;
             }
         }

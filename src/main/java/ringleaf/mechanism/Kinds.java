@@ -5,11 +5,20 @@ import java.util.List;
 import ringleaf.mechanism.aperture.LeafAperture;
 import ringleaf.mechanism.belt.BeltDrive;
 import ringleaf.mechanism.belt.Pulley;
+import ringleaf.mechanism.gear.PairOfGears;
+import ringleaf.mechanism.gear.SingleGear;
+import ringleaf.mechanism.gear.TrainOfGears;
 import ringleaf.spec.KindFields;
 
 /** The registry: one line a kind. */
 public final class Kinds {
-    private static final List<Kind> ALL = List.of(new LeafAperture(), new Pulley(), new BeltDrive());
+    private static final List<Kind> ALL = List.of(
+            new LeafAperture(),
+            new SingleGear(),
+            new PairOfGears(),
+            new TrainOfGears(),
+            new Pulley(),
+            new BeltDrive());
 
     private Kinds() {}
 

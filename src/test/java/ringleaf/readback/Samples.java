@@ -89,7 +89,8 @@ final class Samples {
             double a = Math.PI / 4 * i + 0.1;
             holes.add(slot(Point.polar(33, a), Point.polar(40.5, a), 1.7));
         }
-        Path mark = Path.of(new Line(new Point(-41, 3), new Point(-41, 5)), new Line(new Point(-41, 5), new Point(-39, 5)));
+        Point corner = new Point(-41, 5);
+        Path mark = Path.of(new Line(new Point(-41, 3), corner), new Line(corner, new Point(-39, 5)));
         return part("drive-ring", new Region(joined(rim), holes), mark);
     }
 

@@ -142,6 +142,18 @@ class ReportTest {
     }
 
     @Test
+    void aViewSaysItsState() {
+        MotionTable table = new MotionTable(
+                List.of("servo_deg", "ring_deg", "slot_pressure_deg", "opening_diameter", "lap"),
+                List.of(new double[] {0, 44.6474, 5.04, 35.618, 0.6}, new double[] {1, Double.NaN, 0, 64, 0}),
+                "",
+                List.of());
+        assertThat(ViewFiles.caption(table, 0)).isEqualTo("servo 0°, ring 44.6°, opening 35.62 mm");
+        assertThat(ViewFiles.caption(table, 1)).isEqualTo("servo 1°, opening 64 mm");
+        assertThat(ViewFiles.caption(table, 2)).isEmpty();
+    }
+
+    @Test
     void filesStayInTheirFolder() {
         FileSet files = new FileSet();
         assertThat(files.add("parts/a.svg", new byte[1])).isEqualTo("parts/a.svg");

@@ -30,7 +30,10 @@ public final class SvgDocument {
         return document.getDocumentElement();
     }
 
-    /** A new last child of {@code parent}; attributes are given as name, value, name, value. */
+    /**
+     * A new last child of {@code parent}; attributes are given as name, value, name, value. Values are the program's
+     * own words and numbers; text from outside goes through {@link #addText}.
+     */
     public Element add(Element parent, String name, String... attributes) {
         Element element = document.createElementNS(SVG, name);
         set(element, attributes);
@@ -56,7 +59,7 @@ public final class SvgDocument {
             if (name.equals("xlink:href")) {
                 element.setAttributeNS("http://www.w3.org/1999/xlink", name, attributes[i + 1]);
             } else {
-                element.setAttributeNS(null, name, PlainText.line(attributes[i + 1]));
+                element.setAttributeNS(null, name, attributes[i + 1]);
             }
         }
     }

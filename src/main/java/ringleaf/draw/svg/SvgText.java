@@ -104,6 +104,10 @@ final class SvgText {
     }
 
     private void escape(String text) {
+        if (text.indexOf('&') < 0 && text.indexOf('<') < 0 && text.indexOf('>') < 0 && text.indexOf('"') < 0) {
+            out.append(text);
+            return;
+        }
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             switch (c) {

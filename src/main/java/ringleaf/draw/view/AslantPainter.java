@@ -70,7 +70,7 @@ final class AslantPainter {
     private List<Integer> members(Part part) {
         List<Integer> members = new ArrayList<>();
         for (int i = 0; i < scene.assembly().members().size(); i++) {
-            if (scene.assembly().members().get(i).part().equals(part)) {
+            if (scene.assembly().members().get(i).part().name().equals(part.name())) {
                 members.add(i);
             }
         }

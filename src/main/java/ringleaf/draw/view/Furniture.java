@@ -83,8 +83,8 @@ final class Furniture {
                 group, Sheet.cut(title, letters), sheet.fromTopLeft(4, 8.5), sheet.titleSize(), Palette.INK, "start");
         Sheet.set(text, "font-weight", "bold");
         int small = (int) (sheet.area().width() / (0.6 * sheet.textSize()));
-        sheet.text(
-                group, Sheet.cut(caption, small), sheet.fromTopLeft(4, 14), sheet.textSize(), Palette.QUIET_INK, "start");
+        Point under = sheet.fromTopLeft(4, 14);
+        sheet.text(group, Sheet.cut(caption, small), under, sheet.textSize(), Palette.QUIET_INK, "start");
     }
 
     /** A bar of a round length in the lower left corner, with its length beside it. */

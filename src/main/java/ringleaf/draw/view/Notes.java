@@ -82,6 +82,15 @@ final class Notes {
         return callout.form() == Callout.Form.DIAMETER && diameter > WIDE * body.width();
     }
 
+    /** The height that the rows reach, mm; more than the body's where there are very many. */
+    double top() {
+        double top = body.maxY();
+        for (Note note : notes) {
+            top = Math.max(top, note.row + textSize);
+        }
+        return top;
+    }
+
     /** Room that dimension lines need under the body, mm. */
     double foot() {
         return wide.isEmpty() ? 0 : (FOOT_ROW * wide.size() + 2) * unit;

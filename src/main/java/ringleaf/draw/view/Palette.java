@@ -14,13 +14,22 @@ final class Palette {
     static final String PAPER = "#fbfaf6";
     static final String INK = "#2c3036";
     static final String QUIET_INK = "#6a7078";
+    /** Lines drawn over a picture, such as a line of action. */
+    static final String SIGNAL = "#b3261e";
     /** What shines through the opening. */
     static final String LIGHT = "#fff3c4";
 
     private static final int SPREAD = 14;
 
-    /** How a part is filled; {@code line} is the darker shade of its outline, {@code second} a tint to alternate, {@code
-     * third} one between the two. */
+    /**
+     * How a part is painted.
+     *
+     * @param fill of the face
+     * @param second tint to alternate with it
+     * @param third tint between the two
+     * @param line darkest, of the outline
+     * @param side of a wall, in the shade
+     */
     record Paint(String fill, String second, String third, String line, String side) {}
 
     private final Map<String, Paint> paints = new HashMap<>();
@@ -46,7 +55,9 @@ final class Palette {
     }
 
     private static Paint paint(int rgb) {
-        return new Paint(hex(rgb), hex(shifted(rgb, -26)), hex(shifted(rgb, -13)), hex(scaled(rgb, 0.45)), hex(scaled(rgb, 0.72)));
+        String second = hex(shifted(rgb, -26));
+        String third = hex(shifted(rgb, -13));
+        return new Paint(hex(rgb), second, third, hex(scaled(rgb, 0.45)), hex(scaled(rgb, 0.72)));
     }
 
     private static int base(String family) {

@@ -26,14 +26,16 @@ final class PlanPainter {
 
     private final Scene scene;
     private final Sheet sheet;
+    private final Element root;
     private final int state;
 
     /** One layer of one member, to be painted. */
     private record Item(Member member, int index, Layer layer) {}
 
-    PlanPainter(Scene scene, Sheet sheet, int state) {
+    PlanPainter(Scene scene, Sheet sheet, Element root, int state) {
         this.scene = scene;
         this.sheet = sheet;
+        this.root = root;
         this.state = state;
     }
 
@@ -42,7 +44,7 @@ final class PlanPainter {
         List<Item> over = new ArrayList<>();
         List<Item> pins = new ArrayList<>();
         sort(under, over, pins);
-        Element ground = sheet.group(sheet.root(), "under");
+        Element ground = sheet.group(root, "under");
         if (scene.assembly().leaves().isPresent()) {
             Region clear = scene.assembly().leaves().get().clear();
             sheet.region(ground, clear, Palette.LIGHT, "none", FINE);
@@ -53,17 +55,17 @@ final class PlanPainter {
         if (scene.assembly().leaves().isPresent()) {
             leaves(scene.assembly().leaves().get());
         }
-        Element above = sheet.group(sheet.root(), "over");
+        Element above = sheet.group(root, "over");
         for (Item item : over) {
             if (item.member().body() != 0) {
                 moving(above, item);
             }
         }
-        Element dots = sheet.group(sheet.root(), "pins");
+        Element dots = sheet.group(root, "pins");
         for (Item item : pins) {
             pin(dots, item);
         }
-        Element covers = sheet.group(sheet.root(), "covers");
+        Element covers = sheet.group(root, "covers");
         for (Item item : over) {
             if (item.member().body() == 0) {
                 cover(covers, item);
@@ -79,7 +81,7 @@ final class PlanPainter {
             Layer leaf = scene.isLeaf(i) ? Scene.widest(part) : null;
             for (Layer layer : part.layers()) {
                 Item item = new Item(members.get(i), i, layer);
-                if (leaf != null && layer.equals(leaf)) {
+                if (leaf != null && layer == leaf) {
                     continue;
                 }
                 if (leaf != null || part.family().equals(PIN)) {
@@ -103,13 +105,13 @@ final class PlanPainter {
 
     private void solid(Element parent, Item item) {
         Palette.Paint paint = paint(item);
-        sheet.path(parent, data(item), paint.fill(), paint.line(), OUTLINE);
+        place(parent, item, paint.fill(), paint.line(), OUTLINE);
         marks(parent, item, paint.line());
     }
 
     private void moving(Element parent, Item item) {
         Palette.Paint paint = paint(item);
-        Element path = sheet.path(parent, data(item), paint.fill(), paint.line(), OUTLINE);
+        Element path = place(parent, item, paint.fill(), paint.line(), OUTLINE);
         // A ring over leaves lets them be seen; a gear beside them may be solid.
         boolean covers = scene.assembly().leaves().isPresent() && !item.member().part().family().equals("gear");
         if (covers) {
@@ -120,7 +122,7 @@ final class PlanPainter {
 
     private void cover(Element parent, Item item) {
         Palette.Paint paint = paint(item);
-        Element path = sheet.path(parent, data(item), paint.fill(), paint.line(), FINE);
+        Element path = place(parent, item, paint.fill(), paint.line(), FINE);
         Sheet.set(path, "fill-opacity", "0.1");
         Sheet.set(path, "stroke-opacity", "0.7");
         Sheet.set(path, "stroke-dasharray", dashes(1.2, 0.8));
@@ -129,7 +131,7 @@ final class PlanPainter {
     private void pin(Element parent, Item item) {
         Palette.Paint paint = paint(item);
         String fill = item.member().part().family().equals(PIN) ? paint.fill() : paint.side();
-        sheet.path(parent, data(item), fill, Palette.PAPER, FINE);
+        place(parent, item, fill, Palette.PAPER, FINE);
     }
 
     private void marks(Element parent, Item item, String colour) {
@@ -144,23 +146,31 @@ final class PlanPainter {
         sheet.path(parent, data.toString(), "none", colour, FINE);
     }
 
-    private String data(Item item) {
+    /** Adds the item's outline where it stands in this state. */
+    private Element place(Element parent, Item item, String fill, String line, double width) {
+        Element path = sheet.path(parent, scene.outline(item.layer()), fill, line, width);
         Placement placement = scene.placed(item.index(), state);
-        PathData data = new PathData(Sheet.DECIMALS);
-        for (Region region : item.layer().regions()) {
-            for (Contour contour : region.contours()) {
-                data.add(contour.placed(placement));
-            }
+        if (!placement.equals(Placement.IDENTITY)) {
+            Sheet.set(path, "transform", transform(placement));
         }
-        return data.toString();
+        return path;
+    }
+
+    private static String transform(Placement placement) {
+        String turn = Decimals.of(-Math.toDegrees(placement.angle()), 5);
+        String shift = Decimals.of(placement.shift().x(), 5) + " " + Decimals.of(-placement.shift().y(), 5);
+        return "translate(" + shift + ") rotate(" + turn + ")";
     }
 
     private void leaves(LeafFamily family) {
         List<Integer> members = family.members();
+        if (members.isEmpty()) {
+            return;
+        }
         Part part = scene.assembly().members().get(members.get(0)).part();
         Palette.Paint paint = scene.palette().of(part);
         shape(part, paint);
-        Element group = sheet.group(sheet.root(), "leaves");
+        Element group = sheet.group(root, "leaves");
         for (int i = 0; i < members.size(); i++) {
             leaf(group, members.get(i), tint(i, members.size(), paint));
         }
@@ -175,7 +185,7 @@ final class PlanPainter {
                 members.size(),
                 reach);
         for (int i = 0; i < order.wedges().size(); i++) {
-            Element again = sheet.clipped(sheet.root(), new PathData(Sheet.DECIMALS).add(order.wedges().get(i)));
+            Element again = sheet.clipped(root, new PathData(Sheet.DECIMALS).add(order.wedges().get(i)));
             leaf(again, members.get(i), tint(i, members.size(), paint));
         }
     }
@@ -192,12 +202,11 @@ final class PlanPainter {
 
     /** The leaf as drawn, once: a soft edge that falls on the leaf beneath, then the leaf itself. */
     private void shape(Part part, Palette.Paint paint) {
-        Element defs = sheet.add(sheet.root(), "defs");
+        Element defs = sheet.add(root, "defs");
         Element shape = sheet.group(defs, "leaf");
-        PathData data = new PathData(Sheet.DECIMALS);
+        String data = scene.outline(Scene.widest(part));
         PathData edge = new PathData(Sheet.DECIMALS);
         for (Region region : Scene.widest(part).regions()) {
-            data.add(region);
             edge.add(region.outer());
         }
         for (double width : new double[] {1.5, 0.8}) {
@@ -205,16 +214,12 @@ final class PlanPainter {
             Sheet.set(shade, "stroke-opacity", "0.1");
         }
         String line = Sheet.number(FINE * sheet.unit());
-        sheet.add(shape, "path", "d", data.toString(), "stroke", paint.line(), "stroke-width", line);
+        sheet.add(shape, "path", "d", data, "stroke", paint.line(), "stroke-width", line);
     }
 
     private void leaf(Element parent, int member, String fill) {
         Placement placement = scene.placed(member, state);
-        String turn = Decimals.of(-Math.toDegrees(placement.angle()), 5);
-        String shift = Decimals.of(placement.shift().x(), 5) + " " + Decimals.of(-placement.shift().y(), 5);
-        sheet.add(
-                parent, "use", "xlink:href", "#leaf", "fill", fill, "transform",
-                "translate(" + shift + ") rotate(" + turn + ")");
+        sheet.add(parent, "use", "xlink:href", "#leaf", "fill", fill, "transform", transform(placement));
     }
 
     /** The edge of what must be clear, over everything. */

@@ -1,18 +1,30 @@
 package ringleaf.draw.view;
 
+import org.w3c.dom.Element;
+import ringleaf.draw.svg.PathData;
 import ringleaf.geom.Box;
+import ringleaf.geom.Path;
 import ringleaf.geom.Point;
+import ringleaf.part.View;
 
-/** The assembly seen from above in one state, at true scale. */
+/** The assembly seen from above in one state: the whole at true scale, or a window of it enlarged. */
 final class PlanView {
     private static final double TOP = 19;
     private static final double BOTTOM = 11;
     private static final double SIDE = 4;
+    private static final double LINE = 0.3;
+    /** Size of an enlarged window on paper, mm, and the enlargements to choose from. */
+    private static final double ENLARGED = 130;
+
+    private static final int[] SCALES = {2, 5, 10, 20, 50, 100};
 
     private PlanView() {}
 
-    static byte[] draw(Scene scene, String title, String view, int state, String caption) {
-        Box body = scene.box();
+    static byte[] draw(Scene scene, String title, View wanted, String said) {
+        String view = wanted.name();
+        Box body = wanted.window().orElse(scene.box());
+        int scale = wanted.window().isPresent() ? scale(body) : 1;
+        String caption = scale == 1 ? said : scale + ":1, " + said;
         double unit = Math.max(body.width(), body.height()) / 100;
         // Sizes of text follow from the unit alone; a sheet of any area tells them.
         Sheet measure = new Sheet(body, unit);
@@ -24,13 +36,52 @@ final class PlanView {
         double left = body.minX() - Math.max(notes.margin(false), 2 * unit) - SIDE * unit;
         double legendFoot = body.maxY() - Furniture.legendHeight(scene.parts(), unit);
         double bottom = Math.min(body.minY() - notes.foot() - BOTTOM * unit, legendFoot - SIDE * unit);
-        Sheet sheet = new Sheet(new Box(left, bottom, right, body.maxY() + TOP * unit), unit);
+        Sheet sheet = new Sheet(new Box(left, bottom, right, notes.top() + TOP * unit), unit, scale);
         sheet.paper(title + ", " + view, caption);
-        new PlanPainter(scene, sheet, state).paint();
+        Element ground = wanted.window().isPresent() ? window(sheet, body) : sheet.root();
+        new PlanPainter(scene, sheet, ground, wanted.state()).paint();
+        lines(sheet, ground, wanted);
         notes.paint(sheet);
         Furniture.legend(sheet, scene, new Point(legendX, body.maxY()));
         Furniture.title(sheet, title, view + (caption.isEmpty() ? "" : ": " + caption));
         Furniture.scaleBar(sheet);
         return sheet.toBytes();
+    }
+
+    /** The round enlargement that brings a window nearest to its usual size on paper. */
+    private static int scale(Box window) {
+        double wanted = ENLARGED / Math.max(window.width(), window.height());
+        int best = SCALES[0];
+        for (int scale : SCALES) {
+            best = Math.abs(scale - wanted) < Math.abs(best - wanted) ? scale : best;
+        }
+        return best;
+    }
+
+    /** A group that shows nothing outside the window, and its frame. */
+    private static Element window(Sheet sheet, Box box) {
+        String[] frame = {
+            "x", Sheet.number(box.minX()), "y", Sheet.number(-box.maxY()),
+            "width", Sheet.number(box.width()), "height", Sheet.number(box.height())
+        };
+        Element clip = sheet.add(sheet.root(), "clipPath", "id", "window");
+        sheet.add(clip, "rect", frame);
+        Element ground = sheet.add(sheet.root(), "g", "clip-path", "url(#window)");
+        Element edge = sheet.add(sheet.root(), "rect", frame);
+        Sheet.set(edge, "fill", "none");
+        Sheet.set(edge, "stroke", Palette.QUIET_INK);
+        Sheet.set(edge, "stroke-width", Sheet.number(LINE * sheet.unit()));
+        return ground;
+    }
+
+    private static void lines(Sheet sheet, Element ground, View view) {
+        if (view.lines().isEmpty()) {
+            return;
+        }
+        Element group = sheet.group(ground, "lines");
+        for (Path line : view.lines()) {
+            String data = new PathData(Sheet.DECIMALS).add(line).toString();
+            sheet.path(group, data, "none", Palette.SIGNAL, LINE);
+        }
     }
 }

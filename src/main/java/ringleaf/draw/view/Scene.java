@@ -1,9 +1,13 @@
 package ringleaf.draw.view;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import ringleaf.draw.svg.PathData;
 import ringleaf.geom.Box;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Region;
@@ -22,16 +26,18 @@ final class Scene {
     private final Set<Integer> leaves = new LinkedHashSet<>();
     private final Box body;
     private final double roof;
+    private final Map<Layer, String> outlines = new IdentityHashMap<>();
 
     Scene(Assembly assembly) {
         this.assembly = assembly;
-        Set<Part> distinct = new LinkedHashSet<>();
+        // By name: to compare outlines would cost more than to paint them.
+        Map<String, Part> distinct = new LinkedHashMap<>();
         for (Member member : assembly.members()) {
-            distinct.add(member.part());
+            distinct.putIfAbsent(member.part().name(), member.part());
         }
-        parts = new ArrayList<>(distinct);
+        parts = new ArrayList<>(distinct.values());
         palette = new Palette(parts);
-        if (assembly.leaves().isPresent()) {
+        if (assembly.leaves().isPresent() && !assembly.leaves().get().members().isEmpty()) {
             leaves.addAll(assembly.leaves().get().members());
         }
         body = body();
@@ -70,6 +76,20 @@ final class Scene {
 
     Placement placed(int member, int state) {
         return assembly.members().get(member).placed(assembly.motion(), state);
+    }
+
+    /** The path data of a layer as its part is drawn; written once for all views. */
+    String outline(Layer layer) {
+        String outline = outlines.get(layer);
+        if (outline == null) {
+            PathData data = new PathData(Sheet.DECIMALS);
+            for (Region region : layer.regions()) {
+                data.add(region);
+            }
+            outline = data.toString();
+            outlines.put(layer, outline);
+        }
+        return outline;
     }
 
     /** Whether a layer would hide the leaves, or what moves, from above. */

@@ -35,12 +35,18 @@ final class Sheet {
      * @param unit of text and margins, mm: a hundredth of the size of what is shown
      */
     Sheet(Box area, double unit) {
+        this(area, unit, 1);
+    }
+
+    /** The same, printed so many times as large as life. */
+    Sheet(Box area, double unit, int scale) {
         this.area = area;
         this.unit = unit;
         String width = number(area.width());
         String height = number(area.height());
         String viewBox = number(area.minX()) + " " + number(-area.maxY()) + " " + width + " " + height;
-        document = new SvgDocument(width + "mm", height + "mm", viewBox);
+        document = new SvgDocument(
+                number(scale * area.width()) + "mm", number(scale * area.height()) + "mm", viewBox);
         set(document.root(), "font-family", "Helvetica, Arial, sans-serif");
         set(document.root(), "stroke-linejoin", "round");
     }

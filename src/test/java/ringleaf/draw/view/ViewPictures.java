@@ -11,8 +11,8 @@ final class ViewPictures {
     public static void main(String[] args) throws Exception {
         Path folder = Files.createDirectories(Path.of(args[0]));
         for (int count : new int[] {12, 15}) {
-            Map<String, byte[]> views =
-                    AssemblyViews.all("Harbour light, shutter", new MadeUpShutter(count, 27).build(), s -> "ring " + s + "°, opening " + (64 - 2 * s) + " mm");
+            Map<String, byte[]> views = AssemblyViews.all(
+                    "Harbour light, shutter", new MadeUpShutter(count, 27).build(), state -> "state " + state);
             for (Map.Entry<String, byte[]> view : views.entrySet()) {
                 Files.write(folder.resolve(count + "-" + view.getKey() + ".svg"), view.getValue());
             }
