@@ -39,7 +39,7 @@ final class PlanView {
         Sheet sheet = new Sheet(new Box(left, bottom, right, notes.top() + TOP * unit), unit, scale);
         sheet.paper(title + ", " + view, caption);
         Element ground = wanted.window().isPresent() ? window(sheet, body) : sheet.root();
-        new PlanPainter(scene, sheet, ground, wanted.state()).paint();
+        new PlanPainter(scene, sheet, ground, wanted.state(), wanted.cut()).paint();
         lines(sheet, ground, wanted);
         notes.paint(sheet);
         Furniture.legend(sheet, scene, new Point(legendX, body.maxY()));

@@ -55,13 +55,13 @@ record BeltRun(BeltPath path, BeltChoice choice, double land, double first, int 
         pieces.add(new Line(end, end.plus(up)));
         pieces.add(new Line(end.plus(up), start.plus(up)));
         pieces.add(new Line(start.plus(up), start));
-        return drawn("belt-tooth", Region.of(new Contour(pieces)), zFrom, zTo);
+        return drawn("belt-tooth", count, Region.of(new Contour(pieces)), zFrom, zTo);
     }
 
     /** The band all round, without its teeth. */
     Part band(double zFrom, double zTo) {
         Region region = Region.of(path.beside(choice.belt().back()), path.beside(-land));
-        return drawn("belt", region, zFrom, zTo);
+        return drawn("belt", 1, region, zFrom, zTo);
     }
 
     /** The band on the first wheel and {@code beyond} mm of the spans beside it. */
@@ -72,7 +72,7 @@ record BeltRun(BeltPath path, BeltChoice choice, double land, double first, int 
         all.add(new Line(outer.get(outer.size() - 1).end(), inner.get(0).start()));
         all.addAll(inner);
         all.add(new Line(inner.get(inner.size() - 1).end(), outer.get(0).start()));
-        return drawn("belt", Region.of(new Contour(all)), zFrom, zTo);
+        return drawn("belt", 1, Region.of(new Contour(all)), zFrom, zTo);
     }
 
     private static List<Segment> open(Contour side, double beyond) {
@@ -83,9 +83,9 @@ record BeltRun(BeltPath path, BeltChoice choice, double land, double first, int 
         return List.of(before.part(1 - share, 1), pieces.get(0), after.part(0, share));
     }
 
-    private Part drawn(String name, Region region, double zFrom, double zTo) {
+    private Part drawn(String name, int quantity, Region region, double zFrom, double zTo) {
         return new Part(
-                name, "bought", 1, new Part.Source("bought", "belt " + choice.belt().name()),
+                name, "bought", quantity, new Part.Source("bought", "belt " + choice.belt().name()),
                 List.of(Layer.of(region, zFrom, zTo)), List.of(), "");
     }
 

@@ -18,7 +18,7 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
     static BeltSearch of(DriveSpec spec) {
         if (spec.beltTeeth().isPresent()) {
             int teeth = spec.beltTeeth().getAsInt();
-            DriveLayout layout = spec.fixed() ? DriveLayout.fixed(spec, teeth) : DriveLayout.movable(spec, teeth);
+            DriveLayout layout = spec.fixed() ? settled(spec, teeth) : DriveLayout.movable(spec, teeth);
             boolean stocked = spec.choice().belt().lengths().isEmpty()
                     || spec.choice().belt().lengths().contains(teeth);
             return new BeltSearch(layout, stocked, "");
@@ -71,6 +71,29 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
         return new BeltSearch(all.get(best), true, others.toString());
     }
 
+    /** Both pulleys fast and the idler in its place; null when that cannot be or the belt would run into itself. */
+    static DriveLayout settled(DriveSpec spec, int teeth) {
+        DriveLayout layout = DriveLayout.fixed(spec, teeth);
+        return layout != null && isOpen(spec, layout) ? layout : null;
+    }
+
+    /** Whether the belt runs into neither itself nor a wheel that it passes. */
+    static boolean isOpen(DriveSpec spec, DriveLayout layout) {
+        return DriveRoom.of(new DrivePlan(spec, new BeltSearch(layout, true, ""))).belt() > 0;
+    }
+
+    /** The distance at which a stocked belt would fit without slack, the nearest above the wanted one, in words. */
+    static String nearestFit(DriveSpec spec) {
+        for (int teeth : series(spec)) {
+            DriveLayout layout = DriveLayout.movable(spec, teeth);
+            if (layout != null && layout.distance() > spec.wanted()) {
+                return "at " + Words.number(Math.floor(100 * layout.distance()) / 100, 2) + " mm a belt of " + teeth
+                        + " teeth has next to no slack; a little less leaves an idler little to do";
+            }
+        }
+        return "another belt, or belt-teeth for one that is made to order";
+    }
+
     private static boolean isFree(DriveSpec spec, double distance) {
         return distance > reach(spec.driver()) + reach(spec.driven());
     }
@@ -98,7 +121,7 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
         DriveLayout first = null;
         StringBuilder others = new StringBuilder();
         for (int teeth : series(spec)) {
-            DriveLayout layout = DriveLayout.fixed(spec, teeth);
+            DriveLayout layout = settled(spec, teeth);
             if (layout == null) {
                 continue;
             }

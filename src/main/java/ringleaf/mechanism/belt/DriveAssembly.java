@@ -59,6 +59,9 @@ final class DriveAssembly {
         parts.add(bought("belt", 1, "belt " + spec.choice().belt().name() + ", " + plan.layout().beltTeeth() + " teeth, "
                 + Words.mm(spec.choice().width()) + " wide"));
         spec.servo().ifPresent(s -> parts.add(bought("servo", 1, s.name() + ", travel " + Words.degrees(s.travel(), 0))));
+        if (spec.plates() > 0) {
+            axles(parts);
+        }
         if (plates.packing() > 0) {
             parts.add(bought("packing", 2, Words.mm(plates.packing()) + " under the servo's ears"));
         }
@@ -68,6 +71,21 @@ final class DriveAssembly {
                     + Words.number(Math.ceil(length), 0) + " mm long, with nut"));
         }
         return parts;
+    }
+
+    /** Rods through the plates, for every wheel but one that sits on a servo. */
+    private void axles(List<Part> parts) {
+        double length = plan.top() + spec.plates() * (spec.plate().thickness() + spec.axialRoom());
+        List<Wheel> wheels = plan.path().wheels();
+        for (int i = spec.servo().isPresent() ? 1 : 0; i < wheels.size(); i++) {
+            Optional<PulleySpec> pulley = plan.pulley(i);
+            boolean main = i == 0 || i == plan.layout().driven();
+            double axle = main && pulley.isPresent()
+                    ? DrivePlates.axle(pulley.get())
+                    : plan.roller(wheels.get(i).name()).axle();
+            parts.add(bought(wheels.get(i).name() + "-axle", 1, "rod Ø" + Words.number(axle, 2) + ", at least "
+                    + Words.number(Math.ceil(length), 0) + " mm long"));
+        }
     }
 
     private static Part bought(String name, int quantity, String stock) {
@@ -172,10 +190,11 @@ final class DriveAssembly {
         double r = spec.driver().rim().pitchRadius() + spec.choice().belt().beltHeight() + pitch;
         Box near = new Box(-r, -r, r, r);
         int last = motion.states() - 1;
+        double cut = (plan.beltBottom() + plan.beltTop()) / 2;
         return List.of(
-                new View("start", 0, "", Optional.empty(), lines),
-                new View("end", last, "", Optional.empty(), lines),
-                new View("mesh", last / 2, "the belt on the driver, under way", Optional.of(near), lines));
+                new View("start", 0, "", Optional.empty(), lines, cut),
+                new View("end", last, "", Optional.empty(), lines, cut),
+                new View("mesh", last / 2, "the belt on the driver, under way", Optional.of(near), lines, cut));
     }
 
     private List<String> steps() {

@@ -181,9 +181,23 @@ final class DrivePlates {
         return Region.of(Shapes.obround(way.times(in()), way.times(-out()), radius));
     }
 
-    private static double axleRadius(PulleySpec pulley) {
+    /** Hole in a plate in which the pulley's axle turns: a round bore has its play already, others grip their axle. */
+    private double axleRadius(PulleySpec pulley) {
         Bore bore = pulley.body().bore();
-        return bore instanceof Bore.Round || bore instanceof Bore.Flatted ? bore.reach() : USUAL_AXLE / 2 + 0.1;
+        return bore instanceof Bore.Round ? bore.reach() : axle(pulley) / 2 + spec.plate().runningClearance() / 2;
+    }
+
+    /** Diameter of the axle that a pulley's bore takes. */
+    static double axle(PulleySpec pulley) {
+        Bore bore = pulley.body().bore();
+        if (bore instanceof Bore.Round) {
+            return 2 * bore.reach() - pulley.material().runningClearance();
+        }
+        return bore instanceof Bore.Flatted || bore instanceof Bore.Keyed ? 2 * boreRadius(bore) : USUAL_AXLE;
+    }
+
+    private static double boreRadius(Bore bore) {
+        return bore instanceof Bore.Keyed keyed ? keyed.diameter() / 2 : bore.reach();
     }
 
     /** From the servo's own frame (output at the origin, body towards +x) to its place. */

@@ -268,6 +268,15 @@ final class DriveReader {
             refuse(spec, touching);
             return null;
         }
+        if (!BeltSearch.isOpen(spec, search.best())) {
+            DriveRoom room = DriveRoom.of(new DrivePlan(spec, search));
+            problems.at(
+                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER : DriveFields.CENTRE_DISTANCE),
+                    "the belt runs into itself or a wheel at the " + room.beltAt() + ", " + Words.mm(-room.belt())
+                            + " deep",
+                    "move the wheels apart");
+            return null;
+        }
         return new Read(spec, search);
     }
 
@@ -294,8 +303,10 @@ final class DriveReader {
                     values.where(DriveFields.CENTRE_DISTANCE),
                     "no stocked belt " + spec.choice().belt().name() + " spans the wheels at " + Words.mm(at)
                             + ", which takes " + need
-                            + (spec.fixed() ? ", and leaves slack that the idler can take up" : ""),
-                    "another belt, another distance, or belt-teeth for one that is made to order");
+                            + (spec.fixed() ? ", and leaves no more slack than an idler can take up" : ""),
+                    spec.fixed()
+                            ? BeltSearch.nearestFit(spec)
+                            : "another belt, another distance, or belt-teeth for one that is made to order");
         }
     }
 
@@ -306,7 +317,7 @@ final class DriveReader {
         }
         int teeth = (int) Math.ceil(length / spec.choice().belt().pitch());
         for (int more = 0; spec.fixed() && more < 20; more++) {
-            if (DriveLayout.fixed(spec, teeth + more) != null) {
+            if (BeltSearch.settled(spec, teeth + more) != null) {
                 return "the nearest that works is " + (teeth + more);
             }
         }

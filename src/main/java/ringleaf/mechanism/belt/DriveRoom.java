@@ -32,8 +32,27 @@ record DriveRoom(
                 }
             }
         }
-        double belt = Double.POSITIVE_INFINITY;
-        String beltAt = "";
+        Nearest belt = beltRoom(plan);
+        Nearest obstacle = obstacleRoom(plan);
+        return new DriveRoom(pulleys, pulleysAt, belt.least, belt.at, obstacle.least, obstacle.at);
+    }
+
+    private static final class Nearest {
+        double least = Double.POSITIVE_INFINITY;
+        String at = "";
+
+        void offer(double distance, String place) {
+            if (distance < least) {
+                least = distance;
+                at = place;
+            }
+        }
+    }
+
+    private static Nearest beltRoom(DrivePlan plan) {
+        Nearest nearest = new Nearest();
+        List<Wheel> wheels = plan.path().wheels();
+        int n = wheels.size();
         double back = plan.spec().choice().belt().back();
         double teeth = plan.spec().choice().belt().pitchLine() + plan.spec().choice().belt().toothHeight();
         double thick = Math.max(back, teeth);
@@ -42,41 +61,42 @@ record DriveRoom(
             for (int i = 0; i < n; i++) {
                 if (i != s && i != (s + 1) % n) {
                     double d = Distances.distance(span, wheels.get(i).centre()) - plan.reach(i) - thick;
-                    if (d < belt) {
-                        belt = d;
-                        beltAt = "span after " + wheels.get(s).name() + " and " + wheels.get(i).name();
-                    }
+                    nearest.offer(d, "span after " + wheels.get(s).name() + " and " + wheels.get(i).name());
                 }
             }
             for (int t = s + 1; t < n; t++) {
-                double d = Distances.between(span, plan.path().span(t)).distance() - 2 * teeth;
-                boolean neighbours = t == s + 1 || s == 0 && t == n - 1;
-                if (!neighbours && d < belt || n == 2 && d < belt) {
-                    belt = d;
-                    beltAt = "spans after " + wheels.get(s).name() + " and " + wheels.get(t).name();
+                boolean next = t == s + 1;
+                boolean last = s == 0 && t == n - 1;
+                // spans that leave one wheel come together only where it is wrapped by more than half
+                boolean open = (!next || plan.path().wrap(t) < Math.PI) && (!last || plan.path().wrap(0) < Math.PI);
+                if ((next || last) && open) {
+                    continue;
                 }
+                boolean outside = next && !wheels.get(t).inside() || last && !next && !wheels.get(0).inside();
+                double sides = outside ? 2 * back : 2 * thick;
+                double d = Distances.between(span, plan.path().span(t)).distance() - sides;
+                nearest.offer(d, "spans after " + wheels.get(s).name() + " and " + wheels.get(t).name());
             }
         }
-        double obstacle = Double.POSITIVE_INFINITY;
-        String obstacleAt = "";
+        return nearest;
+    }
+
+    private static Nearest obstacleRoom(DrivePlan plan) {
+        Nearest nearest = new Nearest();
         Region region = plan.belt();
+        List<Wheel> wheels = plan.path().wheels();
         List<DriveSpec.Obstacle> obstacles = plan.spec().obstacles();
         for (int k = 0; k < obstacles.size(); k++) {
             DriveSpec.Obstacle o = obstacles.get(k);
-            double d = Distances.between(Region.disc(o.centre(), o.diameter() / 2), region).distance();
-            if (d < obstacle) {
-                obstacle = d;
-                obstacleAt = "obstacle " + (k + 1) + " and belt";
-            }
-            for (int i = 0; i < n; i++) {
-                d = wheels.get(i).centre().distance(o.centre()) - plan.reach(i) - o.diameter() / 2;
-                if (d < obstacle) {
-                    obstacle = d;
-                    obstacleAt = "obstacle " + (k + 1) + " and " + wheels.get(i).name();
-                }
+            String name = "obstacle " + (k + 1) + " and ";
+            nearest.offer(
+                    Distances.between(Region.disc(o.centre(), o.diameter() / 2), region).distance(), name + "belt");
+            for (int i = 0; i < wheels.size(); i++) {
+                double d = wheels.get(i).centre().distance(o.centre()) - plan.reach(i) - o.diameter() / 2;
+                nearest.offer(d, name + wheels.get(i).name());
             }
         }
-        return new DriveRoom(pulleys, pulleysAt, belt, beltAt, obstacle, obstacleAt);
+        return nearest;
     }
 
     /** The least of all. */

@@ -130,10 +130,11 @@ public final class Pulley implements Kind {
         double r = spec.rim().pitchRadius();
         Box near = new Box(r - 2.2 * pitch, -2 * pitch, r + 1.2 * pitch, 1.4 * pitch);
         int half = (motion.states() - 1) / 2;
+        double cut = (band.zFrom() + band.zTo()) / 2;
         return List.of(
-                new View("seated", 0, "a tooth seated on the right", Optional.empty(), lines),
-                new View("rolling", half, "half a pitch on", Optional.empty(), lines),
-                new View("groove", half, "the tooth as it rolls on", Optional.of(near), lines));
+                new View("seated", 0, "a tooth seated on the right", Optional.empty(), lines, cut),
+                new View("rolling", half, "half a pitch on", Optional.empty(), lines, cut),
+                new View("groove", half, "the tooth as it rolls on", Optional.of(near), lines, cut));
     }
 
     private static List<Callout> callouts(PulleySpec spec) {
