@@ -80,19 +80,18 @@ final class Arrangement {
         }
         List<Point> found = new ArrayList<>(2);
         for (int i = 0; i < n; i++) {
-            int own = i;
-            tree.query(boxes[i], item -> {
+            for (Object item : tree.query(boxes[i])) {
                 int other = (Integer) item;
-                if (other > own) {
+                if (other > i) {
                     found.clear();
-                    Intersections.crossings(pieces.get(own), pieces.get(other), touch, found);
+                    Intersections.crossings(pieces.get(i), pieces.get(other), touch, found);
                     for (Point p : found) {
                         int node = nodes.at(p);
-                        addCut(cuts.get(own), node);
+                        addCut(cuts.get(i), node);
                         addCut(cuts.get(other), node);
                     }
                 }
-            });
+            }
         }
         cutAtNearNodes(tree, cuts);
         for (int i = 0; i < n; i++) {
@@ -103,14 +102,13 @@ final class Arrangement {
     /** Ends and crossings of others that lie on a piece cut it too; so pieces on one carrier get common nodes. */
     private void cutAtNearNodes(STRtree tree, List<List<Integer>> cuts) {
         for (int node = 0; node < nodes.size(); node++) {
-            int own = node;
             Point p = nodes.point(node);
-            tree.query(new Envelope(p.x(), p.x(), p.y(), p.y()), item -> {
+            for (Object item : tree.query(new Envelope(p.x(), p.x(), p.y(), p.y()))) {
                 int i = (Integer) item;
                 if (Distances.distance(pieces.get(i), p) <= touch) {
-                    addCut(cuts.get(i), own);
+                    addCut(cuts.get(i), node);
                 }
-            });
+            }
         }
     }
 
@@ -157,8 +155,12 @@ final class Arrangement {
         // two nodes side by side on the piece: a link shorter than the snap keeps the chain whole
         boolean link = next <= share || piece instanceof Arc && tiny;
         Segment part = link ? new Line(start, end) : piece.part(share, next).withEnds(start, end);
-        List<Edge> known = byEnds.computeIfAbsent(
-                ((long) Math.min(from, to) << 32) | Math.max(from, to), k -> new ArrayList<>(1));
+        long ends = ((long) Math.min(from, to) << 32) | Math.max(from, to);
+        List<Edge> known = byEnds.get(ends);
+        if (known == null) {
+            known = new ArrayList<>(1);
+            byEnds.put(ends, known);
+        }
         for (Edge edge : known) {
             int runs = edge.along(part, from, to, 2 * snap);
             if (runs != 0) {

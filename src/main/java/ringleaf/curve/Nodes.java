@@ -48,7 +48,12 @@ final class Nodes {
             return best;
         }
         points.add(p);
-        grid.computeIfAbsent(key(column, row), k -> new ArrayList<>(1)).add(points.size() - 1);
+        List<Integer> here = grid.get(key(column, row));
+        if (here == null) {
+            here = new ArrayList<>(1);
+            grid.put(key(column, row), here);
+        }
+        here.add(points.size() - 1);
         return points.size() - 1;
     }
 

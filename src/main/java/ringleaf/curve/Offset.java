@@ -25,6 +25,7 @@ public final class Offset {
     private final STRtree tree = new STRtree();
     private final Region region;
     private final double distance;
+    private final Rays rays;
 
     private Offset(Region region, double distance) {
         this.region = region;
@@ -36,6 +37,7 @@ public final class Offset {
                 source.add(segment);
             }
         }
+        rays = new Rays(source, Point.polar(1, Faces.ASKEW));
     }
 
     /**
@@ -60,7 +62,12 @@ public final class Offset {
         }
         List<Segment> all = new ArrayList<>(raw);
         all.addAll(offset.source);
-        return Overlay.settled(all, touch -> offset.kept(Arrangement.of(raw, operands, touch)));
+        return Overlay.settled(all, new Overlay.Work() {
+            @Override
+            public List<Region> with(double touch) {
+                return offset.kept(Arrangement.of(raw, operands, touch));
+            }
+        });
     }
 
     private List<Region> kept(Arrangement arrangement) {
@@ -69,7 +76,7 @@ public final class Offset {
         for (Edge edge : arrangement.edges()) {
             Point middle = edge.segment.pointAt(0.5);
             // the side matters too: about a point where two contours touch, an arc may lie on the far side
-            if (isAtDistance(middle, 2 * snap) && Winding.of(region, middle) > 0 == distance < 0) {
+            if (isAtDistance(middle, 2 * snap) && rays.winding(middle) > 0 == distance < 0) {
                 kept.add(Chain.of(edge, edge.first > 0));
             }
         }

@@ -40,13 +40,15 @@ final class Spoke {
 
     /** Sorts counter-clockwise. Pieces that leave in nearly one direction are compared where both still reach. */
     static void sort(List<Spoke> spokes) {
-        spokes.sort((a, b) -> Double.compare(a.angle, b.angle));
+        for (int i = 1; i < spokes.size(); i++) {
+            for (int j = i; j > 0 && spokes.get(j).angle < spokes.get(j - 1).angle; j--) {
+                Collections.swap(spokes, j, j - 1);
+            }
+        }
         turnToWidestGap(spokes);
         for (int i = 1; i < spokes.size(); i++) {
             for (int j = i; j > 0 && spokes.get(j).isBefore(spokes.get(j - 1)); j--) {
-                Spoke later = spokes.get(j - 1);
-                spokes.set(j - 1, spokes.get(j));
-                spokes.set(j, later);
+                Collections.swap(spokes, j, j - 1);
             }
         }
     }

@@ -35,7 +35,7 @@ public final class Winding {
         return sum;
     }
 
-    /** Signed crossings of the ray from {@code p} in the direction (dx, dy); only their sum over a closed chain counts. */
+    /** Signed crossings of the ray from {@code p} towards (dx, dy); only the sum over a closed chain has a meaning. */
     static int crossings(Segment segment, Point p, double dx, double dy) {
         double px = p.x();
         double py = p.y();

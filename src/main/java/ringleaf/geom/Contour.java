@@ -1,7 +1,6 @@
 package ringleaf.geom;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 
 /** A closed chain of pieces; each ends on the very point value at which the next begins. A circle is one arc. */
@@ -54,7 +53,11 @@ public record Contour(List<Segment> segments) {
 
     /** Signed area, mm², positive when counter-clockwise; exact to rounding. */
     public double area() {
-        return segments.stream().mapToDouble(Segment::areaTerm).sum();
+        double sum = 0;
+        for (Segment segment : segments) {
+            sum += segment.areaTerm();
+        }
+        return sum;
     }
 
     public boolean isCounterClockwise() {
@@ -62,7 +65,11 @@ public record Contour(List<Segment> segments) {
     }
 
     public double length() {
-        return segments.stream().mapToDouble(Segment::length).sum();
+        double sum = 0;
+        for (Segment segment : segments) {
+            sum += segment.length();
+        }
+        return sum;
     }
 
     /** Centre of the enclosed area. */
@@ -75,12 +82,18 @@ public record Contour(List<Segment> segments) {
     }
 
     public Box box() {
-        return segments.stream().map(Segment::box).reduce(Box::union).orElseThrow();
+        Box box = segments.get(0).box();
+        for (Segment segment : segments) {
+            box = box.union(segment.box());
+        }
+        return box;
     }
 
     public Contour reversed() {
-        List<Segment> back = new ArrayList<>(segments.stream().map(Segment::reversed).toList());
-        Collections.reverse(back);
+        List<Segment> back = new ArrayList<>(segments.size());
+        for (int i = segments.size() - 1; i >= 0; i--) {
+            back.add(segments.get(i).reversed());
+        }
         return new Contour(back);
     }
 
@@ -95,10 +108,18 @@ public record Contour(List<Segment> segments) {
     }
 
     public Contour placed(Placement placement) {
-        return new Contour(segments.stream().map(s -> s.placed(placement)).toList());
+        List<Segment> placed = new ArrayList<>(segments.size());
+        for (Segment segment : segments) {
+            placed.add(segment.placed(placement));
+        }
+        return new Contour(placed);
     }
 
     public Contour mirrored(Mirror mirror) {
-        return new Contour(segments.stream().map(s -> s.mirrored(mirror)).toList());
+        List<Segment> mirrored = new ArrayList<>(segments.size());
+        for (Segment segment : segments) {
+            mirrored.add(segment.mirrored(mirror));
+        }
+        return new Contour(mirrored);
     }
 }

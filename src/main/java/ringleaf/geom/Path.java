@@ -1,7 +1,6 @@
 package ringleaf.geom;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 
 /** An open chain of pieces, each starting where the one before ended, on the same point value. */
@@ -31,24 +30,42 @@ public record Path(List<Segment> segments) {
     }
 
     public double length() {
-        return segments.stream().mapToDouble(Segment::length).sum();
+        double sum = 0;
+        for (Segment segment : segments) {
+            sum += segment.length();
+        }
+        return sum;
     }
 
     public Box box() {
-        return segments.stream().map(Segment::box).reduce(Box::union).orElseThrow();
+        Box box = segments.get(0).box();
+        for (Segment segment : segments) {
+            box = box.union(segment.box());
+        }
+        return box;
     }
 
     public Path reversed() {
-        List<Segment> back = new ArrayList<>(segments.stream().map(Segment::reversed).toList());
-        Collections.reverse(back);
+        List<Segment> back = new ArrayList<>(segments.size());
+        for (int i = segments.size() - 1; i >= 0; i--) {
+            back.add(segments.get(i).reversed());
+        }
         return new Path(back);
     }
 
     public Path placed(Placement placement) {
-        return new Path(segments.stream().map(s -> s.placed(placement)).toList());
+        List<Segment> placed = new ArrayList<>(segments.size());
+        for (Segment segment : segments) {
+            placed.add(segment.placed(placement));
+        }
+        return new Path(placed);
     }
 
     public Path mirrored(Mirror mirror) {
-        return new Path(segments.stream().map(s -> s.mirrored(mirror)).toList());
+        List<Segment> mirrored = new ArrayList<>(segments.size());
+        for (Segment segment : segments) {
+            mirrored.add(segment.mirrored(mirror));
+        }
+        return new Path(mirrored);
     }
 }

@@ -10,7 +10,11 @@ import java.util.List;
 public record Region(Contour outer, List<Contour> holes) {
     public Region {
         outer = outer.counterClockwise();
-        holes = holes.stream().map(Contour::clockwise).toList();
+        List<Contour> clockwise = new ArrayList<>(holes.size());
+        for (Contour hole : holes) {
+            clockwise.add(hole.clockwise());
+        }
+        holes = List.copyOf(clockwise);
     }
 
     public static Region of(Contour outer, Contour... holes) {
@@ -41,12 +45,20 @@ public record Region(Contour outer, List<Contour> holes) {
 
     /** Net area, mm²: the outer's less the holes'. */
     public double area() {
-        return contours().stream().mapToDouble(Contour::area).sum();
+        double sum = outer.area();
+        for (Contour hole : holes) {
+            sum += hole.area();
+        }
+        return sum;
     }
 
     /** Length of all contours, mm. */
     public double perimeter() {
-        return contours().stream().mapToDouble(Contour::length).sum();
+        double sum = outer.length();
+        for (Contour hole : holes) {
+            sum += hole.length();
+        }
+        return sum;
     }
 
     public Point centroid() {
@@ -62,14 +74,18 @@ public record Region(Contour outer, List<Contour> holes) {
     }
 
     public Region placed(Placement placement) {
-        return new Region(
-                outer.placed(placement),
-                holes.stream().map(h -> h.placed(placement)).toList());
+        List<Contour> placed = new ArrayList<>(holes.size());
+        for (Contour hole : holes) {
+            placed.add(hole.placed(placement));
+        }
+        return new Region(outer.placed(placement), placed);
     }
 
     public Region mirrored(Mirror mirror) {
-        return new Region(
-                outer.mirrored(mirror),
-                holes.stream().map(h -> h.mirrored(mirror)).toList());
+        List<Contour> mirrored = new ArrayList<>(holes.size());
+        for (Contour hole : holes) {
+            mirrored.add(hole.mirrored(mirror));
+        }
+        return new Region(outer.mirrored(mirror), mirrored);
     }
 }

@@ -25,13 +25,15 @@ public sealed interface Requirement {
     /** The members stay inside {@code room} with {@code clearance} at every state. */
     record StaysInside(String check, List<Integer> members, Region room, double clearance) implements Requirement {}
 
-    /**
-     * A round pin that rides on one member stays within a hole of another with at least {@code clearance} all round
-     * at every state.
-     */
-    record PinInHole(
-            String check, int pinMember, Point pin, double pinRadius, int holeMember, Contour hole, double clearance)
-            implements Requirement {}
+    /** Round pins stay within their holes with at least {@code clearance} all round at every state. */
+    record PinInHole(String check, List<Fit> fits, double clearance) implements Requirement {
+        public PinInHole {
+            fits = List.copyOf(fits);
+        }
+    }
+
+    /** A round pin that rides on one member, and the hole of another in which it must stay. */
+    record Fit(int pinMember, Point pin, double pinRadius, int holeMember, Contour hole) {}
 
     /**
      * Members that share a height and do not move as one stay {@code least} apart at every state, except for the

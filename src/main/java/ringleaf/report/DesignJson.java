@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.util.Separators;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import ringleaf.draw.PlainText;
@@ -31,13 +32,20 @@ public final class DesignJson {
         this.json = json;
     }
 
+    /** The file of a run that writes nothing else, UTF-8. */
+    public static byte[] write(String version, String title, List<MechanismReport> mechanisms) {
+        return write(version, title, mechanisms, List.of());
+    }
+
     /**
      * The file, UTF-8.
      *
      * @param version of ringleaf
      * @param title of the spec
+     * @param files all other files of the run, relative to the output folder
      */
-    public static byte[] write(String version, String title, List<MechanismReport> mechanisms) {
+    public static byte[] write(
+            String version, String title, List<MechanismReport> mechanisms, Collection<String> files) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(16384);
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         Separators separators = Separators.createDefaultInstance()
@@ -48,7 +56,7 @@ public final class DesignJson {
         printer.indentArraysWith(indenter);
         try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
             json.setPrettyPrinter(printer);
-            new DesignJson(json).all(version, title, mechanisms);
+            new DesignJson(json).all(version, title, mechanisms, files);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -56,7 +64,8 @@ public final class DesignJson {
         return bytes.toByteArray();
     }
 
-    private void all(String version, String title, List<MechanismReport> mechanisms) throws IOException {
+    private void all(String version, String title, List<MechanismReport> mechanisms, Collection<String> files)
+            throws IOException {
         json.writeStartObject();
         text("ringleaf", version);
         text("title", title);
@@ -68,6 +77,7 @@ public final class DesignJson {
             json.writeEndObject();
         }
         json.writeEndObject();
+        lines("files", files);
         json.writeEndObject();
     }
 
@@ -184,7 +194,7 @@ public final class DesignJson {
         }
     }
 
-    private void lines(String key, List<String> lines) throws IOException {
+    private void lines(String key, Collection<String> lines) throws IOException {
         if (lines.isEmpty()) {
             return;
         }

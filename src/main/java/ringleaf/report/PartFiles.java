@@ -33,12 +33,12 @@ public final class PartFiles {
     /**
      * Adds the files {@code parts/<mechanism>-<part>.svg} and {@code .dxf} to the set.
      *
-     * @return by name of part, the paths that were added; what is bought or has no outline has none
+     * @return by name of part, the paths that were added; what has no outline has none
      */
     public static Map<String, List<String>> add(Design design, Wanted wanted, FileSet files) {
         Map<String, List<String>> paths = new LinkedHashMap<>();
         for (Part part : design.parts()) {
-            if (part.layers().isEmpty() || part.source().isBought()) {
+            if (!part.isDrawn()) {
                 continue;
             }
             Drawing drawing = PartDrawing.of(part, wanted.drawing());

@@ -222,8 +222,19 @@ public record ToothForm(
      * one makes them thinner. With 0 it is the peaking limit.
      */
     public static double shiftForTip(BasicRack rack, int teeth, double thickness) {
+        // Many teeth shifted far inwards are pointed as well: the limit sought lies above the middle of the range.
         double low = rack.dedendum() - rack.addendum() - teeth / 2.0 * (1 - Math.cos(rack.pressureAngle()));
+        low = Math.max(low, Math.min(0, leastThick(rack, teeth, thickness)));
         return new BrentSolver(1e-15, 1e-14)
                 .solve(300, x -> of(1, teeth, x, 0, rack).tipThickness() - thickness, low, teeth);
+    }
+
+    /** A shift, from 0 downwards, at which the tip is still thicker than asked for, or a low one where none is. */
+    private static double leastThick(BasicRack rack, int teeth, double thickness) {
+        double shift = 0;
+        while (shift > -teeth && of(1, teeth, shift, 0, rack).tipThickness() <= thickness) {
+            shift -= 0.25;
+        }
+        return shift;
     }
 }

@@ -35,7 +35,7 @@ final class Leaves {
         return shapes.get(leaf);
     }
 
-    /** Whether each leaf is the first one turned about the origin by its share of a full turn. */
+    /** Whether each leaf is the first one turned about the origin by its share of a full turn, either way round. */
     boolean alike() {
         return alike;
     }
@@ -60,17 +60,21 @@ final class Leaves {
         Placement first = pose.members[members.get(0)];
         Shape drawn = scene.slabs.get(scene.firstSlab(members.get(0))).drawn;
         Point probe = new Point(drawn.maxX, drawn.maxY);
-        // A turned copy may stray by the hair at the size of the part without being told apart.
+        // A turned copy may stray by this much at the size of the part without being told apart.
         double slack = scene.tolerance * 1e-3;
-        for (int k = 1; k < members.size(); k++) {
-            Placement turned = first.then(Placement.turn(k * Angles.TURN / members.size()));
-            Placement own = pose.members[members.get(k)];
-            if (scene.assembly.members().get(members.get(k)).part() != part
-                    || own.apply(Point.ORIGIN).distance(turned.apply(Point.ORIGIN)) > slack
-                    || own.apply(probe).distance(turned.apply(probe)) > slack) {
-                return false;
+        for (int way = 1; way >= -1; way -= 2) {
+            boolean all = true;
+            for (int k = 1; k < members.size() && all; k++) {
+                Placement turned = first.then(Placement.turn(way * k * Angles.TURN / members.size()));
+                Placement own = pose.members[members.get(k)];
+                all = scene.assembly.members().get(members.get(k)).part() == part
+                        && own.apply(Point.ORIGIN).distance(turned.apply(Point.ORIGIN)) <= slack
+                        && own.apply(probe).distance(turned.apply(probe)) <= slack;
+            }
+            if (all) {
+                return true;
             }
         }
-        return true;
+        return false;
     }
 }

@@ -64,7 +64,7 @@ final class Nearest {
     void between(Piece a, Piece b) {
         double gx = Math.max(a.minX - b.maxX, b.minX - a.maxX);
         double gy = Math.max(a.minY - b.maxY, b.minY - a.maxY);
-        if (gx >= distance || gy >= distance || Piece.gap(a, b) >= distance) {
+        if (gx >= distance || gy >= distance || Piece.gap(a, b) >= distance || offCircle(a, b) || offCircle(b, a)) {
             return;
         }
         ends(a, b);
@@ -80,6 +80,27 @@ final class Nearest {
         } else if (!a.isLine() || !b.isLine()) {
             foot(a.isLine() ? a : b, a.isLine() ? b : a);
         }
+    }
+
+    /** Whether the box of a piece lies so far inside or outside an arc's circle that nothing nearer can be found. */
+    private boolean offCircle(Piece arc, Piece other) {
+        if (arc.isLine()) {
+            return false;
+        }
+        double left = other.minX - arc.cx;
+        double right = other.maxX - arc.cx;
+        double low = other.minY - arc.cy;
+        double high = other.maxY - arc.cy;
+        double outX = Math.max(0, Math.max(left, -right));
+        double outY = Math.max(0, Math.max(low, -high));
+        double beyond = arc.r + distance;
+        if (outX * outX + outY * outY >= beyond * beyond) {
+            return true;
+        }
+        double within = arc.r - distance;
+        double farX = Math.max(-left, right);
+        double farY = Math.max(-low, high);
+        return within > 0 && farX * farX + farY * farY <= within * within;
     }
 
     /** Looks at the distance of a point from a piece. */

@@ -30,6 +30,8 @@ final class Necks {
     private final Piece[] pieces;
     /** Area terms of the segments before each index, mm². */
     private final double[] area;
+    /** Lengths of the segments before each index, mm. */
+    private final double[] run;
 
     private final double web;
     private final double tolerance;
@@ -41,9 +43,11 @@ final class Necks {
         int n = segments.size();
         pieces = new Piece[n];
         area = new double[n + 1];
+        run = new double[n + 1];
         for (int i = 0; i < n; i++) {
             pieces[i] = Piece.of(segments.get(i));
             area[i + 1] = area[i] + segments.get(i).areaTerm();
+            run[i + 1] = run[i] + segments.get(i).length();
         }
     }
 
@@ -104,6 +108,13 @@ final class Necks {
         if (j - i < 2 || j - i > n - 2) {
             return;
         }
+        // A run this short encloses, with the thin place, less than a circle of the web's width: no contour of a given
+        // length encloses more than a circle does.
+        double between = run[j + 1] - run[i];
+        if (Math.min(between, run[n] - run[j] + run[i + 1]) + web <= Math.PI * web
+                || Piece.gap(pieces[i], pieces[j]) >= web) {
+            return;
+        }
         Nearest nearest = new Nearest(web - tolerance);
         nearest.between(pieces[i], pieces[j]);
         if (nearest.distance >= web - tolerance) {
@@ -113,13 +124,11 @@ final class Necks {
         Point middle = nearest.middle();
         Point from = pieces[i].nearestTo(middle.x(), middle.y());
         Point to = pieces[j].nearestTo(middle.x(), middle.y());
-        if (nearest.distance > tolerance && !shape.contains(middle.x(), middle.y())) {
-            return;
-        }
         Thin thin = new Thin(nearest.distance, from, to, i, j);
         double beyond = Math.abs(cutOff(thin));
         double all = Math.abs(area[n]);
-        if (Math.min(beyond, Math.abs(all - beyond)) > Math.PI / 4 * web * web) {
+        if (Math.min(beyond, Math.abs(all - beyond)) > Math.PI / 4 * web * web
+                && (nearest.distance <= tolerance || shape.contains(middle.x(), middle.y()))) {
             found.add(thin);
         }
     }

@@ -1,35 +1,47 @@
 package ringleaf.verify;
 
+import java.util.ArrayList;
 import java.util.List;
-import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Finding;
 import ringleaf.part.Requirement;
 
-/** A round pin stays within a hole of another member; exact on lines and arcs. */
+/** Round pins stay within holes of other members; exact on lines and arcs. */
 final class PinCheck extends Check {
     private final Requirement.PinInHole required;
-    private final Shape hole;
+    private final List<Shape> holes = new ArrayList<>();
 
     PinCheck(Scene scene, Requirement.PinInHole required) {
         super(scene);
         this.required = required;
-        Contour edge = required.hole();
-        this.hole = Shape.of(Region.of(edge));
+        for (Requirement.Fit fit : required.fits()) {
+            holes.add(Shape.of(Region.of(fit.hole())));
+        }
     }
 
     @Override
     Measure measure(Pose pose, Figures figures) {
-        Placement pinMoved = pose.bodies[body(required.pinMember())];
-        Placement holeMoved = pose.bodies[body(required.holeMember())];
-        Point here = pinMoved.apply(required.pin());
+        Measure worst = null;
+        for (int i = 0; i < holes.size(); i++) {
+            Measure one = measure(pose, required.fits().get(i), holes.get(i));
+            if (worst == null || one.margin() < worst.margin() - scene.hair) {
+                worst = one;
+            }
+        }
+        return worst;
+    }
+
+    private Measure measure(Pose pose, Requirement.Fit fit, Shape hole) {
+        Placement pinMoved = pose.bodies[body(fit.pinMember())];
+        Placement holeMoved = pose.bodies[body(fit.holeMember())];
+        Point here = pinMoved.apply(fit.pin());
         Point inHole = holeMoved.inverse().apply(here);
         double edge = hole.distanceFromOutline(inHole.x(), inHole.y());
         boolean inside = hole.contains(inHole.x(), inHole.y());
-        double room = (inside ? edge : -edge) - required.pinRadius();
-        Place place = new Place(both(required.pinMember(), required.holeMember()), here);
+        double room = (inside ? edge : -edge) - fit.pinRadius();
+        Place place = new Place(both(fit.pinMember(), fit.holeMember()), here);
         return new Measure(pose.state, room - required.clearance(), room, required.clearance(), place);
     }
 
@@ -40,11 +52,11 @@ final class PinCheck extends Check {
     @Override
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, scene.hair);
-        String pin = "The " + name(required.pinMember()) + " in its hole of the " + name(required.holeMember());
-        String message = worst.value() < -scene.tolerance
-                ? pin + " stands " + Words.mm(-worst.value()) + " over the edge"
-                : pin + " has " + Words.mm(Math.max(0, worst.value())) + " all round and needs "
-                        + Words.mm(worst.limit());
-        findings.add(finding(required.check(), worst, "mm", message));
+        String most = worst.value() < -scene.tolerance
+                ? "stands " + Words.mm(-worst.value()) + " over the edge"
+                : "has " + Words.mm(Math.max(0, worst.value())) + " all round and needs " + Words.mm(worst.limit());
+        int count = holes.size();
+        String pins = count == 1 ? "The pin in its hole " : "Of " + count + " pins in their holes the tightest ";
+        findings.add(finding(required.check(), worst, "mm", pins + most));
     }
 }

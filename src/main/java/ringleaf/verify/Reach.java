@@ -6,6 +6,8 @@ import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import ringleaf.geom.Point;
@@ -51,8 +53,7 @@ record Reach(double distance, Point at) {
             return null;
         }
         double fine = tolerance / 4;
-        Geometry shared =
-                OverlayNGRobust.overlay(Chords.lean(a, fine), Chords.lean(b, fine), OverlayNG.INTERSECTION);
+        Geometry shared = intersection(Chords.lean(a, fine), Chords.lean(b, fine));
         if (shared.isEmpty() || shared.buffer(-tolerance / 2).isEmpty()) {
             return null;
         }
@@ -65,6 +66,15 @@ record Reach(double distance, Point at) {
             }
         }
         return deepest == null || -deepest.distance <= tolerance ? null : deepest;
+    }
+
+    /** Chords can cross where an outline is thinner than they are coarse; such outlines are set right first. */
+    private static Geometry intersection(Geometry a, Geometry b) {
+        try {
+            return OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
+        } catch (TopologyException crossed) {
+            return OverlayNGRobust.overlay(GeometryFixer.fix(a), GeometryFixer.fix(b), OverlayNG.INTERSECTION);
+        }
     }
 
     /** The width of a sliver: how far from one outline the other's corners stand in it. */

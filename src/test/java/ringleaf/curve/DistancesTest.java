@@ -23,14 +23,14 @@ class DistancesTest {
     @Test
     void pieceToPieceAgreesWithFineChords() {
         Random random = new Random(11);
-        Tolerance fine = new Tolerance(1e-5);
-        for (int i = 0; i < 1500; i++) {
+        Tolerance fine = new Tolerance(1e-4);
+        for (int i = 0; i < 600; i++) {
             Segment a = IntersectionsTest.any(random);
             Segment b = IntersectionsTest.any(random);
             Gap gap = Distances.between(a, b);
             LineString flatA = Flattening.lineString(Path.of(a), fine);
             LineString flatB = Flattening.lineString(Path.of(b), fine);
-            assertThat(gap.distance()).as("case " + i).isCloseTo(flatA.distance(flatB), within(5e-5));
+            assertThat(gap.distance()).as("case " + i).isCloseTo(flatA.distance(flatB), within(3e-4));
             assertThat(gap.onFirst().distance(gap.onSecond())).isCloseTo(gap.distance(), within(1e-12));
             assertThat(Distances.distance(a, gap.onFirst())).isCloseTo(0, within(1e-9));
             assertThat(Distances.distance(b, gap.onSecond())).isCloseTo(0, within(1e-9));
@@ -67,7 +67,7 @@ class DistancesTest {
     @Test
     void containmentAgreesWithFineChordsAwayFromTheEdge() {
         Tolerance fine = new Tolerance(1e-4);
-        for (long seed = 1; seed <= 60; seed++) {
+        for (long seed = 1; seed <= 30; seed++) {
             Random random = new Random(seed);
             RandomShapes shapes = new RandomShapes(seed, seed % 2 == 0);
             for (Region region : Overlay.union(shapes.some(1, 3))) {

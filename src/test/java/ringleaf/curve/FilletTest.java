@@ -92,6 +92,28 @@ class FilletTest {
         assertThat(Fillet.of(lens.outer(), 1.2, p -> true).left()).hasSize(2);
     }
 
+    @Test
+    void roundedCornersOfRandomOutlinesAreSmoothAndTheOthersAreTold() {
+        for (long seed = 1; seed <= 30; seed++) {
+            RandomShapes shapes = new RandomShapes(seed, seed % 2 == 0);
+            for (Region region : Overlay.union(shapes.some(1, 4))) {
+                for (Contour contour : region.contours()) {
+                    for (double radius : new double[] {0.02, 0.3}) {
+                        Fillet.Rounded rounded = Fillet.of(contour, radius, p -> true);
+                        checkTangentBut(rounded.contour(), rounded.left().size());
+                        double most = contour.segments().size() * Math.PI * radius * contour.length();
+                        assertThat(Math.abs(rounded.contour().area() - contour.area()))
+                                .as("seed " + seed)
+                                .isLessThanOrEqualTo(most);
+                        // told in the other direction it is the same outline
+                        Contour back = Fillet.rounded(contour.reversed(), radius, p -> true);
+                        assertThat(back.area()).isCloseTo(-rounded.contour().area(), within(1e-9));
+                    }
+                }
+            }
+        }
+    }
+
     private static void checkTangent(Contour contour) {
         checkTangentBut(contour, 0);
     }
@@ -100,7 +122,7 @@ class FilletTest {
         int sharp = 0;
         Segment before = contour.segments().get(contour.segments().size() - 1);
         for (Segment segment : contour.segments()) {
-            sharp += before.tangentAt(1).distance(segment.tangentAt(0)) > 1e-9 ? 1 : 0;
+            sharp += before.tangentAt(1).distance(segment.tangentAt(0)) > 1e-6 ? 1 : 0;
             before = segment;
         }
         assertThat(sharp).isEqualTo(corners);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import ringleaf.curve.StrokeFont;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;

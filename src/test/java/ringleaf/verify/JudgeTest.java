@@ -39,8 +39,11 @@ class JudgeTest {
                 new Requirement.OpensTo("closes-to", Point.ORIGIN, 180, 8, 0.02),
                 new Requirement.Covered("light-tight", "lap", 0.08),
                 new Requirement.StaysInside("blades-stay-in", List.of(0, 5), Region.disc(Point.ORIGIN, 47), 0.2),
-                new Requirement.PinInHole("pin-in-slot", 14, new Point(37.4, 0), 0.75, 15,
-                        Contour.circle(new Point(37.4, 0), 0.85), 0.1),
+                new Requirement.PinInHole(
+                        "pin-in-slot",
+                        List.of(new Requirement.Fit(
+                                14, new Point(37.4, 0), 0.75, 15, Contour.circle(new Point(37.4, 0), 0.85))),
+                        0.1),
                 new Requirement.StaysApart("nothing-touches", 0.2, List.of(new Requirement.Pair(14, 15, 0.1))),
                 new Requirement.LeastWeb("holes-whole", "base", 0.8),
                 new Requirement.LeavesFit("depth", 0.2, 0.3),

@@ -104,9 +104,12 @@ final class Mechanisms {
 
     private static Requirement turned(Requirement r, Placement turn) {
         if (r instanceof Requirement.PinInHole p) {
-            return new Requirement.PinInHole(
-                    p.check(), p.pinMember(), turn.apply(p.pin()), p.pinRadius(), p.holeMember(),
-                    p.hole().placed(turn), p.clearance());
+            List<Requirement.Fit> fits = new ArrayList<>();
+            for (Requirement.Fit f : p.fits()) {
+                fits.add(new Requirement.Fit(
+                        f.pinMember(), turn.apply(f.pin()), f.pinRadius(), f.holeMember(), f.hole().placed(turn)));
+            }
+            return new Requirement.PinInHole(p.check(), fits, p.clearance());
         } else if (r instanceof Requirement.KeepsClear k) {
             return new Requirement.KeepsClear(k.check(), k.area().placed(turn), k.states());
         } else if (r instanceof Requirement.StaysInside s) {

@@ -135,7 +135,7 @@ class RoomTest {
         Member pin = Mechanisms.member("pin", 1, Region.disc(new Point(0, 10), 1.4), 0, 2);
         Member plate = Mechanisms.member(
                 "plate", 0, Region.of(Mechanisms.rectangle(-9, 0, 9, 25), slot()), 0, 2);
-        Requirement fits = new Requirement.PinInHole("pin-in-slot", 0, new Point(0, 10), 1.4, 1, slot(), 0.1);
+        Requirement fits = pinInSlot(new Point(0, 10), 1.4, 0.1);
         Finding f = Mechanisms.judge(Mechanisms.assembly(slides, List.of(pin, plate), fits)).findings().get(0);
         assertThat(f.failed()).isFalse();
         assertThat(f.measured()).isCloseTo(0.1, within(1e-12));
@@ -155,7 +155,7 @@ class RoomTest {
         Member pin = Mechanisms.member("pin", 1, Region.disc(new Point(0, 12), 1), 0, 2);
         Member plate = Mechanisms.member("plate", 1, Region.of(Mechanisms.rectangle(-9, 0, 9, 25), slot()), 0, 2);
         Finding f = judged(
-                new Requirement.PinInHole("pin-in-slot", 0, new Point(0, 12), 1, 1, slot(), 0.5), pin, plate);
+                pinInSlot(new Point(0, 12), 1, 0.5), pin, plate);
         assertThat(f.failed()).isFalse();
         assertThat(f.measured()).isCloseTo(0.5, within(1e-12));
     }
@@ -194,5 +194,10 @@ class RoomTest {
                 leaves.assembly(181, List.of(), new Requirement.LeavesFit("depth", 0.25, 0.3)))
                 .findings().get(0);
         assertThat(tight.failed()).isTrue();
+    }
+
+    private static Requirement pinInSlot(Point pin, double radius, double clearance) {
+        return new Requirement.PinInHole(
+                "pin-in-slot", List.of(new Requirement.Fit(0, pin, radius, 1, slot())), clearance);
     }
 }

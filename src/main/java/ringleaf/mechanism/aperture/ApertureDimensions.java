@@ -171,13 +171,13 @@ final class ApertureDimensions {
         StringBuilder why = new StringBuilder();
         for (ApertureDesigner.Candidate one : candidates) {
             why.append(why.length() == 0 ? "" : "; ")
-                    .append(one.plan().layout().label())
+                    .append(one.design().plan().layout().label())
                     .append(": housing Ø")
                     .append(Words.number(2 * one.design().rim().outer(), 1));
             if (one.broken() > 0) {
                 why.append(", ").append(one.broken()).append(one.broken() == 1 ? " limit broken" : " limits broken");
-                if (!one.plan().broken().isEmpty()) {
-                    why.append(" (").append(one.plan().broken().get(0).limit().subject()).append(')');
+                if (!one.design().plan().broken().isEmpty()) {
+                    why.append(" (").append(one.design().plan().broken().get(0).limit().subject()).append(')');
                 }
             }
         }

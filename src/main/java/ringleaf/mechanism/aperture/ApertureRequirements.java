@@ -96,6 +96,8 @@ final class ApertureRequirements {
         PlateParts plates = new PlateParts(design);
         Contour slot = SlotOutline.of(design).contour();
         List<Integer> blades = indices("blade");
+        List<Requirement.Fit> pivots = new ArrayList<>();
+        List<Requirement.Fit> drives = new ArrayList<>();
         for (int i = 0; i < spec.blades(); i++) {
             Placement turn = Placement.turn(i * spec.pitch());
             Point pivot = turn.apply(design.pivot());
@@ -103,11 +105,12 @@ final class ApertureRequirements {
             Contour bore = Contour.circle(pivot, hole);
             int pinMember = posts ? base : blades.get(i);
             int holeMember = posts ? blades.get(i) : base;
-            all.add(new Requirement.PinInHole("pins-pass", pinMember, pivot, pin, holeMember, bore, running));
+            pivots.add(new Requirement.Fit(pinMember, pivot, pin, holeMember, bore));
             Point drive = turn.apply(design.drivePoint());
-            all.add(new Requirement.PinInHole(
-                    "pin-in-slot", blades.get(i), drive, pin, ring, slot.placed(turn), sliding));
+            drives.add(new Requirement.Fit(blades.get(i), drive, pin, ring, slot.placed(turn)));
         }
+        all.add(new Requirement.PinInHole("pins-pass", pivots, running));
+        all.add(new Requirement.PinInHole("pin-in-slot", drives, sliding));
     }
 
     /** Pairs that are meant to run closer than the rest, or that run with a clearance of their own. */
@@ -130,12 +133,8 @@ final class ApertureRequirements {
         List<Integer> pivots = indices("pivot-pin");
         boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
         for (int i = 0; i < spec.blades(); i++) {
-            if (posts) {
-                pairs.add(new Requirement.Pair(pivots.get(i), blades.get(i), bore));
-            } else {
-                int pin = pivots.isEmpty() ? blades.get(i) : pivots.get(i);
-                pairs.add(new Requirement.Pair(pin, base, bore));
-            }
+            int pin = pivots.isEmpty() ? blades.get(i) : pivots.get(i);
+            pairs.add(new Requirement.Pair(pin, base, posts ? 0 : bore));
         }
         for (int pin : indices("drive-pin")) {
             pairs.add(new Requirement.Pair(pin, ring, slot));

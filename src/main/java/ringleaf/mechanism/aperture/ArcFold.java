@@ -20,6 +20,11 @@ final class ArcFold {
     /** Most evaluations of that search; reached only where two outlines coincide along a whole arc. */
     private static final int LAYER_BUDGET = 4000;
 
+    /** Steps in which growing openings are looked at. */
+    static final int PROBES = 4;
+    /** What is to be covered counts as beside the opening when it is narrower than so many times the shrinking. */
+    static final double BESIDE = 3;
+
     private final BladeZones zones = new BladeZones();
     private final double[] s = new double[8];
     private final double[] e = new double[8];
@@ -35,21 +40,50 @@ final class ArcFold {
     private final double[][] stops = new double[32][8];
     private final int[] hull = new int[24];
     private int best;
+    private int apart;
     private int budget;
     private Band band;
     private double period;
     private double inner;
     private double shift;
 
-    /** Sets the blades, shrunk all round by {@code shrink} mm, to the blade angle {@code b}. */
-    ArcFold pose(Band blades, double b, double shrink) {
+    /** Sets the blades as they are to the blade angle {@code b}. */
+    ArcFold pose(Band blades, double b) {
+        return pose(blades, b, 0);
+    }
+
+    /**
+     * Sets the blades, shrunk all round by {@code shrink} mm, to the blade angle {@code b}. Shrinking stops short of
+     * where the blades are gone, and of where the opening, which grows with it, leaves nothing to cover within
+     * {@code clear}: a blade covers nothing by not being asked to.
+     */
+    ArcFold pose(Band blades, double b, double shrink, double clear) {
+        double trivial = clear - blades.inscribedRadius(b);
+        double most = Math.min(blades.width() / 2 * (1 - 1e-9), trivial > 0 ? 0.999 * trivial : shrink);
+        return pose(blades, b, Math.min(shrink, most));
+    }
+
+    /**
+     * Whether the blades stay tight while they shrink all round up to {@code shrink} mm. Where most of what is to be
+     * covered lies beside the opening, which grows meanwhile, a gap can open and be taken in by it again; there the way
+     * is looked at in {@value #PROBES} steps.
+     */
+    boolean tightUpTo(Band blades, double b, double shrink, double clear) {
+        boolean besideOpening = clear - blades.inscribedRadius(b) < BESIDE * shrink;
+        for (int i = PROBES; i >= (besideOpening ? 0 : PROBES); i--) {
+            if (pose(blades, b, shrink * i / PROBES, clear).worstGap(clear, true) > 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private ArcFold pose(Band blades, double b, double shrink) {
         band = blades;
         period = blades.period();
         inner = blades.innerRadius() + shrink;
         shift = Math.abs(blades.shift(b));
-        // A blade shrunk to nothing covers nothing; a hair keeps the arcs proper.
-        double most = blades.width() / 2 * (1 - 1e-9);
-        zones.arcs.pose(blades, b, Math.min(shrink, most));
+        zones.arcs.pose(blades, b, shrink);
         return this;
     }
 
@@ -225,7 +259,11 @@ final class ArcFold {
         int n = zones.count[z];
         if (!area) {
             double widest = widestGap(n);
-            return widest > ROUNDING * period ? widest : 0;
+            if (widest <= ROUNDING * period) {
+                return 0;
+            }
+            noteApart(z, n);
+            return widest;
         }
         int k0 = BladeZones.first(z);
         double sum = 0;
@@ -248,6 +286,40 @@ final class ArcFold {
             }
         }
         return sum;
+    }
+
+    /** Keeps how many steps apart the two blades stand that bound a gap, the most over all gaps. */
+    private void noteApart(int z, int n) {
+        int all = band.blades();
+        for (int i = 0; i < n; i++) {
+            double gap = Double.MAX_VALUE;
+            int next = i;
+            for (int j = 0; j < n && gap > 0; j++) {
+                boolean covered = j != i && folded(e[i] - s[j]) < e[j] - s[j];
+                double wait = covered ? 0 : folded(s[j] - e[i]);
+                if (wait < gap) {
+                    gap = wait;
+                    next = j;
+                }
+            }
+            if (gap > ROUNDING * period) {
+                int steps = (int) Math.rint((e[i] + gap - s[next]) / period);
+                // The opening ends at the inner edge of the next blade.
+                steps -= zones.endOn[BladeZones.first(z) + i] == BladeZones.OPENING ? 1 : 0;
+                int around = Math.floorMod(steps, all);
+                apart = Math.max(apart, Math.min(around, all - around));
+            }
+        }
+    }
+
+    /**
+     * The most steps of 2 pi/N by which two blades stand apart that bound one gap; 0 when there is none or when no
+     * blade is left on the circles that leak.
+     */
+    int gapApart(double clear) {
+        apart = 0;
+        worstGap(clear, false);
+        return apart;
     }
 
     private double gapArea(int k0, int i, int next, double gap, double lo, double hi) {

@@ -1,7 +1,6 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -18,8 +17,8 @@ public final class BladeSolver {
     /** States at which a plan is held to be good; the same as those of the motion table. */
     public static final int STATES = 181;
 
-    /** Widths are multiples of this, mm. */
-    static final double WIDTH_STEP = 0.05;
+    /** Widths are multiples of 0.05 mm; dividing keeps them the nearest doubles to the decimal. */
+    static final int WIDTHS_PER_MM = 20;
 
     private static final double DEGREE = Math.PI / 180;
     private static final double LEAST_SPAN = 90;
@@ -31,19 +30,28 @@ public final class BladeSolver {
     /** How far a lever's ear may stand out of the root, in pin diameters. */
     private static final double[] EXCESS = {0, 0.25, 0.5, 1, 1.5, 2, 3, 4, 6, 8};
     /** Lever angles tried for linear slots, degrees: clear of the radial, where the pin's radius turns back. */
-    private static final double[] LINEAR_ANGLES = {110, 75, 290, 245, 130, 50, 315, 215};
-    /** States looked at from the start, as shares of the blade's travel. */
-    private static final double[] FIRST_SHARES = {1, 0.95, 0.88, 0.8, 0.7, 0.6, 0.45, 0.3, 0.15};
+    static final double[] LINEAR_OUTWARD = {75, 290, 50, 315};
 
+    static final double[] LINEAR_INWARD = {110, 245, 130, 215};
     private static final int MOST_ROUNDS = 8;
+    /** Pressure angle that a linear slot is taken to have until its law is found, rad. */
+    private static final double LINEAR_PRESSURE = 0.4;
+    /** Fewer for linear slots, whose law is dear to find. */
+    private static final int LINEAR_ROUNDS = 4;
+    /** Widths tried on the way down for one that holds, each this share of the one before. */
+    private static final int PROBES = 5;
+
+    private static final double PROBE_STEP = 0.7;
     /** A winner that fails by a hair between the states looked at is widened by up to so many steps. */
     private static final int MOST_WIDENING = 4;
 
     private final BladeNeeds needs;
     private final BladeTrial trial;
-    private final double[] shares = new double[FIRST_SHARES.length + MOST_ROUNDS];
-    private int count;
+    private TrialStates states;
     private double pressureLimit;
+    /** Only cavities below this are of use. */
+    private double ceiling = Double.MAX_VALUE;
+
     private double bestCavity;
     private double bestPressure;
     private int bestWidth;
@@ -59,17 +67,31 @@ public final class BladeSolver {
     public static List<BladePlan> all(BladeNeeds needs) {
         List<BladePlan> plans = new ArrayList<>();
         for (Layout layout : Layout.values()) {
-            plans.add(solve(needs, layout));
+            insert(plans, solve(needs, layout));
         }
-        plans.sort(ORDER);
         return plans;
     }
 
-    /** Good plans before others, gentle pressure angles before steep ones, then by broken limits, then by size. */
-    static final Comparator<BladePlan> ORDER = Comparator.comparingInt((BladePlan plan) -> plan.broken().size())
-            .thenComparingDouble(BladePlan::pressureLimit)
-            .thenComparingDouble(BladeSolver::missed)
-            .thenComparingDouble(BladePlan::cavityRadius);
+    /** Adds a plan behind those that are better; by hand, for a comparator of lambdas is slow to start. */
+    private static void insert(List<BladePlan> plans, BladePlan plan) {
+        int i = plans.size();
+        while (i > 0 && isBetter(plan, plans.get(i - 1))) {
+            i--;
+        }
+        plans.add(i, plan);
+    }
+
+    /** Fewer broken limits, then gentler pressure angles, then less missed, then a smaller cavity. */
+    private static boolean isBetter(BladePlan one, BladePlan other) {
+        if (one.broken().size() != other.broken().size()) {
+            return one.broken().size() < other.broken().size();
+        }
+        if (one.pressureLimit() != other.pressureLimit()) {
+            return one.pressureLimit() < other.pressureLimit();
+        }
+        double more = missed(one) - missed(other);
+        return more != 0 ? more < 0 : one.cavityRadius() < other.cavityRadius();
+    }
 
     private static double missed(BladePlan plan) {
         double sum = 0;
@@ -84,6 +106,7 @@ public final class BladeSolver {
         BladeSolver solver = new BladeSolver(needs);
         for (double limit : new double[] {needs.pins().pressure(), needs.pins().pressureAtMost()}) {
             solver.pressureLimit = limit;
+            solver.ceiling = Double.MAX_VALUE;
             BladePlan plan = needs.linear() && layout.isLever() && Double.isNaN(needs.given().leverAngle())
                     ? solver.overAngles(layout)
                     : solver.search(layout, Double.NaN);
@@ -122,13 +145,11 @@ public final class BladeSolver {
 
     private BladePlan overAngles(Layout layout) {
         BladePlan best = null;
-        for (double degrees : LINEAR_ANGLES) {
-            boolean outward = degrees < 90 || degrees > 270;
-            if (outward == (layout == Layout.LEVER_OUTWARD)) {
-                BladePlan plan = search(layout, degrees * DEGREE);
-                if (plan != null && (best == null || plan.cavityRadius() < best.cavityRadius())) {
-                    best = plan;
-                }
+        for (double degrees : layout == Layout.LEVER_OUTWARD ? LINEAR_OUTWARD : LINEAR_INWARD) {
+            BladePlan plan = search(layout, degrees * DEGREE);
+            if (plan != null) {
+                best = plan;
+                ceiling = plan.cavityRadius();
             }
         }
         return best;
@@ -136,72 +157,95 @@ public final class BladeSolver {
 
     private BladePlan search(Layout layout, double angle) {
         trial.angle = angle;
-        System.arraycopy(FIRST_SHARES, 0, shares, 0, FIRST_SHARES.length);
-        count = FIRST_SHARES.length;
+        trial.linearPressure = LINEAR_PRESSURE;
+        states = new TrialStates(MOST_ROUNDS);
         boolean again = false;
-        for (int round = 0; round < MOST_ROUNDS; round++) {
+        int rounds = needs.linear() ? LINEAR_ROUNDS : MOST_ROUNDS;
+        for (int round = 0; round < rounds; round++) {
             double span = bestSpan;
             double out = bestExcess;
-            bestCavity = Double.MAX_VALUE;
+            bestCavity = ceiling;
             if (again) {
                 // The last winner, widened, is a good bound for the rest.
                 consider(layout, span, out, true);
             }
             scan(layout);
-            if (bestCavity == Double.MAX_VALUE) {
+            if (bestCavity == ceiling) {
                 return null;
             }
             again = true;
             double share = -1;
+            int apart = 1;
+            double steepest = 0;
             int wider = Double.isNaN(needs.given().width()) ? MOST_WIDENING : 0;
             for (int up = 0; up <= wider; up++) {
                 setBest(layout, up);
                 SlotLaw law = trial.law();
                 if (trial.holdsThroughout(law, STATES, pressureLimit)) {
+                    if (up > 0) {
+                        // So that what bounds the width is found where it failed.
+                        states.add(share, apart);
+                    }
                     return plan(law);
                 }
                 share = up == 0 ? trial.failing : share;
+                apart = up == 0 ? trial.failingApart : apart;
+                steepest = up == 0 ? law.pressure(trial.failing * trial.closed) : steepest;
             }
             if (needs.linear()) {
-                return null;
+                if (trial.steep) {
+                    return null;
+                }
+                trial.linearPressure = Math.max(trial.linearPressure, steepest);
             }
-            shares[count++] = share;
+            // Failing again where it was held already: no half measures.
+            states.add(share, states.has(share, apart) ? needs.blades() / 2 : apart);
         }
         return null;
     }
 
     private void setBest(Layout layout, int wider) {
+        trial.set(layout, width(bestWidth + wider), bestSpan, bestExcess);
+    }
+
+    /** Width of a step of the grid, or the given one. */
+    private double width(int steps) {
         double given = needs.given().width();
-        double width = Double.isNaN(given) ? (bestWidth + wider) * WIDTH_STEP : given;
-        trial.set(layout, width, bestSpan, bestExcess);
+        return Double.isNaN(given) ? steps / (double) WIDTHS_PER_MM : given;
     }
 
     private void scan(Layout layout) {
         double[] outs = layout == Layout.LEVER_OUTWARD && Double.isNaN(needs.given().lever()) ? EXCESS : new double[1];
-        double[] coarse = spans(LEAST_SPAN, MOST_SPAN, COARSE);
+        // With a bound from the round before the fine pass alone is enough.
+        double[] coarse = bestCavity < ceiling ? new double[0] : spans(LEAST_SPAN, MOST_SPAN, COARSE);
         for (double out : outs) {
             for (double span : coarse) {
-                consider(layout, span, out * needs.pins().diameter(), true);
+                consider(layout, span, onGrid(out * needs.pins().diameter()), true);
             }
         }
-        if (bestCavity == Double.MAX_VALUE) {
+        if (bestCavity == ceiling) {
             return;
         }
-        double from = layout == Layout.LEVER_OUTWARD ? bestSpan / DEGREE - 2 * COARSE : LEAST_SPAN;
-        double to = layout == Layout.LEVER_OUTWARD ? bestSpan / DEGREE + 2 * COARSE : MOST_SPAN;
-        double[] fine = spans(Math.max(LEAST_SPAN, from), Math.min(MOST_SPAN, to), FINE);
-        double near = bestExcess;
-        double step = outs.length > 1 ? needs.pins().diameter() / 8 : 1;
-        for (int i = outs.length > 1 ? -2 : 0; i <= (outs.length > 1 ? 2 : 0); i++) {
-            if (near + i * step >= 0) {
-                for (double span : fine) {
-                    consider(layout, span, near + i * step, false);
+        for (double span : spans(LEAST_SPAN, MOST_SPAN, FINE)) {
+            consider(layout, span, bestExcess, false);
+        }
+        if (outs.length > 1) {
+            double[] near = spans(Math.max(LEAST_SPAN, bestSpan / DEGREE - COARSE), bestSpan / DEGREE + COARSE, FINE);
+            double step = onGrid(needs.pins().diameter() / 8);
+            double middle = bestExcess;
+            for (int i = -2; i <= 2; i++) {
+                for (double span : i != 0 && middle + i * step >= 0 ? near : new double[0]) {
+                    consider(layout, span, middle + i * step, false);
                 }
             }
         }
         if (!layout.isLever() && Double.isNaN(needs.given().span())) {
             settle(layout);
         }
+    }
+
+    private static double onGrid(double length) {
+        return Math.ceil(length * WIDTHS_PER_MM - 1e-9) / WIDTHS_PER_MM;
     }
 
     /** Spans from the middle outwards, rad; only the given one when the user has fixed it. */
@@ -226,49 +270,69 @@ public final class BladeSolver {
     private void consider(Layout layout, double span, double out, boolean probe) {
         double given = needs.given().width();
         if (!Double.isNaN(given)) {
-            if (holds(layout, given, span, out)) {
-                take((int) Math.rint(given / WIDTH_STEP), span, out);
+            if (holds(layout, 0, span, out)) {
+                take(0, span, out);
             }
             return;
         }
         double open = needs.clearRadius() + needs.opensBy();
-        int least = (int) Math.ceil(needs.widthForHole() / WIDTH_STEP - 1e-9);
-        double room = bestCavity == Double.MAX_VALUE ? open : bestCavity - needs.endClearance() - open - out - 1e-9;
-        int most = Math.max((int) Math.floor(room / WIDTH_STEP), bestCavity == Double.MAX_VALUE ? least + 20 : 0);
+        double forBores = (needs.pins().web() + needs.pins().bore()) / Math.sin(Math.PI / needs.blades()) - 2 * open;
+        int least = (int) Math.ceil(Math.max(needs.widthForHole(), forBores) * WIDTHS_PER_MM - 1e-9);
+        boolean first = bestCavity == Double.MAX_VALUE;
+        double room = first ? 2 * open : bestCavity - needs.endClearance() - open - out - 1e-9;
+        int most = (int) Math.floor(room * WIDTHS_PER_MM);
+        if (first) {
+            most = Math.max(most, least + (int) Math.ceil(10 * needs.pins().diameter() * WIDTHS_PER_MM));
+        }
+        most = first ? most : largest(layout, span, out, least, most);
         if (most < least) {
             return;
         }
         int good = -1;
-        int tries = probe ? 4 : 1;
-        for (int i = 0; i < tries && good < 0; i++) {
-            int k = most - (most - least) * i / 4;
-            good = holds(layout, k * WIDTH_STEP, span, out) ? k : -1;
+        int tries = probe ? PROBES : 1;
+        double k = most;
+        for (int i = 0; i < tries && good < 0 && k >= least; i++, k *= PROBE_STEP) {
+            good = holds(layout, (int) k, span, out) ? (int) k : -1;
         }
         if (good < 0) {
             return;
         }
         int bad = least - 1;
         while (good - bad > 1) {
-            int k = (good + bad) / 2;
-            if (holds(layout, k * WIDTH_STEP, span, out)) {
-                good = k;
+            int middle = (good + bad) / 2;
+            if (holds(layout, middle, span, out)) {
+                good = middle;
             } else {
-                bad = k;
+                bad = middle;
             }
         }
-        trial.set(layout, good * WIDTH_STEP, span, out);
+        trial.set(layout, width(good), span, out);
         take(good, span, out);
         // A wider band turns less far, so where the end swings out it can need less room; look a little way up.
         for (int up = 1; up <= 8 && trial.reach > trial.band.outerRadius() + 1e-9; up *= 2) {
-            if (holds(layout, (good + up) * WIDTH_STEP, span, out)) {
+            if (holds(layout, good + up, span, out)) {
                 take(good + up, span, out);
             }
         }
     }
 
-    private boolean holds(Layout layout, double width, double span, double out) {
-        trial.set(layout, width, span, out);
-        return trial.cavity < bestCavity && trial.firstBroken(shares, count, pressureLimit) == null;
+    /** The widest band whose cavity is smaller than the best so far; the end's swing can need more than the width. */
+    private int largest(Layout layout, double span, double out, int least, int most) {
+        int good = least - 1;
+        int bad = most + 1;
+        for (int k = most; bad - good > 1; k = (good + bad) / 2) {
+            if (trial.set(layout, width(k), span, out).cavity < bestCavity - 1e-9) {
+                good = k;
+            } else {
+                bad = k;
+            }
+        }
+        return good;
+    }
+
+    private boolean holds(Layout layout, int steps, double span, double out) {
+        trial.set(layout, width(steps), span, out);
+        return trial.cavity < bestCavity && trial.firstBroken(states, pressureLimit) == null;
     }
 
     private void take(int width, double span, double out) {
@@ -284,13 +348,13 @@ public final class BladeSolver {
     /** Among spans with the same cavity takes the one with the gentlest slot. */
     private void settle(Layout layout) {
         double limit = bestCavity;
-        double width = bestWidth * WIDTH_STEP;
+        double width = width(bestWidth);
         for (double span : spans(LEAST_SPAN, MOST_SPAN, FINE)) {
             trial.set(layout, width, span, 0);
             double pressure = trial.endPressure();
             if (trial.cavity <= limit + 1e-9
                     && pressure < bestPressure - 1e-6
-                    && trial.firstBroken(shares, count, pressureLimit) == null) {
+                    && trial.firstBroken(states, pressureLimit) == null) {
                 bestSpan = span;
                 bestPressure = pressure;
             }
@@ -317,11 +381,11 @@ public final class BladeSolver {
         boolean swings = trial.ear == 0 && trial.reach > trial.band.outerRadius() + 1e-9;
         double[][] steps = {{-1, 0}, {0, -1}, {0, 1}, {-1, -1}, {-1, 1}};
         for (double[] step : steps) {
-            double narrower = width + step[0] * WIDTH_STEP;
+            double narrower = width + step[0] / WIDTHS_PER_MM;
             if (narrower > 0) {
                 trial.set(layout, narrower, span + step[1] * FINE * DEGREE, out);
                 BladeLimit limit =
-                        trial.cavity < cavity - 1e-9 ? trial.firstBroken(shares, count, pressureLimit) : null;
+                        trial.cavity < cavity - 1e-9 ? trial.firstBroken(states, pressureLimit) : null;
                 limit = trial.reason(limit);
                 if (limit != null && !bounds.contains(limit)) {
                     bounds.add(limit);

@@ -1,7 +1,6 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -15,13 +14,12 @@ final class BladeTrial {
     };
     /** States at which ears are looked at. */
     private static final int EAR_STATES = 12;
-    /** While the law of a linear slot is still open, its pressure angle is taken as this, rad. */
-    private static final double LINEAR_PRESSURE = 0.45;
     /** Laps are held with this much to spare, as a share of the pivot radius, so that rounding cannot break them. */
     private static final double SPARE = 1e-8;
 
     private final BladeNeeds needs;
-    private final ArcFold fold = new ArcFold();
+    private final FoldedCover cover;
+    private final PlayedCover played = new PlayedCover();
     private final BladeArcs arcs = new BladeArcs();
 
     Layout layout;
@@ -40,6 +38,15 @@ final class BladeTrial {
     double cavity;
     /** Share of the travel at which {@link #holdsThroughout} last failed. */
     double failing;
+    /** Steps between the blades whose play failed there. */
+    int failingApart;
+
+    /** Whether it failed there by its pressure angle. */
+    boolean steep;
+
+
+    /** While the law of a linear slot is still open, its pressure angle is taken as this, rad. */
+    double linearPressure;
 
     private double leastPin;
     private double broke;
@@ -48,6 +55,7 @@ final class BladeTrial {
 
     BladeTrial(BladeNeeds needs) {
         this.needs = needs;
+        this.cover = new FoldedCover(new Band(2, 1, 1, 3), 0);
     }
 
     BladeTrial set(Layout where, double blade, double spans, double standsOut) {
@@ -86,7 +94,8 @@ final class BladeTrial {
         if (layout == Layout.LEVER_INWARD) {
             BladeNeeds.PinNeeds pins = needs.pins();
             double inmost = pins.ringOpening() + pins.web() + pins.slotEnd() + pins.slotWidth() / 2;
-            length = Math.min(length, band.pivotRadius() - inmost);
+            double longest = band.pivotRadius() - inmost;
+            length = longest < length ? Math.floor(40 * longest) / 40 : length;
         }
         return Math.max(length, 0.05 * needs.pins().diameter());
     }
@@ -153,11 +162,10 @@ final class BladeTrial {
     }
 
     /**
-     * The first limit that does not hold, or null. States are given as shares of the blade's travel; one at which a
-     * trial fails moves to the front, for the next trial is likely to fail there too. Lap and play are both called
-     * the lap until {@link #reason} is asked.
+     * The first limit that does not hold, or null. A state at which a trial fails moves to the front, for the next
+     * trial is likely to fail there too. Lap and play are both called the lap until {@link #reason} is asked.
      */
-    BladeLimit firstBroken(double[] shares, int count, double pressureLimit) {
+    BladeLimit firstBroken(TrialStates states, double pressureLimit) {
         for (BladeLimit limit : STATIC) {
             double value = value(limit);
             if (value < asked - 1e-9) {
@@ -167,21 +175,32 @@ final class BladeTrial {
         if (!needs.linear() && endPressure() > pressureLimit) {
             return BladeLimit.PRESSURE;
         }
-        for (int i = 0; i < count; i++) {
-            double b = closed * shares[i];
-            double pressure = needs.linear() ? LINEAR_PRESSURE : band.slotPressure(pin, b);
+        for (int i = 0; i < states.count(); i++) {
+            double b = closed * states.share(i);
+            double pressure = needs.linear() ? linearPressure : band.slotPressure(pin, b);
             if (pressure > pressureLimit) {
                 return BladeLimit.PRESSURE;
             }
-            if (!covers(b, pressure)) {
-                double share = shares[i];
-                System.arraycopy(shares, 0, shares, 1, i);
-                shares[0] = share;
+            PlayedCover cover = played(b, pressure);
+            // On a lever play weighs much, and a full look at it is dear; the end judges it in full.
+            boolean holds = layout.isLever() ? cover.holdsFor(lap(), states.apart(i)) : cover.holds(lap());
+            if (!holds) {
+                states.toFront(i);
                 broke = b;
                 return BladeLimit.LAP;
             }
         }
         return null;
+    }
+
+    /** How many limits that do not depend on the state are broken. */
+    int staticBroken() {
+        int broken = 0;
+        for (BladeLimit limit : STATIC) {
+            double value = value(limit);
+            broken += value < asked - 1e-9 ? 1 : 0;
+        }
+        return broken;
     }
 
     /** Whether every limit holds, the states being looked at evenly in ring angle; the first that fails is kept. */
@@ -194,8 +213,10 @@ final class BladeTrial {
                 if (stride == 16 || place % 2 == 1) {
                     double b = i == states - 1 ? closed : law.bladeAngle(travel * i / (states - 1), closed);
                     double pressure = law.pressure(b);
-                    if (pressure > pressureLimit || !covers(b, pressure)) {
+                    steep = pressure > pressureLimit;
+                    if (steep || !played(b, pressure).holds(lap())) {
                         failing = b / closed;
+                        failingApart = played.failing;
                         return false;
                     }
                 }
@@ -209,26 +230,19 @@ final class BladeTrial {
         return Math.max(band.slotPressure(pin, 0), band.slotPressure(pin, closed));
     }
 
-    /** Whether the blades keep the lap asked for, and what play takes, at the blade angle {@code b}. */
-    private boolean covers(double b, double pressure) {
-        return isTight(b, Math.max(needs.lap(), loss(b, pressure)));
+    private PlayedCover played(double b, double pressure) {
+        return played.at(band, pin, needs.play(), b, pressure, needs.clearRadius());
+    }
+
+    /** The lap asked for and a hair. */
+    private double lap() {
+        return needs.lap() + 2 * SPARE * band.pivotRadius();
     }
 
     /** What it was that {@link #firstBroken} called the lap: the lap itself, or only what play takes. */
     BladeLimit reason(BladeLimit limit) {
-        return limit == BladeLimit.LAP && isTight(broke, needs.lap()) ? BladeLimit.PLAY : limit;
-    }
-
-    private boolean isTight(double b, double lap) {
-        double shrink = lap / 2 + SPARE * band.pivotRadius();
-        return fold.pose(band, b, shrink).worstGap(needs.clearRadius(), true) == 0;
-    }
-
-    private double loss(double b, double pressure) {
-        double distance = arcs.pose(band, b, 0).farthestFromPivot(needs.clearRadius());
-        return distance == 0
-                ? 0
-                : needs.play().loss(distance, pin.length(band), pressure, band.blades(), 1);
+        boolean laps = limit == BladeLimit.LAP && cover.at(band, broke).keepsLap(needs.clearRadius(), needs.lap());
+        return laps ? BladeLimit.PLAY : limit;
     }
 
     /** Every limit that does not hold, each in its worst state, over states evenly spaced in ring angle. */
@@ -244,13 +258,23 @@ final class BladeTrial {
             broken.add(new BladePlan.Shortfall(BladeLimit.CAVITY, cavity, needs.cavityAtMost(), closed));
         }
         auditStates(law, states, pressureLimit, broken);
-        broken.sort(Comparator.comparingDouble(shortfall -> -shortfall.share()));
-        return broken;
+        return worstFirst(broken);
+    }
+
+    private static List<BladePlan.Shortfall> worstFirst(List<BladePlan.Shortfall> broken) {
+        List<BladePlan.Shortfall> sorted = new ArrayList<>();
+        for (BladePlan.Shortfall shortfall : broken) {
+            int i = sorted.size();
+            while (i > 0 && sorted.get(i - 1).share() < shortfall.share()) {
+                i--;
+            }
+            sorted.add(i, shortfall);
+        }
+        return sorted;
     }
 
     private void auditStates(
             SlotLaw law, int states, double pressureLimit, List<BladePlan.Shortfall> broken) {
-        FoldedCover cover = new FoldedCover(band, 0);
         BladePlan.Shortfall lap = null;
         BladePlan.Shortfall play = null;
         BladePlan.Shortfall pressure = null;
@@ -261,14 +285,15 @@ final class BladeTrial {
             if (p > pressureLimit && (pressure == null || p > pressure.measured())) {
                 pressure = new BladePlan.Shortfall(BladeLimit.PRESSURE, p, pressureLimit, b);
             }
-            if (!covers(b, p)) {
-                double loss = loss(b, p);
-                double found = cover.at(band, b).lap(needs.clearRadius(), Math.max(needs.lap(), loss) + 1);
+            if (!played(b, p).holds(lap())) {
+                double cap = Math.max(needs.lap(), played.mostLoss()) + 1;
+                double found = cover.at(band, b).lap(needs.clearRadius(), cap);
                 if (found < needs.lap() && (lap == null || found < lap.measured())) {
                     lap = new BladePlan.Shortfall(BladeLimit.LAP, found, needs.lap(), b);
                 }
-                if (found < loss && (play == null || found - loss < play.measured())) {
-                    play = new BladePlan.Shortfall(BladeLimit.PLAY, found - loss, 0, b);
+                double left = played.afterPlay(found);
+                if (left < 0 && (play == null || left < play.measured())) {
+                    play = new BladePlan.Shortfall(BladeLimit.PLAY, left, 0, b);
                 }
             }
         }

@@ -186,7 +186,7 @@ final class BladeZones {
         return n + 1;
     }
 
-    /** The sign with which an arc of angle that starts on this outline arc turns from its base; its end's is opposite. */
+    /** The sign of the turn with which an arc of angle starts on this outline arc; its end's is the opposite. */
     static int startSign(int on) {
         return on == BladeArcs.INNER ? 1 : -1;
     }

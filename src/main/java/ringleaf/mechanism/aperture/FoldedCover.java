@@ -36,15 +36,21 @@ public final class FoldedCover {
      * about 1e-13 of the pivot radius squared.
      */
     public double leakArea(double clearRadius) {
-        return fold.pose(band, b, 0).leak(clearRadius);
+        return fold.pose(band, b).leak(clearRadius);
     }
 
     /**
-     * Whether the clear disc less the opening stays covered by blades shrunk all round by {@code shrink} mm (the
-     * opening grows with it). Gaps under 1e-9 of a period are rounding and do not count.
+     * Whether the clear disc less the opening stays covered by blades shrunk all round by {@code shrink} mm. The
+     * opening grows with it, and is looked at just before it fills the clear disc when it would. Gaps under 1e-9 of a
+     * period are rounding and do not count.
      */
     public boolean isTight(double clearRadius, double shrink) {
-        return fold.pose(band, b, shrink).worstGap(clearRadius, true) == 0;
+        return fold.pose(band, b, shrink, clearRadius).worstGap(clearRadius, true) == 0;
+    }
+
+    /** Whether the lap is at least {@code lap} mm; cheaper than finding the lap. */
+    public boolean keepsLap(double clearRadius, double lap) {
+        return fold.tightUpTo(band, b, lap / 2, clearRadius);
     }
 
     /**
@@ -71,13 +77,15 @@ public final class FoldedCover {
         }
         // Blades shrunk by more than this are gone, or the opening that grows with them fills the clear disc.
         double leaking = Math.min(cap / 2, Math.min(band.width() / 2, 0.999 * trivial));
-        double gap = gap(clearRadius, leaking);
+        double gap = 0;
+        // Beside a growing opening a gap can open and vanish again: look for the first.
+        for (int i = trivial < ArcFold.BESIDE * leaking ? 1 : ArcFold.PROBES; i <= ArcFold.PROBES && gap == 0; i++) {
+            double probe = leaking * i / ArcFold.PROBES;
+            gap = gap(clearRadius, probe);
+            leaking = gap > 0 ? probe : leaking;
+        }
         if (gap == 0) {
-            leaking /= 2;
-            gap = gap(clearRadius, leaking);
-            if (gap == 0) {
-                return cap;
-            }
+            return cap;
         }
         double tight = 0;
         double precision = LAP_PRECISION * band.pivotRadius();
@@ -105,7 +113,7 @@ public final class FoldedCover {
     }
 
     private double gap(double clearRadius, double shrink) {
-        return fold.pose(band, b, shrink).worstGap(clearRadius, false);
+        return fold.pose(band, b, shrink, clearRadius).worstGap(clearRadius, false);
     }
 
     /** Largest number of blades over one point of the whole plane. */
@@ -115,12 +123,12 @@ public final class FoldedCover {
 
     /** Like {@link #layers()}, but nothing below {@code known} is looked for, which makes a running most cheap. */
     public int layers(int known) {
-        return fold.pose(band, b, 0).layers(known);
+        return fold.pose(band, b).layers(known);
     }
 
     /** How many blades lie over the point, edges included. */
     public int bladesOver(Point point) {
-        BladeArcs arcs = fold.pose(band, b, 0).arcs();
+        BladeArcs arcs = fold.pose(band, b).arcs();
         int over = 0;
         for (int k = 0; k < band.blades(); k++) {
             Point turned = point.turned(-k * band.period());

@@ -67,13 +67,13 @@ record HandPlan(double at, double travel, double halfWidth, double reach) implem
     }
 
     /**
-     * What is taken from the wall, from a little inside it to well outside the housing; its two ends lie flat against
+     * What is taken from the wall, from well inside it to well outside the housing; its two ends lie flat against
      * the arm where the ring is to stop.
      */
     Contour window(Rim rim) {
         double first = at + Math.min(0, travel) - rim.overTravel();
         double last = at + Math.max(0, travel) + rim.overTravel();
-        double inner = rim.rim() - rim.play();
+        double inner = rim.rim() / 2;
         double outer = rim.outer() + 2 * halfWidth + 1;
         Point a = corner(first, inner, -halfWidth);
         Point b = corner(first, outer, -halfWidth);

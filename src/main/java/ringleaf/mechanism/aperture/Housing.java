@@ -2,7 +2,6 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
-import ringleaf.curve.Shapes;
 import ringleaf.geom.Angles;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
@@ -53,10 +52,5 @@ record Housing(Contour outline, List<Point> screws, double screwHole, Point witn
     /** The outline of a round housing without a lobe. */
     static Contour round(Rim rim) {
         return Contour.circle(Point.ORIGIN, rim.outer());
-    }
-
-    /** The round housing and a lobe of the given radius about {@code centre}, joined by their outer tangents. */
-    static Contour withLobe(Rim rim, Point centre, double radius) {
-        return Shapes.hull(Point.ORIGIN, rim.outer(), centre, radius);
     }
 }

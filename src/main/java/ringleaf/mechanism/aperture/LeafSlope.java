@@ -4,9 +4,9 @@ package ringleaf.mechanism.aperture;
  * How steeply blades of real thickness lie where they close round a small opening, and how hard that bends them.
  *
  * <p>Model: once round the opening's edge the spiral stair climbs N thicknesses, evenly with the angle about the axis.
- * A blade's edge touches the opening's circle of radius r and runs on along the tangent; at the distance x from the
- * touch the angle is atan(x/r), so the edge lies at the height k atan(x/r), k = N t/(2 pi). Its slope is k r/(x² + r²),
- * greatest k/r at the touch; its curvature 2 k x r/(x² + r²)² is greatest at x = r/sqrt(3): (3 sqrt(3)/8) k/r². The
+ * A blade's edge touches the opening's circle of radius r and runs on along the tangent; at the distance x from
+ * the touch the angle is atan(x/r), so the edge lies at the height k atan(x/r), k = N t/(2 pi). Its slope is
+ * k r/(x² + r²), greatest k/r at the touch; its curvature 2 k x r/(x² + r²)² is greatest at x = r/sqrt(3): (3 sqrt(3)/8) k/r². The
  * outer fibre of a sheet of thickness t bent so is strained by t/2 times the curvature.
  *
  * <p>Assumed: blades free of play between each other, edges straight near the touch, bending along the edge only, and

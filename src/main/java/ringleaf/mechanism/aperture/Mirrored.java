@@ -69,14 +69,16 @@ final class Mirrored {
             return new Requirement.StaysInside(s.check(), s.members(), s.room().mirrored(FLIP), s.clearance());
         }
         if (r instanceof Requirement.PinInHole p) {
-            return new Requirement.PinInHole(
-                    p.check(),
-                    p.pinMember(),
-                    FLIP.apply(p.pin()),
-                    p.pinRadius(),
-                    p.holeMember(),
-                    p.hole().mirrored(FLIP),
-                    p.clearance());
+            List<Requirement.Fit> fits = new ArrayList<>();
+            for (Requirement.Fit fit : p.fits()) {
+                fits.add(new Requirement.Fit(
+                        fit.pinMember(),
+                        FLIP.apply(fit.pin()),
+                        fit.pinRadius(),
+                        fit.holeMember(),
+                        fit.hole().mirrored(FLIP)));
+            }
+            return new Requirement.PinInHole(p.check(), fits, p.clearance());
         }
         return r;
     }

@@ -8,11 +8,13 @@ import java.util.List;
  */
 final class NearestBlades {
     private static final double DEGREE = Math.PI / 180;
+    private static final double LEAST_SPAN = 80 * DEGREE;
+    private static final double MOST_SPAN = 178 * DEGREE;
     private static final double[] SPANS = {100, 115, 130, 145, 160, 172};
     /** Widths tried, as shares of the inner radius, beside the least that holds the pin's hole. */
-    private static final double[] WIDTHS = {0.12, 0.18, 0.27, 0.4, 0.6};
-    private static final int FEW_STATES = 7;
-    private static final int MOST_STEPS = 60;
+    private static final double[] WIDTHS = {0.12, 0.2, 0.33, 0.55, 0.9};
+    private static final int FEW_STATES = 5;
+    private static final int MOST_STEPS = 24;
 
     private final BladeNeeds needs;
     private final BladeTrial trial;
@@ -30,6 +32,11 @@ final class NearestBlades {
 
     BladePlan find(Layout where) {
         layout = where;
+        if (needs.linear() && layout.isLever() && Double.isNaN(needs.given().leverAngle())) {
+            double[] angles =
+                    layout == Layout.LEVER_OUTWARD ? BladeSolver.LINEAR_OUTWARD : BladeSolver.LINEAR_INWARD;
+            trial.angle = angles[0] * DEGREE;
+        }
         bestCount = Integer.MAX_VALUE;
         bestMiss = Double.MAX_VALUE;
         double open = needs.clearRadius() + needs.opensBy();
@@ -44,8 +51,8 @@ final class NearestBlades {
             }
         }
         refine(open, leverOpen);
-        double step = BladeSolver.WIDTH_STEP;
-        double width = Double.isNaN(needs.given().width()) ? Math.ceil(bestWidth / step - 1e-9) * step : bestWidth;
+        double perMm = BladeSolver.WIDTHS_PER_MM;
+        double width = Double.isNaN(needs.given().width()) ? Math.ceil(bestWidth * perMm - 1e-9) / perMm : bestWidth;
         trial.set(layout, width, bestSpan, bestExcess);
         SlotLaw law = trial.law();
         double limit = needs.pins().pressureAtMost();
@@ -58,14 +65,16 @@ final class NearestBlades {
         double spanStep = 8 * DEGREE;
         double widthStep = 0.08 * open;
         double outStep = 2 * needs.pins().diameter();
-        for (int i = 0; i < MOST_STEPS && widthStep > BladeSolver.WIDTH_STEP / 2; i++) {
+        for (int i = 0; i < MOST_STEPS && widthStep > 0.5 / BladeSolver.WIDTHS_PER_MM; i++) {
             double span = bestSpan;
             double width = bestWidth;
             double out = bestExcess;
             boolean better = look(span + spanStep, width, out) | look(span - spanStep, width, out);
             better |= look(span, width + widthStep, out) | look(span, width - widthStep, out);
             if (leverOpen) {
-                better |= look(span, width, out + outStep) | look(span, width, Math.max(0, out - outStep));
+                double most = 8 * needs.pins().diameter();
+                better |= look(span, width, Math.min(out + outStep, most));
+                better |= look(span, width, Math.max(0, out - outStep));
             }
             if (!better) {
                 spanStep /= 2;
@@ -77,9 +86,13 @@ final class NearestBlades {
 
     private boolean look(double askedSpan, double askedWidth, double excess) {
         BladeNeeds.Given given = needs.given();
-        double span = Double.isNaN(given.span()) ? Math.max(80 * DEGREE, Math.min(178 * DEGREE, askedSpan)) : given.span();
+        double inside = Math.max(LEAST_SPAN, Math.min(MOST_SPAN, askedSpan));
+        double span = Double.isNaN(given.span()) ? inside : given.span();
         double width = Double.isNaN(given.width()) ? Math.max(needs.widthForHole(), askedWidth) : given.width();
         trial.set(layout, width, span, excess);
+        if (trial.staticBroken() > bestCount) {
+            return false;
+        }
         SlotLaw law = new SlotLaw.Radial(trial.band, trial.pin);
         List<BladePlan.Shortfall> broken = trial.audit(law, FEW_STATES, needs.pins().pressureAtMost());
         double miss = 1e-3 * trial.cavity / needs.clearRadius();

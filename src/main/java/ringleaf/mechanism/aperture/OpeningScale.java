@@ -14,6 +14,7 @@ final class OpeningScale {
     private static final double TICK = 2.5;
     private static final double TEXT = 1.8;
     private static final double MARGIN = 0.6;
+    private static final double GAP = 0.5;
 
     private final ApertureDesign design;
 
@@ -38,22 +39,34 @@ final class OpeningScale {
         return stops;
     }
 
+    /** A tick for each stop and its opening in mm beside it, written along the radius so that close stops stay apart. */
     List<Path> marks() {
         List<Path> marks = new ArrayList<>();
         if (!(design.drive() instanceof HandPlan plan)) {
             return marks;
         }
         double outer = design.rim().outer() - MARGIN;
-        for (Stop stop : stops()) {
+        List<Stop> stops = stops();
+        double height = textHeight(stops, outer - 2 * TICK);
+        for (Stop stop : stops) {
             double direction = plan.at() + stop.ringAngle();
             marks.add(Path.of(new Line(Point.polar(outer - TICK, direction), Point.polar(outer, direction))));
             String text = Words.number(stop.diameter(), stop.diameter() < 10 ? 1 : 0);
-            for (Path stroke : StrokeFont.strokes(text, new Point(-StrokeFont.width(text, TEXT) / 2, 0), TEXT)) {
-                double radius = outer - TICK - TEXT * 1.4;
-                marks.add(stroke.placed(Placement.turn(direction - Math.PI / 2).then(
-                        new Placement(0, Point.polar(radius, direction)))));
+            double start = outer - TICK - GAP - StrokeFont.width(text, height);
+            for (Path stroke : StrokeFont.strokes(text, new Point(start, -height / 2), height)) {
+                marks.add(stroke.placed(Placement.turn(direction)));
             }
         }
         return marks;
+    }
+
+    /** As tall as is usual, or less where neighbouring stops stand closer than that. */
+    private static double textHeight(List<Stop> stops, double radius) {
+        double height = TEXT;
+        for (int i = 1; i < stops.size(); i++) {
+            double apart = Math.abs(stops.get(i).ringAngle() - stops.get(i - 1).ringAngle()) * radius;
+            height = Math.min(height, 0.75 * apart);
+        }
+        return height;
     }
 }

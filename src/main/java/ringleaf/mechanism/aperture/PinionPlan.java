@@ -2,6 +2,8 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.curve.Circle;
+import ringleaf.curve.Shapes;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.spec.shared.Servo;
@@ -17,6 +19,7 @@ import ringleaf.tooth.ToothForm;
  * @param spaces tooth spaces cut into the rim
  * @param pocketClearance between tips and pocket, mm
  * @param pad radius of a screw's hole and of the web round it, mm
+ * @param held discs that the plates must hold besides, e.g. the ears of a servo that sits on the base itself
  * @param servo that turns it
  */
 record PinionPlan(
@@ -26,6 +29,7 @@ record PinionPlan(
         int spaces,
         double pocketClearance,
         double pad,
+        List<Circle> held,
         Servo servo)
         implements DrivePlan {
 
@@ -48,6 +52,11 @@ record PinionPlan(
 
     double centreDistance() {
         return pair.centreDistance();
+    }
+
+    /** The same with more for the plates to hold. */
+    PinionPlan holding(List<Circle> discs) {
+        return new PinionPlan(at, travel, pair, spaces, pocketClearance, pad, discs, servo);
     }
 
     /** Turn of the pinion's outline (a tooth on its +x) in the open pose, rad. */
@@ -130,11 +139,19 @@ record PinionPlan(
 
     @Override
     public Contour outline(Rim rim) {
-        return Housing.withLobe(rim, centre(), lobeRadius());
+        List<Circle> discs = new ArrayList<>(held);
+        discs.add(new Circle(Point.ORIGIN, rim.outer()));
+        discs.add(new Circle(centre(), lobeRadius()));
+        return Shapes.hull(discs);
     }
 
     @Override
     public double envelopeWidth(Rim rim) {
-        return rim.outer() + Math.max(rim.outer(), centreDistance() + lobeRadius());
+        double far = Math.max(rim.outer(), centreDistance() + lobeRadius());
+        Point along = Point.polar(1, at);
+        for (Circle disc : held) {
+            far = Math.max(far, disc.centre().dot(along) + disc.radius());
+        }
+        return rim.outer() + far;
     }
 }

@@ -1,5 +1,6 @@
 package ringleaf.mechanism.aperture;
 
+import java.util.List;
 import ringleaf.tooth.BasicRack;
 import ringleaf.tooth.GearPair;
 import ringleaf.tooth.SectorReach;
@@ -71,6 +72,7 @@ final class PinionPlanner {
                 Math.min(spaces, gearTeeth - 1),
                 spec.clearances().pinion(),
                 spec.screw().clearanceMedium() / 2 + Rim.housingWeb(spec),
+                List.of(),
                 wanted.servo());
     }
 

@@ -9,8 +9,10 @@ package ringleaf.mechanism.aperture;
  * blade by (cs/2 + cb/2 + q)/A, where A = |pin - pivot| cos(pressure) is the lever seen along the slot's normal, and a
  * point D from the pivot moves D times that. Two neighbours can err opposite ways: twice the sum. The ring itself can
  * stand e off; blades that stand m steps apart in the circle see that shift from directions 2 pi m/N apart, so
- * against each other they feel 2 sin(pi m/N) e only, again times D/A. The sum is a worst case: all at once, each in
- * the worst direction.
+ * against each other they feel 2 sin(pi m/N) e only, again times D/A (what both feel alike is a small turn of the
+ * ring, another state of the travel). The two blades that bound the thinnest lap are often not neighbours but stand
+ * nearly opposite, so m is taken from the fold, see {@link PlayedCover}. The sum is a worst case: all at once, each
+ * in the worst direction.
  *
  * @param bore cb, pivot pin in its bore, difference of diameters, mm
  * @param slot cs, slot width less pin diameter, mm
@@ -27,7 +29,7 @@ public record Play(double bore, double slot, double ring, double position) {
     }
 
     /**
-     * Greatest shift of two neighbours' edges against each other, mm.
+     * Greatest shift of two blades' edges against each other, mm.
      *
      * @param distance D, from the pivot to the farthest edge that matters, mm
      * @param lever |pin - pivot|, mm
@@ -38,15 +40,5 @@ public record Play(double bore, double slot, double ring, double position) {
         double gain = distance / (lever * Math.cos(pressure));
         double shift = bore / 2 + position;
         return 2 * (shift + (slot / 2 + shift) * gain) + 2 * ring * Math.abs(Math.sin(Math.PI * apart / blades)) * gain;
-    }
-
-    /** The loss at the blade angle {@code b} for what blades cover within the clear radius, neighbours; 0 if nothing. */
-    public double loss(SlotLaw law, double b, double clearRadius) {
-        Band band = law.band();
-        double distance = new BladeArcs().pose(band, b, 0).farthestFromPivot(clearRadius);
-        if (distance == 0) {
-            return 0;
-        }
-        return loss(distance, law.pin().length(band), law.pressure(b), band.blades(), 1);
     }
 }

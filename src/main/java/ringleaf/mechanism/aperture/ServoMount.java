@@ -117,17 +117,24 @@ record ServoMount(
 
     /** Discs round which the servo plate is drawn: its screws and the corners of the ears. */
     static List<Circle> pads(PinionPlan plan, List<Point> screws, double pad) {
-        Servo s = plan.servo();
         List<Circle> discs = new ArrayList<>();
         for (Point screw : screws) {
             discs.add(new Circle(screw, pad));
         }
+        discs.addAll(ears(plan, 1));
+        return discs;
+    }
+
+    /** Discs of this radius about the corners of the ears. */
+    static List<Circle> ears(PinionPlan plan, double radius) {
+        Servo s = plan.servo();
         double middle = s.bodyLength() / 2 - s.axisOffset();
         Placement place = place(plan);
+        List<Circle> discs = new ArrayList<>();
         for (int end = -1; end <= 1; end += 2) {
             for (int side = -1; side <= 1; side += 2) {
                 Point corner = new Point(middle + end * s.earLength() / 2, side * s.bodyWidth() / 2);
-                discs.add(new Circle(place.apply(corner), 1));
+                discs.add(new Circle(place.apply(corner), radius));
             }
         }
         return discs;

@@ -44,7 +44,7 @@ public sealed interface SlotLaw {
         return arm.left().minus(z.left().times(ringRate(b)));
     }
 
-    /** Pressure angle of the slot, rad in [0, pi/2]: between the pin's velocity about its pivot and the slot's normal. */
+    /** Pressure angle, rad in [0, pi/2]: between the pin's velocity about its pivot and the slot's normal. */
     default double pressure(double b) {
         Point z = band().pin(pin(), b);
         Point velocity = new Point(z.x() - band().pivotRadius(), z.y()).left();
@@ -118,8 +118,8 @@ public sealed interface SlotLaw {
      * @param travel T, the ring angle there, rad, signed, not 0
      */
     record LinearOpening(Band band, DrivePin pin, double closed, double travel) implements SlotLaw {
-        private static final int TRIALS = 96;
-        private static final int SAMPLES = 24;
+        private static final int TRIALS = 48;
+        private static final int SAMPLES = 12;
 
         public LinearOpening {
             double turns = turnsBack(band, pin, closed);

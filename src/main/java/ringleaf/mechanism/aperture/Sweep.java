@@ -22,9 +22,9 @@ public final class Sweep {
     public final double[] leak;
     /** mm, 0 when it leaks, at most {@link FoldedCover#LAP_CAP}. */
     public final double[] lap;
-    /** What play can take from the lap, mm. */
+    /** What play can take from the lap of the two blades that are left with least, mm. */
     public final double[] loss;
-    /** Lap less loss, mm, below 0 where play can open a gap; the lap is not capped here. */
+    /** Lap less loss for those two, mm, below 0 where play can open a gap; the lap is not capped here. */
     public final double[] lapAfterPlay;
     /** Slot pressure angle, rad, unsigned. */
     public final double[] pressure;
@@ -54,6 +54,7 @@ public final class Sweep {
         reach = new double[states];
         double travel = law.ringAngle(closed);
         FoldedCover cover = new FoldedCover(band, 0);
+        PlayedCover played = new PlayedCover();
         int deepest = 0;
         int deepestAt = 0;
         for (int i = 0; i < states; i++) {
@@ -66,13 +67,14 @@ public final class Sweep {
             cover.at(band, b);
             double area = cover.leakArea(clearRadius);
             leak[i] = area < LEAST_LEAK ? 0 : area;
-            loss[i] = play.loss(law, b, clearRadius);
+            pressure[i] = law.pressure(b);
+            played.at(band, law.pin(), play, b, pressure[i], clearRadius);
             // The cap on what is reported must not hide a lap that outweighs a large loss.
-            double cap = Math.max(FoldedCover.LAP_CAP, loss[i] + FoldedCover.LAP_CAP);
+            double cap = FoldedCover.LAP_CAP + played.mostLoss();
             double whole = leak[i] > 0 ? 0 : cover.lapWhenTight(clearRadius, cap);
             lap[i] = Math.min(FoldedCover.LAP_CAP, whole);
-            lapAfterPlay[i] = whole - loss[i];
-            pressure[i] = law.pressure(b);
+            lapAfterPlay[i] = played.afterPlay(whole);
+            loss[i] = played.loss;
             pinRadius[i] = band.pinRadius(law.pin(), b);
             reach[i] = band.reach(b, law.pin(), ear);
             int deep = cover.layers(deepest);

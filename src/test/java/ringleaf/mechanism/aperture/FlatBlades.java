@@ -52,7 +52,7 @@ final class FlatBlades {
         return FACTORY.createPolygon(ring.toArray(new Coordinate[0]));
     }
 
-    /** What the blades, shrunk all round, leave uncovered between the opening grown by {@code spare} and the clear disc. */
+    /** What shrunk blades leave uncovered between the opening, grown by {@code spare} more, and the clear disc. */
     double leak(double clear, double shrink, double spare) {
         Geometry blade = blade(band.width() / 2 - shrink);
         double rp = band.pivotRadius();

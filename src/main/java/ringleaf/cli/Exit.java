@@ -1,0 +1,15 @@
+package ringleaf.cli;
+
+/** What the process says when it ends. */
+final class Exit {
+    /** Every check passed or only warned. */
+    static final int FINE = 0;
+    /** A check failed. */
+    static final int FAILED = 1;
+    /** The spec or the command line is wrong; nothing was written. */
+    static final int WRONG = 2;
+    /** Something cannot be read or written. */
+    static final int TROUBLE = 3;
+
+    private Exit() {}
+}

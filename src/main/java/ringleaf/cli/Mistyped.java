@@ -1,0 +1,43 @@
+package ringleaf.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import ringleaf.spec.text.Nearest;
+import ringleaf.spec.text.Shown;
+
+/** Says what is wrong with a command line, and what was likely meant. */
+final class Mistyped {
+    private Mistyped() {}
+
+    static String message(ParameterException e) {
+        CommandLine line = e.getCommandLine();
+        String command = line.getCommandSpec().qualifiedName(" ");
+        String more = "; `" + command + " --help` shows how it is used";
+        if (e instanceof UnmatchedArgumentException unmatched && !unmatched.getUnmatched().isEmpty()) {
+            return unmatched(unmatched.getUnmatched().get(0), line) + more;
+        }
+        if (e instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+            return command + ": " + missing.getMissing().get(0).paramLabel() + " is missing" + more;
+        }
+        return command + ": " + Shown.cut(e.getMessage(), 300) + more;
+    }
+
+    private static String unmatched(String typed, CommandLine line) {
+        if (typed.startsWith("-")) {
+            List<String> known = new ArrayList<>(line.getCommandSpec().optionsMap().keySet());
+            known.removeIf(name -> !name.startsWith("--"));
+            int equals = typed.indexOf('=');
+            String name = equals < 0 ? typed : typed.substring(0, equals);
+            return "there is no option " + Shown.quoted(name) + "; " + Nearest.hint(name, known);
+        }
+        List<String> commands = new ArrayList<>(line.getSubcommands().keySet());
+        if (!commands.isEmpty()) {
+            return "there is no command " + Shown.quoted(typed) + "; " + Nearest.hint(typed, commands);
+        }
+        return "nothing more is wanted than what stands before " + Shown.quoted(typed);
+    }
+}

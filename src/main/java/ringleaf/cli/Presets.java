@@ -1,0 +1,42 @@
+package ringleaf.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The specs that come with the tool; a test holds the list against the folder. */
+final class Presets {
+    /** Names in alphabetical order. */
+    static final List<String> NAMES = List.of("cold-frame-vent", "field-camera-stop", "harbour-light");
+
+    private Presets() {}
+
+    /** The text of a preset. */
+    static String text(String name) {
+        String path = "/ringleaf/presets/" + fileName(name);
+        try (InputStream in = Presets.class.getResourceAsStream(path)) {
+            if (in == null) {
+                throw new IllegalStateException(path + " is missing from the jar");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static String fileName(String name) {
+        return name + ".yaml";
+    }
+
+    /** What the preset is: its first comment line. */
+    static String summary(String name) {
+        for (String line : text(name).split("\n", -1)) {
+            if (line.startsWith("#")) {
+                return line.substring(1).trim();
+            }
+        }
+        return "";
+    }
+}

@@ -1,0 +1,99 @@
+package ringleaf.cli;
+
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.Kinds;
+import ringleaf.mechanism.Request;
+import ringleaf.part.Design;
+import ringleaf.part.Finding;
+import ringleaf.spec.MechanismSpec;
+import ringleaf.spec.SetOption;
+import ringleaf.spec.SpecDocument;
+import ringleaf.spec.SpecReader;
+import ringleaf.spec.shared.Catalogues;
+import ringleaf.spec.text.Problems;
+import ringleaf.spec.text.SpecRefused;
+import ringleaf.spec.text.SpecSource;
+import ringleaf.verify.Judge;
+import ringleaf.verify.Options;
+
+/** The way of one spec from its text to designs with findings. */
+final class Run {
+    private final Asked asked;
+    private final SpecDocument document;
+    private final List<Kind.Planned> planned;
+
+    private Run(Asked asked, SpecDocument document, List<Kind.Planned> planned) {
+        this.asked = asked;
+        this.document = document;
+        this.planned = planned;
+    }
+
+    /**
+     * Reads what is asked.
+     *
+     * @throws SpecRefused with everything that is wrong in spec, options and catalogues
+     */
+    static Run read(Asked asked, Surroundings surroundings, InputStream in) {
+        Problems problems = new Problems();
+        Catalogues catalogues = new Catalogues(OwnCatalogues.of(asked.shared(), surroundings), problems);
+        List<SetOption> options = new ArrayList<>();
+        for (String set : asked.sets()) {
+            SetOption.parse(set, problems).ifPresent(options::add);
+        }
+        Optional<SpecSource> source = new SpecFinder(surroundings, in).find(asked.spec(), problems);
+        Optional<SpecDocument> document = Optional.empty();
+        if (source.isPresent()) {
+            document = new SpecReader(Kinds.fields(), catalogues, problems).read(source.get(), options);
+        }
+        List<Kind.Planned> planned = new ArrayList<>();
+        if (document.isPresent()) {
+            for (MechanismSpec mechanism : document.get().mechanisms()) {
+                planned.add(plan(mechanism, document.get(), problems));
+            }
+        }
+        problems.throwIfAny();
+        return new Run(asked, document.orElseThrow(), planned);
+    }
+
+    private static Kind.Planned plan(MechanismSpec mechanism, SpecDocument document, Problems problems) {
+        return Kinds.named(mechanism.kind().name())
+                .read(new Request(
+                        mechanism.name(),
+                        mechanism.values(),
+                        document.fabrication(),
+                        document.catalogues(),
+                        problems));
+    }
+
+    SpecDocument document() {
+        return document;
+    }
+
+    /** Designs every mechanism. */
+    List<Design> design() {
+        List<Design> all = new ArrayList<>();
+        for (Kind.Planned each : planned) {
+            all.add(each.design(asked.states()));
+        }
+        return all;
+    }
+
+    /** Judges every design; where it takes long, a terminal is told how far it has come. */
+    List<Judged> judge(List<Design> designs, Surroundings surroundings, PrintStream err) {
+        List<Judged> all = new ArrayList<>();
+        for (Design design : designs) {
+            List<Finding> findings = new ArrayList<>(design.findings());
+            try (Counter counter = Counter.of(design.name(), asked.thorough() && surroundings.errIsTerminal(), err)) {
+                Options options = new Options(asked.thorough(), Options.DEFAULT.tolerance(), counter);
+                findings.addAll(Judge.judge(design.assembly(), options).findings());
+            }
+            all.add(new Judged(design, findings));
+        }
+        return all;
+    }
+}

@@ -1,0 +1,31 @@
+package ringleaf.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import ringleaf.spec.text.Shown;
+
+/**
+ * What a run finds around it.
+ *
+ * @param folder that relative paths are relative to
+ * @param errIsTerminal whether somebody watches what goes to standard error
+ * @param colour whether colour is welcome there
+ */
+public record Surroundings(Path folder, boolean errIsTerminal, boolean colour) {
+    /** No terminal and no colour. */
+    public static Surroundings plain(Path folder) {
+        return new Surroundings(folder, false, false);
+    }
+
+    /** The place that a path on the command line means. */
+    Path place(String typed, String what) {
+        if (typed.isEmpty()) {
+            throw Stop.wrong(what + " is empty");
+        }
+        try {
+            return folder.resolve(typed);
+        } catch (InvalidPathException e) {
+            throw Stop.wrong(what + " is no path: " + Shown.quoted(typed));
+        }
+    }
+}

@@ -1,0 +1,185 @@
+package ringleaf.cli;
+
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/**
+ * Commands and their options, declared by hand: reading them from annotations would cost every start some reflection.
+ */
+final class Syntax {
+    static final String MAKE = "make";
+    static final String CHECK = "check";
+    static final String NEW = "new";
+    static final String PRESETS = "presets";
+    static final String SCHEMA = "schema";
+    static final String HELP = "help";
+    private static final List<String> COMMANDS = List.of(MAKE, CHECK, NEW, PRESETS, SCHEMA, HELP);
+
+    static final String OUTPUT = "--output";
+    static final String SET = "--set";
+    static final String FORMATS = "--formats";
+    static final String DXF = "--dxf";
+    static final String STATES = "--states";
+    static final String THOROUGH = "--thorough";
+    static final String ANYWAY = "--anyway";
+    static final String SHARED = "--shared";
+    static final String MARKDOWN = "--markdown";
+
+    private static final String SPEC = "a file, a preset's name, or - for standard input";
+
+    private Syntax() {}
+
+    /**
+     * The command line that takes these arguments: with the one command they begin with, or, where they begin with no
+     * command or with one that needs to know the others, with all of them. The library takes some time for each.
+     */
+    static CommandLine line(String[] args) {
+        // Options are read as texts; ready converters for other types would load the database classes at every start.
+        System.setProperty("picocli.converters.excludes", "java.*");
+        CommandSpec root = command(
+                "ringleaf",
+                "Turns a short spec into exact, checked, cut-ready outlines of printable mechanism parts.",
+                "Begin with:%n"
+                        + "  ringleaf make harbour-light       make a preset into out/harbour-light%n"
+                        + "  ringleaf new harbour-light        write its spec, to change it%n"
+                        + "%nExit codes: 0 all checks passed or only warned, 1 a check failed,%n"
+                        + "2 spec or command line wrong, 3 cannot read or write.%n");
+        String first = args.length == 0 ? "" : args[0];
+        boolean one = COMMANDS.contains(first) && !first.equals(HELP);
+        for (String name : COMMANDS) {
+            if (!one || name.equals(first)) {
+                root.addSubcommand(name, spec(name));
+            }
+        }
+        return new CommandLine(root);
+    }
+
+    private static CommandSpec spec(String name) {
+        return switch (name) {
+            case MAKE -> make();
+            case CHECK -> check();
+            case NEW -> fresh();
+            case PRESETS -> presets();
+            case SCHEMA -> schema();
+            default -> help();
+        };
+    }
+
+    private static CommandSpec make() {
+        CommandSpec make = command(
+                MAKE,
+                "Designs, checks and writes everything.",
+                "Examples:%n"
+                        + "  ringleaf make harbour-light%n"
+                        + "  ringleaf make my.yaml -o cut --set shutter.blades=16 --formats dxf --dxf r12%n"
+                        + "%n`ringleaf help leaf-aperture` lists every field of a spec with its default.%n");
+        make.addPositional(positional(0, "SPEC", true, SPEC));
+        make.addOption(option("DIR", "the output folder; files of the same names there are replaced"
+                + " (default: out/ and the title's name)", "-o", OUTPUT));
+        judging(make);
+        make.addOption(option("LIST", "formats of part files: svg,dxf (default: both)", FORMATS));
+        make.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));
+        make.addOption(flag("writes part files although a check failed (still exit 1)", ANYWAY));
+        return make;
+    }
+
+    private static CommandSpec check() {
+        CommandSpec check = command(
+                CHECK,
+                "Designs and checks, writes nothing.",
+                "Example:%n  ringleaf check harbour-light --set shutter.least-opening=8%n");
+        check.addPositional(positional(0, "SPEC", true, SPEC));
+        judging(check);
+        return check;
+    }
+
+    private static void judging(CommandSpec command) {
+        command.addOption(OptionSpec.builder(SET)
+                .paramLabel("PATH=VALUE")
+                .type(String[].class)
+                .auxiliaryTypes(String.class)
+                .description("overrides one field, e.g. mechanisms.shutter.blades=14 (repeatable;"
+                        + " a leading mechanisms. may be left out)")
+                .build());
+        command.addOption(option(
+                "N", "states of the travel that are swept, " + States.LEAST + " to " + States.MOST + " (default: "
+                        + States.USUAL + ")", STATES));
+        command.addOption(flag("judges outlines at every state, and not only at ends, extremes and nine between", THOROUGH));
+        command.addOption(option(
+                "FOLDER", "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones", SHARED));
+    }
+
+    private static CommandSpec fresh() {
+        CommandSpec fresh = command(
+                NEW,
+                "Writes a commented spec to start from; never over an existing file.",
+                "Example:%n  ringleaf new harbour-light my-light.yaml%n");
+        fresh.addPositional(positional(0, "PRESET", true, "a name that `ringleaf presets` lists"));
+        fresh.addPositional(positional(1, "FILE", false, "where to (default: the preset's name and .yaml)"));
+        return fresh;
+    }
+
+    private static CommandSpec presets() {
+        return command(PRESETS, "Lists the presets with a line each.", "Example:%n  ringleaf presets%n");
+    }
+
+    private static CommandSpec schema() {
+        return command(
+                SCHEMA,
+                "Prints the JSON Schema of a spec, for editors.",
+                "Example:%n  ringleaf schema > ringleaf.schema.json%n");
+    }
+
+    private static CommandSpec help() {
+        CommandSpec help = command(
+                HELP,
+                "Shows how a command is used, or every field of a kind of mechanism with its default.",
+                "Examples:%n  ringleaf help make%n  ringleaf help leaf-aperture%n");
+        help.addPositional(positional(0, "TOPIC", false, "a command or a kind"));
+        help.addOption(flag("the fields as a table in Markdown", MARKDOWN));
+        return help;
+    }
+
+    private static CommandSpec command(String name, String description, String footer) {
+        CommandSpec command = CommandSpec.create().name(name);
+        command.usageMessage().description(description).footer("", footer).width(100).sortOptions(false);
+        command.addOption(OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .description("shows this and ends")
+                .build());
+        command.addOption(OptionSpec.builder("-V", "--version")
+                .versionHelp(true)
+                .description("shows the version and ends")
+                .build());
+        return command;
+    }
+
+    private static OptionSpec option(String label, String description, String... names) {
+        return OptionSpec.builder(names)
+                .paramLabel(label)
+                .type(String.class)
+                .description(description)
+                .build();
+    }
+
+    private static OptionSpec flag(String description, String name) {
+        return OptionSpec.builder(name)
+                .type(boolean.class)
+                .description(description)
+                .build();
+    }
+
+    private static PositionalParamSpec positional(int index, String label, boolean required, String description) {
+        return PositionalParamSpec.builder()
+                .index(Integer.toString(index))
+                .arity(required ? "1" : "0..1")
+                .required(required)
+                .paramLabel(label)
+                .type(String.class)
+                .description(description)
+                .build();
+    }
+}

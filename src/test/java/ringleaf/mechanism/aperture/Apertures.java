@@ -1,0 +1,79 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.List;
+import java.util.Optional;
+import ringleaf.mechanism.Kinds;
+import ringleaf.mechanism.Request;
+import ringleaf.part.Design;
+import ringleaf.part.Dimension;
+import ringleaf.part.Finding;
+import ringleaf.spec.MechanismSpec;
+import ringleaf.spec.SpecDocument;
+import ringleaf.spec.SpecReader;
+import ringleaf.spec.shared.Catalogues;
+import ringleaf.spec.shared.SharedFiles;
+import ringleaf.spec.text.Problems;
+import ringleaf.spec.text.SpecSource;
+
+/** Apertures from the text of a spec, for tests. */
+final class Apertures {
+    private Apertures() {}
+
+    /** A spec of one aperture whose fields are given, one a line. */
+    static String spec(String... lines) {
+        StringBuilder text = new StringBuilder("title: Test\nmechanisms:\n  shutter:\n    kind: leaf-aperture\n");
+        for (String line : lines) {
+            text.append("    ").append(line).append('\n');
+        }
+        return text.toString();
+    }
+
+    static Design design(String text) {
+        return design(text, 61);
+    }
+
+    static Design design(String text, int states) {
+        Problems problems = new Problems();
+        Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
+        Optional<SpecDocument> document =
+                new SpecReader(Kinds.fields(), catalogues, problems).read(SpecSource.of("test.yaml", text), List.of());
+        problems.throwIfAny();
+        MechanismSpec one = document.orElseThrow().mechanisms().get(0);
+        ringleaf.mechanism.Kind.Planned planned = Kinds.named(one.kind().name())
+                .read(new Request(
+                        one.name(), one.values(), document.get().fabrication(), catalogues, problems));
+        problems.throwIfAny();
+        return planned.design(states);
+    }
+
+    /** What reading refuses, as a user sees it; empty when it refuses nothing. */
+    static String refusal(String text) {
+        try {
+            design(text, 2);
+            return "";
+        } catch (ringleaf.spec.text.SpecRefused refused) {
+            return refused.problems().text();
+        }
+    }
+
+    static double dimension(Design design, String name) {
+        for (Dimension dimension : design.dimensions()) {
+            if (dimension.name().equals(name)) {
+                return dimension.value();
+            }
+        }
+        throw new AssertionError("no dimension " + name);
+    }
+
+    static String choice(Design design, String name) {
+        return design.choices().stream()
+                .filter(c -> c.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+
+    static List<Finding> failed(List<Finding> findings) {
+        return findings.stream().filter(Finding::failed).toList();
+    }
+}
