@@ -45,9 +45,7 @@ public record FreeTurn(double angle, Point at, boolean meets) {
                 continue;
             }
             for (Swung mover : movers) {
-                if (mover.near <= stander.far
-                        && mover.far >= stander.near
-                        && mayMeet(mover, stander, touch.sense, touch.best)) {
+                if (mayReach(mover, stander, touch.best) && mayMeet(mover, stander, touch.sense, touch.best)) {
                     touch.look(mover.piece, stander.piece);
                 }
             }
@@ -55,30 +53,47 @@ public record FreeTurn(double angle, Point at, boolean meets) {
         return new FreeTurn(touch.best, touch.at == null ? pivot : touch.at, touch.at != null);
     }
 
+    /** Whether the two are so near, and at such distances from the pivot, that a turn can close what parts them. */
+    private static boolean mayReach(Swung mover, Swung stander, double best) {
+        if (mover.near > stander.far || mover.far < stander.near) {
+            return false;
+        }
+        double reach = mover.reach + stander.reach + best * mover.far;
+        double dx = mover.middle.x() - stander.middle.x();
+        double dy = mover.middle.y() - stander.middle.y();
+        return dx * dx + dy * dy <= reach * reach;
+    }
+
     private static boolean mayMeet(Swung mover, Swung stander, int sense, double best) {
         double wide = mover.half + stander.half;
-        double turn = Angles.positive(sense * (stander.direction - mover.direction));
+        double turn = sense * (stander.direction - mover.direction);
+        // Both directions lie within half a turn of 0, so one more turn is enough.
+        turn = turn < 0 ? turn + Angles.TURN : turn;
         return turn - wide <= best || turn + wide >= Angles.TURN;
     }
 
     /**
      * A piece as seen from the pivot.
      *
+     * @param middle of its chord, from the pivot
+     * @param reach from there within which it lies, mm
      * @param near least distance it can have
      * @param far greatest distance it can have
-     * @param direction of the middle of its box, rad
+     * @param direction of the middle of its chord, rad
      * @param half angle to either side within which it lies, rad
      */
-    private record Swung(Segment piece, double near, double far, double direction, double half) {}
+    private record Swung(
+            Segment piece, Point middle, double reach, double near, double far, double direction, double half) {}
 
     private static List<Swung> swung(List<Segment> pieces, Point pivot) {
         List<Swung> swung = new ArrayList<>(pieces.size());
         for (Segment piece : pieces) {
-            Point middle = piece.box().centre().minus(pivot);
-            double reach = Math.hypot(piece.box().width(), piece.box().height()) / 2;
+            // No point of a piece is farther from the middle of its chord than half its length.
+            Point middle = piece.start().towards(piece.end(), 0.5).minus(pivot);
+            double reach = piece.length() / 2;
             double distance = middle.norm();
             double half = distance > reach ? Math.asin(reach / distance) : Math.PI;
-            swung.add(new Swung(piece, distance - reach, distance + reach, middle.angle(), half));
+            swung.add(new Swung(piece, middle, reach, distance - reach, distance + reach, middle.angle(), half));
         }
         return swung;
     }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -71,7 +73,10 @@ final class MeshCheck extends Check {
     }
 
     private void roll(Placement firstHome, Placement secondHome) {
-        List<Geometry> one = polygons(first, firstHome);
+        List<PreparedGeometry> one = new ArrayList<>();
+        for (Geometry polygon : polygons(first, firstHome)) {
+            one.add(PreparedGeometryFactory.prepare(polygon));
+        }
         List<Geometry> other = polygons(second, secondHome);
         List<Segment> drivers = pieces(first, firstHome);
         List<Segment> drivens = pieces(second, secondHome);
@@ -91,14 +96,19 @@ final class MeshCheck extends Check {
         }
     }
 
-    private void overlap(int step, List<Geometry> one, double turn, List<Geometry> other, double follows) {
+    /** Shared area; the first stands in the pose in which it was prepared, and the second turns about it. */
+    private void overlap(int step, List<PreparedGeometry> one, double turn, List<Geometry> other, double follows) {
+        Point axis = required.secondAxis();
+        Point about = required.firstAxis();
+        AffineTransformation move = AffineTransformation.rotationInstance(follows, axis.x(), axis.y());
+        move.rotate(-turn, about.x(), about.y());
         double area = 0;
-        for (Geometry a : one) {
-            Geometry moved = turned(a, required.firstAxis(), turn);
-            for (Geometry b : other) {
-                Geometry shared = OverlayNGRobust.overlay(
-                        moved, turned(b, required.secondAxis(), follows), OverlayNG.INTERSECTION);
-                area += shared.getArea();
+        for (Geometry b : other) {
+            Geometry moved = move.transform(b);
+            for (PreparedGeometry a : one) {
+                if (a.intersects(moved)) {
+                    area += OverlayNGRobust.overlay(a.getGeometry(), moved, OverlayNG.INTERSECTION).getArea();
+                }
             }
         }
         if (area > worstArea) {
@@ -133,10 +143,6 @@ final class MeshCheck extends Check {
             gapStep = step;
             gapAt = nearest.middle();
         }
-    }
-
-    private static Geometry turned(Geometry geometry, Point axis, double angle) {
-        return AffineTransformation.rotationInstance(angle, axis.x(), axis.y()).transform(geometry);
     }
 
     private List<Geometry> polygons(List<Region> regions, Placement home) {

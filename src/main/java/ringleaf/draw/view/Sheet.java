@@ -35,20 +35,25 @@ final class Sheet {
      * @param unit of text and margins, mm: a hundredth of the size of what is shown
      */
     Sheet(Box area, double unit) {
-        this(area, unit, 1);
-    }
-
-    /** The same, printed so many times as large as life. */
-    Sheet(Box area, double unit, int scale) {
         this.area = area;
         this.unit = unit;
         String width = number(area.width());
         String height = number(area.height());
         String viewBox = number(area.minX()) + " " + number(-area.maxY()) + " " + width + " " + height;
-        document = new SvgDocument(
-                number(scale * area.width()) + "mm", number(scale * area.height()) + "mm", viewBox);
+        document = new SvgDocument(width + "mm", height + "mm", viewBox);
         set(document.root(), "font-family", "Helvetica, Arial, sans-serif");
         set(document.root(), "stroke-linejoin", "round");
+    }
+
+    private Sheet(SvgDocument document, Box area, double unit) {
+        this.document = document;
+        this.area = area;
+        this.unit = unit;
+    }
+
+    /** The same sheet for what is drawn in a group so many times as large: its lines are as wide on paper. */
+    Sheet enlarged(int scale) {
+        return scale == 1 ? this : new Sheet(document, area, unit / scale);
     }
 
     Element root() {

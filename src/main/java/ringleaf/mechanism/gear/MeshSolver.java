@@ -18,6 +18,9 @@ final class MeshSolver {
     private static final double SCAN = 0.05;
 
     private static final double FINE = 1e-4;
+    /** What thinning on the reference circle takes from the tip, at most: the ratio of the circles. */
+    private static final double THINNED_TIP = 1.2;
+
     private static final double WIDEST = 3;
 
     private final PairAsk ask;
@@ -51,13 +54,13 @@ final class MeshSolver {
                 ? new GearPair(driver, driven, ask.centreDistance().mostOr(0))
                 : GearPair.of(driver, driven);
         pair = pair.withTipClearance(module * ask.rack().clearance());
-        if (!ask.fullTips()) {
-            pair = lowered(pair);
-        }
         boolean forced = ask.centreDistance().isExact() && bothShifts();
         if (!forced || ask.backlash().isPresent()) {
             double normal = ask.backlash(module) * Math.cos(pair.workingAngle());
             pair = pair.withNormalBacklash(normal, 0.5);
+        }
+        if (!ask.fullTips()) {
+            pair = lowered(pair);
         }
         if (pair.backlash() < 0) {
             throw new Unmeshable("the teeth overlap by " + Words.mm(-pair.backlash()) + " along the rolling circles");
@@ -108,7 +111,9 @@ final class MeshSolver {
         boolean driverSmaller = teeth.driver() <= teeth.driven();
         int small = Math.min(teeth.driver(), teeth.driven());
         int large = Math.max(teeth.driver(), teeth.driven());
-        ShiftChoice choice = ShiftChoice.of(rack, small, large, sum, ShiftChoice.LEAST_TIP);
+        // Half the backlash is taken from either gear's teeth, and a little more of it at the tips.
+        double thinned = THINNED_TIP * ask.backlash(module) / 2 / module;
+        ShiftChoice choice = ShiftChoice.of(rack, small, large, sum, ShiftChoice.LEAST_TIP + thinned);
         return driverSmaller
                 ? new double[] {choice.pinion(), choice.gear()}
                 : new double[] {choice.gear(), choice.pinion()};

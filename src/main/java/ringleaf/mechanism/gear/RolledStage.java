@@ -5,7 +5,8 @@ import java.util.List;
 import ringleaf.curve.Distances;
 import ringleaf.curve.FreeTurn;
 import ringleaf.geom.Angles;
-import ringleaf.geom.Box;
+import ringleaf.geom.Arc;
+import ringleaf.geom.Line;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
@@ -13,7 +14,7 @@ import ringleaf.geom.Segment;
 /** One stage rolled on its outlines as cut; only the pieces near the line of centres are looked at. */
 final class RolledStage {
     /** Teeth that are looked at beside the line of centres, further than the tips of the mate reach. */
-    private static final double MORE_TEETH = 1.5;
+    private static final double MORE_TEETH = 0.5;
     /** A free turn is looked for up to this many plays. */
     private static final double LOOK = 4;
 
@@ -69,17 +70,33 @@ final class RolledStage {
     }
 
     private static double gap(List<Segment> one, List<Segment> other) {
+        // Any two points bound the gap; with such a bound at hand few pairs of pieces are worth their closed forms.
         double least = Double.POSITIVE_INFINITY;
-        Box[] boxes = new Box[other.size()];
-        for (int i = 0; i < boxes.length; i++) {
-            boxes[i] = other.get(i).box();
+        int n = other.size();
+        double[] x = new double[n];
+        double[] y = new double[n];
+        double[] half = new double[n];
+        for (int i = 0; i < n; i++) {
+            Segment b = other.get(i);
+            x[i] = (b.start().x() + b.end().x()) / 2;
+            y[i] = (b.start().y() + b.end().y()) / 2;
+            half[i] = b.length() / 2;
         }
         for (Segment a : one) {
-            Box box = a.box();
-            for (int i = 0; i < boxes.length; i++) {
-                double dx = Math.max(box.minX() - boxes[i].maxX(), boxes[i].minX() - box.maxX());
-                double dy = Math.max(box.minY() - boxes[i].maxY(), boxes[i].minY() - box.maxY());
-                if (dx < least && dy < least) {
+            for (Segment b : other) {
+                least = Math.min(least, a.start().distance(b.start()));
+            }
+        }
+        for (Segment a : one) {
+            double ax = (a.start().x() + a.end().x()) / 2;
+            double ay = (a.start().y() + a.end().y()) / 2;
+            double own = a.length() / 2;
+            for (int i = 0; i < n; i++) {
+                // No point of a piece is farther from the middle of its chord than half its length.
+                double reach = least + own + half[i];
+                double dx = ax - x[i];
+                double dy = ay - y[i];
+                if (dx * dx + dy * dy < reach * reach) {
                     least = Math.min(least, Distances.between(a, other.get(i)).distance());
                 }
             }
@@ -118,15 +135,47 @@ final class RolledStage {
         }
 
         List<Segment> near(double turned) {
-            Placement place = Placement.turn(turned).then(home);
+            Turned place = new Turned(home.angle() + turned, home.shift());
             List<Segment> near = new ArrayList<>();
             for (int i = 0; i < directions.length; i++) {
                 double off = Math.abs(Angles.signed(directions[i] + home.angle() + turned - facing));
                 if (off <= window + halves[i]) {
-                    near.add(pieces.get(i).placed(place));
+                    near.add(place.of(pieces.get(i)));
                 }
             }
             return near;
+        }
+    }
+
+    /** A placement whose sine and cosine are worked out once for many pieces. */
+    private static final class Turned {
+        private final double angle;
+        private final double cos;
+        private final double sin;
+        private final Point shift;
+
+        Turned(double angle, Point shift) {
+            this.angle = angle;
+            this.cos = Math.cos(angle);
+            this.sin = Math.sin(angle);
+            this.shift = shift;
+        }
+
+        Segment of(Segment piece) {
+            if (piece instanceof Arc arc) {
+                return new Arc(
+                        of(arc.centre()),
+                        arc.radius(),
+                        arc.startAngle() + angle,
+                        arc.sweep(),
+                        of(arc.start()),
+                        of(arc.end()));
+            }
+            return new Line(of(piece.start()), of(piece.end()));
+        }
+
+        private Point of(Point p) {
+            return new Point(cos * p.x() - sin * p.y() + shift.x(), sin * p.x() + cos * p.y() + shift.y());
         }
     }
 }

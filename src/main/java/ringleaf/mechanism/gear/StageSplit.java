@@ -6,7 +6,8 @@ import ringleaf.tooth.TeethRatio;
 
 /**
  * Shares a ratio out to stages: all but the last are alike and near the root of it, the last makes up the rest. Of all
- * such trains the one is taken that misses the ratio least, or by no more than may be; of those the shortest.
+ * such trains the one is taken that misses the ratio least, or by no more than may be; of those one whose gears
+ * clear each other's axles; of those the shortest.
  *
  * @param ratio of the whole
  * @param within share by which it may miss
@@ -15,6 +16,9 @@ import ringleaf.tooth.TeethRatio;
 record StageSplit(double ratio, double within, int count) {
     /** Fewest and most teeth of a stage's smaller gear, of its own choice; common practice, no source. */
     private static final int FEWEST = 14;
+
+    /** Addendum, axle and room that a gear needs to pass the next axle, in modules; common practice, no source. */
+    private static final double AXLE = 3.5;
 
     private static final int MOST_SMALL = 30;
     private static final int MOST = 240;
@@ -59,7 +63,22 @@ record StageSplit(double ratio, double within, int count) {
         if (Math.abs(missA - missB) > 1e-9) {
             return missA < missB;
         }
+        boolean clearA = clearsAxles(a);
+        if (clearA != clearsAxles(b)) {
+            return clearA;
+        }
         return length(a, 1) < length(b, 1) - 1e-9;
+    }
+
+    /** Whether no gear reaches over the axle of the next stage's, so that all axles may run through. */
+    private static boolean clearsAxles(List<TeethRatio> train) {
+        for (int i = 1; i < train.size(); i++) {
+            double reach = train.get(i - 1).driven() / 2.0 + AXLE;
+            if (reach > (train.get(i).driver() + train.get(i).driven()) / 2.0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private double miss(List<TeethRatio> train) {

@@ -3,6 +3,7 @@ package ringleaf.mechanism.gear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import ringleaf.geom.Point;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Status;
 import ringleaf.part.Words;
@@ -138,17 +139,15 @@ final class TrainChecks {
         double least = Double.POSITIVE_INFINITY;
         String where = "";
         for (Stage stage : design.stages()) {
-            for (Stage other : design.stages()) {
-                if (other.number() <= stage.number()) {
+            int shaft = stage.number() - 1;
+            for (int axle = 0; axle <= design.stages().size(); axle++) {
+                if (axle == stage.number() || axle == shaft) {
                     continue;
                 }
-                double reach = other.driven().reach();
-                double bore = stage.driver().spec().body().bore().reach();
-                double room = other.drivenAxis().distance(stage.driverAxis()) - reach - bore;
+                double room = axis(axle).distance(stage.drivenAxis()) - stage.driven().reach() - axleRadius(axle);
                 if (room < least) {
                     least = room;
-                    where = TrainParts.name(spec, other.number()) + " over the axle of "
-                            + TrainParts.name(spec, stage.number() - 1);
+                    where = TrainParts.name(spec, stage.number()) + " over the axle of " + TrainParts.name(spec, axle);
                 }
             }
         }
@@ -162,8 +161,20 @@ final class TrainChecks {
                     where,
                     least >= AXLE_ROOM
                             ? "axles may run through the whole height"
-                            : "this axle has to end below the gear that reaches over it"));
+                            : "this axle has to end at the gear that reaches over it, or come from the other side"));
         }
+    }
+
+    private Point axis(int shaft) {
+        return shaft == 0 ? Point.ORIGIN : design.stages().get(shaft - 1).drivenAxis();
+    }
+
+    /** Radius of a shaft's bore, or of what turns in it, mm. */
+    private double axleRadius(int shaft) {
+        Wheel wheel = shaft == 0
+                ? design.stages().get(0).driver()
+                : design.stages().get(shaft - 1).driven();
+        return wheel.spec().body().bore().reach();
     }
 
     private void error() {

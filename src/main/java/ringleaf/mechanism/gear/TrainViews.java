@@ -56,7 +56,7 @@ final class TrainViews {
         double in = motion.driver(state);
         double pitch = first.mesh().driver().pitchAngle();
         double share = in / pitch - Math.floor(in / pitch + 1e-9);
-        return "driver at " + Words.degrees(in, 1) + ", last gear at "
+        return "driver at " + Words.degrees(in, 1) + (design.spec().isPair() ? ", driven at " : ", last gear at ")
                 + Words.degrees(in * design.last().drivenTurn(), 1) + ", "
                 + Words.number(Math.abs(share), 2) + " of a pitch";
     }

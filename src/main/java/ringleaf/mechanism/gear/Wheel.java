@@ -2,6 +2,7 @@ package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.curve.Fillet;
 import ringleaf.curve.Overlay;
 import ringleaf.curve.Shapes;
 import ringleaf.geom.Contour;
@@ -21,6 +22,9 @@ import ringleaf.geom.Region;
 record Wheel(Rim rim, WheelSpec spec, Rim.Cut cut, Region region) {
     /** Material kept inside the root circle, in modules, where it is more than the web; common practice, no source. */
     private static final double RIM_BACK = 1.5;
+
+    /** Corners this near to the hub's circle, in modules, stand on it. */
+    private static final double HUB_HAIR = 1e-6;
 
     private static final double MARK_LENGTH = 2;
     private static final double MARK_GAP = 0.3;
@@ -50,7 +54,10 @@ record Wheel(Rim rim, WheelSpec spec, Rim.Cut cut, Region region) {
         List<Region> toothed = Overlay.intersection(List.of(Region.of(cut.contour())), List.of(wedge));
         double hub = Math.max(spec.body().hubReach() + Math.max(web, rim.module()), 2 * web);
         List<Region> joined = Overlay.union(List.of(toothed.get(0), Region.disc(Point.ORIGIN, hub)));
-        return joined.get(0).withHoles(holes);
+        Contour sharp = joined.get(0).outer();
+        Contour outline = Fillet.rounded(
+                sharp, rim.module(), p -> Math.abs(p.norm() - hub) < HUB_HAIR * rim.module());
+        return new Region(outline, holes);
     }
 
     private static Region ring(Rim rim, WheelSpec spec, Rim.Cut cut) {
