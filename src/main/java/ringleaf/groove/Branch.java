@@ -169,7 +169,7 @@ abstract class Branch implements SmoothCurve {
         }
     }
 
-    /** The rounding at the tip, by the normal's direction turned back; its envelope never runs back. */
+    /** The rounding at the tip, by the normal's direction turned back; its envelope never runs back while its centre lies below the pitch line. */
     static final class Tip extends Branch {
         private final Point centre;
 
@@ -179,7 +179,11 @@ abstract class Branch implements SmoothCurve {
         }
 
         static Tip whole(BeltTooth tooth, Rolling rolling) {
-            double most = Math.atan((tooth.tipCentre().x() + rolling.reach(tooth)) / -tooth.tipCentre().y());
+            Point centre = tooth.tipCentre();
+            // a flat tip may have its centre beyond the pitch line; then its normals reach no further than its flank's
+            double most = centre.y() < 0
+                    ? Math.atan((centre.x() + rolling.reach(tooth)) / -centre.y())
+                    : tooth.turn();
             return new Tip(tooth, rolling, -Math.min(tooth.turn(), most), 0);
         }
 

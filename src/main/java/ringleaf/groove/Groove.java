@@ -28,6 +28,8 @@ import ringleaf.geom.Tolerance;
 public record Groove(int teeth, double rim, Path edge, double deviation, boolean ridge) {
     /** A ridge is rounded by this share of the pitch, so that no sharp edge stands in the groove; a choice. */
     private static final double RIDGE = 0.005;
+    /** How often the radius of a rounding is halved before a corner is left as it is. */
+    private static final int SMALLER = 8;
 
     /** Thrown when neighbouring grooves leave no rim between them. */
     public static final class NoRim extends RuntimeException {
@@ -154,8 +156,7 @@ public record Groove(int teeth, double rim, Path edge, double deviation, boolean
     }
 
     private Groove rounded(double radius) {
-        Groove within = filleted(radius, p -> Math.abs(p.norm() - rim) > 1e-9);
-        return within.filleted(radius, p -> Math.abs(p.norm() - rim) <= 1e-9);
+        return filleted(radius, p -> true);
     }
 
     /** The same with corners rounded, those at the rim too. */
@@ -169,9 +170,18 @@ public record Groove(int teeth, double rim, Path edge, double deviation, boolean
         pieces.add(Arc.around(Point.ORIGIN, edge.end(), to, true));
         pieces.add(new Line(to, Point.ORIGIN));
         pieces.add(new Line(Point.ORIGIN, from));
-        Contour contour = Fillet.rounded(
-                new Contour(pieces), radius, p -> p != from && p != to && !p.equals(Point.ORIGIN) && which.test(p));
-        List<Segment> all = contour.segments();
+        Fillet.Rounded done = new Fillet.Rounded(new Contour(pieces), List.of());
+        double r = radius;
+        // a corner between pieces that are too short for the radius gets a smaller one
+        for (int i = 0; i < SMALLER; i++) {
+            done = Fillet.of(
+                    done.contour(), r, p -> !p.equals(from) && !p.equals(to) && !p.equals(Point.ORIGIN) && which.test(p));
+            if (done.left().isEmpty()) {
+                break;
+            }
+            r /= 2;
+        }
+        List<Segment> all = done.contour().segments();
         int start = 0;
         while (!all.get(start).start().equals(from)) {
             start++;

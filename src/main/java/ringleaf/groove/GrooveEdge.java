@@ -78,7 +78,7 @@ final class GrooveEdge {
     }
 
     /** Half the angle over which the groove is open at a radius between bottom and rim. */
-    private double open(double radius) {
+    double open(double radius) {
         double widest = 0;
         for (int i = 0; i < right.length; i++) {
             if (radius >= least[i] && radius <= most[i]) {
