@@ -186,6 +186,9 @@ final class DriveAssembly {
                 lines.add(new Path(Contour.circle(w.centre(), w.radius()).segments()));
             }
         }
+        for (DriveSpec.Obstacle o : spec.obstacles()) {
+            lines.add(new Path(Contour.circle(o.centre(), o.diameter() / 2).segments()));
+        }
         double pitch = spec.choice().belt().pitch();
         double r = spec.driver().rim().pitchRadius() + spec.choice().belt().beltHeight() + pitch;
         Box near = new Box(-r, -r, r, r);

@@ -8,6 +8,9 @@ import java.util.OptionalInt;
 import ringleaf.geom.Point;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
+import ringleaf.mechanism.body.Body;
+import ringleaf.mechanism.body.Bore;
+import ringleaf.mechanism.body.Lightening;
 import ringleaf.part.Words;
 import ringleaf.spec.Making;
 import ringleaf.spec.field.Bound;
@@ -226,9 +229,22 @@ final class DriveReader {
         Values body = PulleyFields.OF_DRIVE.none(where);
         PulleySpec toothed = new PulleyReader(request, body, choice, material)
                 .read(name, teeth.orElse(choice.belt().leastTeeth()), where, Optional.empty());
-        return toothed == null
-                ? null
-                : new DriveSpec.Roller(name, true, Optional.of(toothed), 0, axle, centre, along);
+        if (toothed == null) {
+            return null;
+        }
+        double bore = axle + material.runningClearance();
+        double room = 2 * (toothed.rim().rootRadius() - material.leastWeb());
+        if (bore > room) {
+            problems.at(
+                    own.where(DriveFields.IDLER_AXLE),
+                    "an axle of " + Words.mm(axle) + " leaves less than the web of " + Words.mm(material.leastWeb())
+                            + " below the grooves",
+                    "at most " + Words.number(Math.floor(10 * (room - material.runningClearance())) / 10, 1)
+                            + "mm works");
+            return null;
+        }
+        PulleySpec bored = toothed.withBody(new Body(new Bore.Round(bore), Optional.empty(), Lightening.NONE));
+        return new DriveSpec.Roller(name, true, Optional.of(bored), 0, axle, centre, along);
     }
 
     private List<DriveSpec.Obstacle> obstacles() {

@@ -13,7 +13,7 @@ final class PulleyChecks {
     /** Share of the pitch by which rubber gives way in a tabulated groove; an assumption. */
     private static final double GIVES = 0.03;
     /** Play beyond the backlash that is not worth a word, as a share of the pitch; an assumption. */
-    private static final double SLIGHT = 0.015;
+    private static final double SLIGHT = 0.02;
 
     private PulleyChecks() {}
 

@@ -34,6 +34,13 @@ record PulleySpec(
         double hubHeight,
         Material material) {
 
+    /** The same on an axle of its own. */
+    PulleySpec withBody(Body other) {
+        return new PulleySpec(
+                name, choice, rim, other, joining, flanges, flangeDiameter, flangeThickness, hubDiameter, hubHeight,
+                material);
+    }
+
     String partName(String what) {
         return name.isEmpty() ? what : name + "-" + what;
     }

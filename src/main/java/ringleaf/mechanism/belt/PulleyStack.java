@@ -87,7 +87,7 @@ final class PulleyStack {
         return parts(centre, phase, false);
     }
 
-    /** As the others, but plates in one piece and flanges one by one, to be put together. */
+    /** As the others, but plates in one piece and flanges one by one under names of their own, to be put together. */
     List<Part> placed(Point centre, double phase) {
         return parts(centre, phase, true);
     }
@@ -101,7 +101,7 @@ final class PulleyStack {
         }
         parts.add(rim(place, bottom, stacked));
         if (stacked && spec.flanges() > 1) {
-            parts.add(flange(place, "flange", faceTop(), 1));
+            parts.add(flange(place, "flange-above", faceTop(), 1));
         }
         return parts;
     }
