@@ -28,6 +28,14 @@ final class FreeSpot {
     private double[] chords = new double[1024];
 
     private int chordsEnd;
+    /** For each piece in the way at the height looked at: least and greatest x. */
+    private double[] row = new double[256];
+
+    private int rowEnd;
+    /** Where the line of that height meets chords: x of each. */
+    private double[] met = new double[64];
+
+    private int metEnd;
 
     void add(Contour contour) {
         for (Segment segment : contour.segments()) {
@@ -92,25 +100,47 @@ final class FreeSpot {
         }
         for (int j = 0; j <= STEPS; j++) {
             double y = room.minY() + clearance + height / 2 + spanY * j / STEPS;
+            lookAlong(y, height / 2 + clearance);
             for (int i = 0; i <= STEPS; i++) {
                 // From the middle outwards, left and right in turn.
                 double off = (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * spanX / STEPS;
-                Point centre = new Point(room.centre().x() + off, y);
-                if (isFree(centre, width / 2 + clearance, height / 2 + clearance) && (!inside || isOnPart(centre))) {
-                    return centre;
+                double x = room.centre().x() + off;
+                if (isFree(x, width / 2 + clearance) && (!inside || isOnPart(x))) {
+                    return new Point(x, y);
                 }
             }
         }
         return null;
     }
 
-    private boolean isFree(Point centre, double halfWidth, double halfHeight) {
-        double left = centre.x() - halfWidth;
-        double right = centre.x() + halfWidth;
-        double low = centre.y() - halfHeight;
-        double high = centre.y() + halfHeight;
+    /** Notes what a rectangle with its middle on the line of height {@code y} can meet. */
+    private void lookAlong(double y, double halfHeight) {
+        double low = y - halfHeight;
+        double high = y + halfHeight;
+        rowEnd = 0;
+        row = row.length < takenEnd / 2 ? new double[takenEnd / 2] : row;
         for (int i = 0; i < takenEnd; i += 4) {
-            if (taken[i] <= right && taken[i + 2] >= left && taken[i + 1] <= high && taken[i + 3] >= low) {
+            if (taken[i + 1] <= high && taken[i + 3] >= low) {
+                row[rowEnd++] = taken[i];
+                row[rowEnd++] = taken[i + 2];
+            }
+        }
+        metEnd = 0;
+        met = met.length < chordsEnd / 4 ? new double[chordsEnd / 4] : met;
+        for (int i = 0; i < chordsEnd; i += 4) {
+            double ay = chords[i + 1];
+            double by = chords[i + 3];
+            if (ay > y != by > y) {
+                met[metEnd++] = chords[i] + (y - ay) / (by - ay) * (chords[i + 2] - chords[i]);
+            }
+        }
+    }
+
+    private boolean isFree(double x, double halfWidth) {
+        double left = x - halfWidth;
+        double right = x + halfWidth;
+        for (int i = 0; i < rowEnd; i += 2) {
+            if (row[i] <= right && row[i + 1] >= left) {
                 return false;
             }
         }
@@ -118,15 +148,10 @@ final class FreeSpot {
     }
 
     /** Even-odd rule on the chords; right for every point outside all the boxes, because each chord lies in its box. */
-    private boolean isOnPart(Point p) {
+    private boolean isOnPart(double x) {
         boolean in = false;
-        for (int i = 0; i < chordsEnd; i += 4) {
-            double ay = chords[i + 1];
-            double by = chords[i + 3];
-            if (ay > p.y() != by > p.y()
-                    && p.x() < chords[i] + (p.y() - ay) / (by - ay) * (chords[i + 2] - chords[i])) {
-                in = !in;
-            }
+        for (int i = 0; i < metEnd; i++) {
+            in ^= x < met[i];
         }
         return in;
     }

@@ -9,6 +9,18 @@ package ringleaf.geom;
 public record Placement(double angle, Point shift) {
     public static final Placement IDENTITY = new Placement(0, Point.ORIGIN);
 
+    /** Equal turns and equal shifts; written out like that of {@link Point}, for the sake of a quick start. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Placement p && angle == p.angle && shift.equals(p.shift);
+    }
+
+    @Override
+    public int hashCode() {
+        // adding 0 makes -0 a 0
+        return 31 * Double.hashCode(angle + 0.0) + shift.hashCode();
+    }
+
     public static Placement turn(double angle) {
         return new Placement(angle, Point.ORIGIN);
     }

@@ -1,5 +1,6 @@
 package ringleaf.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import ringleaf.geom.Mirror;
 import ringleaf.geom.Placement;
@@ -29,10 +30,18 @@ public record Layer(List<Region> regions, double zFrom, double zTo) {
     }
 
     public Layer placed(Placement placement) {
-        return new Layer(regions.stream().map(r -> r.placed(placement)).toList(), zFrom, zTo);
+        List<Region> placed = new ArrayList<>(regions.size());
+        for (Region region : regions) {
+            placed.add(region.placed(placement));
+        }
+        return new Layer(placed, zFrom, zTo);
     }
 
     public Layer mirrored(Mirror mirror) {
-        return new Layer(regions.stream().map(r -> r.mirrored(mirror)).toList(), zFrom, zTo);
+        List<Region> mirrored = new ArrayList<>(regions.size());
+        for (Region region : regions) {
+            mirrored.add(region.mirrored(mirror));
+        }
+        return new Layer(mirrored, zFrom, zTo);
     }
 }

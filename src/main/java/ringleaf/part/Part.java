@@ -1,6 +1,8 @@
 package ringleaf.part;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.NoSuchElementException;
 import ringleaf.geom.Box;
 import ringleaf.geom.Mirror;
 import ringleaf.geom.Path;
@@ -44,29 +46,57 @@ public record Part(
 
     /** Box of all layers seen from above; for drawn parts only. */
     public Box box() {
-        return layers.stream()
-                .flatMap(l -> l.regions().stream())
-                .map(Region::box)
-                .reduce(Box::union)
-                .orElseThrow();
+        Box box = null;
+        for (Layer layer : layers) {
+            for (Region region : layer.regions()) {
+                box = box == null ? region.box() : box.union(region.box());
+            }
+        }
+        if (box == null) {
+            throw new NoSuchElementException(name + " has no outline");
+        }
+        return box;
     }
 
     public double zFrom() {
-        return layers.stream().mapToDouble(Layer::zFrom).min().orElseThrow();
+        double least = Double.POSITIVE_INFINITY;
+        for (Layer layer : drawn()) {
+            least = Math.min(least, layer.zFrom());
+        }
+        return least;
     }
 
     public double zTo() {
-        return layers.stream().mapToDouble(Layer::zTo).max().orElseThrow();
+        double most = Double.NEGATIVE_INFINITY;
+        for (Layer layer : drawn()) {
+            most = Math.max(most, layer.zTo());
+        }
+        return most;
+    }
+
+    private List<Layer> drawn() {
+        if (layers.isEmpty()) {
+            throw new NoSuchElementException(name + " has no layers");
+        }
+        return layers;
     }
 
     public Part mirrored(Mirror mirror) {
+        List<Layer> turned = new ArrayList<>(layers.size());
+        for (Layer layer : layers) {
+            turned.add(layer.mirrored(mirror));
+        }
+        List<Path> lines = new ArrayList<>(marks.size());
+        for (Path mark : marks) {
+            lines.add(mark.mirrored(mirror));
+        }
         return new Part(
                 name,
                 family,
                 quantity,
                 source,
-                layers.stream().map(l -> l.mirrored(mirror)).toList(),
-                marks.stream().map(m -> m.mirrored(mirror)).toList(),
+                turned,
+                lines,
                 note);
     }
 }

@@ -14,6 +14,9 @@ abstract class Check {
     /** What is asked of the motion and the design before the states are shared out; runs on the caller's thread. */
     void prepare(Pose pose) {}
 
+    /** What needs no motion, done once beside the states and before the end; runs on any thread. */
+    void still() {}
+
     /** Measures one state, or null when this state is not asked for; runs on any thread, for several states at once. */
     abstract Measure measure(Pose pose, Figures figures);
 

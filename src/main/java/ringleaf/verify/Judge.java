@@ -59,7 +59,10 @@ public final class Judge {
         return new Verdict(findings, List.of(reports));
     }
 
-    /** States do not depend on each other, so a second thread takes every state that is still open. */
+    /**
+     * States do not depend on each other, nor on what needs no motion, so a second thread takes whatever is still
+     * open: first what needs no motion, then the states.
+     */
     private void measureAll() {
         AtomicReference<Throwable> failure = new AtomicReference<>();
         Thread second = new Thread(() -> measureOpen(failure), "judge");
@@ -69,7 +72,7 @@ public final class Judge {
         try {
             second.join();
         } catch (InterruptedException e) {
-            next.set(scene.states.length);
+            next.set(checks.size() + poses.size());
             Thread.currentThread().interrupt();
             throw new IllegalStateException("interrupted while judging", e);
         }
@@ -80,14 +83,17 @@ public final class Judge {
 
     private void measureOpen(AtomicReference<Throwable> failure) {
         try {
-            int i = next.getAndIncrement();
-            while (i < poses.size()) {
-                measure(i);
-                i = next.getAndIncrement();
+            int open = checks.size() + poses.size();
+            for (int i = next.getAndIncrement(); i < open; i = next.getAndIncrement()) {
+                if (i < checks.size()) {
+                    checks.get(i).still();
+                } else {
+                    measure(i - checks.size());
+                }
             }
         } catch (RuntimeException | Error e) {
             failure.compareAndSet(null, e);
-            next.set(poses.size());
+            next.set(checks.size() + poses.size());
         }
     }
 

@@ -12,6 +12,7 @@ import ringleaf.part.Requirement;
 /** Enough material stands between the contours of a part, and at its necks; needs no motion. */
 final class WebCheck extends Check {
     private final Requirement.LeastWeb required;
+    private Web least;
 
     WebCheck(Scene scene, Requirement.LeastWeb required) {
         super(scene);
@@ -29,9 +30,18 @@ final class WebCheck extends Check {
         if (part == null) {
             findings.add(still(required.check(), -required.web(), 0, required.web(), required.part(),
                     "There is no part " + required.part() + " to look for webs in."));
+        } else {
+            report(part, least, findings);
+        }
+    }
+
+    @Override
+    void still() {
+        Part part = part();
+        if (part == null) {
             return;
         }
-        Web least = new Web(Double.POSITIVE_INFINITY, Point.ORIGIN, "");
+        least = new Web(Double.POSITIVE_INFINITY, Point.ORIGIN, "");
         int level = 0;
         for (Layer layer : part.layers()) {
             level++;
@@ -45,7 +55,6 @@ final class WebCheck extends Check {
                 }
             }
         }
-        report(part, least, findings);
     }
 
     private void report(Part part, Web least, List<Finding> findings) {

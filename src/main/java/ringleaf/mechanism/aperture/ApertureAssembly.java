@@ -65,7 +65,9 @@ final class ApertureAssembly {
             // A post of the base rides along as well: round and on the pivot, it stands still while it turns.
             case "blade", "drive-pin", "pivot-pin" -> perBlade(part);
             case "drive-ring" -> members.add(new Member(part.name(), part, Bodies.RING, Placement.IDENTITY));
-            case "pinion" -> members.add(new Member(part.name(), part, Bodies.PINION, Placement.IDENTITY));
+            case "pinion", "step-wheel", "axle" ->
+                members.add(new Member(part.name(), part, Bodies.PINION, Placement.IDENTITY));
+            case "servo-gear" -> members.add(new Member(part.name(), part, Bodies.SERVO_GEAR, Placement.IDENTITY));
             case "spacer-shim" -> shims(part);
             default -> members.add(new Member(part.name(), part, Bodies.FIXED, Placement.IDENTITY));
         }

@@ -242,7 +242,7 @@ final class ApertureDesigner {
         if (spec.depth().isPresent() && design.stack().depth() > spec.depth().getAsDouble() + 1e-6) {
             broken++;
         }
-        if (design.drive() instanceof PinionPlan pinion && pinion.pinionTravel() > pinion.servo().travel()) {
+        if (design.drive() instanceof PinionPlan pinion && pinion.servoTravel() > pinion.servo().travel()) {
             broken++;
         }
         return broken;

@@ -3,7 +3,6 @@ package ringleaf.mechanism.body;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Values;
-import ringleaf.spec.field.Named;
 import ringleaf.spec.shared.Servo;
 
 /** The fields of a round part's body. */
@@ -39,7 +38,7 @@ public final class BodyFields {
             .atLeast(0.1, "a shallower slot holds no key")
             .atMost(100, "deeper than any gear here")
             .byDefaultWords("an eighth of the diameter");
-    static final Field<Named> SERVO = Field.named("servo", "servos", Servo.FIELDS)
+    static final Field<String> SERVO = Field.name("servo", "servos")
             .help("servo whose horn is screwed on")
             .byDefaultWords("the drive's servo, or " + Servo.STAND_IN);
     static final Field<Integer> HORN_SCREWS = Field.count("horn-screws")

@@ -6,11 +6,9 @@ import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Words;
 import ringleaf.spec.field.Field;
-import ringleaf.spec.field.Named;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Screw;
 import ringleaf.spec.shared.Servo;
-import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problems;
 
 /** From the fields of a body to the body; what contradicts itself is reported. */
@@ -108,12 +106,11 @@ public final class BodyReader {
     }
 
     private Bore horn(Values bore, Optional<Servo> driving) {
-        Optional<Named> named = bore.get(BodyFields.SERVO);
-        Optional<Servo> servo = named.isPresent() ? request.catalogues().servo(named.get()) : driving;
-        if (servo.isEmpty() && named.isEmpty()) {
-            Place place = bore.where(BodyFields.SERVO);
-            servo = request.catalogues().servo(new Named(Optional.of(Servo.STAND_IN), Optional.empty(), place));
-        }
+        Optional<String> named = bore.get(BodyFields.SERVO);
+        String name = named.orElse(Servo.STAND_IN);
+        Optional<Servo> servo = named.isEmpty() && driving.isPresent()
+                ? driving
+                : request.catalogues().servos().find(name, bore.where(BodyFields.SERVO));
         if (servo.isEmpty()) {
             return new Bore.Solid();
         }

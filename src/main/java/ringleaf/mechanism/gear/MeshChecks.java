@@ -7,7 +7,9 @@ import ringleaf.part.Finding.Status;
 import ringleaf.part.Words;
 import ringleaf.tooth.ContactPath;
 import ringleaf.tooth.GearPair;
+import ringleaf.tooth.InternalForm;
 import ringleaf.tooth.InternalPair;
+import ringleaf.tooth.ToothForm;
 
 /** Checks of one mesh: contact, interference, clearance, backlash. */
 final class MeshChecks {
@@ -19,6 +21,8 @@ final class MeshChecks {
     private static final double TIP_CLEARANCE = 0.15;
 
     private static final double HAIR = 1e-6;
+    /** Teeth more than which no ring needs to clear its gear. */
+    private static final int MORE = 60;
 
     private final Stage stage;
     private final Mesh mesh;
@@ -138,7 +142,21 @@ final class MeshChecks {
                 where,
                 never
                         ? "the tips never come near each other on their way out"
-                        : "room between the tips on their way out of mesh; more teeth on the ring make more"));
+                        : "room between the tips on their way out of mesh"
+                                + (margin >= 0 ? "" : "; a ring of " + clearing(pair) + " teeth clears them")));
+    }
+
+    /** Fewest teeth of a ring, the rest as it is, whose tips clear the gear's on their way out. */
+    private static int clearing(InternalPair pair) {
+        InternalForm ring = pair.ring();
+        for (int teeth = ring.teeth() + 1; teeth < ring.teeth() + MORE; teeth++) {
+            InternalForm larger = InternalForm.of(ring.module(), teeth, ring.shift(), 0, ring.rack());
+            ToothForm pinion = pair.pinion().withThinning(0);
+            if (InternalPair.of(pinion, larger).withCleanTips().trochoidMargin() >= 0) {
+                return teeth;
+            }
+        }
+        return ring.teeth() + MORE;
     }
 
     private void trimming(InternalPair pair) {

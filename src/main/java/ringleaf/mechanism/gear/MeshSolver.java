@@ -18,6 +18,8 @@ final class MeshSolver {
     private static final double SCAN = 0.05;
 
     private static final double FINE = 1e-4;
+    /** Backlash, in modules, that takes half of both gears' teeth on the reference circle. */
+    private static final double MOST_BACKLASH = Math.PI / 2;
     /** What thinning on the reference circle takes from the tip, at most: the ratio of the circles. */
     private static final double THINNED_TIP = 1.2;
 
@@ -35,13 +37,18 @@ final class MeshSolver {
 
     /** The mesh as asked. */
     Mesh solve() throws Unmeshable {
+        double backlash = ask.backlash(module);
+        if (backlash > MOST_BACKLASH * module) {
+            throw new Unmeshable("a backlash of " + Words.mm(backlash) + " leaves nothing of teeth of module "
+                    + Words.number(module, 4) + ", which take " + Words.mm(MOST_BACKLASH * module) + " at most");
+        }
         try {
             Mesh mesh = ask.internal() ? inner() : outer();
             mesh.driverRim().cut(TipFinish.NONE);
             mesh.drivenRim().cut(TipFinish.NONE);
             return mesh;
         } catch (IllegalArgumentException e) {
-            throw new Unmeshable(e.getMessage());
+            throw new Unmeshable(Unmeshable.words(e));
         }
     }
 
@@ -113,10 +120,20 @@ final class MeshSolver {
         int large = Math.max(teeth.driver(), teeth.driven());
         // Half the backlash is taken from either gear's teeth, and a little more of it at the tips.
         double thinned = THINNED_TIP * ask.backlash(module) / 2 / module;
-        ShiftChoice choice = ShiftChoice.of(rack, small, large, sum, ShiftChoice.LEAST_TIP + thinned);
+        ShiftChoice choice = choice(small, large, sum, ShiftChoice.LEAST_TIP + thinned);
         return driverSmaller
                 ? new double[] {choice.pinion(), choice.gear()}
                 : new double[] {choice.gear(), choice.pinion()};
+    }
+
+    /** The balanced shifts with tips of a width, or where few teeth have none such, just free of undercut. */
+    private ShiftChoice choice(int small, int large, double sum, double tip) {
+        try {
+            return ShiftChoice.of(ask.rack(), small, large, sum, tip);
+        } catch (IllegalArgumentException e) {
+            double shift = ShiftChoice.forPinion(ask.rack(), small);
+            return new ShiftChoice(shift, sum - shift, false);
+        }
     }
 
     private Mesh inner() throws Unmeshable {

@@ -104,7 +104,7 @@ public final class SingleGear implements Kind {
                     : "more teeth work, " + (int) Math.ceil(rack.leastTeeth()) + " without any profile shift";
             problems.at(
                     values.where(asked.isPresent() ? GearFields.PROFILE_SHIFT : GearFields.TEETH),
-                    teeth + " teeth of module " + Words.number(module, 4) + " cannot be: " + e.getMessage(),
+                    teeth + " teeth of module " + Words.number(module, 4) + " cannot be: " + Unmeshable.words(e),
                     hint);
             return Optional.empty();
         }

@@ -17,7 +17,7 @@ import ringleaf.tooth.TeethRatio;
 /** Solves one stage from the fields of its two gears and what is asked of both; refuses what cannot mesh. */
 final class StageReader {
     /** Candidates that are tried before a stage is refused, and told beside the one taken. */
-    private static final int TRIED = 12;
+    private static final int TRIED = 200;
 
     private static final int TOLD = 4;
 
@@ -43,11 +43,13 @@ final class StageReader {
     Optional<StageSpec> read(PairAsk ask, Place ratio, Place centre, double at, Optional<Servo> servo) {
         int before = problems.count();
         agree(ask, ratio);
-        List<PairCandidate> candidates = new TeethSearch(ask).candidates();
-        if (candidates.isEmpty()) {
-            problems.at(ratio, new TeethSearch(ask).missing(), "give what is missing, or a ratio nearer to 1");
-        }
         if (problems.count() > before) {
+            return Optional.empty();
+        }
+        TeethSearch search = new TeethSearch(ask);
+        List<PairCandidate> candidates = search.candidates();
+        if (candidates.isEmpty()) {
+            problems.at(ratio, search.missing(), search.hint());
             return Optional.empty();
         }
         String why = "";
@@ -55,6 +57,10 @@ final class StageReader {
             PairCandidate taken = candidates.get(i);
             try {
                 Mesh mesh = new MeshSolver(ask, taken.teeth(), taken.module()).solve();
+                if (ask.centreDistance().isExact() && mesh.contactRatio() < 1) {
+                    throw new Unmeshable("the contact ratio is " + Words.number(mesh.contactRatio(), 3)
+                            + ": one pair of teeth parts before the next one meets");
+                }
                 WheelSpec first = new WheelReader(request, driver, material).read(mesh.driverRim(), servo);
                 WheelSpec second = new WheelReader(request, driven, material).read(mesh.drivenRim(), Optional.empty());
                 return Optional.of(new StageSpec(ask, mesh, others(candidates, i), at, first, second));

@@ -52,8 +52,9 @@ final class TrainDimensions {
     }
 
     List<Dimension> all() {
-        add("ratio", spec.totalRatio(), "1", spec.given().contains("ratio") ? Origin.GIVEN : Origin.SOLVED,
-                "of the teeth");
+        double asked = spec.ratio().orElse(Double.NaN);
+        boolean exact = Math.abs(spec.totalRatio() - asked) <= 1e-9 * asked;
+        add("ratio", spec.totalRatio(), "1", exact ? Origin.GIVEN : Origin.SOLVED, "of the teeth");
         for (Stage stage : design.stages()) {
             stage(stage);
         }

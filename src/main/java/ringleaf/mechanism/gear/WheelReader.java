@@ -172,7 +172,7 @@ final class WheelReader {
             rim.cut(finish);
             return "";
         } catch (IllegalArgumentException e) {
-            return e.getMessage();
+            return Unmeshable.words(e);
         }
     }
 

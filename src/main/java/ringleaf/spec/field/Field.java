@@ -64,7 +64,7 @@ public final class Field<T> {
         return of(name, new RatioType(null));
     }
 
-    /** An angle, radians inside, a bare number and the range in degrees; a full turn either way unless said otherwise. */
+    /** An angle, radians inside; a bare number and the range are in degrees, a full turn either way unless stated. */
     public static Field<Double> angle(String name) {
         return of(name, new QuantityType(Quantity.ANGLE, false, Range.ANGLES));
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import ringleaf.spec.text.Decimal;
 import ringleaf.spec.text.Node;
 import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Shown;
@@ -17,6 +18,7 @@ import ringleaf.spec.text.Shown;
 record ModuleType(QuantityType length) implements FieldType<Double> {
     private static final String PITCH = "dp";
     private static final double INCH = 25.4;
+    private static final double ROUNDING = 1e-9;
     private static final String PATTERN = "^ *[0-9]+(\\.[0-9]*)? *dp *$";
 
     @Override
@@ -33,10 +35,24 @@ record ModuleType(QuantityType length) implements FieldType<Double> {
             return null;
         }
         double module = INCH / result.value();
-        String written = Shown.quoted(text) + " (module " + QuantityReader.shown(module, Quantity.LENGTH) + ")";
-        return NumberType.within(module, written, null, Quantity.LENGTH, length.range(), place, reading)
-                ? module
-                : null;
+        Range range = length.range();
+        boolean fine = module < range.least() * (1 - ROUNDING);
+        if (fine || module > range.most() * (1 + ROUNDING)) {
+            double bound = fine ? range.least() : range.most();
+            double nearest = INCH / bound;
+            double whole = fine ? Math.floor(nearest) : Math.ceil(nearest);
+            double shown = Math.abs(nearest - Math.rint(nearest)) < ROUNDING ? Math.rint(nearest) : whole;
+            reading.problems()
+                    .at(
+                            place,
+                            Shown.quoted(text) + " is a module of " + QuantityReader.shown(module, Quantity.LENGTH)
+                                    + (fine ? ", below the least of " : ", above the most of ")
+                                    + QuantityReader.shown(bound, Quantity.LENGTH) + " ("
+                                    + (fine ? range.whyLeast() : range.whyMost()) + ")",
+                            "the nearest that works is " + Decimal.of(shown) + PITCH);
+            return null;
+        }
+        return module;
     }
 
     @Override

@@ -29,8 +29,13 @@ record RatioType(Range range) implements FieldType<Double> {
         if (colon < 0) {
             value = number(text, place, reading);
         } else {
-            value = number(text.substring(0, colon).trim(), place, reading)
-                    / number(text.substring(colon + 1).trim(), place, reading);
+            double first = number(text.substring(0, colon).trim(), place, reading);
+            double second = number(text.substring(colon + 1).trim(), place, reading);
+            if (second == 0) {
+                reading.problems().at(place, Shown.quoted(text) + " is a ratio to zero", "write " + WANTED);
+                return null;
+            }
+            value = first / second;
         }
         if (Double.isNaN(value)) {
             return null;

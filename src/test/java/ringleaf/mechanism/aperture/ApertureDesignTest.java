@@ -191,6 +191,32 @@ class ApertureDesignTest {
         }
     }
 
+    /** A 24-tooth pinion on a 64 mm shutter must turn further than any 180 degree servo; a compound pair makes it. */
+    @Test
+    void aStepUpTurnsASmallPinionFarEnough() {
+        for (String hand : List.of("left", "right")) {
+            String[] lines = {
+                "full-opening: 64",
+                "least-opening: 20",
+                "blades: 14",
+                "blade-thickness: 0.15",
+                "drive-pin: far-end",
+                "hand: " + hand,
+                "drive: {by: pinion, pinion-teeth: 24, module: 0.8}"
+            };
+            Design direct = design(spec(lines));
+            assertThat(failed(direct.findings())).extracting(Finding::check).contains("servo-reaches");
+            assertThat(direct.remedies()).contains("drive.by: step-up would fit");
+            lines[6] = "drive: {by: step-up, module: 0.8}";
+            Design stepped = design(spec(lines));
+            assertThat(dimension(stepped, "pinion-teeth")).isEqualTo(24);
+            assertThat(dimension(stepped, "servo-travel-used")).isLessThan(180);
+            assertThat(failed(stepped.findings())).isEmpty();
+            assertThat(failed(Judge.judge(stepped.assembly(), Options.DEFAULT).findings()))
+                    .isEmpty();
+        }
+    }
+
     @Test
     void thinBladesDoNotHoldOnPosts() {
         Design design = design(spec(
