@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import ringleaf.spec.text.Nearest;
@@ -21,7 +23,9 @@ final class Mistyped {
             return unmatched(unmatched.getUnmatched().get(0), line) + more;
         }
         if (e instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
-            return command + ": " + missing.getMissing().get(0).paramLabel() + " is missing" + more;
+            ArgSpec first = missing.getMissing().get(0);
+            String after = first instanceof OptionSpec option ? " after " + option.longestName() : "";
+            return command + ": " + first.paramLabel() + " is missing" + after + more;
         }
         return command + ": " + Shown.cut(e.getMessage(), 300) + more;
     }

@@ -3,11 +3,14 @@ package ringleaf.mechanism;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.mechanism.aperture.LeafAperture;
+import ringleaf.mechanism.gear.PairOfGears;
+import ringleaf.mechanism.gear.SingleGear;
+import ringleaf.mechanism.gear.TrainOfGears;
 import ringleaf.spec.KindFields;
 
 /** The registry: one line a kind. */
 public final class Kinds {
-    private static final List<Kind> ALL = List.of(new LeafAperture());
+    private static final List<Kind> ALL = List.of(new LeafAperture(), new SingleGear(), new PairOfGears(), new TrainOfGears());
 
     private Kinds() {}
 

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param requirements what must hold
  * @param callouts what views should point out
  * @param buildOrder what goes on when, a sentence a step
+ * @param views pictures seen from above, in order
  */
 public record Assembly(
         String name,
@@ -22,11 +23,25 @@ public record Assembly(
         Optional<LeafFamily> leaves,
         List<Requirement> requirements,
         List<Callout> callouts,
-        List<String> buildOrder) {
+        List<String> buildOrder,
+        List<View> views) {
     public Assembly {
         members = List.copyOf(members);
         requirements = List.copyOf(requirements);
         callouts = List.copyOf(callouts);
         buildOrder = List.copyOf(buildOrder);
+        views = List.copyOf(views);
+    }
+
+    /** With the usual views. */
+    public Assembly(
+            String name,
+            List<Member> members,
+            Motion motion,
+            Optional<LeafFamily> leaves,
+            List<Requirement> requirements,
+            List<Callout> callouts,
+            List<String> buildOrder) {
+        this(name, members, motion, leaves, requirements, callouts, buildOrder, View.usual(motion));
     }
 }

@@ -70,4 +70,34 @@ public sealed interface Requirement {
 
     /** Everything named stays within a circle about the origin of this diameter. */
     record FitsRound(String check, List<Integer> members, double diameter) implements Requirement {}
+
+    /**
+     * Two members turn about their axes in step and never overlap; and while the first stands, the second is free to
+     * turn by {@code play} in all, a little to either side.
+     *
+     * @param check name of the finding on overlap and gap
+     * @param playCheck name of the finding on the play
+     * @param first member that drives, from its place in state 0
+     * @param second member that is driven
+     * @param firstAxis about which the first turns
+     * @param secondAxis about which the second turns
+     * @param ratio turn of the second for a turn of the first, counter-clockwise positive for both
+     * @param period turn of the first after which all repeats, rad
+     * @param steps in which the period is rolled through, at least 1
+     * @param play of the second, rad
+     * @param tolerance by how much the play may miss, as a length at the second's reach, mm
+     */
+    record Meshes(
+            String check,
+            String playCheck,
+            int first,
+            int second,
+            Point firstAxis,
+            Point secondAxis,
+            double ratio,
+            double period,
+            int steps,
+            double play,
+            double tolerance)
+            implements Requirement {}
 }

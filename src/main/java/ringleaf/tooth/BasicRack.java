@@ -44,6 +44,19 @@ public record BasicRack(double pressureAngle, double addendum, double dedendum, 
         return new BasicRack(pressureAngle, addendum, dedendum, rounding);
     }
 
+    /**
+     * The rack for any usual pressure angle: form A at 20°, else its heights with the root radius of full clearance,
+     * or the full round where the space is too narrow for that.
+     */
+    public static BasicRack ofAngle(double pressureAngle) {
+        if (pressureAngle == TWENTY) {
+            return FORM_A;
+        }
+        double full = (FORM_A.dedendum - FORM_A.addendum) / (1 - Math.sin(pressureAngle));
+        double rounding = Math.min(full, largestRounding(pressureAngle, FORM_A.dedendum));
+        return new BasicRack(pressureAngle, FORM_A.addendum, FORM_A.dedendum, rounding);
+    }
+
     /** c* = hf* - ha*, the tip clearance of a pair without shift. */
     public double clearance() {
         return dedendum - addendum;

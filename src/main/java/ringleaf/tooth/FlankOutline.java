@@ -13,11 +13,12 @@ import ringleaf.geom.Tolerance;
 /**
  * One flank of a tooth space as arcs, from the root circle to the tip, in the frame of the space.
  *
- * @param flank the exact curve
+ * @param flank the exact curve without relief
+ * @param exact the involute as relieved
  * @param root arcs of the root curve
  * @param involute arcs of the involute, from the end of the root's
  */
-record FlankOutline(ToothFlank flank, Path root, Path involute) {
+record FlankOutline(ToothFlank flank, RelievedFlank exact, Path root, Path involute) {
     /** Points of each arc at which its distance from the true curve is measured. */
     private static final int PLACES = 24;
     /** Starting points of the search for the nearest point of a root curve. */
@@ -26,14 +27,19 @@ record FlankOutline(ToothFlank flank, Path root, Path involute) {
     private static final double SHORTEST_ROOT = 5e-7;
 
     static FlankOutline of(ToothFlank flank, Tolerance tolerance) {
+        return of(flank, tolerance, TipFinish.NONE);
+    }
+
+    static FlankOutline of(ToothFlank flank, Tolerance tolerance, TipFinish finish) {
+        RelievedFlank exact = RelievedFlank.of(flank, finish);
         Point joint = flank.joint();
         Path root = ArcFit.fit(flank.root(), tolerance);
-        Path involute = ArcFit.fit(flank.involute(), tolerance);
+        Path involute = ArcFit.fit(exact.relief() == 0 ? flank.involute() : exact, tolerance);
         Point foot = root.start();
         if (!hasRootArc(flank)) {
             foot = new Point(foot.norm(), 0);
         }
-        return new FlankOutline(flank, withEnds(root, foot, joint), withEnds(involute, joint, involute.end()));
+        return new FlankOutline(flank, exact, withEnds(root, foot, joint), withEnds(involute, joint, involute.end()));
     }
 
     private static boolean hasRootArc(ToothFlank flank) {
@@ -92,7 +98,7 @@ record FlankOutline(ToothFlank flank, Path root, Path involute) {
         for (Segment piece : involute.segments()) {
             for (int i = 0; i <= PLACES; i++) {
                 Point point = piece.pointAt((double) i / PLACES);
-                worst = Math.max(worst, Math.abs(flank.involute().distanceFrom(point)));
+                worst = Math.max(worst, Math.abs(exact.distanceFrom(point)));
             }
         }
         return worst;

@@ -2,6 +2,7 @@ package ringleaf.tooth;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.curve.Fillet;
 import ringleaf.geom.Angles;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
@@ -28,12 +29,14 @@ public final class GearOutline {
 
     private final ToothForm form;
     private final Tolerance tolerance;
+    private final TipFinish finish;
     private final FlankOutline flank;
     private final List<Segment> space;
 
-    private GearOutline(ToothForm form, Tolerance tolerance, FlankOutline flank) {
+    private GearOutline(ToothForm form, Tolerance tolerance, TipFinish finish, FlankOutline flank) {
         this.form = form;
         this.tolerance = tolerance;
+        this.finish = finish;
         this.flank = flank;
         this.space = FlankOutline.space(flank, flank);
     }
@@ -46,6 +49,11 @@ public final class GearOutline {
      *     or without any involute; the message names the limit
      */
     public static GearOutline of(ToothForm form, Tolerance tolerance) {
+        return of(form, tolerance, TipFinish.NONE);
+    }
+
+    /** The same with finished tips; refused too when relief begins below the involute. */
+    public static GearOutline of(ToothForm form, Tolerance tolerance, TipFinish finish) {
         ToothFlank exact = ToothFlank.of(form);
         double noWidth = NO_WIDTH * form.module();
         if (!(form.tipThickness() > noWidth)) {
@@ -57,7 +65,7 @@ public final class GearOutline {
             throw new IllegalArgumentException("undercut cuts off the " + form.teeth()
                     + " teeth: the profile shift must be nearer to " + form.leastShift());
         }
-        return new GearOutline(form, tolerance, FlankOutline.of(exact, tolerance));
+        return new GearOutline(form, tolerance, finish, FlankOutline.of(exact, tolerance, finish));
     }
 
     public ToothForm form() {
@@ -89,7 +97,24 @@ public final class GearOutline {
             pieces.addAll(next);
             before = next;
         }
-        return new Contour(pieces);
+        return finished(new Contour(pieces), form.tipRadius());
+    }
+
+    /** The contour with its tips' edges rounded. */
+    private Contour finished(Contour sharp, double edgeRadius) {
+        if (finish.rounding() == 0) {
+            return sharp;
+        }
+        double hair = SAME_CIRCLE * form.module();
+        Fillet.Rounded rounded = Fillet.of(
+                sharp,
+                finish.rounding(),
+                p -> Math.abs(p.norm() - form.tipRadius()) <= hair || Math.abs(p.norm() - edgeRadius) <= hair);
+        if (!rounded.left().isEmpty()) {
+            throw new IllegalArgumentException(
+                    "a rounding of " + finish.rounding() + " mm does not fit the tips' edges");
+        }
+        return rounded.contour();
     }
 
     /** One tooth space with its middle in {@code direction} (rad), counter-clockwise from tip corner to tip corner. */
@@ -134,7 +159,7 @@ public final class GearOutline {
         double radius = last.involute().end().norm();
         pieces.add(new Arc(Point.ORIGIN, radius, Angles.signed(from), rim, end(cut), start(cut)));
         pieces.addAll(cut);
-        return new Contour(pieces);
+        return finished(new Contour(pieces), radius);
     }
 
     private FlankOutline rimFlank(double rimRadius) {
@@ -146,7 +171,7 @@ public final class GearOutline {
             throw new IllegalArgumentException(
                     "rim radius " + rimRadius + " mm lies inside the tip radius " + form.tipRadius() + " mm");
         }
-        return FlankOutline.of(ToothFlank.of(form.withTipRadius(rimRadius)), tolerance);
+        return FlankOutline.of(ToothFlank.of(form.withTipRadius(rimRadius)), tolerance, finish);
     }
 
     /** The arc of the tip circle over the tooth whose middle lies in {@code direction}. */

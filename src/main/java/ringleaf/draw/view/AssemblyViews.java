@@ -4,10 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.IntFunction;
 import ringleaf.part.Assembly;
+import ringleaf.part.View;
 
 /**
- * The pictures of an assembly: {@code open}, {@code half} and {@code closed} as seen from +z at the first, middle and
- * last state, and {@code exploded}.
+ * The pictures of an assembly: those it asks for as seen from +z (as a rule {@code open}, {@code half} and {@code
+ * closed}, the first, middle and last state), and {@code exploded}.
  *
  * <p>Leaves are taken to be in laying order, as {@link ringleaf.part.LeafFamily} says: where two neighbours overlap,
  * the later one lies over the earlier one, all the way round.
@@ -25,11 +26,10 @@ public final class AssemblyViews {
     public static Map<String, byte[]> all(String title, Assembly assembly, IntFunction<String> captions) {
         Scene scene = new Scene(assembly);
         Map<String, byte[]> views = new LinkedHashMap<>();
-        int half = scene.halfState();
-        int last = scene.lastState();
-        views.put("open", PlanView.draw(scene, title, "open", 0, captions.apply(0)));
-        views.put("half", PlanView.draw(scene, title, "half", half, captions.apply(half)));
-        views.put("closed", PlanView.draw(scene, title, "closed", last, captions.apply(last)));
+        for (View view : assembly.views()) {
+            String caption = view.caption().isEmpty() ? captions.apply(view.state()) : view.caption();
+            views.put(view.name(), PlanView.draw(scene, title, view, caption));
+        }
         views.put("exploded", ExplodedView.draw(scene, title));
         return views;
     }

@@ -89,6 +89,11 @@ final class Furniture {
 
     /** A bar of a round length in the lower left corner, with its length beside it. */
     static void scaleBar(Sheet sheet) {
+        scaleBar(sheet, 1);
+    }
+
+    /** The same on a sheet that shows things so many times as large. */
+    static void scaleBar(Sheet sheet, int scale) {
         Element group = sheet.group(sheet.root(), "scale");
         double u = sheet.unit();
         double length = 10;
@@ -105,6 +110,6 @@ final class Furniture {
         sheet.line(group, left.minus(tick), left.plus(tick), Palette.INK, 0.3);
         sheet.line(group, right.minus(tick), right.plus(tick), Palette.INK, 0.3);
         Point text = right.plus(new Point(2 * u, -u));
-        sheet.text(group, Sheet.number(length) + " mm", text, sheet.textSize(), Palette.QUIET_INK, "start");
+        sheet.text(group, Sheet.number(length / scale) + " mm", text, sheet.textSize(), Palette.QUIET_INK, "start");
     }
 }

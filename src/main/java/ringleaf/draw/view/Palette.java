@@ -14,10 +14,15 @@ final class Palette {
     static final String PAPER = "#fbfaf6";
     static final String INK = "#2c3036";
     static final String QUIET_INK = "#6a7078";
+    /** Lines drawn over a picture, such as a line of action. */
+    static final String SIGNAL = "#b3261e";
     /** What shines through the opening. */
     static final String LIGHT = "#fff3c4";
 
     private static final int SPREAD = 14;
+    private static final String GEAR = "gear";
+    /** Gears lie side by side and over one another, so their tints lie further apart. */
+    private static final int[] GEARS = {0, 64, 28, 92};
 
     /**
      * How a part is painted.
@@ -43,7 +48,8 @@ final class Palette {
             // Further parts of a family are a little darker each, of a dark one lighter.
             int base = base(part.family());
             boolean dark = (base >> 8 & 0xFF) < 0x60;
-            int rgb = shifted(base, (dark ? 4 * SPREAD : -SPREAD) * (before % 4));
+            int step = (dark ? 4 * SPREAD : -SPREAD) * (before % 4);
+            int rgb = shifted(base, part.family().equals(GEAR) ? GEARS[before % GEARS.length] : step);
             paints.put(part.name(), paint(rgb));
         }
     }

@@ -26,14 +26,16 @@ final class PlanPainter {
 
     private final Scene scene;
     private final Sheet sheet;
+    private final Element root;
     private final int state;
 
     /** One layer of one member, to be painted. */
     private record Item(Member member, int index, Layer layer) {}
 
-    PlanPainter(Scene scene, Sheet sheet, int state) {
+    PlanPainter(Scene scene, Sheet sheet, Element root, int state) {
         this.scene = scene;
         this.sheet = sheet;
+        this.root = root;
         this.state = state;
     }
 
@@ -42,7 +44,7 @@ final class PlanPainter {
         List<Item> over = new ArrayList<>();
         List<Item> pins = new ArrayList<>();
         sort(under, over, pins);
-        Element ground = sheet.group(sheet.root(), "under");
+        Element ground = sheet.group(root, "under");
         if (scene.assembly().leaves().isPresent()) {
             Region clear = scene.assembly().leaves().get().clear();
             sheet.region(ground, clear, Palette.LIGHT, "none", FINE);
@@ -53,17 +55,17 @@ final class PlanPainter {
         if (scene.assembly().leaves().isPresent()) {
             leaves(scene.assembly().leaves().get());
         }
-        Element above = sheet.group(sheet.root(), "over");
+        Element above = sheet.group(root, "over");
         for (Item item : over) {
             if (item.member().body() != 0) {
                 moving(above, item);
             }
         }
-        Element dots = sheet.group(sheet.root(), "pins");
+        Element dots = sheet.group(root, "pins");
         for (Item item : pins) {
             pin(dots, item);
         }
-        Element covers = sheet.group(sheet.root(), "covers");
+        Element covers = sheet.group(root, "covers");
         for (Item item : over) {
             if (item.member().body() == 0) {
                 cover(covers, item);
@@ -168,7 +170,7 @@ final class PlanPainter {
         Part part = scene.assembly().members().get(members.get(0)).part();
         Palette.Paint paint = scene.palette().of(part);
         shape(part, paint);
-        Element group = sheet.group(sheet.root(), "leaves");
+        Element group = sheet.group(root, "leaves");
         for (int i = 0; i < members.size(); i++) {
             leaf(group, members.get(i), tint(i, members.size(), paint));
         }
@@ -183,7 +185,7 @@ final class PlanPainter {
                 members.size(),
                 reach);
         for (int i = 0; i < order.wedges().size(); i++) {
-            Element again = sheet.clipped(sheet.root(), new PathData(Sheet.DECIMALS).add(order.wedges().get(i)));
+            Element again = sheet.clipped(root, new PathData(Sheet.DECIMALS).add(order.wedges().get(i)));
             leaf(again, members.get(i), tint(i, members.size(), paint));
         }
     }
@@ -200,7 +202,7 @@ final class PlanPainter {
 
     /** The leaf as drawn, once: a soft edge that falls on the leaf beneath, then the leaf itself. */
     private void shape(Part part, Palette.Paint paint) {
-        Element defs = sheet.add(sheet.root(), "defs");
+        Element defs = sheet.add(root, "defs");
         Element shape = sheet.group(defs, "leaf");
         String data = scene.outline(Scene.widest(part));
         PathData edge = new PathData(Sheet.DECIMALS);

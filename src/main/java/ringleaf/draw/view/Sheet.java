@@ -45,6 +45,17 @@ final class Sheet {
         set(document.root(), "stroke-linejoin", "round");
     }
 
+    private Sheet(SvgDocument document, Box area, double unit) {
+        this.document = document;
+        this.area = area;
+        this.unit = unit;
+    }
+
+    /** The same sheet for what is drawn in a group so many times as large: its lines are as wide on paper. */
+    Sheet enlarged(int scale) {
+        return scale == 1 ? this : new Sheet(document, area, unit / scale);
+    }
+
     Element root() {
         return document.root();
     }

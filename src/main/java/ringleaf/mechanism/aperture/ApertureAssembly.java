@@ -62,10 +62,12 @@ final class ApertureAssembly {
 
     private void place(Part part) {
         switch (part.name()) {
-            case "blade", "drive-pin" -> perBlade(part, true);
-            case "pivot-pin" -> perBlade(part, spec.pinStyle() != PinStyle.BASE_POSTS);
+            // A post of the base rides along as well: round and on the pivot, it stands still while it turns.
+            case "blade", "drive-pin", "pivot-pin" -> perBlade(part);
             case "drive-ring" -> members.add(new Member(part.name(), part, Bodies.RING, Placement.IDENTITY));
-            case "pinion" -> members.add(new Member(part.name(), part, Bodies.PINION, Placement.IDENTITY));
+            case "pinion", "step-wheel", "axle" ->
+                members.add(new Member(part.name(), part, Bodies.PINION, Placement.IDENTITY));
+            case "servo-gear" -> members.add(new Member(part.name(), part, Bodies.SERVO_GEAR, Placement.IDENTITY));
             case "spacer-shim" -> shims(part);
             default -> members.add(new Member(part.name(), part, Bodies.FIXED, Placement.IDENTITY));
         }
@@ -76,10 +78,10 @@ final class ApertureAssembly {
         members.add(new Member(part.name(), part, Bodies.FIXED, Placement.IDENTITY));
     }
 
-    private void perBlade(Part part, boolean rides) {
+    private void perBlade(Part part) {
         for (int i = 0; i < spec.blades(); i++) {
-            int body = rides ? Bodies.blade(i) : Bodies.FIXED;
-            members.add(new Member(part.name() + " " + (i + 1), part, body, Placement.turn(i * spec.pitch())));
+            Placement home = Placement.turn(i * spec.pitch());
+            members.add(new Member(part.name() + " " + (i + 1), part, Bodies.blade(i), home));
         }
     }
 

@@ -37,6 +37,7 @@ final class ApertureChecks {
         blades();
         slots();
         webs();
+        blades(design.plan().broken());
         StackChecks stack = new StackChecks(design);
         found.addAll(stack.all());
         ServoTorque torque = ServoTorque.of(design, sweep);
@@ -144,6 +145,39 @@ final class ApertureChecks {
                 "deg",
                 where(steep),
                 "pressure angle in the slot"));
+    }
+
+    /** Limits of the solver that no other check here measures. */
+    private void blades(List<BladePlan.Shortfall> broken) {
+        for (BladePlan.Shortfall miss : broken) {
+            String check;
+            String advice = "";
+            switch (miss.limit()) {
+                case TURNS_BACK -> {
+                    check = "slot-pressure";
+                    double dip = design.band().dipAngle(design.pin());
+                    advice = ": it lies at a blade angle of " + Words.degrees(dip, 1) + " and the travel ends at "
+                            + Words.degrees(design.closed(), 1) + ". The motion file evens the opening out in software"
+                            + " instead; a lever off centre or a shorter travel may do"
+                            + (design.isLinear() ? "" : ". Drawn with straight slots");
+                }
+                case EAR -> check = "opens-fully";
+                case BORE_WEB -> check = "plates-whole";
+                case LEVER_LENGTH -> check = "holes-whole";
+                default -> check = "";
+            }
+            if (!check.isEmpty()) {
+                boolean angle = miss.limit().unit().equals("deg");
+                found.add(new Finding(
+                        check,
+                        Status.FAIL,
+                        angle ? Math.toDegrees(miss.measured()) : miss.measured(),
+                        angle ? Math.toDegrees(miss.asked()) : miss.asked(),
+                        miss.limit().unit(),
+                        "blade angle " + Words.degrees(miss.bladeAngle(), 2),
+                        miss.limit().subject() + advice));
+            }
+        }
     }
 
     private void webs() {

@@ -8,10 +8,8 @@ import ringleaf.geom.Point;
  * counter-clockwise; {@link ApertureParts} mirrors the finished parts when the spec asks for the other hand.
  *
  * @param spec what was asked for
- * @param law how slot and ring angle hang together, with the blades' shape and the drive pin's place
- * @param closed blade angle at the closed end of the travel
+ * @param plan the blades: shape, drive pin, slots, and the limits that could not be held
  * @param travel ring angle from open to closed, signed, counter-clockwise positive
- * @param ear radius of the ear about a pin hole, mm; 0 where the band holds the hole by itself
  * @param rim radii of ring and housing
  * @param stack heights
  * @param drive what the drive asks for
@@ -21,10 +19,8 @@ import ringleaf.geom.Point;
  */
 record ApertureDesign(
         ApertureSpec spec,
-        SlotLaw law,
-        double closed,
+        BladePlan plan,
         double travel,
-        double ear,
         Rim rim,
         Stack stack,
         DrivePlan drive,
@@ -32,16 +28,31 @@ record ApertureDesign(
         Housing housing,
         String bound) {
 
+    /** How slot and ring angle hang together. */
+    SlotLaw law() {
+        return plan.law();
+    }
+
     Band band() {
-        return law.band();
+        return plan.band();
     }
 
     DrivePin pin() {
-        return law.pin();
+        return plan.pin();
+    }
+
+    /** Blade angle at the closed end of the travel. */
+    double closed() {
+        return plan.closed();
+    }
+
+    /** Radius of the ear about a pin hole, mm; 0 where the band holds the hole by itself. */
+    double ear() {
+        return plan.ear();
     }
 
     boolean isLinear() {
-        return law instanceof SlotLaw.LinearOpening;
+        return law() instanceof SlotLaw.LinearOpening;
     }
 
     Point pivot() {
@@ -54,23 +65,23 @@ record ApertureDesign(
     }
 
     Optional<PinionPlan> pinionPlan() {
-        return drive instanceof PinionPlan plan ? Optional.of(plan) : Optional.empty();
+        return drive instanceof PinionPlan pinion ? Optional.of(pinion) : Optional.empty();
     }
 
     Optional<HandPlan> handPlan() {
-        return drive instanceof HandPlan plan ? Optional.of(plan) : Optional.empty();
+        return drive instanceof HandPlan hand ? Optional.of(hand) : Optional.empty();
     }
 
     /** Least blade left round the pin holes, mm, by radii alone. */
     double holeEdge() {
         double half = band().width() / 2;
         double hole = spec.pinNeeds().hole() / 2;
-        double atPivot = Math.max(ear, half) - hole;
+        double atPivot = Math.max(ear(), half) - hole;
         if (pin() instanceof DrivePin.Lever lever) {
             double bridge = lever.length() - hole - spec.pinHole() / 2;
-            double atPin = Math.max(ear, half - lever.length()) - spec.pinHole() / 2;
+            double atPin = Math.max(ear(), half - lever.length()) - spec.pinHole() / 2;
             return Math.min(bridge, Math.min(atPivot, atPin));
         }
-        return Math.min(atPivot, Math.max(ear, half) - spec.pinHole() / 2);
+        return Math.min(atPivot, Math.max(ear(), half) - spec.pinHole() / 2);
     }
 }

@@ -19,6 +19,9 @@ final class ApertureDesigner {
     /** When the outer diameter is given, its spare room goes into the lap in this many halvings. */
     private static final int MARGIN_STEPS = 6;
 
+    /** Least radius of a curved slot's middle in widths of its half. */
+    private static final double SHARPEST = 1.2;
+
     private final ApertureSpec spec;
 
     ApertureDesigner(ApertureSpec spec) {
@@ -29,10 +32,9 @@ final class ApertureDesigner {
      * What came of one layout.
      *
      * @param design the sizes
-     * @param plan the blades
      * @param broken number of limits that do not hold
      */
-    record Candidate(ApertureDesign design, BladePlan plan, int broken) {
+    record Candidate(ApertureDesign design, int broken) {
         boolean isBetterThan(Candidate other) {
             if (broken != other.broken) {
                 return broken < other.broken;
@@ -87,7 +89,7 @@ final class ApertureDesigner {
         double high = FoldedCover.LAP_CAP;
         for (int i = 0; i < MARGIN_STEPS; i++) {
             double lap = (low + high) / 2;
-            BladePlan plan = BladeSolver.solve(needs(lap), least.plan().layout());
+            BladePlan plan = BladeSolver.solve(needs(lap), least.design().plan().layout());
             Candidate wider = candidate(plan);
             boolean fits = wider.broken() <= least.broken()
                     && wider.design().rim().outer() <= spec.outer().most() / 2 + 1e-9;
@@ -101,7 +103,8 @@ final class ApertureDesigner {
         return best;
     }
 
-    private Candidate candidate(BladePlan plan) {
+    private Candidate candidate(BladePlan found) {
+        BladePlan plan = drawable(found);
         SlotLaw law = plan.law();
         Band band = law.band();
         double closed = plan.closed();
@@ -121,13 +124,38 @@ final class ApertureDesigner {
         Stack stack = stack(law, closed);
         DrivePlan drive = drive(cavity, slotOuter, travel, over);
         Rim rim = rim(drive, cavity, slotInner, slotOuter, over);
+        Optional<ServoMount> mount = Optional.empty();
+        if (drive instanceof PinionPlan pinion) {
+            ServoMount on = ServoMount.of(spec, stack, pinion);
+            mount = Optional.of(on);
+            drive = on.hasPlate() ? drive : pinion.holding(ServoMount.ears(pinion, spec.plate().leastWeb()));
+        }
         Housing housing = Housing.of(spec, rim, drive);
-        Optional<ServoMount> mount = drive instanceof PinionPlan pinion
-                ? Optional.of(ServoMount.of(spec, stack, pinion))
-                : Optional.empty();
         ApertureDesign design = new ApertureDesign(
-                spec, law, closed, travel, plan.ear(), rim, stack, drive, mount, housing, bound(plan, rim));
-        return new Candidate(design, plan, broken(design, plan));
+                spec, plan, travel, rim, stack, drive, mount, housing, bound(plan, rim));
+        return new Candidate(design, broken(design));
+    }
+
+    /** A curved slot that bends more sharply than it is wide cannot be cut: the slots become straight and it is told. */
+    private BladePlan drawable(BladePlan plan) {
+        double radius = SlotOutline.radius(spec);
+        if (!(plan.law() instanceof SlotLaw.LinearOpening)
+                || PinRange.leastRadius(plan.law(), plan.closed()) > SHARPEST * radius) {
+            return plan;
+        }
+        List<BladePlan.Shortfall> broken = new ArrayList<>(plan.broken());
+        double dip = plan.band().dipAngle(plan.pin());
+        broken.add(0, new BladePlan.Shortfall(BladeLimit.TURNS_BACK, plan.closed(), dip, plan.closed()));
+        return new BladePlan(
+                plan.layout(),
+                new SlotLaw.Radial(plan.band(), plan.pin()),
+                plan.closed(),
+                plan.reach(),
+                plan.cavityRadius(),
+                plan.ear(),
+                plan.pressureLimit(),
+                plan.bounds(),
+                broken);
     }
 
     /** The stops stand a fixed gap past the travel, but never so far that blades or pins run wild. */
@@ -206,15 +234,15 @@ final class ApertureDesigner {
     }
 
     /** Limits of the spec that this design breaks, as far as they are known before the sweep. */
-    private int broken(ApertureDesign design, BladePlan plan) {
-        int broken = plan.broken().size();
+    private int broken(ApertureDesign design) {
+        int broken = design.plan().broken().size();
         if (2 * design.rim().outer() > spec.outer().most() + 1e-6) {
             broken++;
         }
         if (spec.depth().isPresent() && design.stack().depth() > spec.depth().getAsDouble() + 1e-6) {
             broken++;
         }
-        if (design.drive() instanceof PinionPlan plan2 && plan2.pinionTravel() > plan2.servo().travel()) {
+        if (design.drive() instanceof PinionPlan pinion && pinion.servoTravel() > pinion.servo().travel()) {
             broken++;
         }
         return broken;

@@ -34,7 +34,8 @@ final class ApertureDimensions {
         choices.add(choice("slot", spec.linearSlot() ? "linear-opening" : "radial", "slot"));
         choices.add(choice("hand", spec.mirrored() ? "right" : "left", "hand"));
         boolean hand = spec.drive() instanceof DriveSpec.Hand;
-        choices.add(choice("drive", hand ? "hand" : "pinion", "drive"));
+        boolean stepUp = design.pinionPlan().flatMap(PinionPlan::stepUp).isPresent();
+        choices.add(choice("drive", hand ? "hand" : stepUp ? "step-up" : "pinion", "drive"));
         return choices;
     }
 
@@ -135,7 +136,13 @@ final class ApertureDimensions {
         mm("backlash", plan.pair().backlash(), origin("drive.backlash"), "along the pitch circles");
         mm("centre-distance", plan.centreDistance(), Origin.SOLVED, "half the sum of teeth times module");
         deg("pinion-angle", spec.mirrored() ? -plan.at() : plan.at(), origin("drive.at"), "");
-        deg("servo-travel-used", plan.pinionTravel(), Origin.SOLVED, "ring travel times the ratio of teeth");
+        deg("servo-travel-used", plan.servoTravel(), Origin.SOLVED, "ring travel times the ratio of teeth");
+        plan.stepUp().ifPresent(step -> {
+            add("servo-gear-teeth", step.servoGear().teeth(), "1", Origin.SOLVED, "turns the axle far enough");
+            add("step-wheel-teeth", step.wheel().teeth(), "1", Origin.SOLVED, "on the pinion's axle");
+            mm("step-centre-distance", step.pair().centreDistance(), Origin.SOLVED, "axle to servo");
+            mm("axle-diameter", step.axle(), Origin.SOLVED, "");
+        });
         mm("pinion-width", design.mount().orElseThrow().pinionWidth(), Origin.SOLVED, "ring with its play, or more");
         Optional<ServoMount> mount = design.mount();
         mount.ifPresent(m -> mm("servo-standoff", m.standoff(), Origin.SOLVED, m.hasPlate()
@@ -171,13 +178,13 @@ final class ApertureDimensions {
         StringBuilder why = new StringBuilder();
         for (ApertureDesigner.Candidate one : candidates) {
             why.append(why.length() == 0 ? "" : "; ")
-                    .append(one.plan().layout().label())
+                    .append(one.design().plan().layout().label())
                     .append(": housing Ø")
                     .append(Words.number(2 * one.design().rim().outer(), 1));
             if (one.broken() > 0) {
                 why.append(", ").append(one.broken()).append(one.broken() == 1 ? " limit broken" : " limits broken");
-                if (!one.plan().broken().isEmpty()) {
-                    why.append(" (").append(one.plan().broken().get(0).limit().subject()).append(')');
+                if (!one.design().plan().broken().isEmpty()) {
+                    why.append(" (").append(one.design().plan().broken().get(0).limit().subject()).append(')');
                 }
             }
         }

@@ -149,6 +149,7 @@ public final class ApertureFields {
     static final Field<String> BY = Field.choice("by")
             .help("what turns the ring")
             .option("pinion", "a pinion on a servo, meshing with teeth in the rim")
+            .option("step-up", "a small pinion that a compound pair turns further than the servo turns")
             .option("hand", "an arm that reaches out of the housing")
             .byDefaultWords("pinion where there is a drive, hand where there is none");
     static final Field<Double> AT = Field.angle("at")
@@ -168,7 +169,7 @@ public final class ApertureFields {
             .help("teeth of the pinion")
             .atLeast(6, "fewer involute teeth leave nothing to stand on")
             .atMost(300, "larger than the ring it drives")
-            .byDefaultWords("the least that the servo's travel allows");
+            .byDefaultWords("the least that the servo's travel allows; 24 with a step-up");
     static final Field<Integer> SPARE_TEETH = Field.count("spare-teeth")
             .help("tooth spaces beyond the travel, at each end of the sector")
             .atLeast(0, "there are no fewer than none")

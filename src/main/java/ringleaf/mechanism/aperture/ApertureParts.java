@@ -59,7 +59,7 @@ final class ApertureParts {
     }
 
     private static void screws(ApertureDesign design, boolean servoPlate, List<Part> parts) {
-        int longOnes = servoPlate ? 4 : 0;
+        int longOnes = servoPlate ? new PlateParts(design).servoScrews().size() : 0;
         int all = design.housing().screws().size();
         double depth = design.stack().depth();
         parts.add(screw(design, "screw", all - longOnes, depth));

@@ -22,7 +22,7 @@ final class ApertureTable {
 
     static MotionTable of(ApertureDesign design, Sweep sweep) {
         double sense = design.spec().mirrored() ? -1 : 1;
-        double ratio = design.pinionPlan().map(PinionPlan::ratio).orElse(1.0);
+        double ratio = design.pinionPlan().map(PinionPlan::servoRatio).orElse(1.0);
         List<double[]> rows = new ArrayList<>();
         List<String> places = new ArrayList<>();
         for (int i = 0; i < sweep.states(); i++) {

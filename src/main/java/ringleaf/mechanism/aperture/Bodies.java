@@ -12,7 +12,8 @@ final class Bodies implements Motion {
     static final int FIXED = 0;
     static final int RING = 1;
     static final int PINION = 2;
-    static final int FIRST_BLADE = 3;
+    static final int SERVO_GEAR = 3;
+    static final int FIRST_BLADE = 4;
 
     private final ApertureDesign design;
     private final Sweep sweep;
@@ -35,20 +36,29 @@ final class Bodies implements Motion {
 
     @Override
     public Placement pose(int body, int state) {
-        if (body == FIXED || body == PINION && design.pinionPlan().isEmpty()) {
+        if (body == FIXED) {
             return Placement.IDENTITY;
         }
         double ring = sweep.ringAngle[state];
         if (body == RING) {
             return Placement.turn(ring);
         }
-        if (body == PINION) {
-            PinionPlan plan = design.pinionPlan().orElseThrow();
-            return Placement.turnAbout(plan.centre(), -ring * plan.ratio());
+        if (body < FIRST_BLADE) {
+            return driven(body, ring);
         }
         double direction = (body - FIRST_BLADE) * design.spec().pitch();
         Point pivot = Point.polar(design.band().pivotRadius(), direction);
         return Placement.turnAbout(pivot, sweep.bladeAngle[state]);
+    }
+
+    /** Pinion and servo gear; a ring turned by hand has neither, and nothing rides on their bodies then. */
+    private Placement driven(int body, double ring) {
+        if (!(design.drive() instanceof PinionPlan plan)) {
+            return Placement.IDENTITY;
+        }
+        return body == PINION
+                ? Placement.turnAbout(plan.centre(), -ring * plan.ratio())
+                : Placement.turnAbout(plan.servoCentre(), ring * plan.servoRatio());
     }
 
     @Override

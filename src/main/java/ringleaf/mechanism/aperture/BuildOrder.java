@@ -44,7 +44,10 @@ final class BuildOrder {
         laying(steps);
         steps.add("Lower the drive ring over all drive pins onto the ledge, "
                 + (design.handPlan().isPresent() ? "its arm through the window." : "the stop notch over the tab."));
-        if (design.pinionPlan().isPresent()) {
+        if (design.pinionPlan().flatMap(PinionPlan::stepUp).isPresent()) {
+            steps.add("Press and glue pinion and step wheel on the axle through the base, pinion in front with its mark"
+                    + " on the ring's mark, wheel behind with its mark on the servo gear's; both must turn freely.");
+        } else if (design.pinionPlan().isPresent()) {
             steps.add("Turn servo and ring to open, drop the pinion in with its mark on the ring's mark, and screw it"
                     + " to the servo.");
         }

@@ -43,27 +43,19 @@ final class DriveChecks {
                         + " before the stops"));
         teeth(found, "pinion", plan.pinion());
         teeth(found, "sector", plan.sector());
-        ContactPath contact = plan.pair().contact();
-        double ratio = contact.usableRatio();
-        found.add(new Finding(
-                "contact-ratio",
-                ratio < LEAST_RATIO ? Status.FAIL : ratio < GOOD_RATIO ? Status.WARN : Status.PASS,
-                ratio,
-                ratio < LEAST_RATIO ? LEAST_RATIO : GOOD_RATIO,
-                "1",
-                "pinion and sector",
-                "pairs of teeth in contact on average"));
-        double past = Math.max(contact.before() - contact.beforeLimit(), contact.after() - contact.afterLimit());
-        found.add(new Finding(
-                "interference",
-                contact.isClean() ? Status.PASS : Status.WARN,
-                Math.max(0, past),
+        mesh(found, "pinion and sector", plan.pair().contact());
+        plan.stepUp().ifPresent(step -> {
+            teeth(found, "servo gear", step.servoGear());
+            teeth(found, "step wheel", step.wheel());
+            mesh(found, "servo gear and step wheel", step.pair().contact());
+        });
+        found.add(Finding.atLeast(
+                "servo-mounts",
+                design.mount().orElseThrow().standoff() + HAIR,
                 0,
                 "mm",
-                "pinion and sector",
-                contact.isClean()
-                        ? "tips meet the mate's involute only"
-                        : "a tip reaches past the mate's involute; more teeth or profile shift clear it"));
+                plan.servo().name(),
+                "way from the base's back to the servo's ears or plate; below 0 the ears would stand in the base"));
         found.add(Finding.atLeast(
                 "tip-clearance",
                 Math.min(plan.pair().pinionTipClearance(), plan.pair().gearTipClearance())
@@ -104,13 +96,13 @@ final class DriveChecks {
     }
 
     private Finding reaches() {
-        double needed = plan.pinionTravel();
+        double needed = plan.servoTravel();
         double travel = plan.servo().travel();
-        String message = "turn of the pinion from open to closed against the servo's travel";
+        String message = "turn of the servo from open to closed against the servo's travel";
         if (needed > travel) {
             int teeth = (int) Math.ceil(Math.abs(plan.travel()) * plan.sector().teeth() / travel);
             message += "; a servo of " + Words.degrees(needed, 0) + ", a pinion of " + teeth
-                    + " teeth, or drive-pin: lever would reach";
+                    + " teeth, by: step-up, or drive-pin: lever would reach";
         }
         return Finding.atMost(
                 "servo-reaches",
@@ -119,6 +111,29 @@ final class DriveChecks {
                 "deg",
                 plan.servo().name(),
                 message);
+    }
+
+    private void mesh(List<Finding> found, String which, ContactPath contact) {
+        double ratio = contact.usableRatio();
+        found.add(new Finding(
+                "contact-ratio",
+                ratio < LEAST_RATIO ? Status.FAIL : ratio < GOOD_RATIO ? Status.WARN : Status.PASS,
+                ratio,
+                ratio < LEAST_RATIO ? LEAST_RATIO : GOOD_RATIO,
+                "1",
+                which,
+                "pairs of teeth in contact on average"));
+        double past = Math.max(contact.before() - contact.beforeLimit(), contact.after() - contact.afterLimit());
+        found.add(new Finding(
+                "interference",
+                contact.isClean() ? Status.PASS : Status.WARN,
+                Math.max(0, past),
+                0,
+                "mm",
+                which,
+                contact.isClean()
+                        ? "tips meet the mate's involute only"
+                        : "a tip reaches past the mate's involute; more teeth or profile shift clear it"));
     }
 
     private void teeth(List<Finding> found, String which, ToothForm form) {

@@ -38,12 +38,13 @@ final class DriveReader {
             return new DriveSpec.Hand(ApertureFields.AT.defaultValue(), width, 2.5 * width, OptionalDouble.empty());
         }
         Values drive = given.get();
-        if (drive.get(ApertureFields.BY).orElse("pinion").equals("hand")) {
+        String by = drive.get(ApertureFields.BY).orElse("pinion");
+        if (by.equals("hand")) {
             refuse(drive, OF_PINION, "hand", "by: pinion");
             return hand(drive);
         }
-        refuse(drive, OF_HAND, "pinion", "by: hand");
-        return pinion(drive, usualModule);
+        refuse(drive, OF_HAND, "a pinion", "by: hand");
+        return pinion(drive, usualModule, by.equals("step-up"));
     }
 
     private DriveSpec hand(Values drive) {
@@ -56,7 +57,7 @@ final class DriveReader {
                 factor.isPresent() ? OptionalDouble.of(factor.get()) : OptionalDouble.empty());
     }
 
-    private DriveSpec pinion(Values drive, double usualModule) {
+    private DriveSpec pinion(Values drive, double usualModule, boolean stepUp) {
         Optional<Integer> teeth = drive.get(ApertureFields.PINION_TEETH);
         Optional<Double> backlash = drive.get(ApertureFields.BACKLASH);
         Place place = drive.where(ApertureFields.SERVO);
@@ -69,6 +70,7 @@ final class DriveReader {
                 teeth.isPresent() ? OptionalInt.of(teeth.get()) : OptionalInt.empty(),
                 drive.require(ApertureFields.SPARE_TEETH),
                 backlash.isPresent() ? OptionalDouble.of(backlash.get()) : OptionalDouble.empty(),
+                stepUp,
                 request.catalogues().servo(named).orElse(null));
     }
 

@@ -29,6 +29,7 @@ public sealed interface DriveSpec {
      * @param pinionTeeth given, or chosen as the least that the servo's travel allows
      * @param spareTeeth beyond what the travel needs, at each end of the sector
      * @param backlash circumferential, mm; absent for what the ring's play needs
+     * @param stepUp whether a compound pair stands between servo and pinion
      */
     record Pinion(
             double at,
@@ -37,14 +38,19 @@ public sealed interface DriveSpec {
             OptionalInt pinionTeeth,
             int spareTeeth,
             OptionalDouble backlash,
+            boolean stepUp,
             Servo servo)
             implements DriveSpec {
         Pinion withServo(Servo other) {
-            return new Pinion(at, module, pressureAngle, pinionTeeth, spareTeeth, backlash, other);
+            return new Pinion(at, module, pressureAngle, pinionTeeth, spareTeeth, backlash, stepUp, other);
+        }
+
+        Pinion steppedUp() {
+            return new Pinion(at, module, pressureAngle, OptionalInt.empty(), spareTeeth, backlash, true, servo);
         }
 
         Pinion withTeeth(OptionalInt other) {
-            return new Pinion(at, module, pressureAngle, other, spareTeeth, backlash, servo);
+            return new Pinion(at, module, pressureAngle, other, spareTeeth, backlash, stepUp, servo);
         }
     }
 }

@@ -2,7 +2,6 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
-import ringleaf.curve.Shapes;
 import ringleaf.geom.Angles;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
@@ -12,12 +11,13 @@ import ringleaf.geom.Point;
  * round and which way up a plate belongs. Drawn unmirrored.
  *
  * @param outline of the plates
- * @param screws centres of the housing's screws; the first two carry the servo plate too, when there is one
+ * @param screws centres of the housing's screws, those that the drive adds first
+ * @param ownScrews number of those
  * @param screwHole radius of their holes, mm
  * @param witness centre of the witness hole
  * @param witnessHole its radius, mm
  */
-record Housing(Contour outline, List<Point> screws, double screwHole, Point witness, double witnessHole) {
+record Housing(Contour outline, List<Point> screws, int ownScrews, double screwHole, Point witness, double witnessHole) {
     /** Screws along the rim stand no further apart than this, mm; common practice, no source. */
     private static final double SCREW_SPACING = 45;
 
@@ -29,6 +29,7 @@ record Housing(Contour outline, List<Point> screws, double screwHole, Point witn
         double witnessHole = Math.max(0.5, Math.min(hole, spec.plate().leastWeb() / 2));
         double blocked = drive.blockedHalfAngle(rim, hole + web);
         List<Point> screws = new ArrayList<>(drive.ownScrews(rim, hole + web));
+        int own = screws.size();
         double from = drive.blockedCentre() + blocked;
         double room = Angles.TURN - 2 * blocked;
         int count = Math.max(FEWEST_SCREWS, (int) Math.ceil(room * rim.screws() / SCREW_SPACING) + 1);
@@ -37,7 +38,7 @@ record Housing(Contour outline, List<Point> screws, double screwHole, Point witn
         }
         double beside = (hole + witnessHole + web) / rim.screws();
         Point witness = Point.polar(rim.screws(), from + room / (count - 1) + beside);
-        return new Housing(drive.outline(rim), screws, hole, witness, witnessHole);
+        return new Housing(drive.outline(rim), screws, own, hole, witness, witnessHole);
     }
 
     /** Holes that go through every plate: screws and the witness. */
@@ -53,10 +54,5 @@ record Housing(Contour outline, List<Point> screws, double screwHole, Point witn
     /** The outline of a round housing without a lobe. */
     static Contour round(Rim rim) {
         return Contour.circle(Point.ORIGIN, rim.outer());
-    }
-
-    /** The round housing and a lobe of the given radius about {@code centre}, joined by their outer tangents. */
-    static Contour withLobe(Rim rim, Point centre, double radius) {
-        return Shapes.hull(Point.ORIGIN, rim.outer(), centre, radius);
     }
 }

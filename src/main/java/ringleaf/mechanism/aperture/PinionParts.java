@@ -2,16 +2,18 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
 import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
-import ringleaf.spec.shared.Servo;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
+import ringleaf.spec.shared.Servo;
+import ringleaf.tooth.GearOutline;
 
 /** The pinion in its place beside the ring, and what is bought with it. */
 final class PinionParts {
@@ -32,11 +34,18 @@ final class PinionParts {
 
     List<Part> parts() {
         List<Part> parts = new ArrayList<>();
-        parts.add(pinion());
+        Part.Source source = design.spec().gear().source();
+        Point inward = Point.polar(1, plan.at() + Math.PI);
+        Optional<StepUp> step = plan.stepUp();
+        String fixing = step.isPresent() ? "pressed and glued on the axle" : servoFixing();
+        List<Contour> holes = step.isPresent() ? List.of(axleHole(step.get())) : servoHoles(plan.centre());
+        parts.add(gear("pinion", teeth.pinion(), plan.phase(), plan.centre(), inward, holes, fixing, source));
+        step.ifPresent(s -> stepUp(s, source, parts));
         Servo servo = plan.servo();
         parts.add(bought("servo", 1, servo.name() + ", travel " + Words.degrees(servo.travel(), 0)));
         if (mount.hasPlate() && mount.standoff() > 0) {
-            parts.add(bought("standoff", 4, "tube " + Words.mm(mount.standoff()) + " long, bore for "
+            int count = new PlateParts(design).servoScrews().size();
+            parts.add(bought("standoff", count, "tube " + Words.mm(mount.standoff()) + " long, bore for "
                     + design.spec().screw().name()));
         } else if (!mount.hasPlate() && mount.standoff() > 0) {
             parts.add(bought("packing", 2, Words.mm(mount.standoff()) + " under the servo's ears"));
@@ -44,38 +53,80 @@ final class PinionParts {
         return parts;
     }
 
+    private void stepUp(StepUp step, Part.Source source, List<Part> parts) {
+        Point to = Point.polar(1, step.direction());
+        parts.add(gear(
+                "step-wheel",
+                teeth.wheel().orElseThrow(),
+                step.wheelPhase(),
+                plan.centre(),
+                to,
+                List.of(axleHole(step)),
+                "pressed and glued on the axle behind the base",
+                source));
+        parts.add(gear(
+                "servo-gear",
+                teeth.servoGear().orElseThrow(),
+                step.servoPhase(),
+                plan.servoCentre(),
+                to.times(-1),
+                servoHoles(plan.servoCentre()),
+                servoFixing(),
+                source));
+        double from = mount.servoGearBottom();
+        double front = design.stack().retainerTop();
+        Layer layer = Layer.of(Region.disc(plan.centre(), step.axle() / 2), from, front);
+        Part.Source rod = new Part.Source(
+                "bought", "rod " + Words.mm(step.axle()) + ", cut to " + Words.mm(front - from));
+        parts.add(new Part("axle", "pin", 1, rod, List.of(layer), List.of(), "turns in base and retainer"));
+    }
+
     private static Part bought(String name, int quantity, String stock) {
         return new Part(name, "bought", quantity, new Part.Source("bought", stock), List.of(), List.of(), "");
     }
 
-    private Part pinion() {
-        Contour outline = teeth.pinion()
-                .external()
-                .placed(new Placement(plan.phase(), plan.centre()));
-        List<Contour> holes = holes();
-        Region region = new Region(outline, holes);
-        Layer layer = Layer.of(region, mount.pinionBottom(), mount.pinionTop());
-        String fixing = mount.horn() ? "screwed to the servo's horn" : "pressed on the servo's output and screwed";
-        String sheets = mount.pinionSheets() > 1 ? ", " + mount.pinionSheets() + " sheets glued with the teeth in line" : "";
-        Point inward = Point.polar(1, plan.at() + Math.PI);
-        double root = plan.pinion().rootRadius();
-        Path mark = Path.of(new Line(
-                plan.centre().plus(inward.times(root - Math.min(2, root / 4))),
-                plan.centre().plus(inward.times(root - 0.3))));
-        return new Part(
-                "pinion", "gear", 1, design.spec().gear().source(), List.of(layer), List.of(mark), fixing + sheets);
+    private String servoFixing() {
+        return mount.horn() ? "screwed to the servo's horn" : "pressed on the servo's output and screwed";
     }
 
-    private List<Contour> holes() {
+    /** A gear in its place, with a line under the tooth that looks at its mate. */
+    private Part gear(
+            String name,
+            GearOutline outline,
+            double phase,
+            Point centre,
+            Point towardsMate,
+            List<Contour> holes,
+            String fixing,
+            Part.Source source) {
+        Region region = new Region(outline.external().placed(new Placement(phase, centre)), holes);
+        boolean behind = plan.stepUp().isPresent() && !name.equals("pinion");
+        double bottom = behind ? mount.servoGearBottom() : mount.pinionBottom();
+        Layer layer = Layer.of(region, bottom, bottom + mount.pinionWidth());
+        double root = outline.form().rootRadius();
+        Path mark = Path.of(new Line(
+                centre.plus(towardsMate.times(root - Math.min(2, root / 4))),
+                centre.plus(towardsMate.times(root - 0.3))));
+        String sheets = mount.pinionSheets() > 1
+                ? ", " + mount.pinionSheets() + " sheets glued with the teeth in line"
+                : "";
+        return new Part(name, "gear", 1, source, List.of(layer), List.of(mark), fixing + sheets);
+    }
+
+    private Contour axleHole(StepUp step) {
+        return Contour.circle(plan.centre(), step.axle() / 2);
+    }
+
+    private List<Contour> servoHoles(Point centre) {
         Servo servo = plan.servo();
         List<Contour> holes = new ArrayList<>();
         if (!mount.horn()) {
-            holes.add(Contour.circle(plan.centre(), servo.splineDiameter() / 2));
+            holes.add(Contour.circle(centre, servo.splineDiameter() / 2));
             return holes;
         }
-        holes.add(Contour.circle(plan.centre(), servo.splineDiameter() / 2 + ServoMount.ROOM));
+        holes.add(Contour.circle(centre, servo.splineDiameter() / 2 + ServoMount.ROOM));
         for (int i = 0; i < HORN_SCREWS; i++) {
-            Point at = plan.centre().plus(Point.polar(servo.hornScrewCircle() / 2, plan.at() + i * Math.PI / 2));
+            Point at = centre.plus(Point.polar(servo.hornScrewCircle() / 2, plan.at() + i * Math.PI / 2));
             holes.add(Contour.circle(at, servo.hornScrewHole() / 2));
         }
         return holes;

@@ -2,6 +2,9 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import ringleaf.curve.Circle;
+import ringleaf.curve.Shapes;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.spec.shared.Servo;
@@ -17,6 +20,8 @@ import ringleaf.tooth.ToothForm;
  * @param spaces tooth spaces cut into the rim
  * @param pocketClearance between tips and pocket, mm
  * @param pad radius of a screw's hole and of the web round it, mm
+ * @param held discs that the plates must hold besides, e.g. the ears of a servo that sits on the base itself
+ * @param stepUp the compound pair between servo and pinion, where there is one
  * @param servo that turns it
  */
 record PinionPlan(
@@ -26,6 +31,8 @@ record PinionPlan(
         int spaces,
         double pocketClearance,
         double pad,
+        List<Circle> held,
+        Optional<StepUp> stepUp,
         Servo servo)
         implements DrivePlan {
 
@@ -36,7 +43,7 @@ record PinionPlan(
     private static final double LOBE_STEP = 0.25;
 
     private static final double SCREW_STEP = Math.toRadians(0.5);
-    private static final double MOST_LOBE = 500;
+    private static final double MOST_LOBE = 60;
 
     ToothForm pinion() {
         return pair.pinion();
@@ -50,10 +57,35 @@ record PinionPlan(
         return pair.centreDistance();
     }
 
+    /** The same with more for the plates to hold. */
+    PinionPlan holding(List<Circle> discs) {
+        return new PinionPlan(at, travel, pair, spaces, pocketClearance, pad, discs, stepUp, servo);
+    }
+
     /** Turn of the pinion's outline (a tooth on its +x) in the open pose, rad. */
     double phase() {
         double firstSpace = spaces % 2 == 1 ? sectorCentre() : sectorCentre() + sector().pitchAngle() / 2;
         return pair.pinionPhase(firstSpace, at);
+    }
+
+    /** Angle of the servo from open to closed, unsigned. */
+    double servoTravel() {
+        return Math.abs(travel) * servoRatio();
+    }
+
+    /** Turns of the servo for one of the ring. */
+    double servoRatio() {
+        return ratio() / (stepUp.isPresent() ? stepUp.get().ratio() : 1);
+    }
+
+    /** Axis of the servo's output. */
+    Point servoCentre() {
+        return stepUp.isPresent() ? stepUp.get().servoCentre(centre()) : centre();
+    }
+
+    /** The gear on the servo's output. */
+    ToothForm servoGear() {
+        return stepUp.isPresent() ? stepUp.get().servoGear() : pinion();
     }
 
     Point centre() {
@@ -90,7 +122,7 @@ record PinionPlan(
         double apart = pocketRadius() + room;
         double cos = (s * s + a * a - apart * apart) / (2 * s * a);
         double half = Math.acos(Math.max(-1, Math.min(1, cos)));
-        while (half < Math.PI / 2 && !(clears(at - half, s, room) && clears(at + half, s, room))) {
+        while (half < Math.PI / 2 && !(clears(Point.polar(s, at - half), room) && clears(Point.polar(s, at + half), room))) {
             half += SCREW_STEP;
         }
         return half;
@@ -100,27 +132,42 @@ record PinionPlan(
     public List<Point> ownScrews(Rim rim, double room) {
         double radius = lobeScrews();
         List<Point> screws = new ArrayList<>();
-        screws.add(centre().plus(Point.polar(radius, at - LOBE_SCREWS)));
-        screws.add(centre().plus(Point.polar(radius, at + LOBE_SCREWS)));
+        for (int side = -1; side <= 1; side += 2) {
+            Point screw = centre().plus(Point.polar(radius, at + side * LOBE_SCREWS));
+            if (clears(screw, room)) {
+                screws.add(screw);
+            }
+        }
         return screws;
     }
 
-    /** Distance of the lobe's screws from the pinion: clear of its pocket and of the servo behind it, mm. */
+    /**
+     * Distance of the lobe's screws from the pinion: clear of its pocket and of the servo behind it, mm. With a step-up
+     * one of the two may be in the way of the servo's gear; the other is placed then.
+     */
     private double lobeScrews() {
         double radius = pocketRadius() + pad;
-        while (radius < MOST_LOBE
-                && !(clears(centre(), at - LOBE_SCREWS, radius) && clears(centre(), at + LOBE_SCREWS, radius))) {
+        double least = radius;
+        while (radius < least + MOST_LOBE) {
+            boolean first = clears(centre().plus(Point.polar(radius, at - LOBE_SCREWS)), pad);
+            boolean second = clears(centre().plus(Point.polar(radius, at + LOBE_SCREWS)), pad);
+            if (first && second || stepUp.isPresent() && (first || second)) {
+                return radius;
+            }
             radius += LOBE_STEP;
         }
-        return radius;
+        return least;
     }
 
-    private boolean clears(double direction, double radius, double room) {
-        return ServoMount.distance(this, Point.polar(radius, direction)) >= room;
-    }
-
-    private boolean clears(Point from, double direction, double radius) {
-        return ServoMount.distance(this, from.plus(Point.polar(radius, direction))) >= pad;
+    /** Whether a screw at {@code point} stays clear of the servo and of the gears behind the base. */
+    private boolean clears(Point point, double room) {
+        boolean clear = ServoMount.distance(this, point) >= room;
+        if (stepUp.isPresent()) {
+            double play = room + pocketClearance;
+            clear &= point.distance(servoCentre()) >= servoGear().tipRadius() + play;
+            clear &= point.distance(centre()) >= stepUp.get().wheel().tipRadius() + play;
+        }
+        return clear;
     }
 
     /** Radius of the lobe about the pinion. */
@@ -130,11 +177,19 @@ record PinionPlan(
 
     @Override
     public Contour outline(Rim rim) {
-        return Housing.withLobe(rim, centre(), lobeRadius());
+        List<Circle> discs = new ArrayList<>(held);
+        discs.add(new Circle(Point.ORIGIN, rim.outer()));
+        discs.add(new Circle(centre(), lobeRadius()));
+        return Shapes.hull(discs);
     }
 
     @Override
     public double envelopeWidth(Rim rim) {
-        return rim.outer() + Math.max(rim.outer(), centreDistance() + lobeRadius());
+        double far = Math.max(rim.outer(), centreDistance() + lobeRadius());
+        Point along = Point.polar(1, at);
+        for (Circle disc : held) {
+            far = Math.max(far, disc.centre().dot(along) + disc.radius());
+        }
+        return rim.outer() + far;
     }
 }

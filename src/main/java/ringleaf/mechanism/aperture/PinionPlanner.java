@@ -1,5 +1,7 @@
 package ringleaf.mechanism.aperture;
 
+import java.util.List;
+import java.util.Optional;
 import ringleaf.tooth.BasicRack;
 import ringleaf.tooth.GearPair;
 import ringleaf.tooth.SectorReach;
@@ -20,8 +22,20 @@ final class PinionPlanner {
     private static final double SPARE_BACKLASH = 0.05;
     /** Share of the servo's travel that is planned with; its ends are kept for the stops. */
     private static final double USED_TRAVEL = 0.98;
+    /** Teeth of the ring's pinion where a step-up gives it the turns it needs. */
+    private static final int STEPPED_TEETH = 24;
+    /** Teeth of the small wheel of a step-up: few, yet wide enough for its axle. */
+    private static final int WHEEL_TEETH = 20;
+    /** The servo of a step-up stands outward of the axle and to its side, off the screws and the view, rad. */
+    private static final double STEP_DIRECTION = Math.toRadians(45);
     /** A pinion of more teeth than this share of the sector's full circle is no pinion any more. */
     private static final double LARGEST_SHARE = 0.8;
+
+    /** Axles of a step-up, mm. */
+    private static final double AXLE = 3;
+
+    private static final double THIN_AXLE = 2;
+    private static final double SMALL_MODULE = 0.7;
 
     private final ApertureSpec spec;
     private final DriveSpec.Pinion wanted;
@@ -63,7 +77,8 @@ final class PinionPlanner {
         ToothForm sector = ToothForm.of(wanted.module(), gearTeeth, -shift, thinning, rack);
         GearPair pair = GearPair.of(pinion, sector);
         SectorReach reach = SectorReach.of(pair, sector.tipRadius());
-        int spaces = reach.spaces(Math.abs(travel) + 2 * overTravel, wanted.spareTeeth());
+        double turned = Math.abs(travel) + 2 * overTravel;
+        int spaces = reach.spaces(turned, wanted.spareTeeth());
         return new PinionPlan(
                 at,
                 travel,
@@ -71,7 +86,22 @@ final class PinionPlanner {
                 Math.min(spaces, gearTeeth - 1),
                 spec.clearances().pinion(),
                 spec.screw().clearanceMedium() / 2 + Rim.housingWeb(spec),
+                List.of(),
+                wanted.stepUp() ? Optional.of(stepUp(at, pair, turned)) : Optional.empty(),
                 wanted.servo());
+    }
+
+    /** The pair that turns the pinion far enough while the servo keeps within its travel. */
+    private StepUp stepUp(double at, GearPair pair, double ringTravel) {
+        double pinionTravel = ringTravel * pair.gear().teeth() / pair.pinion().teeth();
+        double ratio = pinionTravel / (wanted.servo().travel() * USED_TRAVEL);
+        int servoTeeth = Math.max(WHEEL_TEETH, (int) Math.ceil(ratio * WHEEL_TEETH - 1e-9));
+        double thinning = backlash() / 2;
+        ToothForm servoGear = ToothForm.of(wanted.module(), servoTeeth, 0, thinning, rack);
+        ToothForm wheel = ToothForm.of(wanted.module(), WHEEL_TEETH, 0, thinning, rack);
+        double room = spec.plate().runningClearance();
+        double axle = wanted.module() < SMALL_MODULE ? THIN_AXLE : AXLE;
+        return new StepUp(GearPair.of(servoGear, wheel), at + STEP_DIRECTION, axle, room);
     }
 
     private int gearTeeth(double cavity, double slotOuter, double shift) {
@@ -86,6 +116,9 @@ final class PinionPlanner {
     private int pinionTeeth(int gearTeeth, double travel) {
         if (wanted.pinionTeeth().isPresent()) {
             return wanted.pinionTeeth().getAsInt();
+        }
+        if (wanted.stepUp()) {
+            return STEPPED_TEETH;
         }
         int needed = neededTeeth(gearTeeth, travel, wanted.servo().travel());
         int most = (int) Math.floor(LARGEST_SHARE * gearTeeth);

@@ -87,8 +87,11 @@ final class PlateParts {
         return new Part("retainer", "plate", 1, spec.plate().source(), List.of(layer), marks, "front plate");
     }
 
-    /** Hole in the retainer through which the screw in the servo's output is reached. */
+    /** Hole in the retainer: for the step-up's axle, or to reach the screw in the servo's output. */
     double accessRadius() {
+        if (design.pinionPlan().flatMap(PinionPlan::stepUp).isPresent()) {
+            return design.mount().orElseThrow().throughRadius();
+        }
         return Math.max(spec.screw().headDiameter(), 4) / 2 + ServoMount.ROOM;
     }
 
@@ -97,7 +100,7 @@ final class PlateParts {
         ServoMount mount = design.mount().orElseThrow();
         double web = spec.plate().leastWeb();
         List<Point> screws = servoScrews();
-        List<Circle> pads = ServoMount.pads(plan, screws, housing.screwHole() + web);
+        List<Circle> pads = ServoMount.pads(plan, screws, housing.screwHole() + web, web);
         List<Contour> holes = new ArrayList<>();
         holes.add(ServoMount.body(plan));
         for (Point ear : ServoMount.earHoles(plan)) {
@@ -118,13 +121,16 @@ final class PlateParts {
                 spec.plate().source(),
                 List.of(layer),
                 List.of(),
-                "servo's ears against its back; on standoffs under four of the housing's screws");
+                "servo's ears against its back; on standoffs under the housing's long screws");
     }
 
-    /** The housing's screws that run on into the servo plate: two in the lobe, two beside the window. */
+    /** The housing's screws that run on into the servo plate: those in the lobe and two beside the window. */
     List<Point> servoScrews() {
         List<Point> all = housing.screws();
-        return List.of(all.get(0), all.get(1), all.get(2), all.get(all.size() - 1));
+        int own = housing.ownScrews();
+        List<Point> screws = new ArrayList<>(all.subList(0, own + 1));
+        screws.add(all.get(all.size() - 1));
+        return screws;
     }
 
     /** Openings of a plate whose back face lies at {@code z}: the view, the screws, and what the servo needs. */
@@ -135,7 +141,7 @@ final class PlateParts {
         if (design.drive() instanceof PinionPlan plan) {
             ServoMount mount = design.mount().orElseThrow();
             Contour turning = Contour.circle(plan.centre(), mount.throughRadius());
-            if (mount.caseReaches(z)) {
+            if (plan.stepUp().isEmpty() && mount.caseReaches(z)) {
                 holes.add(Overlay.union(List.of(Region.of(ServoMount.body(plan)), Region.of(turning)))
                         .get(0)
                         .outer());

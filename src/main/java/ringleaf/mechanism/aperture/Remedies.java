@@ -138,11 +138,14 @@ final class Remedies {
         if (!failed("servo-reaches") || !(spec.drive() instanceof DriveSpec.Pinion pinion)) {
             return;
         }
-        double needed = design.pinionPlan().orElseThrow().pinionTravel();
+        double needed = design.pinionPlan().orElseThrow().servoTravel();
         double travel = Math.toRadians(Math.ceil(Math.toDegrees(needed) / 10) * 10);
         DriveSpec longer = pinion.withServo(pinion.servo().withTravel(travel));
         if (holds(spec.with(longer))) {
             lines.add("a servo with a travel of " + Words.degrees(travel, 0) + " would fit");
+        }
+        if (!pinion.stepUp() && holds(spec.with(pinion.steppedUp()))) {
+            lines.add("drive.by: step-up would fit");
         }
         if (pinion.pinionTeeth().isPresent()) {
             DriveSpec open = pinion.withTeeth(OptionalInt.empty());

@@ -20,17 +20,21 @@ import ringleaf.spec.shared.Servo;
  * @param pinionBottom lower face of the pinion
  * @param pinionTop upper face
  * @param pinionSheets sheets that make up the pinion, 0 when built up in one piece
+ * @param servoGearBottom lower face of the gear on the servo's output: the pinion, or behind the base that of a step-up
+ * @param servoGearTop its upper face
  * @param earFace height of the ears' upper face
  * @param caseTop height of the servo's case
  * @param plateThickness of the servo plate, 0 where the servo sits on the base
  * @param standoff length of the standoffs between base and servo plate, or of the packing under the ears
- * @param throughRadius radius of the hole in base, cover and ledge through which horn or output turn
+ * @param throughRadius radius of the hole in base, cover and ledge through which horn, output or axle turn
  */
 record ServoMount(
         boolean horn,
         double pinionBottom,
         double pinionTop,
         int pinionSheets,
+        double servoGearBottom,
+        double servoGearTop,
         double earFace,
         double caseTop,
         double plateThickness,
@@ -39,6 +43,9 @@ record ServoMount(
 
     /** Room round the servo's body, horn and output, mm; common practice, no source. */
     static final double ROOM = 0.5;
+
+    /** Between the back of the base and the gears of a step-up, mm. */
+    static final double BEHIND = 0.4;
 
     private static final double BODY_CORNER = 1;
 
@@ -51,15 +58,31 @@ record ServoMount(
         double width = sheets > 0 ? sheets * gear.thickness() : need;
         double bottom = top - width;
         double screwEdge = servo.hornScrewCircle() / 2 + servo.hornScrewHole() / 2 + gear.leastWeb();
-        boolean horn = plan.pinion().rootRadius() >= Math.max(screwEdge, servo.hornDiameter() / 2);
-        double earFace = (horn ? bottom : top) - servo.hornHeight();
+        boolean horn = plan.servoGear().rootRadius() >= Math.max(screwEdge, servo.hornDiameter() / 2);
+        boolean stepUp = plan.stepUp().isPresent();
+        double gearTop = stepUp ? stack.coverBottom() - BEHIND : top;
+        double gearBottom = gearTop - width;
+        double earFace = (horn ? gearBottom : gearTop) - servo.hornHeight();
         double caseTop = earFace + servo.caseHeight();
         double plate = spec.plate().thickness();
         double gap = stack.coverBottom() - earFace;
         boolean hasPlate = gap >= plate;
         double through = (horn ? servo.hornDiameter() / 2 : servo.splineDiameter()) + ROOM;
+        if (stepUp) {
+            through = (plan.stepUp().get().axle() + plan.stepUp().get().axleRoom()) / 2;
+        }
         return new ServoMount(
-                horn, bottom, top, sheets, earFace, caseTop, hasPlate ? plate : 0, hasPlate ? gap - plate : gap, through);
+                horn,
+                bottom,
+                top,
+                sheets,
+                gearBottom,
+                gearTop,
+                earFace,
+                caseTop,
+                hasPlate ? plate : 0,
+                hasPlate ? gap - plate : gap,
+                through);
     }
 
     boolean hasPlate() {
@@ -77,7 +100,7 @@ record ServoMount(
 
     /** From the servo's own frame (output at the origin, body towards +x) to its place. */
     static Placement place(PinionPlan plan) {
-        return new Placement(plan.at() + Math.PI / 2, plan.centre());
+        return new Placement(plan.at() + Math.PI / 2, plan.servoCentre());
     }
 
     /** The cut-out for the body, with room all round. */
@@ -119,18 +142,25 @@ record ServoMount(
     }
 
     /** Discs round which the servo plate is drawn: its screws and the corners of the ears. */
-    static List<Circle> pads(PinionPlan plan, List<Point> screws, double pad) {
-        Servo s = plan.servo();
+    static List<Circle> pads(PinionPlan plan, List<Point> screws, double pad, double web) {
         List<Circle> discs = new ArrayList<>();
         for (Point screw : screws) {
             discs.add(new Circle(screw, pad));
         }
+        discs.addAll(ears(plan, web + ROOM));
+        return discs;
+    }
+
+    /** Discs of this radius about the corners of the ears. */
+    static List<Circle> ears(PinionPlan plan, double radius) {
+        Servo s = plan.servo();
         double middle = s.bodyLength() / 2 - s.axisOffset();
         Placement place = place(plan);
+        List<Circle> discs = new ArrayList<>();
         for (int end = -1; end <= 1; end += 2) {
             for (int side = -1; side <= 1; side += 2) {
                 Point corner = new Point(middle + end * s.earLength() / 2, side * s.bodyWidth() / 2);
-                discs.add(new Circle(place.apply(corner), 1));
+                discs.add(new Circle(place.apply(corner), radius));
             }
         }
         return discs;

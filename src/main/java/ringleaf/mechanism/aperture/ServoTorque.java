@@ -8,7 +8,7 @@ import ringleaf.part.Words;
  *
  * <p>Assumptions, none of them measured: the mechanism lies flat, so that weight presses the blades together; a blade
  * is a cantilever as long as half its centre line, bent by the height of the layers it climbs over; friction acts at
- * the pivot radius from the pivot for half the weight; the mesh loses a tenth. Published coefficients of friction
+ * the pivot radius from the pivot for half the weight; each mesh loses a tenth. Published coefficients of friction
  * differ by a factor of two, so the range from half to double is given.
  *
  * @param ring torque at the ring, Nmm
@@ -47,7 +47,9 @@ record ServoTorque(double ring, double drive, double weightShare) {
         double ledge = spec.ring().friction() * (ringWeight + spec.blades() * press) * design.rim().cavity();
         double ring = byWeight + byBend + ledge;
         double drive = design.pinionPlan()
-                .map(plan -> ring / plan.ratio() / MESH_EFFICIENCY)
+                .map(plan -> ring
+                        / plan.servoRatio()
+                        / Math.pow(MESH_EFFICIENCY, plan.stepUp().isPresent() ? 2 : 1))
                 .orElse(ring);
         return new ServoTorque(ring, drive, byWeight);
     }

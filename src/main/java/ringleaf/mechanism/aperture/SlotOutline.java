@@ -7,6 +7,7 @@ import ringleaf.curve.Shapes;
 import ringleaf.curve.SmoothCurve;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
+import ringleaf.geom.Line;
 import ringleaf.geom.Path;
 import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
@@ -38,19 +39,32 @@ record SlotOutline(Contour contour, double deviation) {
         return new SlotOutline(straight, 0);
     }
 
-    /** Both sides follow the pin's path in the ring's frame at the slot's half width, as tangent arcs. */
+    /**
+     * Both sides follow the pin's path in the ring's frame at the slot's half width, as tangent arcs, and run straight
+     * on at both ends.
+     */
     private static SlotOutline linear(ApertureDesign design, double radius) {
-        double[] ends = PinRange.blade(design, design.spec().clearances().slotEnd());
-        ArcFit.Fitted leftFit = ArcFit.fitted(new Side(design, ends[0], ends[1], radius), Tolerance.CURVE);
-        ArcFit.Fitted rightFit = ArcFit.fitted(new Side(design, ends[0], ends[1], -radius), Tolerance.CURVE);
+        double closed = design.closed();
+        double[] runOut = PinRange.runOut(design);
+        ArcFit.Fitted leftFit = ArcFit.fitted(new Side(design, closed, radius), Tolerance.CURVE);
+        ArcFit.Fitted rightFit = ArcFit.fitted(new Side(design, closed, -radius), Tolerance.CURVE);
         Path left = leftFit.path();
         Path right = rightFit.path();
-        List<Segment> pieces = new ArrayList<>(right.segments());
-        Point far = middle(design, ends[1]);
-        pieces.add(Arc.around(far, right.end(), left.end(), true).withEnds(right.end(), left.end()));
+        Point back = design.law().slotTangent(0).times(-runOut[0]);
+        Point on = design.law().slotTangent(closed).times(runOut[1]);
+        Point rightStart = right.start().plus(back);
+        Point rightEnd = right.end().plus(on);
+        Point leftStart = left.start().plus(back);
+        Point leftEnd = left.end().plus(on);
+        List<Segment> pieces = new ArrayList<>();
+        pieces.add(new Line(rightStart, right.start()));
+        pieces.addAll(right.segments());
+        pieces.add(new Line(right.end(), rightEnd));
+        pieces.add(Arc.around(middle(design, closed).plus(on), rightEnd, leftEnd, true));
+        pieces.add(new Line(leftEnd, left.end()));
         pieces.addAll(left.reversed().segments());
-        Point near = middle(design, ends[0]);
-        pieces.add(Arc.around(near, left.start(), right.start(), true).withEnds(left.start(), right.start()));
+        pieces.add(new Line(left.start(), leftStart));
+        pieces.add(Arc.around(middle(design, 0).plus(back), leftStart, rightStart, true));
         double deviation = Math.max(leftFit.deviation(), rightFit.deviation());
         return new SlotOutline(new Contour(pieces).counterClockwise(), deviation);
     }
@@ -59,7 +73,12 @@ record SlotOutline(Contour contour, double deviation) {
         return design.law().pinInRing(b);
     }
 
-    private record Side(ApertureDesign design, double from, double to, double across) implements SmoothCurve {
+    private record Side(ApertureDesign design, double to, double across) implements SmoothCurve {
+        @Override
+        public double from() {
+            return 0;
+        }
+
         @Override
         public Point at(double b) {
             return middle(design, b).plus(tangent(b).left().times(across));

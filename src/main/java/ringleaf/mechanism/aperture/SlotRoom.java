@@ -8,9 +8,9 @@ final class SlotRoom {
     static double at(ApertureDesign design, double b) {
         double pin = design.spec().pinDiameter() / 2;
         if (design.isLinear()) {
-            double[] ends = PinRange.blade(design, design.spec().clearances().slotEnd());
-            double toNear = along(design, ends[0], b);
-            double toFar = along(design, b, ends[1]);
+            double[] runOut = PinRange.runOut(design);
+            double toNear = along(design, 0, b) + runOut[0];
+            double toFar = along(design, b, design.closed()) + runOut[1];
             return Math.min(toNear, toFar) + SlotOutline.radius(design.spec()) - pin;
         }
         double radius = design.band().pinRadius(design.pin(), b);

@@ -54,6 +54,16 @@ public final class Field<T> {
         return of(name, new QuantityType(Quantity.LENGTH, true, Range.LENGTHS));
     }
 
+    /** A module of teeth in mm, or a diametral pitch such as {@code 24dp}. */
+    public static Field<Double> module(String name) {
+        return of(name, new ModuleType(new QuantityType(Quantity.LENGTH, true, Range.LENGTHS)));
+    }
+
+    /** A ratio such as {@code 5:3}; state its range. */
+    public static Field<Double> ratio(String name) {
+        return of(name, new RatioType(null));
+    }
+
     /** An angle, radians inside; a bare number and the range are in degrees, a full turn either way unless stated. */
     public static Field<Double> angle(String name) {
         return of(name, new QuantityType(Quantity.ANGLE, false, Range.ANGLES));

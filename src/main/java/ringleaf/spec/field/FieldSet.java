@@ -94,6 +94,11 @@ public final class FieldSet {
         return values.build();
     }
 
+    /** Values of which none was given, as where a group was left out; {@code owner} is where messages point. */
+    public Values none(Place owner) {
+        return new Values.Builder(this, owner).build();
+    }
+
     private static <T> void read(Field<T> field, Node node, Place place, Reading reading, Values.Builder values) {
         T value = field.type().read(node, place, reading);
         values.add(field, value, place);

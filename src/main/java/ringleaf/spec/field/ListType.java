@@ -83,4 +83,9 @@ record ListType<T>(FieldType<T> item, int most) implements FieldType<List<T>> {
     public FieldType<List<T>> withOption(String name, String meaning) {
         return new ListType<>(item.withOption(name, meaning), most);
     }
+
+    @Override
+    public FieldSet inner() {
+        return item.inner();
+    }
 }

@@ -158,6 +158,72 @@ class ApertureDesignTest {
         assertThat(failed(judged)).extracting(Finding::check).doesNotContain("pin-in-slot");
     }
 
+    @Test
+    void aLinearSlotPastTheDipIsRefusedAndTheDipNamed() {
+        Design design = design(spec(
+                "full-opening: 64",
+                "least-opening: 20",
+                "blades: 14",
+                "blade-thickness: 0.15",
+                "drive-pin: far-end",
+                "slot: linear-opening"));
+        assertThat(failed(design.findings())).anySatisfy(f -> {
+            assertThat(f.check()).isEqualTo("slot-pressure");
+            assertThat(f.message()).contains("dip").contains("motion file");
+        });
+    }
+
+    @Test
+    void postsOnTheBaseHoldThickBladesEitherWayRound() {
+        for (String hand : List.of("left", "right")) {
+            Design design = design(spec(
+                    "full-opening: 80",
+                    "least-opening: 50",
+                    "blades: 8",
+                    "blade-thickness: 0.9",
+                    "pin-style: base-posts",
+                    "pin-diameter: 2",
+                    "hand: " + hand,
+                    "drive: {module: 1, servo: standard-180, at: 30}"));
+            assertThat(failed(design.findings())).isEmpty();
+            assertThat(failed(Judge.judge(design.assembly(), Options.DEFAULT).findings()))
+                    .isEmpty();
+        }
+    }
+
+    /** A 24-tooth pinion on a 64 mm shutter must turn further than any 180 degree servo; a compound pair makes it. */
+    @Test
+    void aStepUpTurnsASmallPinionFarEnough() {
+        for (String hand : List.of("left", "right")) {
+            String[] lines = {
+                "full-opening: 64",
+                "least-opening: 20",
+                "blades: 14",
+                "blade-thickness: 0.15",
+                "drive-pin: far-end",
+                "hand: " + hand,
+                "drive: {by: pinion, pinion-teeth: 24, module: 0.8}"
+            };
+            Design direct = design(spec(lines));
+            assertThat(failed(direct.findings())).extracting(Finding::check).contains("servo-reaches");
+            assertThat(direct.remedies()).contains("drive.by: step-up would fit");
+            lines[6] = "drive: {by: step-up, module: 0.8}";
+            Design stepped = design(spec(lines));
+            assertThat(dimension(stepped, "pinion-teeth")).isEqualTo(24);
+            assertThat(dimension(stepped, "servo-travel-used")).isLessThan(180);
+            assertThat(failed(stepped.findings())).isEmpty();
+            assertThat(failed(Judge.judge(stepped.assembly(), Options.DEFAULT).findings()))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void thinBladesDoNotHoldOnPosts() {
+        Design design = design(spec(
+                "full-opening: 64", "least-opening: 30", "blades: 12", "blade-thickness: 0.2", "pin-style: base-posts"));
+        assertThat(failed(design.findings())).extracting(Finding::check).contains("pins-pass");
+    }
+
     /** Where every closed form holds, the judge of outlines, which knows none of them, must agree. */
     @ParameterizedTest
     @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18})

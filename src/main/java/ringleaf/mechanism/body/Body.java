@@ -1,0 +1,35 @@
+package ringleaf.mechanism.body;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ringleaf.geom.Contour;
+
+/**
+ * What is cut into a round part besides its rim.
+ *
+ * @param bore in the middle
+ * @param screws round it
+ * @param lightening between hub and rim
+ */
+public record Body(Bore bore, Optional<HubScrews> screws, Lightening lightening) {
+    /** Radius that holds bore and hub screws, mm. */
+    public double hubReach() {
+        double reach = bore.reach();
+        return screws.isPresent() ? Math.max(reach, screws.get().reach()) : reach;
+    }
+
+    /**
+     * All holes about the origin.
+     *
+     * @param rim radius from which the part stays whole, mm
+     * @param web least material between cuts, mm
+     */
+    public List<Contour> cuts(double rim, double web) {
+        List<Contour> cuts = new ArrayList<>(bore.cuts());
+        screws.ifPresent(s -> cuts.addAll(s.cuts()));
+        double hub = Math.max(hubReach() + web, 2 * web);
+        cuts.addAll(lightening.cuts(hub, rim, web));
+        return cuts;
+    }
+}

@@ -1,0 +1,83 @@
+package ringleaf.mechanism.gear;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import ringleaf.spec.field.Bound;
+import ringleaf.tooth.BasicRack;
+
+/**
+ * What is known of a pair before it is solved; what is absent is open. Lengths in mm.
+ *
+ * @param ratio driver's turns to one of the driven gear
+ * @param ratioWithin share by which the ratio may miss
+ * @param driverTeeth given
+ * @param drivenTeeth given
+ * @param module given
+ * @param centreDistance asked for
+ * @param within greatest length over both gears
+ * @param internal whether the driven gear is a ring
+ * @param rack of both
+ * @param driverShift profile shift given
+ * @param drivenShift profile shift given
+ * @param backlash along the rolling circles, given
+ * @param processPlay backlash taken for the process where none is given, without the share of the module
+ * @param fullTips whether tips stay at full height
+ */
+record PairAsk(
+        OptionalDouble ratio,
+        double ratioWithin,
+        OptionalInt driverTeeth,
+        OptionalInt drivenTeeth,
+        OptionalDouble module,
+        Bound centreDistance,
+        OptionalDouble within,
+        boolean internal,
+        BasicRack rack,
+        OptionalDouble driverShift,
+        OptionalDouble drivenShift,
+        OptionalDouble backlash,
+        double processPlay,
+        boolean fullTips) {
+    /** Backlash of teeth of which nothing is said, in modules beside the process's share; common practice, no source. */
+    static final double BACKLASH_SHARE = 0.03;
+
+    double backlash(double chosenModule) {
+        return backlash.orElse(processPlay + BACKLASH_SHARE * chosenModule);
+    }
+
+    PairAsk withCentreDistance(Bound other) {
+        return new PairAsk(
+                ratio,
+                ratioWithin,
+                driverTeeth,
+                drivenTeeth,
+                module,
+                other,
+                within,
+                internal,
+                rack,
+                driverShift,
+                drivenShift,
+                backlash,
+                processPlay,
+                fullTips);
+    }
+
+    PairAsk withShifts(OptionalDouble driver, OptionalDouble driven) {
+        return new PairAsk(
+                ratio,
+                ratioWithin,
+                driverTeeth,
+                drivenTeeth,
+                module,
+                centreDistance,
+                within,
+                internal,
+                rack,
+                driver,
+                driven,
+                backlash,
+                processPlay,
+                fullTips);
+    }
+}

@@ -1,0 +1,31 @@
+package ringleaf.mechanism.gear;
+
+import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.Request;
+import ringleaf.spec.field.FieldSet;
+
+/** The kind {@code gear-pair}: two gears that mesh, outside each other or one within a ring. */
+public final class PairOfGears implements Kind {
+    public static final String NAME = "gear-pair";
+
+    @Override
+    public String name() {
+        return NAME;
+    }
+
+    @Override
+    public String summary() {
+        return "two gears in mesh, or a gear in a ring, solved from ratio, teeth, module and centre distance";
+    }
+
+    @Override
+    public FieldSet fields() {
+        return GearFields.PAIR;
+    }
+
+    @Override
+    public Planned read(Request request) {
+        TrainSpec spec = new PairReader(request).read();
+        return states -> TrainDesign.design(spec, states);
+    }
+}

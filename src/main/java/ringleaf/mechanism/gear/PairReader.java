@@ -1,0 +1,111 @@
+package ringleaf.mechanism.gear;
+
+import java.util.List;
+import java.util.Optional;
+import ringleaf.mechanism.Material;
+import ringleaf.mechanism.Request;
+import ringleaf.spec.field.Values;
+import ringleaf.spec.text.Problems;
+
+/** From the values of a {@code gear-pair} to a train of one stage. */
+final class PairReader {
+    private final Request request;
+    private final Values values;
+    private final Problems problems;
+    private final SharedReader shared;
+
+    PairReader(Request request) {
+        this.request = request;
+        this.values = request.values();
+        this.problems = request.problems();
+        this.shared = new SharedReader(request);
+    }
+
+    /** The pair; null when problems were found. */
+    TrainSpec read() {
+        Material material = shared.material();
+        DriveData drive = shared.drive();
+        Values driver = SharedReader.group(values, GearFields.DRIVER, GearFields.WHEEL);
+        Values driven = SharedReader.group(values, GearFields.DRIVEN, GearFields.WHEEL);
+        List<Values> places = List.of(values, driver, driven);
+        PairAsk ask = new PairAsk(
+                SharedReader.open(values, GearFields.RATIO),
+                values.get(GearFields.RATIO_WITHIN).orElse(0.0),
+                SharedReader.count(driver, GearFields.TEETH),
+                SharedReader.count(driven, GearFields.TEETH),
+                shared.module(places),
+                values.bound(GearFields.CENTRE_DISTANCE),
+                SharedReader.open(values, GearFields.WITHIN),
+                values.require(GearFields.INTERNAL),
+                shared.rack(places),
+                SharedReader.open(driver, GearFields.PROFILE_SHIFT),
+                SharedReader.open(driven, GearFields.PROFILE_SHIFT),
+                SharedReader.open(values, GearFields.BACKLASH),
+                2 * material.repeatability(),
+                values.require(GearFields.TIPS).equals("full"));
+        if (!problems.isEmpty()) {
+            return null;
+        }
+        Optional<StageSpec> stage = new StageReader(request, material, driver, driven)
+                .read(
+                        ask,
+                        values.where(GearFields.RATIO),
+                        values.where(GearFields.CENTRE_DISTANCE),
+                        values.require(GearFields.AT),
+                        drive.servo());
+        if (stage.isEmpty()) {
+            return null;
+        }
+        double travel = travel(stage.get(), drive);
+        StageSpec decided = stage.get()
+                .withDriver(SectorPlan.decided(
+                        stage.get().driver(), new SectorPlan(stage.get().mesh(), true), travel))
+                .withDriven(SectorPlan.decided(
+                        stage.get().driven(), new SectorPlan(stage.get().mesh(), false), travel));
+        return new TrainSpec(
+                request.name(),
+                PairOfGears.NAME,
+                List.of(decided),
+                material,
+                shared.width(material),
+                0,
+                travel,
+                values.require(GearFields.MARKS),
+                drive,
+                SharedReader.open(values, GearFields.RATIO),
+                values.get(GearFields.RATIO_WITHIN).orElse(0.0),
+                SharedReader.open(values, GearFields.WITHIN),
+                SharedReader.given(values));
+    }
+
+    private double travel(StageSpec stage, DriveData drive) {
+        Optional<Double> given = values.given(GearFields.TRAVEL);
+        if (given.isPresent()) {
+            return given.get();
+        }
+        double bySector = Double.POSITIVE_INFINITY;
+        if (stage.driver().sector().isPresent()) {
+            bySector = bySector(stage.driver(), new SectorPlan(stage.mesh(), true));
+        }
+        if (stage.driven().sector().isPresent()) {
+            bySector = Math.min(bySector, bySector(stage.driven(), new SectorPlan(stage.mesh(), false)));
+        }
+        if (drive.servo().isPresent()) {
+            return drive.servo().get().travel();
+        }
+        return Double.isInfinite(bySector) ? stage.mesh().driver().pitchAngle() : bySector;
+    }
+
+    private double bySector(WheelSpec wheel, SectorPlan plan) {
+        if (wheel.sector().orElseThrow().teeth().isPresent()) {
+            return plan.travel(wheel.sector().get().teeth().getAsInt(), SectorPlan.SPARE);
+        }
+        if (!values.isGiven(GearFields.DRIVE)) {
+            problems.at(
+                    values.where(GearFields.TRAVEL),
+                    "is missing: a sector whose teeth are open is cut for a travel",
+                    "give travel, the sector's teeth, or a servo");
+        }
+        return plan.mesh().driver().pitchAngle();
+    }
+}

@@ -1,0 +1,122 @@
+package ringleaf.mechanism.gear;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ringleaf.geom.Placement;
+import ringleaf.part.Assembly;
+import ringleaf.part.Member;
+import ringleaf.part.Part;
+import ringleaf.part.Requirement;
+import ringleaf.part.Words;
+
+/** Puts the gears in their places and says what they must hold to. */
+final class TrainAssembly {
+    /** Steps in which a pitch is rolled through. */
+    private static final int STEPS = 24;
+    /** What arcs in place of four flanks may take from a play or add to it, mm: four times half a micrometre, and
+     * what a slanted line of action makes of it. */
+    private static final double PLAY_SLACK = 0.003;
+    /** Kept between gears that do not mesh, mm; common practice, no source. */
+    private static final double APART = 0.1;
+
+    private static final double HAIR = 0.002;
+
+    private final TrainDesign design;
+    private final TrainSpec spec;
+    private final List<Part> parts;
+    private final TrainMotion motion;
+
+    TrainAssembly(TrainDesign design, List<Part> parts, TrainMotion motion) {
+        this.design = design;
+        this.spec = design.spec();
+        this.parts = parts;
+        this.motion = motion;
+    }
+
+    Assembly assemble() {
+        List<Member> members = new ArrayList<>();
+        for (Part part : parts) {
+            if (part.isDrawn()) {
+                members.add(new Member(part.name(), part, members.size() + 1, Placement.IDENTITY));
+            }
+        }
+        TrainViews views = new TrainViews(design, motion);
+        return new Assembly(
+                spec.name(),
+                members,
+                motion,
+                Optional.empty(),
+                requirements(),
+                views.callouts(),
+                steps(),
+                views.views());
+    }
+
+    private List<Requirement> requirements() {
+        List<Requirement> all = new ArrayList<>();
+        List<Requirement.Pair> pairs = new ArrayList<>();
+        for (Stage stage : design.stages()) {
+            int driver = stage.number() - 1;
+            int driven = stage.number();
+            pairs.add(new Requirement.Pair(driver, driven, 0));
+            double relief = stage.driver().spec().finish().relief() + stage.driven().spec().finish().relief();
+            all.add(new Requirement.Meshes(
+                    "rolls",
+                    "backlash-as-cut",
+                    driver,
+                    driven,
+                    stage.driverAxis(),
+                    stage.drivenAxis(),
+                    stage.mesh().turn(),
+                    rolled(stage),
+                    STEPS,
+                    stage.mesh().drivenPlay(),
+                    PLAY_SLACK + relief));
+        }
+        for (Part part : parts) {
+            if (part.isDrawn()) {
+                all.add(new Requirement.LeastWeb("web", part.name(), spec.material().leastWeb() - HAIR));
+            }
+        }
+        all.add(new Requirement.StaysApart("nothing-touches", APART, pairs));
+        return all;
+    }
+
+    /** A pitch of the stage's driver, in the sense in which it turns; no more than its travel where it is a sector. */
+    private double rolled(Stage stage) {
+        double pitch = stage.mesh().driver().pitchAngle();
+        boolean sector = stage.driver().spec().sector().isPresent()
+                || stage.driven().spec().sector().isPresent();
+        double period = sector ? Math.min(pitch, Math.abs(spec.travel() * stage.turn())) : pitch;
+        return Math.signum(stage.turn()) * period;
+    }
+
+    private List<String> steps() {
+        List<String> steps = new ArrayList<>();
+        steps.add("Deburr every gear; pull no more off the flanks than the burr.");
+        for (int shaft = 0; shaft <= design.stages().size(); shaft++) {
+            String name = TrainParts.name(spec, shaft);
+            steps.add("Put " + name + " on its axle at (" + Words.number(axis(shaft, true), 3) + ", "
+                    + Words.number(axis(shaft, false), 3) + ") mm from the first"
+                    + (shaft > 0 && spec.marks() ? ", its mark facing the mark of "
+                            + TrainParts.name(spec, shaft - 1) : "") + ".");
+        }
+        for (Stage stage : design.stages()) {
+            if (stage.mesh() instanceof Mesh.Inner inner && inner.pair().trimmingMargin() < 0) {
+                steps.add("The ring goes over its gear along the axis: from the side the tips collide.");
+            }
+        }
+        steps.add("Turn it through by hand before any motor does; keep fingers and sleeves out of the mesh.");
+        return steps;
+    }
+
+    private double axis(int shaft, boolean x) {
+        if (shaft == 0) {
+            return 0;
+        }
+        Stage stage = design.stages().get(shaft - 1);
+        double value = x ? stage.drivenAxis().x() : stage.drivenAxis().y();
+        return Math.abs(value) < 5e-4 ? 0 : value;
+    }
+}

@@ -1,0 +1,105 @@
+package ringleaf.mechanism.gear;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Path;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Region;
+import ringleaf.part.Layer;
+import ringleaf.part.Part;
+import ringleaf.part.Words;
+import ringleaf.spec.shared.Servo;
+
+/** The gears of a train, one part a shaft, and what is bought with them. */
+final class TrainParts {
+    private final TrainDesign design;
+    private final TrainSpec spec;
+
+    TrainParts(TrainDesign design) {
+        this.design = design;
+        this.spec = design.spec();
+    }
+
+    List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
+        for (int shaft = 0; shaft <= design.stages().size(); shaft++) {
+            parts.add(shaft(shaft));
+        }
+        spec.drive().servo().ifPresent(servo -> parts.add(servo(servo)));
+        return parts;
+    }
+
+    /** Name of the part on a shaft, the first driver's being 0. */
+    static String name(TrainSpec spec, int shaft) {
+        if (spec.isPair()) {
+            return shaft == 0 ? "driver" : "driven";
+        }
+        return "gear-" + (shaft + 1);
+    }
+
+    private Part shaft(int shaft) {
+        List<Layer> layers = new ArrayList<>();
+        List<Path> marks = new ArrayList<>();
+        Stage before = shaft > 0 ? design.stages().get(shaft - 1) : null;
+        Stage after = shaft < design.stages().size() ? design.stages().get(shaft) : null;
+        String note = "";
+        if (before != null) {
+            Wheel wheel = before.driven();
+            Region region = wheel.region();
+            if (after != null) {
+                region = lightened(wheel, after.driver());
+            }
+            layers.add(Layer.of(region.placed(before.drivenHome()), before.zFrom(), before.zTo()));
+            mark(marks, wheel, before.drivenHome(), before.drivenPhase() + wheel.rim().pitchAngle() / 2);
+            note = note(wheel);
+        }
+        if (after != null) {
+            Wheel wheel = after.driver();
+            double from = before == null ? after.zFrom() : before.zTo();
+            layers.add(Layer.of(wheel.region().placed(after.driverHome()), from, after.zTo()));
+            mark(marks, wheel, after.driverHome(), after.driverPhase());
+            String own = note(wheel);
+            note = before == null ? own : "two gears on one shaft, fixed to each other as drawn; " + own;
+        }
+        int sheets = (int) Math.rint(spec.width() / spec.material().thickness());
+        if (spec.material().sheet() && (sheets > 1 || layers.size() > 1)) {
+            note += "; sheets glued with the teeth in line";
+        }
+        return new Part(name(spec, shaft), "gear", 1, spec.material().source(), layers, marks, note);
+    }
+
+    /** The wheel with its openings kept clear of the smaller gear that stands on it. */
+    private Region lightened(Wheel wheel, Wheel upper) {
+        double web = spec.material().leastWeb();
+        double keep = upper.reach() + web;
+        List<Contour> holes = new ArrayList<>(upper.spec().body().bore().cuts());
+        if (wheel.rim() instanceof Rim.Inner || wheel.spec().sector().isPresent()) {
+            return wheel.region();
+        }
+        wheel.spec().body().screws().ifPresent(s -> holes.addAll(s.cuts()));
+        double whole = wheel.rim().rootRadius() - Math.max(web, 1.5 * wheel.rim().module());
+        holes.addAll(wheel.spec().body().lightening().cuts(keep, whole, web));
+        return new Region(wheel.region().outer(), holes);
+    }
+
+    /** The mark towards the mate: {@code direction} is that of the marked tooth or space, in the mechanism's frame. */
+    private void mark(List<Path> marks, Wheel wheel, Placement home, double direction) {
+        if (!spec.marks()) {
+            return;
+        }
+        marks.add(wheel.mark(direction - home.angle()).placed(home));
+    }
+
+    private static String note(Wheel wheel) {
+        if (wheel.rim() instanceof Rim.Inner) {
+            return "internal teeth";
+        }
+        return wheel.spec().body().bore().words();
+    }
+
+    private static Part servo(Servo servo) {
+        String stock = servo.name() + ", travel " + Words.degrees(servo.travel(), 0);
+        return new Part("servo", "bought", 1, new Part.Source("bought", stock), List.of(), List.of(), "");
+    }
+}

@@ -1,0 +1,211 @@
+package ringleaf.mechanism.gear;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import ringleaf.mechanism.Material;
+import ringleaf.mechanism.Request;
+import ringleaf.mechanism.body.Body;
+import ringleaf.mechanism.body.BodyFields;
+import ringleaf.mechanism.body.BodyReader;
+import ringleaf.mechanism.body.Bore;
+import ringleaf.mechanism.body.HubScrews;
+import ringleaf.mechanism.body.Lightening;
+import ringleaf.part.Words;
+import ringleaf.spec.field.Field;
+import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.Servo;
+import ringleaf.spec.text.Problems;
+import ringleaf.tooth.TipFinish;
+
+/** From the fields of one gear, once its teeth are known, to its body. */
+final class WheelReader {
+    /** Axles that a small gear of which nothing is said gets in turn, mm; common practice, no source. */
+    private static final double[] AXLES = {3, 2, 1.5, 1, 0.5};
+    /** Material outside a ring's root circle, in modules; common practice, no source. */
+    private static final double RING_BACK = 2;
+
+    private final Request request;
+    private final Values values;
+    private final Material material;
+    private final Problems problems;
+
+    /** {@code values} may be those of a group that was left out: then they are empty. */
+    WheelReader(Request request, Values values, Material material) {
+        this.request = request;
+        this.values = values;
+        this.material = material;
+        this.problems = request.problems();
+    }
+
+    WheelSpec read(Rim rim, Optional<Servo> servo) {
+        return rim instanceof Rim.Inner ? ring(rim) : outer(rim, servo);
+    }
+
+    private WheelSpec outer(Rim rim, Optional<Servo> servo) {
+        if (values.isGiven(GearFields.RING_DIAMETER)) {
+            problems.at(
+                    values.where(GearFields.RING_DIAMETER),
+                    "has no meaning for teeth on the outside",
+                    "leave it out, or set internal: true");
+        }
+        Body body = new BodyReader(request, values, material).read(servo);
+        double room = rim.rootRadius() - material.leastWeb();
+        if (!values.isGiven(BodyFields.BORE) && body.bore().reach() > room) {
+            body = new Body(smaller(servo, room), body.screws(), body.lightening());
+        }
+        bore(rim, body, room);
+        return new WheelSpec(body, finish(rim), OptionalDouble.empty(), sector(rim));
+    }
+
+    /** The servo's own output in place of its horn, else the thickest usual axle that leaves the web. */
+    private Bore smaller(Optional<Servo> servo, double room) {
+        if (servo.isPresent()) {
+            return new Bore.Round(servo.get().splineDiameter());
+        }
+        for (double axle : AXLES) {
+            double bore = axle + material.runningClearance();
+            if (bore / 2 <= room) {
+                return new Bore.Round(bore);
+            }
+        }
+        return new Bore.Solid();
+    }
+
+    private void bore(Rim rim, Body body, double room) {
+        String web = "the root circle of " + Words.mm(2 * rim.rootRadius()) + " with the least web of "
+                + Words.mm(material.leastWeb()) + " leaves " + Words.mm(Math.max(0, 2 * room));
+        if (body.bore().reach() > room + 1e-9) {
+            problems.at(
+                    values.where(BodyFields.BORE),
+                    body.bore().words() + " of " + Words.mm(2 * body.bore().reach()) + " across eats the root: " + web,
+                    largest(body.bore(), room));
+        } else if (body.hubReach() > room + 1e-9) {
+            problems.at(
+                    values.where(BodyFields.HUB_SCREWS),
+                    "screws that reach out to " + Words.mm(2 * body.hubReach()) + " eat the root: " + web,
+                    "a circle up to " + Words.number(
+                            Math.floor(20 * (room - body.hubReach() + body.screws().orElseThrow().circle() / 2)) / 10,
+                            1)
+                            + "mm works, where the bore leaves room");
+        }
+    }
+
+    private static String largest(Bore bore, double room) {
+        if (!(room > 0.15)) {
+            return "more teeth, a larger module, or form: none";
+        }
+        if (bore instanceof Bore.Horn) {
+            return "more teeth, a larger module, or form: round";
+        }
+        double scale = room / bore.reach();
+        double size = bore instanceof Bore.Square square ? square.side() : diameter(bore);
+        return "the nearest that works is diameter: " + Words.number(Math.floor(100 * size * scale) / 100, 2) + "mm";
+    }
+
+    private static double diameter(Bore bore) {
+        if (bore instanceof Bore.Flatted flatted) {
+            return flatted.diameter();
+        }
+        return bore instanceof Bore.Keyed keyed ? keyed.diameter() : 2 * bore.reach();
+    }
+
+    private WheelSpec ring(Rim rim) {
+        for (Field<?> field : List.of(
+                BodyFields.BORE, BodyFields.LIGHTENING, GearFields.TIP_RELIEF, GearFields.TIP_ROUNDING)) {
+            if (values.isGiven(field)) {
+                problems.at(values.where(field), "has no meaning for a ring with teeth inside", "leave it out");
+            }
+        }
+        BodyReader reader = new BodyReader(request, values, material);
+        double web = material.leastWeb();
+        Optional<HubScrews> screws = reader.screwsOutside(rim.rootRadius());
+        double back = Math.max(RING_BACK * rim.module(), web);
+        double least = rim.rootRadius() + web;
+        double usual = rim.rootRadius() + back;
+        if (screws.isPresent()) {
+            least = Math.max(least, screws.get().reach() + web);
+            usual = Math.max(usual, least);
+        }
+        double radius = values.given(GearFields.RING_DIAMETER).map(d -> d / 2).orElse(Math.ceil(10 * usual) / 10);
+        if (radius < least - 1e-9) {
+            problems.at(
+                    values.where(GearFields.RING_DIAMETER),
+                    "a ring of " + Words.mm(2 * radius) + " leaves less than the web of " + Words.mm(web)
+                            + " outside its teeth" + (screws.isPresent() ? " and screws" : ""),
+                    "the nearest that works is " + Words.number(Math.ceil(20 * least) / 10, 1) + "mm");
+        }
+        Body body = new Body(new Bore.Solid(), screws, Lightening.NONE);
+        return new WheelSpec(body, TipFinish.NONE, OptionalDouble.of(radius), sector(rim));
+    }
+
+    private TipFinish finish(Rim rim) {
+        double depth = values.get(GearFields.TIP_RELIEF_DEPTH).orElse(rim.module() / 2);
+        double relief = values.require(GearFields.TIP_RELIEF);
+        double rounding = values.require(GearFields.TIP_ROUNDING);
+        if (relief >= depth) {
+            problems.at(
+                    values.where(GearFields.TIP_RELIEF),
+                    Words.mm(relief) + " is not below its depth of " + Words.mm(depth),
+                    "the nearest that works lies below that");
+            return TipFinish.NONE;
+        }
+        TipFinish finish = new TipFinish(relief, depth, rounding);
+        String trouble = trouble(rim, finish);
+        if (trouble.isEmpty()) {
+            return finish;
+        }
+        boolean relieved = trouble(rim, new TipFinish(0, depth, rounding)).isEmpty();
+        double largest = relieved ? 0 : largestRounding(rim, finish);
+        problems.at(
+                values.where(relieved ? GearFields.TIP_RELIEF : GearFields.TIP_ROUNDING),
+                trouble,
+                relieved
+                        ? "a smaller tip-relief-depth works"
+                        : "the nearest that works is " + Words.number(Math.floor(1000 * largest) / 1000, 3) + "mm");
+        return TipFinish.NONE;
+    }
+
+    private static String trouble(Rim rim, TipFinish finish) {
+        try {
+            rim.cut(finish);
+            return "";
+        } catch (IllegalArgumentException e) {
+            return Unmeshable.words(e);
+        }
+    }
+
+    private static double largestRounding(Rim rim, TipFinish finish) {
+        double low = 0;
+        double high = finish.rounding();
+        for (int i = 0; i < 12; i++) {
+            double middle = (low + high) / 2;
+            if (trouble(rim, new TipFinish(finish.relief(), finish.reliefDepth(), middle)).isEmpty()) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private Optional<WheelSpec.Sector> sector(Rim rim) {
+        Optional<Values> given = values.given(GearFields.SECTOR);
+        if (given.isEmpty()) {
+            return Optional.empty();
+        }
+        Values v = given.get();
+        Optional<Integer> teeth = v.get(GearFields.SECTOR_TEETH);
+        int most = rim.teeth() - 2;
+        if (teeth.isPresent() && teeth.get() > most) {
+            problems.at(
+                    v.where(GearFields.SECTOR_TEETH),
+                    teeth.get() + " teeth of " + rim.teeth() + " are no sector",
+                    "the nearest that works is " + most);
+        }
+        boolean segment = v.require(GearFields.SECTOR_SHAPE).equals("segment") || rim instanceof Rim.Inner;
+        OptionalInt count = teeth.isPresent() ? OptionalInt.of(Math.min(most, teeth.get())) : OptionalInt.empty();
+        return Optional.of(new WheelSpec.Sector(count, segment));
+    }
+}
