@@ -52,17 +52,31 @@ final class RingPart {
     }
 
     private Contour outline() {
-        List<Region> cuts = new ArrayList<>();
-        Contour blank;
+        RimCuts cuts = new RimCuts(blank());
+        if (design.drive() instanceof PinionPlan) {
+            cuts.notch(rim.floor(), StopNotch.from(design), StopNotch.to(design));
+        }
+        cuts.scallop(witnessDirection(), WITNESS);
+        return cuts.fits() ? cuts.outline() : intersected();
+    }
+
+    /** The rim before notch and scallop are taken away. */
+    private Contour blank() {
         if (design.drive() instanceof HandPlan plan) {
-            blank = plan.ringOutline(rim);
-        } else {
-            PinionPlan plan = (PinionPlan) design.drive();
-            blank = teeth.sector().sectorRim(rim.rim(), plan.spaces(), plan.sectorCentre());
+            return plan.ringOutline(rim);
+        }
+        PinionPlan plan = (PinionPlan) design.drive();
+        return teeth.sector().sectorRim(rim.rim(), plan.spaces(), plan.sectorCentre());
+    }
+
+    /** The same outline by intersecting, which takes cuts wherever they lie, but is slow to start. */
+    Contour intersected() {
+        List<Region> cuts = new ArrayList<>();
+        if (design.drive() instanceof PinionPlan) {
             cuts.add(Region.of(StopNotch.outline(design)));
         }
         cuts.add(Region.disc(Point.polar(rim.rim(), witnessDirection()), WITNESS));
-        return Overlay.difference(List.of(Region.of(blank)), cuts).get(0).outer();
+        return Overlay.difference(List.of(Region.of(blank())), cuts).get(0).outer();
     }
 
     /** A place on the plain rim that is no mirror image of itself. */
