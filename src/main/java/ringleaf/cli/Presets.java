@@ -9,7 +9,7 @@ import java.util.List;
 /** The specs that come with the tool; a test holds the list against the folder. */
 final class Presets {
     /** Names in alphabetical order. */
-    static final List<String> NAMES = List.of("cold-frame-vent", "field-camera-stop", "harbour-light", "lens-turntable-gears");
+    static final List<String> NAMES = List.of("cold-frame-vent", "field-camera-stop", "harbour-light", "lens-turntable-gears", "semaphore-arm-belt");
 
     private Presets() {}
 
@@ -30,13 +30,19 @@ final class Presets {
         return name + ".yaml";
     }
 
-    /** What the preset is: its first comment line. */
+    /** What the preset is: the first sentence of its comment. */
     static String summary(String name) {
+        StringBuilder comment = new StringBuilder();
         for (String line : text(name).split("\n", -1)) {
-            if (line.startsWith("#")) {
-                return line.substring(1).trim();
+            if (!line.startsWith("#")) {
+                break;
+            }
+            comment.append(comment.length() == 0 ? "" : " ").append(line.substring(1).trim());
+            int end = comment.indexOf(". ");
+            if (end > 0 || comment.toString().endsWith(".")) {
+                return comment.substring(0, end > 0 ? end + 1 : comment.length());
             }
         }
-        return "";
+        return comment.toString();
     }
 }

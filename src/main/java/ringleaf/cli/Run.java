@@ -40,7 +40,7 @@ final class Run {
      */
     static Run read(Asked asked, Surroundings surroundings, InputStream in) {
         Problems problems = new Problems();
-        Catalogues catalogues = new Catalogues(OwnCatalogues.of(asked.shared(), surroundings), problems);
+        Catalogues catalogues = new Catalogues(OwnCatalogues.of(asked.spec(), asked.shared(), surroundings), problems);
         List<SetOption> options = new ArrayList<>();
         for (String set : asked.sets()) {
             SetOption.parse(set, problems).ifPresent(options::add);

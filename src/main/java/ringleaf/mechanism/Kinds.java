@@ -3,6 +3,8 @@ package ringleaf.mechanism;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.mechanism.aperture.LeafAperture;
+import ringleaf.mechanism.belt.BeltDrive;
+import ringleaf.mechanism.belt.Pulley;
 import ringleaf.mechanism.gear.PairOfGears;
 import ringleaf.mechanism.gear.SingleGear;
 import ringleaf.mechanism.gear.TrainOfGears;
@@ -10,7 +12,13 @@ import ringleaf.spec.KindFields;
 
 /** The registry: one line a kind. */
 public final class Kinds {
-    private static final List<Kind> ALL = List.of(new LeafAperture(), new SingleGear(), new PairOfGears(), new TrainOfGears());
+    private static final List<Kind> ALL = List.of(
+            new LeafAperture(),
+            new SingleGear(),
+            new PairOfGears(),
+            new TrainOfGears(),
+            new Pulley(),
+            new BeltDrive());
 
     private Kinds() {}
 

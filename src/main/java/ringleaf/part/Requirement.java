@@ -41,7 +41,10 @@ public sealed interface Requirement {
      */
     record StaysApart(String check, double least, List<Pair> pairs) implements Requirement {}
 
-    /** Two members that may come nearer than others; {@code least} 0 allows contact, never overlap. */
+    /**
+     * Two members that may come nearer than others; {@code least} 0 allows contact, never overlap; negative infinity
+     * means that they are one piece and nothing is asked.
+     */
     record Pair(int first, int second, double least) {}
 
     /** Between any two contours of a level of the part, and across each, at least {@code web} of material stands. */

@@ -13,10 +13,17 @@ import ringleaf.geom.Path;
  * @param caption what it shows, in a few words; empty to let the table of the travel say it
  * @param window what of the plane is shown, enlarged; absent for the whole
  * @param lines drawn over the picture, such as a line of action
+ * @param cut height, mm, of a cut across: what begins at or above it is left out; infinite for no cut
  */
-public record View(String name, int state, String caption, Optional<Box> window, List<Path> lines) {
+public record View(
+        String name, int state, String caption, Optional<Box> window, List<Path> lines, double cut) {
     public View {
         lines = List.copyOf(lines);
+    }
+
+    /** Without a cut. */
+    public View(String name, int state, String caption, Optional<Box> window, List<Path> lines) {
+        this(name, state, caption, window, lines, Double.POSITIVE_INFINITY);
     }
 
     /** The whole at a state. */

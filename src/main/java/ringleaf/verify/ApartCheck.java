@@ -31,7 +31,9 @@ final class ApartCheck extends Check {
                 Slab b = slabs.get(j);
                 if (a.body != b.body && a.shares(b, scene.hair)) {
                     Double least = own.get(key(a.member, b.member));
-                    pairs.add(new Two(i, j, least == null ? required.least() : least));
+                    if (least == null || least > Double.NEGATIVE_INFINITY) {
+                        pairs.add(new Two(i, j, least == null ? required.least() : least));
+                    }
                 }
             }
         }

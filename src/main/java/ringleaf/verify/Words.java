@@ -1,20 +1,13 @@
 package ringleaf.verify;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import ringleaf.geom.Point;
 
 /** Figures and places as they stand in messages, the same in every locale. */
 final class Words {
     private Words() {}
 
-    /** At most {@code decimals} places, no trailing zeros, never in powers of ten. */
     static String number(double value, int decimals) {
-        if (Double.isNaN(value) || Double.isInfinite(value)) {
-            return "no number";
-        }
-        BigDecimal d = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN);
-        return d.signum() == 0 ? "0" : d.stripTrailingZeros().toPlainString();
+        return ringleaf.part.Words.number(value, decimals);
     }
 
     static String mm(double value) {
@@ -26,7 +19,7 @@ final class Words {
     }
 
     static String degrees(double radians) {
-        return number(Math.toDegrees(radians), 2) + "°";
+        return ringleaf.part.Words.degrees(radians, 2);
     }
 
     static String at(Point p) {

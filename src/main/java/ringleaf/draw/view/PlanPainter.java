@@ -28,15 +28,17 @@ final class PlanPainter {
     private final Sheet sheet;
     private final Element root;
     private final int state;
+    private final double cut;
 
     /** One layer of one member, to be painted. */
     private record Item(Member member, int index, Layer layer) {}
 
-    PlanPainter(Scene scene, Sheet sheet, Element root, int state) {
+    PlanPainter(Scene scene, Sheet sheet, Element root, int state, double cut) {
         this.scene = scene;
         this.sheet = sheet;
         this.root = root;
         this.state = state;
+        this.cut = cut;
     }
 
     void paint() {
@@ -81,7 +83,7 @@ final class PlanPainter {
             Layer leaf = scene.isLeaf(i) ? Scene.widest(part) : null;
             for (Layer layer : part.layers()) {
                 Item item = new Item(members.get(i), i, layer);
-                if (leaf != null && layer == leaf) {
+                if (leaf != null && layer == leaf || layer.zFrom() >= cut) {
                     continue;
                 }
                 if (leaf != null || part.family().equals(PIN)) {

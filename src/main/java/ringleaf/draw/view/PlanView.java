@@ -43,7 +43,7 @@ final class PlanView {
         sheet.paper(title + ", " + view, caption);
         Sheet inside = sheet.enlarged(scale);
         Element ground = wanted.window().isPresent() ? window(sheet, body, scale) : sheet.root();
-        new PlanPainter(scene, inside, ground, wanted.state()).paint();
+        new PlanPainter(scene, inside, ground, wanted.state(), wanted.cut()).paint();
         lines(inside, ground, wanted);
         notes.paint(sheet);
         Furniture.legend(sheet, scene, new Point(legendX, body.maxY()));

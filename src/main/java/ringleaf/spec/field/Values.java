@@ -69,6 +69,16 @@ public final class Values {
         return given(field).isPresent();
     }
 
+    /** Whether every required field has a value; else that it lacks one was already reported. */
+    public boolean isComplete() {
+        for (Field<?> field : fields.fields()) {
+            if (field.isRequired() && !isGiven(field)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** What is asked of a value that may be bounded; nothing is asked when it was left out. */
     public Bound bound(Field<Bound> field) {
         return get(field).orElse(Bound.open());

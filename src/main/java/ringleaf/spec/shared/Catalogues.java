@@ -14,6 +14,7 @@ public final class Catalogues {
     private Catalogue<Servo> servos;
     private Catalogue<Screw> screws;
     private Catalogue<Bearing> bearings;
+    private Catalogue<Belt> belts;
 
     /**
      * The ready catalogues under a user's own ones.
@@ -59,6 +60,26 @@ public final class Catalogues {
             bearings = new Catalogue<>("bearings", "bearing", Bearing.FIELDS, Bearing::of, own, problems);
         }
         return bearings;
+    }
+
+    public Catalogue<Belt> belts() {
+        if (belts == null) {
+            belts = new Catalogue<>("belts", "belt", Belt.FIELDS, this::belt, own, problems);
+        }
+        return belts;
+    }
+
+    /** A belt by name or written out. */
+    public Optional<Belt> belt(Named named) {
+        if (named.name().isPresent()) {
+            return belts().find(named.name().get(), named.place());
+        }
+        Entry entry = new Entry("own", named.own().orElseThrow(), Map.of());
+        return entry.values().isComplete() ? Optional.ofNullable(Belt.of(entry, named.place(), problems)) : Optional.empty();
+    }
+
+    private Belt belt(Entry entry) {
+        return Belt.of(entry, entry.values().where(), problems);
     }
 
     /** A servo by name or written out; what is left open then comes from the micro class. */

@@ -46,7 +46,8 @@ class CataloguesTest {
                 ready.stock(), Stock.FIELDS,
                 ready.servos(), Servo.FIELDS,
                 ready.screws(), Screw.FIELDS,
-                ready.bearings(), Bearing.FIELDS);
+                ready.bearings(), Bearing.FIELDS,
+                ready.belts(), Belt.FIELDS);
         for (Map.Entry<Catalogue<?>, FieldSet> each : all.entrySet()) {
             assertThat(each.getKey().names()).isNotEmpty();
             for (String name : each.getKey().names()) {
@@ -61,7 +62,7 @@ class CataloguesTest {
     /** The ready files are read in slices; read as a whole by the YAML library they give the same names and entries. */
     @Test
     void slicesOfTheReadyFilesSayWhatTheWholeFileSays() throws IOException {
-        for (String top : List.of("processes", "stock", "servos", "screws", "bearings")) {
+        for (String top : List.of("processes", "stock", "servos", "screws", "bearings", "belts")) {
             String text;
             try (InputStream in = Catalogue.class.getResourceAsStream("/ringleaf/shared/" + top + ".yaml")) {
                 text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
@@ -106,11 +107,14 @@ class CataloguesTest {
         if (made instanceof Servo servo) {
             return servo.entry();
         }
+        if (made instanceof Belt belt) {
+            return belt.entry();
+        }
         return made instanceof Screw screw ? screw.entry() : ((Bearing) made).entry();
     }
 
     private static void checkSources(Entry entry, FieldSet fields) {
-        List<String> words = List.of("cautions", "summary", "material");
+        List<String> words = List.of("cautions", "summary", "material", "standard");
         for (Field<?> field : fields.fields()) {
             if (entry.values().isGiven(field) && !words.contains(field.name())) {
                 assertThat(entry.source(field))

@@ -1,0 +1,48 @@
+package ringleaf.mechanism.belt;
+
+import ringleaf.groove.BeltTooth;
+import ringleaf.spec.shared.Belt;
+
+/**
+ * A belt and how it is to sit in its grooves, mm.
+ *
+ * @param belt of the catalogue or the user's own
+ * @param width of the belt
+ * @param face width of the toothed rims that is asked for
+ * @param generated whether grooves are generated; else they are trapezoids
+ * @param backlash of a seated tooth along the pitch line, in all
+ * @param clearance below its tip
+ */
+record BeltChoice(Belt belt, double width, double face, boolean generated, double backlash, double clearance) {
+    /** The belt's tooth as its section says. */
+    BeltTooth tooth() {
+        return tooth(belt.pitchLine());
+    }
+
+    /** The belt's tooth, its land so far inside the pitch line. */
+    BeltTooth tooth(double land) {
+        if (belt.round()) {
+            return BeltTooth.round(
+                    belt.pitch(), land, belt.toothWidth(), belt.toothHeight(), belt.flank(), belt.rootRadius());
+        }
+        return new BeltTooth(
+                belt.pitch(),
+                land,
+                belt.toothWidth(),
+                belt.toothHeight(),
+                belt.flank(),
+                belt.tipRadius(),
+                belt.rootRadius());
+    }
+
+    /** Where the groove's form comes from, for people. */
+    String grooveWords() {
+        if (!generated) {
+            return "trapezoid as tabulated (" + belt.standard() + ", values of the catalogue)";
+        }
+        String from = "generated from the belt's tooth section while it rolls on";
+        return belt.makersGroove()
+                ? from + "; the groove of this belt is a maker's own form and no open source gives it"
+                : from;
+    }
+}

@@ -1,0 +1,127 @@
+package ringleaf.mechanism.belt;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.Request;
+import ringleaf.part.Design;
+import ringleaf.part.Finding;
+import ringleaf.part.MotionTable;
+import ringleaf.part.Words;
+import ringleaf.spec.field.FieldSet;
+import ringleaf.spec.field.Values;
+
+/** The kind {@code belt-drive}: two timing pulleys or more, the belt round them, and the plates that hold them. */
+public final class BeltDrive implements Kind {
+    public static final String NAME = "belt-drive";
+
+    @Override
+    public String name() {
+        return NAME;
+    }
+
+    @Override
+    public String summary() {
+        return "a timing belt round two pulleys or more, with a stocked belt and its exact centre distance";
+    }
+
+    @Override
+    public FieldSet fields() {
+        return DriveFields.ALL;
+    }
+
+    @Override
+    public Planned read(Request request) {
+        DriveReader.Read read = new DriveReader(request).read();
+        if (read == null) {
+            return states -> {
+                throw new IllegalStateException("a refused drive is not designed");
+            };
+        }
+        DrivePlan plan = new DrivePlan(read.spec(), read.search());
+        return states -> design(plan, request.values(), states);
+    }
+
+    private static Design design(DrivePlan plan, Values values, int states) {
+        DriveAssembly assembly = new DriveAssembly(plan, states);
+        DriveRoom room = DriveRoom.of(plan);
+        DriveDimensions dimensions = new DriveDimensions(plan, assembly.plates(), values);
+        List<Finding> findings = new DriveChecks(plan, room).all();
+        return new Design(
+                plan.spec().name(),
+                NAME,
+                dimensions.choices(),
+                dimensions.all(),
+                assembly.parts(),
+                assembly.assembly(),
+                table(plan, assembly.motion(), room),
+                findings,
+                travel(plan, assembly.motion()),
+                remedies(plan, findings));
+    }
+
+    private static MotionTable table(DrivePlan plan, BeltMotion motion, DriveRoom room) {
+        List<double[]> rows = new ArrayList<>();
+        List<String> places = new ArrayList<>();
+        int driven = plan.layout().driven();
+        double torque = plan.driverTorque() * plan.spec().ratio() * DrivePlan.EFFICIENCY;
+        for (int i = 0; i < motion.states(); i++) {
+            double driver = Math.toDegrees(motion.turn(0, i));
+            rows.add(new double[] {
+                Math.abs(driver),
+                driver,
+                Math.toDegrees(motion.turn(driven, i)),
+                motion.run(i),
+                torque,
+                room.least()
+            });
+            places.add(room.leastAt());
+        }
+        List<String> columns =
+                List.of("servo_deg", "driver_deg", "driven_deg", "belt_travel", "driven_torque", "clearance");
+        return new MotionTable(columns, rows, "clearance_at", places);
+    }
+
+    private static Map<String, Double> travel(DrivePlan plan, BeltMotion motion) {
+        Map<String, Double> travel = new LinkedHashMap<>();
+        travel.put("states", (double) motion.states());
+        travel.put("driven", Math.toDegrees(plan.travel()));
+        travel.put("driver", Math.toDegrees(plan.driverTravel()));
+        travel.put("belt", motion.travel());
+        plan.spec().servo().ifPresent(servo -> travel.put("servo", Math.toDegrees(servo.travel())));
+        return travel;
+    }
+
+    /** The nearest changes that would mend what failed. */
+    private static List<String> remedies(DrivePlan plan, List<Finding> findings) {
+        List<String> lines = new ArrayList<>();
+        DriveSpec spec = plan.spec();
+        for (Finding finding : findings) {
+            if (!finding.failed()) {
+                continue;
+            }
+            switch (finding.check()) {
+                case "centre-distance" -> lines.add("centre-distance: {at-least: "
+                        + Words.number(Math.floor(10 * plan.layout().distance()) / 10, 1) + ", at-most: "
+                        + Words.number(Math.ceil(10 * plan.layout().distance()) / 10, 1) + "} lets a stocked belt fit");
+                case "servo-travel" -> lines.add("travel: "
+                        + Words.number(Math.toDegrees(spec.servo().orElseThrow().travel()) / spec.ratio() - 0.05, 1)
+                        + " is what the servo's own travel gives through this ratio");
+                case "servo-torque" -> lines.add("ratio: "
+                        + Words.number(spec.ratio() * finding.measured() / finding.limit() + 0.005, 2)
+                        + " would give the torque, where the servo's travel allows it");
+                case "pulley-room" -> lines.add("a centre distance larger by "
+                        + Words.number(finding.limit() - finding.measured() + 0.05, 1)
+                        + " mm, or smaller flanges, part the pulleys");
+                case "teeth-in-mesh" -> lines.add("more teeth on the " + finding.where()
+                        + ", or a larger centre distance, bring more teeth into mesh");
+                default -> {
+                    // nothing general helps
+                }
+            }
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,52 @@
+package ringleaf.mechanism.belt;
+
+import java.util.List;
+import ringleaf.geom.Placement;
+import ringleaf.part.Motion;
+
+/**
+ * Wheels and belt over states evenly spaced in the belt's travel. Bodies: 0 stands still, then a body for each wheel,
+ * then one for each tooth of the belt.
+ *
+ * @param run of the belt
+ * @param wheels number of wheels of the path that are bodies, the first ones
+ * @param travel of the belt from the first state to the last, mm
+ * @param states at least 2
+ */
+record BeltMotion(BeltRun run, int wheels, double travel, int states) implements Motion {
+    int firstTooth() {
+        return 1 + wheels;
+    }
+
+    /** Run of the belt at a state, mm. */
+    double run(int state) {
+        return travel * state / (states - 1);
+    }
+
+    /** Turn of a wheel at a state, rad, counter-clockwise positive. */
+    double turn(int wheel, int state) {
+        Wheel w = run.path().wheels().get(wheel);
+        return w.sense() * run(state) / w.radius();
+    }
+
+    @Override
+    public Placement pose(int body, int state) {
+        if (body == 0) {
+            return Placement.IDENTITY;
+        }
+        if (body <= wheels) {
+            return Placement.turnAbout(run.path().wheels().get(body - 1).centre(), turn(body - 1, state));
+        }
+        return run.moved(body - firstTooth(), run(state));
+    }
+
+    @Override
+    public String label(int state) {
+        return state == 0 ? "start" : state == states - 1 ? "end" : "state " + state;
+    }
+
+    @Override
+    public List<Integer> notable() {
+        return List.of();
+    }
+}

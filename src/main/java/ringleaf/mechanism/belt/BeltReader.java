@@ -1,0 +1,93 @@
+package ringleaf.mechanism.belt;
+
+import java.util.Optional;
+import ringleaf.mechanism.Material;
+import ringleaf.mechanism.Request;
+import ringleaf.part.Words;
+import ringleaf.spec.field.Field;
+import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.Belt;
+import ringleaf.spec.text.Problems;
+
+/** From the fields of a belt to the choice of it. */
+final class BeltReader {
+    /** Play of a seated tooth by default, as a share of the pitch, at most. */
+    private static final double MOST_PLAY = 0.08;
+    /** The rim's width beyond the belt's, mm; common practice, no source. */
+    private static final double FACE_ROOM = 1;
+
+    private static final double USUAL_WIDTH = 6;
+
+    private final Request request;
+    private final Values values;
+    private final Problems problems;
+
+    BeltReader(Request request) {
+        this.request = request;
+        this.values = request.values();
+        this.problems = request.problems();
+    }
+
+    /** The belt itself, by name or written out; empty when it was refused. */
+    Optional<Belt> belt() {
+        return values.given(PulleyFields.BELT).flatMap(request.catalogues()::belt);
+    }
+
+    /** Width of the toothed rims: as given, or the belt's and its room. */
+    double usualFace(Belt belt) {
+        double width = values.given(PulleyFields.BELT_WIDTH).orElse(usualWidth(belt));
+        return values.given(PulleyFields.FACE).orElse(width + FACE_ROOM);
+    }
+
+    BeltChoice read(Belt belt, Material material) {
+        boolean generated = values.require(PulleyFields.GROOVE).equals("generated");
+        if (!generated && belt.trapezoid().isEmpty()) {
+            problems.at(
+                    values.where(PulleyFields.GROOVE),
+                    belt.round()
+                            ? "the teeth of " + belt.name() + " are round and do not seat in a trapezoid"
+                            : "no trapezoid groove is known for " + belt.name(),
+                    "groove: generated");
+        }
+        if (!generated) {
+            for (Field<?> field : new Field<?>[] {PulleyFields.BACKLASH, PulleyFields.CLEARANCE}) {
+                if (values.isGiven(field)) {
+                    problems.at(values.where(field), "has no meaning for a groove as tabulated", "groove: generated");
+                }
+            }
+        }
+        double width = values.given(PulleyFields.BELT_WIDTH).orElse(usualWidth(belt));
+        double backlash = values.given(PulleyFields.BACKLASH)
+                .orElse(Math.min(material.slotClearance(), MOST_PLAY * belt.pitch()));
+        if (backlash > belt.pitch() / 4) {
+            problems.at(
+                    values.where(PulleyFields.BACKLASH),
+                    Words.mm(backlash) + " leaves too little of the rim between grooves "
+                            + Words.mm(belt.pitch()) + " apart",
+                    "the nearest that works is " + Words.number(belt.pitch() / 4, 3) + "mm");
+        }
+        double clearance = values.given(PulleyFields.CLEARANCE).orElse(backlash / 2);
+        if (clearance > belt.toothHeight()) {
+            problems.at(
+                    values.where(PulleyFields.CLEARANCE),
+                    Words.mm(clearance) + " is more than the tooth's own height of " + Words.mm(belt.toothHeight()),
+                    "the nearest that works is " + Words.number(belt.toothHeight(), 3) + "mm");
+        }
+        double face = usualFace(belt);
+        if (face < width) {
+            problems.at(
+                    values.where(PulleyFields.FACE),
+                    Words.mm(face) + " is narrower than the belt of " + Words.mm(width),
+                    "the nearest that works is " + Words.number(width, 3) + "mm");
+        }
+        return new BeltChoice(belt, width, face, generated, backlash, clearance);
+    }
+
+    private static double usualWidth(Belt belt) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double width : belt.widths()) {
+            least = Math.min(least, width);
+        }
+        return Double.isInfinite(least) ? USUAL_WIDTH : least;
+    }
+}

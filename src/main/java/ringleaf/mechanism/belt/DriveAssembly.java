@@ -1,0 +1,234 @@
+package ringleaf.mechanism.belt;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ringleaf.geom.Box;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Path;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.mechanism.Material;
+import ringleaf.part.Assembly;
+import ringleaf.part.Callout;
+import ringleaf.part.Layer;
+import ringleaf.part.Member;
+import ringleaf.part.Part;
+import ringleaf.part.Requirement;
+import ringleaf.part.View;
+import ringleaf.part.Words;
+
+/** Parts of a belt drive and how they stand together. */
+final class DriveAssembly {
+    private final DrivePlan plan;
+    private final DriveSpec spec;
+    private final DrivePlates plates;
+    private final BeltMotion motion;
+
+    DriveAssembly(DrivePlan plan, int states) {
+        this.plan = plan;
+        this.spec = plan.spec();
+        this.plates = new DrivePlates(plan);
+        BeltPath path = plan.path();
+        BeltRun run = new BeltRun(path, spec.choice(), plan.land(), path.middle(0), plan.layout().beltTeeth());
+        double travel = plan.travel() * spec.driven().rim().pitchRadius();
+        this.motion = new BeltMotion(run, path.wheels().size(), travel, states);
+    }
+
+    BeltMotion motion() {
+        return motion;
+    }
+
+    DrivePlates plates() {
+        return plates;
+    }
+
+    /** Everything that is made or bought. */
+    List<Part> parts() {
+        List<Part> parts = new ArrayList<>(plates.parts());
+        List<Wheel> wheels = plan.path().wheels();
+        for (int i = 0; i < wheels.size(); i++) {
+            Optional<PulleySpec> pulley = plan.pulley(i);
+            if (pulley.isPresent()) {
+                parts.addAll(plan.stack(pulley.get()).parts(wheels.get(i).centre(), plan.phase(i)));
+            } else {
+                parts.add(roller(i, false));
+            }
+        }
+        parts.add(bought("belt", 1, "belt " + spec.choice().belt().name() + ", " + plan.layout().beltTeeth() + " teeth, "
+                + Words.mm(spec.choice().width()) + " wide"));
+        spec.servo().ifPresent(s -> parts.add(bought("servo", 1, s.name() + ", travel " + Words.degrees(s.travel(), 0))));
+        if (spec.plates() > 0) {
+            axles(parts);
+        }
+        if (plates.packing() > 0) {
+            parts.add(bought("packing", 2, Words.mm(plates.packing()) + " under the servo's ears"));
+        }
+        if (spec.plates() > 1) {
+            double length = plates.frontBottom() + 2 * spec.plate().thickness() + spec.screw().nutHeight();
+            parts.add(bought("screw", plates.screws().size(), spec.screw().name() + ", at least "
+                    + Words.number(Math.ceil(length), 0) + " mm long, with nut"));
+        }
+        return parts;
+    }
+
+    /** Rods through the plates, for every wheel but one that sits on a servo. */
+    private void axles(List<Part> parts) {
+        double length = plan.top() + spec.plates() * (spec.plate().thickness() + spec.axialRoom());
+        List<Wheel> wheels = plan.path().wheels();
+        for (int i = spec.servo().isPresent() ? 1 : 0; i < wheels.size(); i++) {
+            Optional<PulleySpec> pulley = plan.pulley(i);
+            boolean main = i == 0 || i == plan.layout().driven();
+            double axle = main && pulley.isPresent()
+                    ? DrivePlates.axle(pulley.get())
+                    : plan.roller(wheels.get(i).name()).axle();
+            parts.add(bought(wheels.get(i).name() + "-axle", 1, "rod Ø" + Words.number(axle, 2) + ", at least "
+                    + Words.number(Math.ceil(length), 0) + " mm long"));
+        }
+    }
+
+    private static Part bought(String name, int quantity, String stock) {
+        return new Part(name, "bought", quantity, new Part.Source("bought", stock), List.of(), List.of(), "");
+    }
+
+    private Part roller(int wheel, boolean stacked) {
+        Wheel w = plan.path().wheels().get(wheel);
+        DriveSpec.Roller roller = plan.roller(w.name());
+        Material material = spec.driver().material();
+        PulleyStack level = plan.stack(spec.driver());
+        Region ring = Region.ring(
+                w.centre(), (roller.axle() + material.runningClearance()) / 2, roller.diameter() / 2);
+        double from = level.faceBottom();
+        double height = material.sheet() && !stacked ? material.thickness() : level.face();
+        int quantity = material.sheet() && !stacked ? level.plates() : 1;
+        return new Part(
+                w.name(), "pulley", quantity, material.source(), List.of(Layer.of(ring, from, from + height)), List.of(),
+                quantity > 1 ? quantity + " sheets in line" : "");
+    }
+
+    Assembly assembly() {
+        List<Member> members = new ArrayList<>();
+        for (Part part : plates.parts()) {
+            members.add(new Member(part.name(), part, 0, Placement.IDENTITY));
+        }
+        List<Wheel> wheels = plan.path().wheels();
+        for (int i = 0; i < wheels.size(); i++) {
+            Optional<PulleySpec> pulley = plan.pulley(i);
+            List<Part> own = pulley.isPresent()
+                    ? plan.stack(pulley.get()).placed(wheels.get(i).centre(), plan.phase(i))
+                    : List.of(roller(i, true));
+            for (Part part : own) {
+                members.add(new Member(part.name(), part, 1 + i, Placement.IDENTITY));
+            }
+        }
+        members.add(new Member("belt", motion.run().band(plan.beltBottom(), plan.beltTop()), 0, Placement.IDENTITY));
+        motion.run().addTeeth(members, plan.beltBottom(), plan.beltTop(), motion.firstTooth());
+        return new Assembly(
+                spec.name(), members, motion, Optional.empty(), requirements(members), callouts(), steps(), views());
+    }
+
+    /** Belt and what it runs on touch; all else keeps its room. */
+    private List<Requirement> requirements(List<Member> members) {
+        List<Requirement.Pair> pairs = new ArrayList<>(motion.run().oneRubber(members));
+        for (int i = 0; i < members.size(); i++) {
+            boolean belt = isBelt(members.get(i));
+            for (int j = i + 1; belt && j < members.size(); j++) {
+                if (isBelt(members.get(j)) && !members.get(i).name().equals("belt")) {
+                    pairs.add(new Requirement.Pair(i, j, 0));
+                }
+            }
+            for (int j = 0; belt && j < members.size(); j++) {
+                if (members.get(j).part().family().equals("pulley")) {
+                    pairs.add(new Requirement.Pair(i, j, 0));
+                }
+            }
+        }
+        double room = Math.min(spec.beltRoom(), spec.pulleyRoom());
+        return List.of(new Requirement.StaysApart("runs-free", Math.min(0.2, room), pairs));
+    }
+
+    private static boolean isBelt(Member member) {
+        return member.name().startsWith("belt");
+    }
+
+    private List<Callout> callouts() {
+        List<Callout> all = new ArrayList<>();
+        BeltPath path = plan.path();
+        int driven = plan.layout().driven();
+        Point end = path.wheels().get(driven).centre();
+        for (String view : List.of("start", "end")) {
+            all.add(new Callout(
+                    Callout.Form.DISTANCE, view, Point.ORIGIN, end,
+                    "centres " + Words.number(plan.layout().distance(), 3)));
+            for (int i = 0; i < path.wheels().size(); i++) {
+                Wheel w = path.wheels().get(i);
+                Point edge = w.centre().plus(Point.polar(plan.reach(i), Math.toRadians(i == 0 ? -40 : 40)));
+                String teeth = w.teeth() > 0
+                        ? w.teeth() + " teeth, " + Words.number(path.teethInMesh(i), 1) + " in mesh"
+                        : "Ø" + Words.number(plan.roller(w.name()).diameter(), 2);
+                all.add(new Callout(Callout.Form.LABEL, view, w.centre(), edge, w.name() + " " + teeth));
+            }
+        }
+        Point on = path.span(path.wheels().size() - 1).pointAt(0.5);
+        all.add(new Callout(
+                Callout.Form.LABEL, "start", on, on,
+                "belt " + plan.layout().beltTeeth() + " teeth, " + Words.number(path.length(), 2) + " mm"));
+        return all;
+    }
+
+    private List<View> views() {
+        List<Path> lines = new ArrayList<>();
+        lines.add(new Path(plan.path().beside(0).segments()));
+        for (int i = 0; i < plan.path().wheels().size(); i++) {
+            Wheel w = plan.path().wheels().get(i);
+            if (w.teeth() > 0) {
+                lines.add(new Path(Contour.circle(w.centre(), w.radius()).segments()));
+            }
+        }
+        for (DriveSpec.Obstacle o : spec.obstacles()) {
+            lines.add(new Path(Contour.circle(o.centre(), o.diameter() / 2).segments()));
+        }
+        double pitch = spec.choice().belt().pitch();
+        double r = spec.driver().rim().pitchRadius() + spec.choice().belt().beltHeight() + pitch;
+        Box near = new Box(-r, -r, r, r);
+        int last = motion.states() - 1;
+        double cut = (plan.beltBottom() + plan.beltTop()) / 2;
+        return List.of(
+                new View("start", 0, "", Optional.empty(), lines, cut),
+                new View("end", last, "", Optional.empty(), lines, cut),
+                new View("mesh", last / 2, "the belt on the driver, under way", Optional.of(near), lines, cut));
+    }
+
+    private List<String> steps() {
+        List<String> steps = new ArrayList<>();
+        if (spec.servo().isPresent()) {
+            steps.add("Drive the servo (" + spec.servo().get().name() + ") to the end of its travel that is to mean start.");
+            if (spec.plates() > 0) {
+                steps.add("Screw the servo by its ears to the back of the base"
+                        + (plates.packing() > 0 ? " on packing of " + Words.mm(plates.packing()) : "")
+                        + ", its long side away from the driven pulley"
+                        + (spec.fixed() ? "." : "; leave its screws loose in their slots."));
+            }
+        }
+        steps.add("Put up the driven pulley" + (plan.layout().hasIdler() ? " and the idler" : "")
+                + " with washers of " + Words.mm(plan.foot()) + " below, so that all rims stand level.");
+        if (plan.layout().hasIdler()) {
+            steps.add("Draw the idler back in its slot, lay the belt round, and press the idler in.");
+        } else if (!spec.fixed()) {
+            steps.add("Push the driver towards the driven pulley, lay the belt round, and draw it back.");
+        } else {
+            steps.add("Lay the belt round both pulleys and slide them onto their axles together; it has no slack.");
+        }
+        if (plan.driverTorque() > 0) {
+            steps.add("Tighten until a push of " + Words.number(plan.pretension() / 16, 2)
+                    + " N in the middle of a span bends it by 1/64 of its length ("
+                    + Words.mm(plan.path().span(0).length() / 64) + " of the first span).");
+        }
+        if (spec.plates() > 1) {
+            steps.add("Put the front plate on its standoffs and draw the " + plates.screws().size() + " screws up.");
+        }
+        steps.add("Keep fingers out of belt and pulleys while it moves; a stalled servo grows hot.");
+        return steps;
+    }
+}

@@ -1,0 +1,342 @@
+package ringleaf.mechanism.belt;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import ringleaf.geom.Point;
+import ringleaf.mechanism.Material;
+import ringleaf.mechanism.Request;
+import ringleaf.mechanism.body.Body;
+import ringleaf.mechanism.body.Bore;
+import ringleaf.mechanism.body.Lightening;
+import ringleaf.part.Words;
+import ringleaf.spec.Making;
+import ringleaf.spec.field.Bound;
+import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.Belt;
+import ringleaf.spec.shared.Screw;
+import ringleaf.spec.shared.Servo;
+import ringleaf.spec.text.Place;
+import ringleaf.spec.text.Problems;
+
+/** From the values of a spec to a {@link DriveSpec} and the belt for it; what cannot be is reported. */
+final class DriveReader {
+    private static final double PRINTED_PLATE = 3;
+
+    private final Request request;
+    private final Values values;
+    private final Problems problems;
+
+    DriveReader(Request request) {
+        this.request = request;
+        this.values = request.values();
+        this.problems = request.problems();
+    }
+
+    /** A drive and the belt that was found for it. */
+    record Read(DriveSpec spec, BeltSearch search) {}
+
+    /** The drive; null when it was refused. */
+    Read read() {
+        BeltReader beltReader = new BeltReader(request);
+        Optional<Belt> belt = beltReader.belt();
+        if (belt.isEmpty()) {
+            return null;
+        }
+        Material material = PulleyReader.material(request, beltReader.usualFace(belt.get()));
+        BeltChoice choice = beltReader.read(belt.get(), material);
+        Bound distance = values.bound(DriveFields.CENTRE_DISTANCE);
+        boolean fixed = values.require(DriveFields.CENTRES).equals("fixed");
+        if (fixed && !distance.isExact()) {
+            problems.at(
+                    values.where(DriveFields.CENTRE_DISTANCE),
+                    "pulleys that stand fast need their distance as one figure",
+                    "e.g. centre-distance: 60, or centres: movable");
+        }
+        if (!fixed && values.isGiven(DriveFields.IDLER)) {
+            problems.at(
+                    values.where(DriveFields.IDLER),
+                    "has no meaning where the centre distance takes up the slack",
+                    "centres: fixed, or name the roller under further");
+        }
+        double asked = asked(distance);
+        Optional<TeethChoice> teeth = TeethChoice.of(values, belt.get(), asked, problems);
+        if (teeth.isEmpty()) {
+            return null;
+        }
+        Optional<Servo> servo = values.given(DriveFields.SERVO).flatMap(request.catalogues()::servo);
+        PulleySpec driver = pulley("driver", true, teeth.get(), choice, material, servo);
+        PulleySpec driven = pulley("driven", false, teeth.get(), choice, material, Optional.empty());
+        Material plate = plate();
+        Optional<Screw> screw = request.catalogues()
+                .screws()
+                .find(values.require(DriveFields.SCREW), values.where(DriveFields.SCREW));
+        List<DriveSpec.Roller> further = further(choice, material);
+        DriveSpec.Roller idler = idler(choice, material);
+        if (driver == null || driven == null || screw.isEmpty() || further == null || idler == null
+                || !problems.isEmpty()) {
+            return null;
+        }
+        double wanted = Double.isNaN(asked)
+                ? TeethChoice.usualDistance(belt.get(), teeth.get().driver(), teeth.get().driven())
+                : asked;
+        return searched(spec(
+                choice, driver, driven, distance, wanted, fixed, idler, further, servo, plate, screw.get()));
+    }
+
+    private DriveSpec spec(
+            BeltChoice choice,
+            PulleySpec driver,
+            PulleySpec driven,
+            Bound distance,
+            double wanted,
+            boolean fixed,
+            DriveSpec.Roller idler,
+            List<DriveSpec.Roller> further,
+            Optional<Servo> servo,
+            Material plate,
+            Screw screw) {
+        Optional<Integer> beltTeeth = values.given(DriveFields.BELT_TEETH);
+        String plates = values.require(DriveFields.PLATES);
+        Values room = values.given(DriveFields.CLEARANCES).orElse(DriveFields.CLEARANCE_SET.none(values.where()));
+        return new DriveSpec(
+                request.name(),
+                choice,
+                driver,
+                driven,
+                distance,
+                wanted,
+                values.require(DriveFields.AT),
+                fixed,
+                beltTeeth.isPresent() ? OptionalInt.of(beltTeeth.get()) : OptionalInt.empty(),
+                idler,
+                further,
+                obstacles(),
+                open(values.given(DriveFields.TRAVEL)),
+                servo,
+                open(values.given(DriveFields.LOAD)),
+                values.require(DriveFields.SAFETY),
+                plates.equals("two") ? 2 : plates.equals("one") ? 1 : 0,
+                plate,
+                screw,
+                room.require(DriveFields.PULLEY_ROOM),
+                room.require(DriveFields.BELT_ROOM),
+                room.require(DriveFields.AXIAL_ROOM));
+    }
+
+    private static OptionalDouble open(Optional<Double> value) {
+        return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+    }
+
+    /** The distance asked for as one figure: exact, the middle of both limits, a little inside one; else none. */
+    private static double asked(Bound distance) {
+        if (distance.isExact()) {
+            return distance.exactly().getAsDouble();
+        }
+        boolean least = distance.atLeast().isPresent();
+        boolean most = distance.atMost().isPresent();
+        if (least && most) {
+            return (distance.atLeast().getAsDouble() + distance.atMost().getAsDouble()) / 2;
+        }
+        return least ? distance.atLeast().getAsDouble() : most ? distance.atMost().getAsDouble() : Double.NaN;
+    }
+
+    private PulleySpec pulley(
+            String name,
+            boolean driving,
+            TeethChoice teeth,
+            BeltChoice choice,
+            Material material,
+            Optional<Servo> servo) {
+        var group = driving ? DriveFields.DRIVER : DriveFields.DRIVEN;
+        Values own = values.given(group).orElse(PulleyFields.OF_DRIVE.none(values.where(group)));
+        return new PulleyReader(request, own, choice, material).read(
+                name,
+                driving ? teeth.driver() : teeth.driven(),
+                driving ? teeth.driverPlace() : teeth.drivenPlace(),
+                servo);
+    }
+
+    private Material plate() {
+        Optional<Double> asked = values.given(DriveFields.PLATE_THICKNESS);
+        Making making = request.fabrication().of("plate", asked.orElse(PRINTED_PLATE));
+        double stock = making.given() ? making.stock().thickness().orElse(PRINTED_PLATE) : PRINTED_PLATE;
+        double thickness = asked.orElse(stock);
+        making.agrees(thickness, values.where(DriveFields.PLATE_THICKNESS), problems);
+        return Material.of(making.process(), making.stock(), thickness);
+    }
+
+    private DriveSpec.Roller idler(BeltChoice choice, Material material) {
+        Values own = values.given(DriveFields.IDLER).orElse(DriveFields.IDLER_SET.none(values.where()));
+        boolean inside = own.require(DriveFields.SIDE).equals("inside");
+        return roller("idler", own, inside, choice, material, Optional.empty(), own.require(DriveFields.ALONG));
+    }
+
+    private List<DriveSpec.Roller> further(BeltChoice choice, Material material) {
+        List<DriveSpec.Roller> all = new ArrayList<>();
+        for (Values one : values.given(DriveFields.FURTHER).orElse(List.of())) {
+            if (!one.isComplete()) {
+                return null;
+            }
+            boolean inside = one.require(DriveFields.FURTHER_SIDE).equals("inside");
+            Point centre = new Point(one.require(DriveFields.X), one.require(DriveFields.Y));
+            String name = "wheel-" + (all.size() + 3);
+            DriveSpec.Roller roller = roller(name, one, inside, choice, material, Optional.of(centre), 0.5);
+            if (roller == null) {
+                return null;
+            }
+            all.add(roller);
+        }
+        return all;
+    }
+
+    private DriveSpec.Roller roller(
+            String name,
+            Values own,
+            boolean inside,
+            BeltChoice choice,
+            Material material,
+            Optional<Point> centre,
+            double along) {
+        Optional<Integer> teeth = own.given(DriveFields.IDLER_TEETH);
+        boolean smooth = own.isGiven(DriveFields.IDLER_DIAMETER);
+        if (teeth.isPresent() && (!inside || smooth)) {
+            problems.at(
+                    own.where(DriveFields.IDLER_TEETH),
+                    inside ? "teeth and the diameter of a smooth roller stand side by side"
+                            : "the belt's back has no teeth to run on",
+                    inside ? "leave one of them out" : "side: inside, or a diameter");
+            return null;
+        }
+        double axle = own.require(DriveFields.IDLER_AXLE);
+        double usual = choice.belt().pitchDiameter(choice.belt().leastTeeth());
+        double diameter = own.given(DriveFields.IDLER_DIAMETER).orElse(usual);
+        double least = axle + material.runningClearance() + 2 * material.leastWeb();
+        if (smooth && diameter < least) {
+            problems.at(
+                    own.where(DriveFields.IDLER_DIAMETER),
+                    Words.mm(diameter) + " leaves no wall round an axle of " + Words.mm(axle),
+                    "the nearest that works is " + Words.number(least, 3) + "mm");
+            return null;
+        }
+        if (!inside || smooth) {
+            return new DriveSpec.Roller(
+                    name, inside, Optional.empty(), Math.max(diameter, least), axle, centre, along);
+        }
+        Place where = own.where(DriveFields.IDLER_TEETH);
+        Values body = PulleyFields.OF_DRIVE.none(where);
+        PulleySpec toothed = new PulleyReader(request, body, choice, material)
+                .read(name, teeth.orElse(choice.belt().leastTeeth()), where, Optional.empty());
+        if (toothed == null) {
+            return null;
+        }
+        double bore = axle + material.runningClearance();
+        double room = 2 * (toothed.rim().rootRadius() - material.leastWeb());
+        if (bore > room) {
+            problems.at(
+                    own.where(DriveFields.IDLER_AXLE),
+                    "an axle of " + Words.mm(axle) + " leaves less than the web of " + Words.mm(material.leastWeb())
+                            + " below the grooves",
+                    "at most " + Words.number(Math.floor(10 * (room - material.runningClearance())) / 10, 1)
+                            + "mm works");
+            return null;
+        }
+        PulleySpec bored = toothed.withBody(new Body(new Bore.Round(bore), Optional.empty(), Lightening.NONE));
+        return new DriveSpec.Roller(name, true, Optional.of(bored), 0, axle, centre, along);
+    }
+
+    private List<DriveSpec.Obstacle> obstacles() {
+        List<DriveSpec.Obstacle> all = new ArrayList<>();
+        for (Values one : values.given(DriveFields.OBSTACLES).orElse(List.of())) {
+            if (one.isComplete()) {
+                all.add(new DriveSpec.Obstacle(
+                        new Point(one.require(DriveFields.X), one.require(DriveFields.Y)),
+                        one.require(DriveFields.OBSTACLE_DIAMETER)));
+            }
+        }
+        return all;
+    }
+
+    /** Finds the belt; pulleys that touch and belts that cannot span are the spec's fault. */
+    private Read searched(DriveSpec spec) {
+        double touching = BeltSearch.reach(spec.driver()) + BeltSearch.reach(spec.driven());
+        if (spec.distance().isExact() && spec.wanted() <= touching) {
+            problems.at(
+                    values.where(DriveFields.CENTRE_DISTANCE),
+                    Words.mm(spec.wanted()) + " lets the pulleys touch, which reach out to " + Words.mm(touching)
+                            + " together, flanges included",
+                    "the nearest that works is " + Words.number(Math.ceil(10 * (touching + spec.pulleyRoom())) / 10, 1)
+                            + "mm");
+            return null;
+        }
+        BeltSearch search = BeltSearch.of(spec);
+        if (search.best() != null && search.best().distance() <= touching) {
+            problems.at(
+                    values.where(DriveFields.BELT_TEETH),
+                    "a belt of " + search.best().beltTeeth() + " teeth pulls the pulleys together until they touch, at "
+                            + Words.number(search.best().distance(), 3) + " mm",
+                    leastBelt(spec, touching + spec.pulleyRoom()));
+            return null;
+        }
+        if (search.best() == null) {
+            refuse(spec, touching);
+            return null;
+        }
+        if (!BeltSearch.isOpen(spec, search.best())) {
+            DriveRoom room = DriveRoom.of(new DrivePlan(spec, search));
+            problems.at(
+                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER : DriveFields.CENTRE_DISTANCE),
+                    "the belt runs into itself or a wheel at the " + room.beltAt() + ", " + Words.mm(-room.belt())
+                            + " deep",
+                    "move the wheels apart");
+            return null;
+        }
+        return new Read(spec, search);
+    }
+
+    private void refuse(DriveSpec spec, double touching) {
+        double at = spec.fixed() ? spec.wanted() : Math.max(touching, spec.wanted());
+        double length = DriveLayout.lengthAt(spec, at);
+        double pitch = spec.choice().belt().pitch();
+        if (Double.isNaN(length)) {
+            problems.at(
+                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER : DriveFields.CENTRE_DISTANCE),
+                    "the wheels stand so that no belt touches them all in this order",
+                    "move a wheel that the belt passes by, or change its side");
+            return;
+        }
+        String need = Words.number(length / pitch, 2) + " teeth";
+        if (spec.beltTeeth().isPresent()) {
+            problems.at(
+                    values.where(DriveFields.BELT_TEETH),
+                    spec.beltTeeth().getAsInt() + " teeth cannot span the wheels at " + Words.mm(at) + ", which takes "
+                            + need + (spec.fixed() ? " and what the idler takes up" : ""),
+                    leastBelt(spec, at));
+        } else {
+            problems.at(
+                    values.where(DriveFields.CENTRE_DISTANCE),
+                    "no stocked belt " + spec.choice().belt().name() + " spans the wheels at " + Words.mm(at)
+                            + ", which takes " + need
+                            + (spec.fixed() ? ", and leaves no more slack than an idler can take up" : ""),
+                    spec.fixed()
+                            ? BeltSearch.nearestFit(spec)
+                            : "another belt, another distance, or belt-teeth for one that is made to order");
+        }
+    }
+
+    private String leastBelt(DriveSpec spec, double distance) {
+        double length = DriveLayout.lengthAt(spec, distance);
+        if (Double.isNaN(length)) {
+            return "";
+        }
+        int teeth = (int) Math.ceil(length / spec.choice().belt().pitch());
+        for (int more = 0; spec.fixed() && more < 20; more++) {
+            if (BeltSearch.settled(spec, teeth + more) != null) {
+                return "the nearest that works is " + (teeth + more);
+            }
+        }
+        return "the nearest that works is " + teeth;
+    }
+}

@@ -1,0 +1,199 @@
+package ringleaf.mechanism.belt;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Line;
+import ringleaf.geom.Path;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.part.Layer;
+import ringleaf.part.Part;
+import ringleaf.part.Words;
+
+/**
+ * The parts of a pulley and how they lie on one another: flange, rim, flange, hub, from the foot up.
+ *
+ * <p>A printed pulley is one body with a seat at either end that centres its flanges; from sheet it is a stack of equal
+ * plates between flanges that have the same holes.
+ */
+final class PulleyStack {
+    private final PulleySpec spec;
+    private final double foot;
+    private final int plates;
+    private final double face;
+    private final double seat;
+
+    /** {@code foot} is the height of the lowest face, mm. */
+    PulleyStack(PulleySpec spec, double foot) {
+        this.spec = spec;
+        this.foot = foot;
+        double thickness = spec.material().thickness();
+        boolean sheet = spec.material().sheet();
+        this.plates = sheet ? Math.max(1, (int) Math.ceil(spec.choice().face() / thickness - 1e-9)) : 0;
+        this.face = sheet ? plates * thickness : spec.choice().face();
+        this.seat = seat();
+    }
+
+    /** Radius of the seat of the flanges, 0 where they sit by their bore and screws. */
+    private double seat() {
+        double web = spec.material().leastWeb();
+        double radius = spec.rim().rootRadius() - web / 2;
+        boolean room = radius >= spec.body().hubReach() + web;
+        return spec.flanges() > 0 && !spec.material().sheet() && spec.joining().isEmpty() && room ? radius : 0;
+    }
+
+    /** How many plates make up the rim; 0 when it is one body. */
+    int plates() {
+        return plates;
+    }
+
+    double face() {
+        return face;
+    }
+
+    double seatRadius() {
+        return seat;
+    }
+
+    double faceBottom() {
+        return foot + (spec.flanges() > 0 ? spec.flangeThickness() : 0);
+    }
+
+    double faceTop() {
+        return faceBottom() + face;
+    }
+
+    double top() {
+        return faceTop() + (spec.flanges() > 1 ? spec.flangeThickness() : 0) + spec.hubHeight();
+    }
+
+    /** Radius that holds all of it. */
+    double reach() {
+        return spec.flanges() > 0
+                ? Math.max(spec.flangeDiameter() / 2, spec.rim().outsideRadius())
+                : spec.rim().outsideRadius();
+    }
+
+    double hubRadius() {
+        double need = spec.body().hubReach() + 2 * spec.material().leastWeb();
+        double most = spec.flanges() > 1 && seat > 0 ? seat : spec.rim().rootRadius();
+        return Math.min(most, spec.hubDiameter().orElse(2 * need) / 2);
+    }
+
+    /** Parts as they are made, in their place: the axis at {@code centre}, the first groove in {@code phase}. */
+    List<Part> parts(Point centre, double phase) {
+        return parts(centre, phase, false);
+    }
+
+    /** As the others, but plates in one piece and flanges one by one under names of their own, to be put together. */
+    List<Part> placed(Point centre, double phase) {
+        return parts(centre, phase, true);
+    }
+
+    private List<Part> parts(Point centre, double phase, boolean stacked) {
+        Placement place = new Placement(phase, centre);
+        List<Part> parts = new ArrayList<>();
+        double bottom = faceBottom();
+        if (spec.flanges() > 0) {
+            parts.add(flange(place, "flange", foot, stacked ? 1 : spec.flanges()));
+        }
+        parts.add(rim(place, bottom, stacked));
+        if (stacked && spec.flanges() > 1) {
+            parts.add(flange(place, "flange-above", faceTop(), 1));
+        }
+        return parts;
+    }
+
+    private Part rim(Placement place, double bottom, boolean stacked) {
+        List<Contour> cuts = cuts();
+        Region toothed = new Region(spec.rim().groove().outline(0), cuts).placed(place);
+        Path mark = Path.of(new Line(
+                        new Point(spec.rim().rootRadius() - Math.min(1.5, spec.rim().rootRadius() / 5), 0),
+                        new Point(spec.rim().rootRadius() - 0.3, 0)))
+                .placed(place);
+        List<Layer> layers = new ArrayList<>();
+        if (plates > 0) {
+            double height = stacked ? face : spec.material().thickness();
+            layers.add(Layer.of(toothed, bottom, bottom + height));
+            String note = plates > 1 ? plates + " sheets in line, " + joinedBy() : "";
+            return new Part(
+                    spec.partName("pulley"), "pulley", stacked ? 1 : plates, spec.material().source(), layers,
+                    List.of(mark), note);
+        }
+        List<Contour> middle = new ArrayList<>(spec.body().bore().cuts());
+        spec.body().screws().ifPresent(s -> middle.addAll(s.cuts()));
+        if (seat > 0) {
+            Region disc = new Region(Contour.circle(Point.ORIGIN, seat), cuts).placed(place);
+            layers.add(Layer.of(disc, foot, bottom));
+            layers.add(Layer.of(toothed, bottom, faceTop()));
+            if (spec.flanges() > 1) {
+                layers.add(Layer.of(disc, faceTop(), faceTop() + spec.flangeThickness()));
+            }
+        } else {
+            layers.add(Layer.of(toothed, bottom, faceTop()));
+        }
+        if (spec.hubHeight() > 0) {
+            Region hub = new Region(Contour.circle(Point.ORIGIN, hubRadius()), middle).placed(place);
+            double from = seat > 0 || spec.flanges() < 2 ? top() - spec.hubHeight() : faceTop();
+            layers.add(Layer.of(hub, from, top()));
+        }
+        return new Part(
+                spec.partName("pulley"), "pulley", 1, spec.material().source(), layers, List.of(mark), seat > 0
+                        ? "the flanges are pressed on its seats and glued"
+                        : "");
+    }
+
+    private String joinedBy() {
+        return spec.joining().isPresent()
+                ? "joined by " + spec.joining().get().count() + " screws " + spec.joining().get().screw().name()
+                : "glued on a rod through the bore";
+    }
+
+    /** Bore, screws, joining holes and what is taken out between them and the rim. */
+    private List<Contour> cuts() {
+        List<Contour> cuts = new ArrayList<>(fixings());
+        double web = spec.material().leastWeb();
+        double hub = spec.joining().isPresent() ? spec.joining().get().reach() : spec.body().hubReach();
+        double rim = (seat > 0 ? seat : spec.rim().rootRadius()) - web;
+        cuts.addAll(spec.body().lightening().cuts(Math.max(Math.max(hub, hubUse()) + web, 2 * web), rim, web));
+        return cuts;
+    }
+
+    private double hubUse() {
+        return spec.hubHeight() > 0 ? hubRadius() - spec.material().leastWeb() : 0;
+    }
+
+    private List<Contour> fixings() {
+        List<Contour> cuts = new ArrayList<>(spec.body().bore().cuts());
+        spec.body().screws().ifPresent(s -> cuts.addAll(s.cuts()));
+        spec.joining().ifPresent(s -> cuts.addAll(s.cuts()));
+        return cuts;
+    }
+
+    private Part flange(Placement place, String name, double from, int quantity) {
+        boolean overHub = spec.hubHeight() > 0 && seat == 0 && from > foot;
+        List<Contour> holes = new ArrayList<>();
+        if (seat > 0) {
+            holes.add(Contour.circle(Point.ORIGIN, seat + spec.material().slotClearance() / 4));
+        } else if (overHub) {
+            holes.add(Contour.circle(Point.ORIGIN, hubRadius() + spec.material().slotClearance() / 4));
+            spec.joining().ifPresent(s -> holes.addAll(s.cuts()));
+        } else {
+            holes.addAll(fixings());
+        }
+        Region region = new Region(Contour.circle(Point.ORIGIN, spec.flangeDiameter() / 2), holes).placed(place);
+        String note = seat > 0
+                ? "sits on a seat of " + Words.mm(2 * seat)
+                : spec.joining().isPresent() ? "held by the joining screws" : "glued on, lined up by the bore";
+        return new Part(
+                spec.partName(name),
+                "pulley",
+                quantity,
+                spec.material().source(),
+                List.of(Layer.of(region, from, from + spec.flangeThickness())),
+                List.of(),
+                note);
+    }
+}
