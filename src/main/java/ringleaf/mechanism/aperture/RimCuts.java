@@ -10,7 +10,6 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
 
 /**
-<<<<<<< HEAD
  * Cuts in the plain part of a round rim about the axis, strung together piece by piece: no boolean is needed, and the
  * rim's arcs stay on their circle.
  */
@@ -91,103 +90,5 @@ final class RimCuts {
         }
         double angle = Angles.signed(plain.startAngle() + from);
         pieces.add(new Arc(plain.centre(), plain.radius(), angle, to - from, start, end));
-=======
- * Cuts in the plain part of a round rim about the axis, strung together piece by piece: they lie beside each other on
- * one arc, so nothing has to be intersected. Exact to rounding.
- */
-final class RimCuts {
-    private final Contour blank;
-    private final Arc rim;
-    private final List<Cut> cuts = new ArrayList<>();
-    private boolean fits = true;
-
-    /** What replaces the rim from {@code from} to {@code to}, rad from the start of the plain arc. */
-    private record Cut(double from, double to, List<Segment> pieces) {}
-
-    /** Cuts into the longest arc about the axis of an outline that runs counter-clockwise. */
-    RimCuts(Contour blank) {
-        this.blank = blank;
-        Arc longest = null;
-        for (Segment piece : blank.segments()) {
-            if (piece instanceof Arc arc
-                    && arc.centre().equals(Point.ORIGIN)
-                    && (longest == null || arc.length() > longest.length())) {
-                longest = arc;
-            }
-        }
-        if (longest == null || !longest.isCounterClockwise() || longest.isCircle()) {
-            throw new IllegalArgumentException("an outline with a plain rim about the axis is wanted");
-        }
-        rim = longest;
-    }
-
-    /** A notch with radial ends down to the radius {@code floor}, counter-clockwise from one direction to the other. */
-    void notch(double floor, double from, double to) {
-        Arc bottom = Arc.of(Point.ORIGIN, floor, from, to - from);
-        Line down = new Line(Point.polar(rim.radius(), from), bottom.start());
-        Line up = new Line(bottom.end(), Point.polar(rim.radius(), to));
-        add(from, to, List.of(down, bottom, up));
-    }
-
-    /** A scallop: what a circle of this radius about a point of the rim takes away. */
-    void scallop(double direction, double radius) {
-        double half = 2 * Math.asin(radius / (2 * rim.radius()));
-        Point start = Point.polar(rim.radius(), direction - half);
-        Point end = Point.polar(rim.radius(), direction + half);
-        Arc hollow = Arc.around(Point.polar(rim.radius(), direction), start, end, false);
-        add(direction - half, direction + half, List.of(hollow));
-    }
-
-    private void add(double from, double to, List<Segment> pieces) {
-        double first = Angles.positive(from - rim.startAngle());
-        double last = first + to - from;
-        int place = cuts.size();
-        while (place > 0 && cuts.get(place - 1).from > first) {
-            place--;
-        }
-        fits &= first > 0 && last < rim.sweep();
-        fits &= place == 0 || cuts.get(place - 1).to < first;
-        fits &= place == cuts.size() || last < cuts.get(place).from;
-        cuts.add(place, new Cut(first, last, pieces));
-    }
-
-    /** Whether every cut lies on the plain arc and clear of the others. */
-    boolean fits() {
-        return fits;
-    }
-
-    /** The outline with its cuts, which must fit. */
-    Contour outline() {
-        if (!fits) {
-            throw new IllegalStateException("cuts that meet have to be intersected");
-        }
-        List<Segment> pieces = new ArrayList<>();
-        for (Segment piece : blank.segments()) {
-            if (piece == rim) {
-                addRim(pieces);
-            } else {
-                pieces.add(piece);
-            }
-        }
-        return new Contour(pieces);
-    }
-
-    private void addRim(List<Segment> pieces) {
-        Point at = rim.start();
-        double done = 0;
-        for (Cut cut : cuts) {
-            Point next = cut.pieces.get(0).start();
-            pieces.add(plain(done, cut.from, at, next));
-            pieces.addAll(cut.pieces);
-            at = cut.pieces.get(cut.pieces.size() - 1).end();
-            done = cut.to;
-        }
-        pieces.add(plain(done, rim.sweep(), at, rim.end()));
-    }
-
-    private Arc plain(double from, double to, Point start, Point end) {
-        double angle = Angles.signed(rim.startAngle() + from);
-        return new Arc(Point.ORIGIN, rim.radius(), angle, to - from, start, end);
->>>>>>> cold
     }
 }

@@ -53,7 +53,6 @@ final class RingPart {
 
     /** The plain rim is the first piece of either outline. */
     private Contour outline() {
-<<<<<<< HEAD
         if (design.drive() instanceof HandPlan plan) {
             Contour blank = plan.ringOutline(rim);
             return new RimCuts((Arc) blank.segments().get(0)).scallop(witnessDirection(), WITNESS).in(blank);
@@ -64,33 +63,6 @@ final class RingPart {
                 .scallop(witnessDirection(), WITNESS)
                 .notch(StopNotch.from(design), StopNotch.to(design), rim.floor())
                 .in(blank);
-=======
-        RimCuts cuts = new RimCuts(blank());
-        if (design.drive() instanceof PinionPlan) {
-            cuts.notch(rim.floor(), StopNotch.from(design), StopNotch.to(design));
-        }
-        cuts.scallop(witnessDirection(), WITNESS);
-        return cuts.fits() ? cuts.outline() : intersected();
-    }
-
-    /** The rim before notch and scallop are taken away. */
-    private Contour blank() {
-        if (design.drive() instanceof HandPlan plan) {
-            return plan.ringOutline(rim);
-        }
-        PinionPlan plan = (PinionPlan) design.drive();
-        return teeth.sector().sectorRim(rim.rim(), plan.spaces(), plan.sectorCentre());
-    }
-
-    /** The same outline by intersecting, which takes cuts wherever they lie, but is slow to start. */
-    Contour intersected() {
-        List<Region> cuts = new ArrayList<>();
-        if (design.drive() instanceof PinionPlan) {
-            cuts.add(Region.of(StopNotch.outline(design)));
-        }
-        cuts.add(Region.disc(Point.polar(rim.rim(), witnessDirection()), WITNESS));
-        return Overlay.difference(List.of(Region.of(blank())), cuts).get(0).outer();
->>>>>>> cold
     }
 
     /** A place on the plain rim that is no mirror image of itself. */

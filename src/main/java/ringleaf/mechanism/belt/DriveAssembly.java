@@ -46,7 +46,11 @@ final class DriveAssembly {
 
     /** Everything that is made or bought. */
     List<Part> parts() {
-        List<Part> parts = new ArrayList<>(plates.parts());
+        List<Part> parts = new ArrayList<>();
+        for (Part part : plates.parts()) {
+            // what is bought has no outline to make it by
+            parts.add(part.source().isBought() ? bought(part.name(), part.quantity(), part.source().stock()) : part);
+        }
         List<Wheel> wheels = plan.path().wheels();
         for (int i = 0; i < wheels.size(); i++) {
             Optional<PulleySpec> pulley = plan.pulley(i);

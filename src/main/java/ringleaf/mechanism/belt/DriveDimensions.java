@@ -69,8 +69,8 @@ final class DriveDimensions {
     private void pulleys() {
         Optional<Values> driver = values.given(DriveFields.DRIVER);
         Optional<Values> driven = values.given(DriveFields.DRIVEN);
-        pulley(spec.driver(), driver);
-        pulley(spec.driven(), driven);
+        pulley(spec.driver(), driver, driven);
+        pulley(spec.driven(), driven, driver);
         BeltPath path = plan.path();
         for (int i = 0; i < path.wheels().size(); i++) {
             Wheel w = path.wheels().get(i);
@@ -88,11 +88,16 @@ final class DriveDimensions {
         }
     }
 
-    private void pulley(PulleySpec pulley, Optional<Values> own) {
-        Origin teeth = own.isPresent() && own.get().isGiven(PulleyFields.TEETH) ? Origin.GIVEN : Origin.SOLVED;
+    private void pulley(PulleySpec pulley, Optional<Values> own, Optional<Values> other) {
+        Origin teeth = hasTeeth(own) ? Origin.GIVEN : Origin.SOLVED;
+        String how = hasTeeth(other) ? "the other pulley's teeth and the ratio" : TeethChoice.how();
         PulleyDimensions.pulley(
-                out, pulley, plan.stack(pulley), teeth, TeethChoice.how(),
+                out, pulley, plan.stack(pulley), teeth, how,
                 own.orElse(PulleyFields.OF_DRIVE.none(values.where())));
+    }
+
+    private static boolean hasTeeth(Optional<Values> pulley) {
+        return pulley.isPresent() && pulley.get().isGiven(PulleyFields.TEETH);
     }
 
     private void tension() {

@@ -71,9 +71,7 @@ final class DrivePlates {
         }
         parts.add(plate("base-plate", outline(true), baseCuts(), -thickness));
         if (spec.plates() > 1) {
-            for (Part standoff : List.of(standoff())) {
-                parts.add(standoff);
-            }
+            parts.add(standoff());
             parts.add(plate("front-plate", outline(false), frontCuts(), frontBottom()));
         }
         return parts;

@@ -228,7 +228,7 @@ final class DriveReader {
         Place where = own.where(DriveFields.IDLER_TEETH);
         Values body = PulleyFields.OF_DRIVE.none(where);
         PulleySpec toothed = new PulleyReader(request, body, choice, material)
-                .read(name, teeth.orElse(choice.belt().leastTeeth()), where, Optional.empty());
+                .read(name, teeth.orElse(usualTeeth(choice, material, axle)), where, Optional.empty());
         if (toothed == null) {
             return null;
         }
@@ -245,6 +245,14 @@ final class DriveReader {
         }
         PulleySpec bored = toothed.withBody(new Body(new Bore.Round(bore), Optional.empty(), Lightening.NONE));
         return new DriveSpec.Roller(name, true, Optional.of(bored), 0, axle, centre, along);
+    }
+
+    /** The belt's least teeth, or so many more that an axle fits below the grooves. */
+    private static int usualTeeth(BeltChoice choice, Material material, double axle) {
+        Belt belt = choice.belt();
+        double below = 1.2 * belt.pitchLine() + belt.toothHeight() + choice.clearance() + material.leastWeb();
+        double least = axle + material.runningClearance() + 2 * below;
+        return Math.max(belt.leastTeeth(), (int) Math.ceil(least * Math.PI / belt.pitch()));
     }
 
     private List<DriveSpec.Obstacle> obstacles() {
