@@ -35,6 +35,7 @@ final class MakeCommand {
         folder.check();
         List<Design> designs = run.design();
         RunFiles drawn = RunFiles.start(run.document().title(), designs, wanted);
+        Beside<List<String>> earlier = Beside.start("earlier-run", () -> EarlierRun.files(path));
         List<Judged> all = run.judge(designs, surroundings, err);
         boolean failed = false;
         for (Judged judged : all) {
@@ -42,7 +43,7 @@ final class MakeCommand {
         }
         boolean held = failed && !anyway;
         Map<String, byte[]> files = drawn.all(all, held);
-        folder.write(files, EarlierRun.files(path));
+        folder.write(files, earlier.result());
 
         ResultText text = new ResultText();
         for (Judged judged : all) {

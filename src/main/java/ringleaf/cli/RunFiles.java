@@ -28,7 +28,7 @@ final class RunFiles {
 
     private record Made(FileSet files, Map<String, List<String>> paths) {}
 
-    private record Drawn(Beside<Made> svg, Beside<Made> dxf, Beside<FileSet> views) {}
+    private record Drawn(Beside<Made> parts, Beside<FileSet> views) {}
 
     private RunFiles(String title) {
         this.title = title;
@@ -39,19 +39,16 @@ final class RunFiles {
         RunFiles files = new RunFiles(title);
         for (Design design : designs) {
             files.drawn.add(new Drawn(
-                    Beside.start("svg", () -> parts(design, wanted, wanted.svg(), false)),
-                    Beside.start("dxf", () -> parts(design, wanted, false, wanted.dxf())),
+                    Beside.start("parts", () -> parts(design, wanted)),
                     Beside.start("views", () -> views(design, title))));
         }
         return files;
     }
 
-    private static Made parts(Design design, Wanted wanted, boolean svg, boolean dxf) {
+    private static Made parts(Design design, Wanted wanted) {
         FileSet files = new FileSet();
-        if (!svg && !dxf) {
-            return new Made(files, Map.of());
-        }
-        PartFiles.Wanted own = new PartFiles.Wanted(svg, dxf, wanted.version(), PartDrawing.Options.USUAL);
+        PartFiles.Wanted own =
+                new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
         return new Made(files, PartFiles.add(design, own, files));
     }
 
@@ -75,8 +72,7 @@ final class RunFiles {
             Design design = all.get(i).design();
             Map<String, List<String>> paths = new LinkedHashMap<>();
             if (!held) {
-                add(drawn.get(i).svg.result(), files, paths);
-                add(drawn.get(i).dxf.result(), files, paths);
+                add(drawn.get(i).parts.result(), files, paths);
             }
             files.add("motion/" + FileNames.of(design.name()) + ".csv", MotionCsv.write(design.motion()));
             for (Map.Entry<String, byte[]> view : drawn.get(i).views.result().files().entrySet()) {
@@ -92,11 +88,16 @@ final class RunFiles {
     }
 
     private static void add(Made made, FileSet files, Map<String, List<String>> paths) {
+        Map<String, String> placed = new LinkedHashMap<>();
+        for (Map.Entry<String, byte[]> file : made.files.files().entrySet()) {
+            placed.put(file.getKey(), files.add(file.getKey(), file.getValue()));
+        }
         for (Map.Entry<String, List<String>> part : made.paths.entrySet()) {
-            List<String> own = paths.computeIfAbsent(part.getKey(), name -> new ArrayList<>());
+            List<String> own = new ArrayList<>();
             for (String path : part.getValue()) {
-                own.add(files.add(path, made.files.files().get(path)));
+                own.add(placed.get(path));
             }
+            paths.put(part.getKey(), own);
         }
     }
 }

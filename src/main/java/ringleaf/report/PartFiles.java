@@ -37,21 +37,30 @@ public final class PartFiles {
      */
     public static Map<String, List<String>> add(Design design, Wanted wanted, FileSet files) {
         Map<String, List<String>> paths = new LinkedHashMap<>();
+        Map<String, Drawing> drawings = new LinkedHashMap<>();
         for (Part part : design.parts()) {
             if (!part.isDrawn()) {
                 continue;
             }
-            Drawing drawing = PartDrawing.of(part, wanted.drawing());
-            String stem = FOLDER + FileNames.of(design.name()) + "-" + FileNames.of(part.name());
-            List<String> own = new ArrayList<>();
+            drawings.put(part.name(), PartDrawing.of(part, wanted.drawing()));
+            paths.put(part.name(), new ArrayList<>());
+        }
+        for (Map.Entry<String, Drawing> each : drawings.entrySet()) {
             if (wanted.svg()) {
-                own.add(files.add(stem + ".svg", SvgWriter.write(drawing)));
+                String path = path(design, each.getKey(), ".svg");
+                paths.get(each.getKey()).add(files.add(path, SvgWriter.write(each.getValue())));
             }
+        }
+        for (Map.Entry<String, Drawing> each : drawings.entrySet()) {
             if (wanted.dxf()) {
-                own.add(files.add(stem + ".dxf", DxfWriter.write(drawing, wanted.version())));
+                String path = path(design, each.getKey(), ".dxf");
+                paths.get(each.getKey()).add(files.add(path, DxfWriter.write(each.getValue(), wanted.version())));
             }
-            paths.put(part.name(), own);
         }
         return paths;
+    }
+
+    private static String path(Design design, String part, String suffix) {
+        return FOLDER + FileNames.of(design.name()) + "-" + FileNames.of(part) + suffix;
     }
 }

@@ -65,7 +65,11 @@ public final class GearOutline {
             throw new IllegalArgumentException("undercut cuts off the " + form.teeth()
                     + " teeth: the profile shift must be nearer to " + form.leastShift());
         }
-        return new GearOutline(form, tolerance, finish, FlankOutline.of(exact, tolerance, finish));
+        FlankOutline flank = FlankOutline.of(exact, tolerance, finish);
+        if (!(form.pitchAngle() / 2 - flank.tipHalfAngle() > 0)) {
+            throw new IllegalArgumentException("a tip relief of " + finish.relief() + " mm leaves no tip");
+        }
+        return new GearOutline(form, tolerance, finish, flank);
     }
 
     public ToothForm form() {

@@ -4,16 +4,19 @@ import ringleaf.curve.SmoothCurve;
 import ringleaf.geom.Point;
 
 /**
- * An involute whose flank is drawn back into the tooth towards its tip.
+ * An involute whose flank is drawn back into the tooth towards its tip, up to the tip circle.
  *
  * <p>At the roll angle t past the start t0 the point lies C = c ((t - t0)/(t1 - t0))² beside the involute, along its
- * normal; the tangent follows by differentiating (the involute's speed is rb t, its normal turns at the rate 1).
+ * normal; the tangent follows by differentiating (the involute's speed is rb t, its normal turns at the rate 1). A point
+ * on a normal of the involute lies at the tangent length rb t - C, so the relieved flank reaches the tip circle where
+ * rb t1 - c is the tip's tangent length: t1 is the involute's roll angle there and c/rb more.
  *
  * @param involute what is relieved
  * @param start t0, roll angle at which relief begins
- * @param relief c at the end of the involute, mm, at least 0
+ * @param end t1, roll angle at the tip circle
+ * @param relief c at the tip circle, mm, at least 0
  */
-record RelievedFlank(InvoluteCurve involute, double start, double relief) implements SmoothCurve {
+record RelievedFlank(InvoluteCurve involute, double start, double end, double relief) implements SmoothCurve {
     static RelievedFlank of(ToothFlank flank, TipFinish finish) {
         InvoluteCurve curve = flank.involute();
         double radius = flank.form().tipRadius() - finish.reliefDepth();
@@ -23,7 +26,7 @@ record RelievedFlank(InvoluteCurve involute, double start, double relief) implem
                     + " mm would begin below the involute, which starts at radius "
                     + flank.joint().norm() + " mm");
         }
-        return new RelievedFlank(curve, start, finish.relief());
+        return new RelievedFlank(curve, start, curve.to() + finish.relief() / curve.baseRadius(), finish.relief());
     }
 
     private double depth(double roll) {
@@ -32,7 +35,7 @@ record RelievedFlank(InvoluteCurve involute, double start, double relief) implem
     }
 
     private double share(double roll) {
-        return relief == 0 || roll <= start ? 0 : (roll - start) / (involute.to() - start);
+        return relief == 0 || roll <= start ? 0 : (roll - start) / (end - start);
     }
 
     @Override
@@ -42,7 +45,7 @@ record RelievedFlank(InvoluteCurve involute, double start, double relief) implem
 
     @Override
     public double to() {
-        return involute.to();
+        return end;
     }
 
     @Override
@@ -58,7 +61,7 @@ record RelievedFlank(InvoluteCurve involute, double start, double relief) implem
         if (share(roll) == 0) {
             return involute.tangent(roll);
         }
-        double rate = 2 * relief * share(roll) / (involute.to() - start);
+        double rate = 2 * relief * share(roll) / (end - start);
         Point along = involute.tangent(roll);
         return along.times(involute.baseRadius() * roll - depth(roll)).plus(along.left().times(rate));
     }
@@ -74,6 +77,6 @@ record RelievedFlank(InvoluteCurve involute, double start, double relief) implem
             return off;
         }
         double roll = InvoluteCurve.rollAt(involute.baseRadius(), point.norm()) - off / involute.baseRadius();
-        return off + depth(Math.min(involute.to(), roll));
+        return off + depth(Math.min(end, roll));
     }
 }

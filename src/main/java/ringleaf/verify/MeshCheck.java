@@ -138,7 +138,7 @@ final class MeshCheck extends Check {
                 nearest.between(p, q);
             }
         }
-        if (nearest.distance < leastGap) {
+        if (nearest.distance < leastGap - scene.hair) {
             leastGap = nearest.distance;
             gapStep = step;
             gapAt = nearest.middle();

@@ -59,6 +59,19 @@ class DesignFileTest {
     }
 
     private void mechanism(String name, JsonNode mechanism, Set<String> listed) {
+        if (mechanism.get("kind").asText().equals("leaf-aperture")) {
+            aperture(name, mechanism, listed);
+        }
+        for (JsonNode part : mechanism.get("parts")) {
+            boolean drawn = part.get("layers").size() > 0;
+            assertThat(part.get("files")).as(part.get("name").asText()).hasSize(drawn ? 2 : 0);
+            assertThat(part.has("box") && part.has("area") && part.has("perimeter")).isEqualTo(drawn);
+            part.get("files").forEach(file -> assertThat(listed).contains(file.asText()));
+        }
+        assertThat(listed).contains("views/" + name + "-exploded.svg", "motion/" + name + ".csv");
+    }
+
+    private void aperture(String name, JsonNode mechanism, Set<String> listed) {
         JsonNode dimensions = mechanism.get("dimensions");
         assertThat(ALWAYS).allMatch(dimensions::has);
         assertThat(CHOICES).allMatch(mechanism.get("choices")::has);
@@ -67,12 +80,6 @@ class DesignFileTest {
         }
         if (mechanism.at("/choices/drive-pin/value").asText().equals("lever")) {
             assertThat(List.of("lever", "lever-angle")).allMatch(dimensions::has);
-        }
-        for (JsonNode part : mechanism.get("parts")) {
-            boolean drawn = part.get("layers").size() > 0;
-            assertThat(part.get("files")).as(part.get("name").asText()).hasSize(drawn ? 2 : 0);
-            assertThat(part.has("box") && part.has("area") && part.has("perimeter")).isEqualTo(drawn);
-            part.get("files").forEach(file -> assertThat(listed).contains(file.asText()));
         }
         for (String view : List.of("open", "half", "closed", "exploded")) {
             assertThat(listed).contains("views/" + name + "-" + view + ".svg");

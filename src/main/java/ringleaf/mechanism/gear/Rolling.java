@@ -20,6 +20,8 @@ record Rolling(
     private static final List<String> COLUMNS =
             List.of("angle_in_deg", "angle_out_deg", "transmission_error_deg", "gap");
 
+    private static final double HAIR = 1e-9;
+
     static Rolling of(TrainDesign design, TrainMotion motion) {
         int n = motion.states();
         double[] angles = new double[n];
@@ -64,10 +66,11 @@ record Rolling(
         return most - least;
     }
 
+    /** The state of the least gap; the first of those that differ by rounding only. */
     int leastGap() {
         int least = 0;
         for (int i = 1; i < gaps.length; i++) {
-            least = gaps[i] < gaps[least] ? i : least;
+            least = gaps[i] < gaps[least] - HAIR ? i : least;
         }
         return least;
     }

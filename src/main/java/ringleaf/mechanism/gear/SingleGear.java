@@ -1,6 +1,7 @@
 package ringleaf.mechanism.gear;
 
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
@@ -19,6 +20,8 @@ public final class SingleGear implements Kind {
     public static final String NAME = "gear";
 
     private static final double USUAL_MODULE = 1;
+    /** Hundredths of a module to either side in which another profile shift is looked for. */
+    private static final int REACH = 200;
 
     @Override
     public String name() {
@@ -89,24 +92,57 @@ public final class SingleGear implements Kind {
         double shift = asked.orElse(usual);
         double thinning = backlash(values, material, module) / 2;
         try {
-            Rim rim;
-            if (internal) {
-                rim = new Rim.Inner(InternalForm.of(module, teeth, shift, thinning, rack));
-            } else {
-                ToothForm form = ToothForm.of(module, teeth, shift, thinning, rack);
-                rim = new Rim.Outer(asked.isPresent() ? form : form.withLeastTipThickness(ShiftChoice.LEAST_TIP * module));
-            }
-            rim.cut(TipFinish.NONE);
-            return Optional.of(rim);
+            return Optional.of(made(module, teeth, shift, thinning, rack, internal, asked.isEmpty()));
         } catch (IllegalArgumentException e) {
-            String hint = asked.isPresent()
-                    ? "the nearest profile-shift that works is about " + Words.number(usual, 3)
-                    : "more teeth work, " + (int) Math.ceil(rack.leastTeeth()) + " without any profile shift";
+            double nearest = asked.isPresent()
+                    ? nearest(shift, x -> made(module, teeth, x, thinning, rack, internal, false))
+                    : Double.NaN;
+            String hint = !Double.isNaN(nearest)
+                    ? "the nearest that works is " + Words.number(nearest, 2)
+                    : asked.isPresent()
+                            ? "left out it is chosen, and the tips are shortened"
+                            : "more teeth work, " + (int) Math.ceil(rack.leastTeeth()) + " without any profile shift";
             problems.at(
                     values.where(asked.isPresent() ? GearFields.PROFILE_SHIFT : GearFields.TEETH),
                     teeth + " teeth of module " + Words.number(module, 4) + " cannot be: " + Unmeshable.words(e),
                     hint);
             return Optional.empty();
         }
+    }
+
+    private static Rim made(
+            double module,
+            int teeth,
+            double shift,
+            double thinning,
+            BasicRack rack,
+            boolean internal,
+            boolean lowered) {
+        Rim rim;
+        if (internal) {
+            rim = new Rim.Inner(InternalForm.of(module, teeth, shift, thinning, rack));
+        } else {
+            ToothForm form = ToothForm.of(module, teeth, shift, thinning, rack);
+            rim = new Rim.Outer(lowered ? form.withLeastTipThickness(ShiftChoice.LEAST_TIP * module) : form);
+        }
+        rim.cut(TipFinish.NONE);
+        return rim;
+    }
+
+    /** The hundredth nearest to a profile shift at which teeth can be; not a number where none is within reach. */
+    private static double nearest(double shift, DoubleFunction<Rim> make) {
+        double middle = Math.rint(100 * shift) / 100;
+        for (int i = 0; i <= REACH; i++) {
+            for (int way = -1; way <= 1; way += 2) {
+                try {
+                    double tried = Math.rint(100 * middle + way * i) / 100;
+                    make.apply(tried);
+                    return tried;
+                } catch (IllegalArgumentException e) {
+                    continue;
+                }
+            }
+        }
+        return Double.NaN;
     }
 }

@@ -6,6 +6,7 @@ import ringleaf.geom.Contour;
 import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Region;
+import ringleaf.mechanism.body.Bore;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
@@ -59,7 +60,7 @@ final class TrainParts {
             double from = before == null ? after.zFrom() : before.zTo();
             layers.add(Layer.of(wheel.region().placed(after.driverHome()), from, after.zTo()));
             mark(marks, wheel, after.driverHome(), after.driverPhase());
-            String own = note(wheel);
+            String own = before == null ? driving(wheel) : note(wheel);
             note = before == null ? own : "two gears on one shaft, fixed to each other as drawn; " + own;
         }
         int sheets = (int) Math.rint(spec.width() / spec.material().thickness());
@@ -89,6 +90,17 @@ final class TrainParts {
             return;
         }
         marks.add(wheel.mark(direction - home.angle()).placed(home));
+    }
+
+    /** How the first driver is held. */
+    private String driving(Wheel wheel) {
+        Bore bore = wheel.spec().body().bore();
+        if (spec.drive().servo().isEmpty() || spec.given().contains("driver.bore")) {
+            return note(wheel);
+        }
+        return bore instanceof Bore.Horn
+                ? "screwed to the servo's horn"
+                : "pressed on the servo's output and screwed";
     }
 
     private static String note(Wheel wheel) {

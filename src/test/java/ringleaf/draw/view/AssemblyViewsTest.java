@@ -15,9 +15,13 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
+import ringleaf.geom.Box;
+import ringleaf.geom.Line;
+import ringleaf.geom.Path;
 import ringleaf.geom.Point;
 import ringleaf.part.Assembly;
 import ringleaf.part.Callout;
+import ringleaf.part.View;
 
 /** Views are whole SVG files with every word on the sheet and none over another. */
 class AssemblyViewsTest {
@@ -154,5 +158,33 @@ class AssemblyViewsTest {
             boxes.add(new Rectangle2D.Double(left, y - 0.72 * size, width, 0.72 * size));
         }
         return boxes;
+    }
+
+    @Test
+    void anAssemblyNamesItsOwnViewsAndAWindowIsEnlarged() throws Exception {
+        Assembly shutter = new MadeUpShutter(6, 5).build();
+        Path line = Path.of(new Line(new Point(-1, 0), new Point(1, 0)));
+        Box box = new Box(-2, -2, 2, 2);
+        Assembly asking = new Assembly(
+                shutter.name(),
+                shutter.members(),
+                shutter.motion(),
+                shutter.leaves(),
+                shutter.requirements(),
+                List.of(new Callout(Callout.Form.LABEL, "near", new Point(1, 1), new Point(1, 1), "a corner")),
+                shutter.buildOrder(),
+                List.of(View.of("far", 2), new View("near", 1, "close by", Optional.of(box), List.of(line))));
+        Map<String, byte[]> views = views(asking);
+        assertThat(views.keySet()).containsExactly("far", "near", "exploded");
+        assertThat(texts(root(views.get("far")))).contains("far: state 2");
+        // 4 mm come nearest to their size on paper at 50:1 or 20:1; the scale bar tells true lengths.
+        Element near = root(views.get("near"));
+        assertThat(texts(near)).contains("near: 20:1, close by", "a corner", "0.5 mm");
+        NodeList groups = near.getElementsByTagName("g");
+        boolean scaled = false;
+        for (int i = 0; i < groups.getLength(); i++) {
+            scaled |= ((Element) groups.item(i)).getAttribute("transform").equals("scale(20)");
+        }
+        assertThat(scaled).isTrue();
     }
 }

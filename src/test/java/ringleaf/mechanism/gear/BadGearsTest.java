@@ -1,0 +1,111 @@
+package ringleaf.mechanism.gear;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static ringleaf.mechanism.gear.Gears.refusal;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What cannot be is refused in its place, with the limit and the nearest that works; the nearest then does. */
+class BadGearsTest {
+    @Test
+    void teethBelowThePossible() {
+        assertThat(refusal("gear", "teeth: 3")).contains("teeth: 3 is below the least of 4");
+        assertThat(refusal("gear", "teeth: 4", "profile-shift: -0.5"))
+                .contains("undercut cuts off")
+                .contains("profile-shift: 4 teeth of module 1 cannot be");
+        String pointed = refusal("gear", "teeth: 10", "profile-shift: 1.5");
+        int from = pointed.indexOf("the nearest that works is ") + "the nearest that works is ".length();
+        String nearest = pointed.substring(from, pointed.indexOf('\n', from));
+        assertThat(refusal("gear", "teeth: 10", "profile-shift: " + nearest)).isEmpty();
+        assertThat(refusal("gear", "teeth: 6")).isEmpty();
+        assertThat(refusal("gear", "teeth: 10", "profile-shift: 1.5")).contains("meet at radius");
+    }
+
+    @Test
+    void pairsOfDifferentTeeth() {
+        assertThat(refusal("gear-pair", "driver: {teeth: 18, module: 1}", "driven: {teeth: 30, module: 0.8}"))
+                .contains("driven.module: 0.8 mm and 1 mm do not mesh")
+                .contains("the nearest that works is 1");
+        assertThat(refusal(
+                        "gear-pair", "driver: {teeth: 18, pressure-angle: 20}", "driven: {teeth: 30, pressure-angle: 25}"))
+                .contains("driven.pressure-angle: 25° and 20° do not mesh");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20,external", "26.5,external", "5,internal", "30,internal"})
+    void distancesOutOfReachTellTheNearestAndItWorks(double distance, String mesh) {
+        boolean inner = mesh.equals("internal");
+        String driven = inner ? "driven: {teeth: 60}" : "driven: {teeth: 30}";
+        String internal = "internal: " + inner;
+        String text = refusal(
+                "gear-pair", "module: 1", internal, "centre-distance: " + distance, "driver: {teeth: 18}", driven);
+        assertThat(text).contains("is out of reach of 18 and").contains("they mesh from");
+        int from = text.indexOf("the nearest that works is ") + "the nearest that works is ".length();
+        String nearest = text.substring(from, text.indexOf("mm", from));
+        assertThat(refusal(
+                        "gear-pair",
+                        "module: 1",
+                        internal,
+                        "centre-distance: " + nearest,
+                        "driver: {teeth: 18}",
+                        driven))
+                .isEmpty();
+    }
+
+    @Test
+    void boresThatEatTheRoot() {
+        String text = refusal("gear", "teeth: 20", "bore: {diameter: 17}");
+        assertThat(text).contains("eats the root").contains("the nearest that works is diameter: 15.9mm");
+        assertThat(refusal("gear", "teeth: 20", "bore: {diameter: 15.9mm}")).isEmpty();
+        assertThat(refusal("gear", "teeth: 20", "hub-screws: {screw: M3, count: 4, circle: 16}"))
+                .contains("eat the root");
+        assertThat(refusal("gear", "teeth: 60", "internal: true", "ring-diameter: 62"))
+                .contains("leaves less than the web")
+                .contains("the nearest that works is 64.1mm");
+        assertThat(refusal("gear", "teeth: 60", "internal: true", "ring-diameter: 64.1")).isEmpty();
+    }
+
+    @Test
+    void contradictionsNameBothSides() {
+        assertThat(refusal("gear-pair", "ratio: 5:2", "driver: {teeth: 18}", "driven: {teeth: 30}"))
+                .contains("2.5 contradicts 18 and 30 teeth, which make 1.6667")
+                .contains("30:18");
+        assertThat(refusal("gear-pair", "internal: true", "driver: {teeth: 30}", "driven: {teeth: 30}"))
+                .contains("a ring of 30 teeth does not hold a driver of 30");
+        assertThat(refusal("gear-pair", "module: 1")).contains("two of ratio");
+        assertThat(refusal("gear-pair", "ratio: 900")).contains("gear-train");
+        assertThat(refusal("gear-train", "module: 1")).contains("ratio: is missing");
+        assertThat(refusal(
+                        "gear-train", "ratio: 12", "stages: [{driver: {teeth: 14}, driven: {teeth: 40}}]"))
+                .contains("contradicts the stages, which make 2.8571");
+        assertThat(refusal("gear-pair", "driver: {teeth: 14}", "driven: {teeth: 40, sector: {}}"))
+                .contains("travel: is missing");
+        assertThat(refusal("gear", "teeth: 20", "sector: {teeth: 19}")).contains("the nearest that works is 18");
+    }
+
+    @Test
+    void tipsThatDoNotFit() {
+        String text = refusal("gear", "teeth: 20", "tip-rounding: 2");
+        assertThat(text).contains("does not fit");
+        int from = text.indexOf("the nearest that works is ") + "the nearest that works is ".length();
+        String nearest = text.substring(from, text.indexOf("mm", from));
+        assertThat(refusal("gear", "teeth: 20", "tip-rounding: " + nearest)).isEmpty();
+        assertThat(refusal("gear", "teeth: 20", "tip-relief: 0.05", "tip-relief-depth: 2.2"))
+                .contains("below the involute");
+    }
+
+    @Test
+    void fieldsWithoutAMeaningAreRefused() {
+        assertThat(refusal("gear", "teeth: 60", "internal: true", "bore: {diameter: 3}")).contains("no meaning");
+        assertThat(refusal("gear", "teeth: 20", "ring-diameter: 40")).contains("no meaning");
+        assertThat(refusal("gear", "teeth: 20", "bore: {form: round, key-width: 2}")).contains("no meaning");
+        assertThat(refusal("gear", "teeth: 20", "bore: {form: d, diameter: 4, across: 1}")).contains("between");
+    }
+
+    @Test
+    void noRawNumbersInMessages() {
+        assertThat(refusal("gear", "teeth: 10", "profile-shift: 1.5")).doesNotContainPattern("\\d\\.\\d{5}");
+    }
+}

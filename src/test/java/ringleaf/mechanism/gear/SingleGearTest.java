@@ -1,0 +1,85 @@
+package ringleaf.mechanism.gear;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static ringleaf.mechanism.gear.Gears.design;
+import static ringleaf.mechanism.gear.Gears.dimension;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import ringleaf.part.Design;
+import ringleaf.part.Part;
+
+/** One gear: circles, spans, bodies, sectors, rings. */
+class SingleGearTest {
+    /** Spans over k teeth, computed from the relation that the handbooks give; no backlash taken. */
+    @ParameterizedTest
+    @CsvSource({
+        "1,20,0,3,7.6604393760",
+        "1,24,0,3,7.7164615341",
+        "2,24,0,3,15.4329230683",
+        "3,24,0.4,4,32.8266272487",
+        "0.5,120,0,14,20.7672195524"
+    })
+    void spans(double module, int teeth, double shift, int count, double span) {
+        Design gear = design(
+                "gear", "teeth: " + teeth, "module: " + module, "profile-shift: " + shift, "backlash: 0");
+        assertThat(dimension(gear, "gear-span-teeth")).isEqualTo(count);
+        assertThat(dimension(gear, "gear-span")).isCloseTo(span, within(1e-9));
+        assertThat(Gears.failed(gear)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'bore: {form: round, diameter: 5}',2",
+        "'bore: {form: d, diameter: 5}',2",
+        "'bore: {form: keyway, diameter: 6}',2",
+        "'bore: {form: square, diameter: 4}',2",
+        "'bore: {form: servo-horn, servo: micro-180}',6",
+        "'bore: {form: none}',1"
+    })
+    void bores(String bore, int contours) {
+        Design gear = design("gear", "teeth: 30", "module: 1", bore);
+        Part part = gear.parts().get(0);
+        assertThat(part.layers().get(0).regions().get(0).contours()).hasSize(contours);
+        assertThat(Gears.failed(gear)).isEmpty();
+    }
+
+    @Test
+    void spokesAndHolesKeepTheWeb() {
+        for (String form : new String[] {"spokes", "holes"}) {
+            Design whole = design("gear", "teeth: 60", "module: 1");
+            Design light = design(
+                    "gear", "teeth: 60", "module: 1", "hub-screws: {screw: M3, count: 3}", "lightening: {form: " + form + "}");
+            assertThat(Gears.failed(light)).as(form).isEmpty();
+            assertThat(area(light)).as(form).isLessThan(0.8 * area(whole));
+        }
+    }
+
+    private static double area(Design gear) {
+        return gear.parts().get(0).layers().get(0).regions().get(0).area();
+    }
+
+    @Test
+    void ringsAndSectors() {
+        Design ring = design("gear", "teeth: 60", "module: 1", "internal: true", "hub-screws: {screw: M3, count: 6}");
+        assertThat(dimension(ring, "ring-diameter")).isGreaterThan(62.5);
+        assertThat(Gears.failed(ring)).isEmpty();
+        Design segment = design("gear", "teeth: 60", "module: 1", "sector: {teeth: 11, shape: segment}");
+        Design disc = design("gear", "teeth: 60", "module: 1", "sector: {teeth: 11}");
+        assertThat(area(segment)).isLessThan(0.4 * area(disc));
+        assertThat(Gears.failed(segment)).isEmpty();
+        assertThat(Gears.failed(disc)).isEmpty();
+        Design piece = design("gear", "teeth: 60", "module: 1", "internal: true", "sector: {teeth: 10}");
+        assertThat(area(piece)).isLessThan(0.2 * area(ring));
+    }
+
+    @Test
+    void arcsStayWithinHalfAMicrometre() {
+        for (String teeth : new String[] {"8", "17", "24", "120"}) {
+            assertThat(dimension(design("gear", "teeth: " + teeth, "module: 1.25"), "outline-deviation"))
+                    .isLessThanOrEqualTo(0.0005);
+        }
+    }
+}
