@@ -177,7 +177,10 @@ abstract class Branch implements SmoothCurve {
         }
     }
 
-    /** The rounding at the tip, by the normal's direction turned back; its envelope never runs back while its centre lies below the pitch line. */
+    /**
+     * The rounding at the tip, by the normal's direction turned back; its envelope never runs back while its
+     * centre lies below the pitch line.
+     */
     static final class Tip extends Branch {
         private final Point centre;
 

@@ -46,7 +46,8 @@ final class DriveDimensions {
         tension();
         turning();
         if (spec.plates() > 0) {
-            out.mm("plate-thickness", spec.plate().thickness(), Figures.origin(values, DriveFields.PLATE_THICKNESS), "");
+            out.mm("plate-thickness", spec.plate().thickness(), Figures.origin(values, DriveFields.PLATE_THICKNESS),
+                    "");
             out.mm("servo-packing", plates.packing(), Origin.SOLVED, "between the servo's ears and the base");
             out.mm("depth", (spec.plates() > 1 ? plates.frontBottom() + spec.plate().thickness() : plan.top())
                     + spec.plate().thickness(), Origin.SOLVED, "base to front, servo and screw heads apart");
@@ -109,13 +110,15 @@ final class DriveDimensions {
             out.mm("slot-length", layout.inward() + layout.outward(), Origin.SOLVED, "travel of the axle in its slot");
         }
         if (layout.hasIdler()) {
-            out.mm("idler-press", layout.press().getAsDouble(), Origin.SOLVED, "beyond where it touches a straight span");
+            out.mm("idler-press", layout.press().getAsDouble(), Origin.SOLVED,
+                    "beyond where it touches a straight span");
         }
         if (plan.driverTorque() > 0) {
             add("effective-pull", plan.effectivePull(), "the driver's greatest torque over its pitch radius");
             add("pretension", plan.pretension(), "as much, so that no span goes slack either way");
             add("tight-span", plan.pretension() + plan.effectivePull() / 2, "pretension and half the effective pull");
-            add("shaft-pull", 2 * plan.pretension() * Math.sin(plan.path().wrap(0) / 2), "of the belt at rest on the driver");
+            add("shaft-pull", 2 * plan.pretension() * Math.sin(plan.path().wrap(0) / 2),
+                    "of the belt at rest on the driver");
         }
     }
 
@@ -124,7 +127,8 @@ final class DriveDimensions {
     }
 
     private void turning() {
-        out.deg("travel", plan.travel(), Figures.solved(values, DriveFields.TRAVEL), "the servo's travel over the ratio");
+        out.deg("travel", plan.travel(), Figures.solved(values, DriveFields.TRAVEL),
+                "the servo's travel over the ratio");
         out.deg("driver-travel", plan.driverTravel(), Origin.SOLVED, "travel times ratio");
         spec.servo().ifPresent(servo -> {
             out.deg("servo-travel", servo.travel(), Origin.DEFAULT, "of the servo");

@@ -295,7 +295,8 @@ final class DriveReader {
         if (!BeltSearch.isOpen(spec, search.best())) {
             DriveRoom room = DriveRoom.of(new DrivePlan(spec, search));
             problems.at(
-                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER : DriveFields.CENTRE_DISTANCE),
+                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER
+                            : DriveFields.CENTRE_DISTANCE),
                     "the belt runs into itself or a wheel at the " + room.beltAt() + ", " + Words.mm(-room.belt())
                             + " deep",
                     "move the wheels apart");
@@ -310,7 +311,8 @@ final class DriveReader {
         double pitch = spec.choice().belt().pitch();
         if (Double.isNaN(length)) {
             problems.at(
-                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER : DriveFields.CENTRE_DISTANCE),
+                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER
+                            : DriveFields.CENTRE_DISTANCE),
                     "the wheels stand so that no belt touches them all in this order",
                     "move a wheel that the belt passes by, or change its side");
             return;
