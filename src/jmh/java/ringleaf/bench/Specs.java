@@ -49,8 +49,13 @@ final class Specs {
         return planned.design(STATES);
     }
 
+    /** The text of a preset; the project's folder must be the working folder. */
+    static String text(String name) throws IOException {
+        return Files.readString(Path.of("presets", name + ".yaml"));
+    }
+
     /** Designs a preset; the project's folder must be the working folder. */
     static Design preset(String name) throws IOException {
-        return design(Files.readString(Path.of("presets", name + ".yaml")));
+        return design(text(name));
     }
 }
