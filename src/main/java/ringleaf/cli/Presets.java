@@ -9,7 +9,8 @@ import java.util.List;
 /** The specs that come with the tool; a test holds the list against the folder. */
 final class Presets {
     /** Names in alphabetical order. */
-    static final List<String> NAMES = List.of("cold-frame-vent", "field-camera-stop", "harbour-light", "lens-turntable-gears", "semaphore-arm-belt");
+    static final List<String> NAMES = List.of(
+            "cold-frame-vent", "field-camera-stop", "harbour-light", "lens-turntable-gears", "semaphore-arm-belt");
 
     private Presets() {}
 

@@ -52,7 +52,10 @@ public record BeltTooth(
         return tipRadius >= fullRound(width, height, flank) * (1 - 1e-12);
     }
 
-    /** The tooth grown for room in the groove: flanks parted by {@code backlash} in all, the tip lower by {@code clearance}. */
+    /**
+     * The tooth grown for room in the groove: flanks parted by {@code backlash} in all, the tip lower by
+     * {@code clearance}.
+     */
     public BeltTooth grown(double backlash, double clearance) {
         double wide = width + backlash;
         double high = height + clearance;

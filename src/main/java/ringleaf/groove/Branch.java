@@ -41,6 +41,14 @@ abstract class Branch implements SmoothCurve {
     /** The same branch over a part of its parameter. */
     abstract Branch over(double newFrom, double newTo);
 
+    /** Distance of the envelope from the pulley's axis. */
+    double radiusAt(double u) {
+        Point p = onEdge(u);
+        double along = p.x() - contact(u);
+        double out = rolling.radius() + p.y();
+        return Math.sqrt(along * along + out * out);
+    }
+
     @Override
     public double from() {
         return from;
@@ -169,7 +177,10 @@ abstract class Branch implements SmoothCurve {
         }
     }
 
-    /** The rounding at the tip, by the normal's direction turned back; its envelope never runs back while its centre lies below the pitch line. */
+    /**
+     * The rounding at the tip, by the normal's direction turned back; its envelope never runs back while its
+     * centre lies below the pitch line.
+     */
     static final class Tip extends Branch {
         private final Point centre;
 

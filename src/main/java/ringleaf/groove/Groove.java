@@ -175,7 +175,8 @@ public record Groove(int teeth, double rim, Path edge, double deviation, boolean
         // a corner between pieces that are too short for the radius gets a smaller one
         for (int i = 0; i < SMALLER; i++) {
             done = Fillet.of(
-                    done.contour(), r, p -> !p.equals(from) && !p.equals(to) && !p.equals(Point.ORIGIN) && which.test(p));
+                    done.contour(), r, p -> !p.equals(from) && !p.equals(to) && !p.equals(Point.ORIGIN)
+                            && which.test(p));
             if (done.left().isEmpty()) {
                 break;
             }

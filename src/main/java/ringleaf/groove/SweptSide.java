@@ -17,7 +17,7 @@ import ringleaf.geom.Point;
  * @param ridge whether two of them meet at an angle
  */
 record SweptSide(List<SmoothCurve> branches, boolean ridge) {
-    private static final int HALVINGS = 60;
+    private static final int HALVINGS = 44;
     /** A turn back that leaves no more than this between the runs is rounding, mm. */
     private static final double JOINED = 1e-9;
 
@@ -111,10 +111,10 @@ record SweptSide(List<SmoothCurve> branches, boolean ridge) {
     private static double ahead(List<Branch> run, Point p) {
         double radius = p.norm();
         for (Branch branch : run) {
-            if (branch.at(branch.from()).norm() < radius) {
+            if (branch.radiusAt(branch.from()) < radius) {
                 return -1;
             }
-            if (branch.at(branch.to()).norm() <= radius) {
+            if (branch.radiusAt(branch.to()) <= radius) {
                 Point q = branch.at(atRadius(branch, radius));
                 return Math.atan2(q.x(), q.y()) - Math.atan2(p.x(), p.y());
             }
@@ -126,27 +126,22 @@ record SweptSide(List<SmoothCurve> branches, boolean ridge) {
     private static List<Branch> below(List<Branch> run, double radius) {
         List<Branch> rest = new ArrayList<>();
         for (Branch branch : run) {
-            if (branch.at(branch.to()).norm() >= radius) {
+            if (branch.radiusAt(branch.to()) >= radius) {
                 continue;
             }
-            boolean cut = rest.isEmpty() && branch.at(branch.from()).norm() > radius;
+            boolean cut = rest.isEmpty() && branch.radiusAt(branch.from()) > radius;
             rest.add(cut ? branch.over(atRadius(branch, radius), branch.to()) : branch);
         }
         return rest;
     }
 
-    /** Where a branch passes a radius. */
+    /** Where a branch passes a radius; the end that is nearer to it where it does not. */
     private static double atRadius(Branch branch, double radius) {
-        double outer = branch.from();
-        double inner = branch.to();
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (outer + inner) / 2;
-            if (branch.at(middle).norm() > radius) {
-                outer = middle;
-            } else {
-                inner = middle;
-            }
+        double outer = branch.radiusAt(branch.from()) - radius;
+        double inner = branch.radiusAt(branch.to()) - radius;
+        if (outer <= 0 || inner >= 0) {
+            return outer <= 0 ? branch.from() : branch.to();
         }
-        return (outer + inner) / 2;
+        return FalsePosition.root(u -> branch.radiusAt(u) - radius, branch.from(), branch.to());
     }
 }

@@ -5,7 +5,7 @@ package ringleaf.part;
  *
  * @param name stable, lower case with hyphens
  * @param value in {@code unit}
- * @param unit mm, deg, mm2, Nmm or 1
+ * @param unit mm, deg, mm2, Nmm, N or 1
  * @param origin where the value comes from
  * @param how for a solved value: how it was found and what bounds it; else empty
  */

@@ -7,7 +7,7 @@ package ringleaf.part;
  * @param status whether it holds
  * @param measured what was measured, in {@code unit}
  * @param limit what it was held against, in {@code unit}
- * @param unit mm, deg, mm2, Nmm or 1
+ * @param unit mm, deg, mm2, Nmm, N or 1
  * @param where state and place, e.g. {@code closed, blade 1 and blade 2}
  * @param message one plain sentence for the builder
  */

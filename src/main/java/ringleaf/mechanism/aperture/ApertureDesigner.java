@@ -46,8 +46,7 @@ final class ApertureDesigner {
     /** The best of each layout allowed, the one to take first. */
     List<Candidate> candidates() {
         List<Candidate> found = new ArrayList<>();
-        for (Layout layout : spec.layouts()) {
-            BladePlan plan = BladeSolver.solve(needs(spec.lap()), layout);
+        for (BladePlan plan : LayoutPlans.of(needs(spec.lap()), spec.layouts())) {
             found.add(candidate(plan));
         }
         int best = 0;

@@ -3,6 +3,7 @@ package ringleaf.mechanism.aperture;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.curve.Circle;
+import ringleaf.curve.Distances;
 import ringleaf.curve.Overlay;
 import ringleaf.curve.Shapes;
 import ringleaf.geom.Contour;
@@ -10,6 +11,7 @@ import ringleaf.geom.Line;
 import ringleaf.geom.Path;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.geom.Segment;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -109,9 +111,7 @@ final class PlateParts {
         for (Point screw : screws) {
             holes.add(Contour.circle(screw, housing.screwHole()));
         }
-        Region blank = Region.of(Shapes.hull(pads));
-        Region view = Region.disc(Point.ORIGIN, rim.opening() + web);
-        Region cut = Overlay.difference(List.of(blank), List.of(view)).get(0);
+        Region cut = clearOfView(Region.of(Shapes.hull(pads)), rim.opening() + web);
         double back = mount.earFace();
         Layer layer = Layer.of(cut.withHoles(holes), back, back + mount.plateThickness());
         return new Part(
@@ -122,6 +122,17 @@ final class PlateParts {
                 List.of(layer),
                 List.of(),
                 "servo's ears against its back; on standoffs under the housing's long screws");
+    }
+
+    /** What of a plate lies outside the view; most plates do so anyway. */
+    private static Region clearOfView(Region plate, double radius) {
+        for (Segment edge : plate.outer().segments()) {
+            if (Distances.distance(edge, Point.ORIGIN) < radius) {
+                return Overlay.difference(List.of(plate), List.of(Region.disc(Point.ORIGIN, radius)))
+                        .get(0);
+            }
+        }
+        return plate;
     }
 
     /** The housing's screws that run on into the servo plate: those in the lobe and two beside the window. */

@@ -2,7 +2,7 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
-import ringleaf.curve.Overlay;
+import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
 import ringleaf.geom.Path;
@@ -51,18 +51,18 @@ final class RingPart {
         return new Part("drive-ring", "ring", 1, spec.ring().source(), List.of(layer), marks, note);
     }
 
+    /** The plain rim is the first piece of either outline. */
     private Contour outline() {
-        List<Region> cuts = new ArrayList<>();
-        Contour blank;
         if (design.drive() instanceof HandPlan plan) {
-            blank = plan.ringOutline(rim);
-        } else {
-            PinionPlan plan = (PinionPlan) design.drive();
-            blank = teeth.sector().sectorRim(rim.rim(), plan.spaces(), plan.sectorCentre());
-            cuts.add(Region.of(StopNotch.outline(design)));
+            Contour blank = plan.ringOutline(rim);
+            return new RimCuts((Arc) blank.segments().get(0)).scallop(witnessDirection(), WITNESS).in(blank);
         }
-        cuts.add(Region.disc(Point.polar(rim.rim(), witnessDirection()), WITNESS));
-        return Overlay.difference(List.of(Region.of(blank)), cuts).get(0).outer();
+        PinionPlan plan = (PinionPlan) design.drive();
+        Contour blank = teeth.sector().sectorRim(rim.rim(), plan.spaces(), plan.sectorCentre());
+        return new RimCuts((Arc) blank.segments().get(0))
+                .scallop(witnessDirection(), WITNESS)
+                .notch(StopNotch.from(design), StopNotch.to(design), rim.floor())
+                .in(blank);
     }
 
     /** A place on the plain rim that is no mirror image of itself. */

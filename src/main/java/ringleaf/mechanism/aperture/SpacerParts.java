@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import ringleaf.curve.Fillet;
 import ringleaf.curve.Overlay;
-import ringleaf.curve.Shapes;
+import ringleaf.geom.Angles;
+import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
@@ -65,37 +66,60 @@ final class SpacerParts {
     }
 
     private List<Region> ledgeRegions() {
-        List<Region> inner = new ArrayList<>();
-        inner.add(Region.disc(Point.ORIGIN, rim.cavity()));
-        design.pinionPlan().ifPresent(p -> inner.add(Region.disc(p.centre(), pocket(p))));
-        return cut(inner);
+        return List.of(around(open(rim.cavity(), false)));
+    }
+
+    private List<Region> wallRegions() {
+        List<Region> wall = List.of(around(open(rim.wall(), design.pinionPlan().isPresent())));
+        if (design.drive() instanceof HandPlan plan) {
+            return Overlay.difference(wall, List.of(Region.of(plan.window(rim))));
+        }
+        return wall;
+    }
+
+    /** The outline of the plates with these openings and the screws' holes. */
+    private Region around(List<Contour> open) {
+        List<Contour> holes = new ArrayList<>(open);
+        holes.addAll(design.housing().holes());
+        return new Region(design.housing().outline(), holes);
+    }
+
+    /**
+     * The round opening of a level, with the tab standing into it where there is one, and the pinion's pocket: joined
+     * to it where the two circles cross, which they do when the pinion reaches in. Strung together directly.
+     */
+    private List<Contour> open(double radius, boolean tab) {
+        Arc round = Arc.circle(Point.ORIGIN, radius);
+        if (design.pinionPlan().isEmpty()) {
+            return List.of(Contour.of(round));
+        }
+        PinionPlan plan = design.pinionPlan().orElseThrow();
+        double pocket = tab ? plan.pocketRadius() : pocket(plan);
+        double apart = plan.centreDistance();
+        double cosine = (apart * apart + radius * radius - pocket * pocket) / (2 * apart * radius);
+        if (cosine >= 1) {
+            return List.of(tabbed(round, Contour.of(round), tab), Contour.circle(plan.centre(), pocket));
+        }
+        double half = Math.acos(cosine);
+        Point first = Point.polar(radius, plan.at() + half);
+        Point last = Point.polar(radius, plan.at() - half);
+        Arc wall = new Arc(Point.ORIGIN, radius, Angles.signed(plan.at() + half), Angles.TURN - 2 * half, first, last);
+        Contour joined = Contour.of(wall, Arc.around(plan.centre(), last, first, true));
+        return List.of(Fillet.rounded(tabbed(wall, joined, tab), CUSP, this::isCusp));
+    }
+
+    private Contour tabbed(Arc round, Contour outline, boolean tab) {
+        if (!tab) {
+            return outline;
+        }
+        double at = StopNotch.tabDirection(design);
+        double half = StopNotch.tabHalfAngle(rim);
+        return new RimCuts(round).notch(at - half, at + half, rim.tabInner()).in(outline);
     }
 
     /** The pocket holds the pinion and, where it is larger, what turns below it. */
     private double pocket(PinionPlan plan) {
         return Math.max(plan.pocketRadius(), design.mount().orElseThrow().throughRadius());
-    }
-
-    private List<Region> wallRegions() {
-        if (design.drive() instanceof HandPlan plan) {
-            List<Region> wall = cut(List.of(Region.disc(Point.ORIGIN, rim.wall())));
-            return Overlay.difference(wall, List.of(Region.of(plan.window(rim))));
-        }
-        PinionPlan plan = (PinionPlan) design.drive();
-        List<Region> inner = List.of(
-                Region.disc(Point.ORIGIN, rim.wall()), Region.disc(plan.centre(), plan.pocketRadius()));
-        List<Region> open = Overlay.difference(Overlay.union(inner), List.of(Region.of(tab())));
-        return cut(open);
-    }
-
-    /** The outline less what is open inside it, with the points where two openings meet rounded. */
-    private List<Region> cut(List<Region> open) {
-        List<Contour> holes = new ArrayList<>();
-        for (Region region : Overlay.union(open)) {
-            holes.add(Fillet.rounded(region.outer(), CUSP, this::isCusp));
-        }
-        holes.addAll(design.housing().holes());
-        return List.of(new Region(design.housing().outline(), holes));
     }
 
     /** Where the pinion's pocket breaks into the cavity or the wall; the tab's corners stay as they are. */
@@ -106,12 +130,5 @@ final class SpacerParts {
                                 Math.abs(corner.distance(p.centre()) - pocket(p)))
                         < 1e-6)
                 .orElse(false);
-    }
-
-    /** The tab on the wall, opposite the pinion, that stands in the ring's stop notch. */
-    Contour tab() {
-        double at = StopNotch.tabDirection(design);
-        double half = StopNotch.tabHalfAngle(rim);
-        return Shapes.annulusSector(Point.ORIGIN, rim.tabInner(), rim.wall() + 1, at - half, at + half);
     }
 }

@@ -1,9 +1,5 @@
 package ringleaf.mechanism.aperture;
 
-import ringleaf.curve.Shapes;
-import ringleaf.geom.Contour;
-import ringleaf.geom.Point;
-
 /** The notch in the rim of a ring driven by a pinion; its ends meet a tab of the wall a little past the travel. */
 final class StopNotch {
     private StopNotch() {}
@@ -29,11 +25,5 @@ final class StopNotch {
 
     private static double margin(Rim rim) {
         return rim.overTravel() + tabHalfAngle(rim);
-    }
-
-    /** What is cut from the rim. */
-    static Contour outline(ApertureDesign design) {
-        Rim rim = design.rim();
-        return Shapes.annulusSector(Point.ORIGIN, rim.floor(), rim.rim() + 1, from(design), to(design));
     }
 }

@@ -16,9 +16,16 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
     private static final int SPREAD = 8;
 
     static BeltSearch of(DriveSpec spec) {
+        BeltSearch found = search(spec);
+        return found.best() == null
+                ? found
+                : new BeltSearch(found.best().withSlots(spec), found.stocked(), found.others());
+    }
+
+    private static BeltSearch search(DriveSpec spec) {
         if (spec.beltTeeth().isPresent()) {
             int teeth = spec.beltTeeth().getAsInt();
-            DriveLayout layout = spec.fixed() ? settled(spec, teeth) : DriveLayout.movable(spec, teeth);
+            DriveLayout layout = spec.fixed() ? settled(spec, teeth) : movable(spec, teeth);
             boolean stocked = spec.choice().belt().lengths().isEmpty()
                     || spec.choice().belt().lengths().contains(teeth);
             return new BeltSearch(layout, stocked, "");
@@ -47,8 +54,9 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
     private static BeltSearch movable(DriveSpec spec) {
         List<DriveLayout> all = new ArrayList<>();
         int best = -1;
+        double from = DriveLayout.leastDistance(spec);
         for (int teeth : series(spec)) {
-            DriveLayout layout = DriveLayout.movable(spec, teeth);
+            DriveLayout layout = DriveLayout.movable(spec, teeth, from);
             if (layout == null || !isFree(spec, layout.distance())) {
                 continue;
             }
@@ -85,13 +93,17 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
     /** The distance at which a stocked belt would fit without slack, the nearest above the wanted one, in words. */
     static String nearestFit(DriveSpec spec) {
         for (int teeth : series(spec)) {
-            DriveLayout layout = DriveLayout.movable(spec, teeth);
+            DriveLayout layout = movable(spec, teeth);
             if (layout != null && layout.distance() > spec.wanted()) {
                 return "at " + Words.number(Math.floor(100 * layout.distance()) / 100, 2) + " mm a belt of " + teeth
                         + " teeth has next to no slack; a little less leaves an idler little to do";
             }
         }
         return "another belt, or belt-teeth for one that is made to order";
+    }
+
+    private static DriveLayout movable(DriveSpec spec, int teeth) {
+        return DriveLayout.movable(spec, teeth, DriveLayout.leastDistance(spec));
     }
 
     private static boolean isFree(DriveSpec spec, double distance) {

@@ -1,6 +1,7 @@
 package ringleaf.mechanism.belt;
 
 import java.util.function.DoubleUnaryOperator;
+import ringleaf.groove.FalsePosition;
 
 /** Distances and offsets at which a belt has a wanted length: the exact length, turned round. */
 final class CentreDistance {
@@ -35,27 +36,13 @@ final class CentreDistance {
     }
 
     /**
-     * Where a rising length passes {@code wanted}, between {@code from} and {@code to}; not a number when it does not.
-     * A length that is not a number is taken as too long.
+     * Where a rising length passes {@code wanted}, between {@code from} and {@code to}; not a number when it does not
+     * or is not a number there.
      */
     static double solve(DoubleUnaryOperator length, double from, double to, double wanted) {
-        double low = from;
-        double high = to;
-        if (!(length.applyAsDouble(low) <= wanted)) {
-            return Double.NaN;
-        }
-        for (int i = 0; i < MOST; i++) {
-            double middle = (low + high) / 2;
-            if (middle == low || middle == high) {
-                break;
-            }
-            if (length.applyAsDouble(middle) <= wanted) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double found = length.applyAsDouble(low);
-        return Math.abs(found - wanted) <= 1e-6 * wanted ? low : Double.NaN;
+        double found = FalsePosition.root(x -> length.applyAsDouble(x) - wanted, from, to);
+        return Double.isNaN(found) || !(Math.abs(length.applyAsDouble(found) - wanted) <= 1e-9 * wanted)
+                ? Double.NaN
+                : found;
     }
 }

@@ -46,7 +46,11 @@ final class DriveAssembly {
 
     /** Everything that is made or bought. */
     List<Part> parts() {
-        List<Part> parts = new ArrayList<>(plates.parts());
+        List<Part> parts = new ArrayList<>();
+        for (Part part : plates.parts()) {
+            // what is bought has no outline to make it by
+            parts.add(part.source().isBought() ? bought(part.name(), part.quantity(), part.source().stock()) : part);
+        }
         List<Wheel> wheels = plan.path().wheels();
         for (int i = 0; i < wheels.size(); i++) {
             Optional<PulleySpec> pulley = plan.pulley(i);
@@ -56,9 +60,11 @@ final class DriveAssembly {
                 parts.add(roller(i, false));
             }
         }
-        parts.add(bought("belt", 1, "belt " + spec.choice().belt().name() + ", " + plan.layout().beltTeeth() + " teeth, "
+        parts.add(bought("belt", 1, "belt " + spec.choice().belt().name() + ", " + plan.layout().beltTeeth()
+                + " teeth, "
                 + Words.mm(spec.choice().width()) + " wide"));
-        spec.servo().ifPresent(s -> parts.add(bought("servo", 1, s.name() + ", travel " + Words.degrees(s.travel(), 0))));
+        spec.servo().ifPresent(s -> parts.add(bought("servo", 1, s.name() + ", travel " + Words.degrees(s.travel(),
+                0))));
         if (spec.plates() > 0) {
             axles(parts);
         }
@@ -103,7 +109,8 @@ final class DriveAssembly {
         double height = material.sheet() && !stacked ? material.thickness() : level.face();
         int quantity = material.sheet() && !stacked ? level.plates() : 1;
         return new Part(
-                w.name(), "pulley", quantity, material.source(), List.of(Layer.of(ring, from, from + height)), List.of(),
+                w.name(), "pulley", quantity, material.source(), List.of(Layer.of(ring, from, from + height)),
+                        List.of(),
                 quantity > 1 ? quantity + " sheets in line" : "");
     }
 
@@ -203,7 +210,8 @@ final class DriveAssembly {
     private List<String> steps() {
         List<String> steps = new ArrayList<>();
         if (spec.servo().isPresent()) {
-            steps.add("Drive the servo (" + spec.servo().get().name() + ") to the end of its travel that is to mean start.");
+            steps.add("Drive the servo (" + spec.servo().get().name()
+                    + ") to the end of its travel that is to mean start.");
             if (spec.plates() > 0) {
                 steps.add("Screw the servo by its ears to the back of the base"
                         + (plates.packing() > 0 ? " on packing of " + Words.mm(plates.packing()) : "")

@@ -46,7 +46,8 @@ final class DriveDimensions {
         tension();
         turning();
         if (spec.plates() > 0) {
-            out.mm("plate-thickness", spec.plate().thickness(), Figures.origin(values, DriveFields.PLATE_THICKNESS), "");
+            out.mm("plate-thickness", spec.plate().thickness(), Figures.origin(values, DriveFields.PLATE_THICKNESS),
+                    "");
             out.mm("servo-packing", plates.packing(), Origin.SOLVED, "between the servo's ears and the base");
             out.mm("depth", (spec.plates() > 1 ? plates.frontBottom() + spec.plate().thickness() : plan.top())
                     + spec.plate().thickness(), Origin.SOLVED, "base to front, servo and screw heads apart");
@@ -69,8 +70,8 @@ final class DriveDimensions {
     private void pulleys() {
         Optional<Values> driver = values.given(DriveFields.DRIVER);
         Optional<Values> driven = values.given(DriveFields.DRIVEN);
-        pulley(spec.driver(), driver);
-        pulley(spec.driven(), driven);
+        pulley(spec.driver(), driver, driven);
+        pulley(spec.driven(), driven, driver);
         BeltPath path = plan.path();
         for (int i = 0; i < path.wheels().size(); i++) {
             Wheel w = path.wheels().get(i);
@@ -88,11 +89,16 @@ final class DriveDimensions {
         }
     }
 
-    private void pulley(PulleySpec pulley, Optional<Values> own) {
-        Origin teeth = own.isPresent() && own.get().isGiven(PulleyFields.TEETH) ? Origin.GIVEN : Origin.SOLVED;
+    private void pulley(PulleySpec pulley, Optional<Values> own, Optional<Values> other) {
+        Origin teeth = hasTeeth(own) ? Origin.GIVEN : Origin.SOLVED;
+        String how = hasTeeth(other) ? "the other pulley's teeth and the ratio" : TeethChoice.how();
         PulleyDimensions.pulley(
-                out, pulley, plan.stack(pulley), teeth, TeethChoice.how(),
+                out, pulley, plan.stack(pulley), teeth, how,
                 own.orElse(PulleyFields.OF_DRIVE.none(values.where())));
+    }
+
+    private static boolean hasTeeth(Optional<Values> pulley) {
+        return pulley.isPresent() && pulley.get().isGiven(PulleyFields.TEETH);
     }
 
     private void tension() {
@@ -104,13 +110,15 @@ final class DriveDimensions {
             out.mm("slot-length", layout.inward() + layout.outward(), Origin.SOLVED, "travel of the axle in its slot");
         }
         if (layout.hasIdler()) {
-            out.mm("idler-press", layout.press().getAsDouble(), Origin.SOLVED, "beyond where it touches a straight span");
+            out.mm("idler-press", layout.press().getAsDouble(), Origin.SOLVED,
+                    "beyond where it touches a straight span");
         }
         if (plan.driverTorque() > 0) {
             add("effective-pull", plan.effectivePull(), "the driver's greatest torque over its pitch radius");
             add("pretension", plan.pretension(), "as much, so that no span goes slack either way");
             add("tight-span", plan.pretension() + plan.effectivePull() / 2, "pretension and half the effective pull");
-            add("shaft-pull", 2 * plan.pretension() * Math.sin(plan.path().wrap(0) / 2), "of the belt at rest on the driver");
+            add("shaft-pull", 2 * plan.pretension() * Math.sin(plan.path().wrap(0) / 2),
+                    "of the belt at rest on the driver");
         }
     }
 
@@ -119,7 +127,8 @@ final class DriveDimensions {
     }
 
     private void turning() {
-        out.deg("travel", plan.travel(), Figures.solved(values, DriveFields.TRAVEL), "the servo's travel over the ratio");
+        out.deg("travel", plan.travel(), Figures.solved(values, DriveFields.TRAVEL),
+                "the servo's travel over the ratio");
         out.deg("driver-travel", plan.driverTravel(), Origin.SOLVED, "travel times ratio");
         spec.servo().ifPresent(servo -> {
             out.deg("servo-travel", servo.travel(), Origin.DEFAULT, "of the servo");

@@ -51,7 +51,7 @@ final class DriveFields {
             .help("teeth, for one within the loop")
             .atLeast(6, "no belt bends round fewer")
             .atMost(400, "larger than any pulley here")
-            .byDefaultWords("a smooth roller; within the loop the belt's least teeth");
+            .byDefaultWords("a smooth roller; within the loop the fewest that take belt and axle");
     static final Field<Double> IDLER_DIAMETER = Field.length("diameter")
             .help("diameter of a smooth roller")
             .atLeast(2, "no roller is smaller")

@@ -56,37 +56,63 @@ record DriveLayout(
         return wheels;
     }
 
-    /** Where the belt has this many teeth, the centre distance following from it; null when it cannot be. */
-    static DriveLayout movable(DriveSpec spec, int teeth) {
-        double length = teeth * spec.choice().belt().pitch();
-        double distance = distance(spec, w -> w, length);
+    /**
+     * Where the belt has this many teeth, the centre distance following from it, the slots not yet worked out; null
+     * when it cannot be.
+     *
+     * @param from the least distance at which there is a path, as {@link #leastDistance} finds it
+     */
+    static DriveLayout movable(DriveSpec spec, int teeth, double from) {
+        double distance = distance(spec, w -> w, teeth * spec.choice().belt().pitch(), from);
         if (Double.isNaN(distance)) {
             return null;
         }
         BeltPath path = BeltPath.of(wheels(spec, distance));
-        double in = distance(spec, w -> lifted(spec, w), length);
-        double out = distance(spec, w -> w, length * (1 + TAKE_UP));
+        return path == null ? null : new DriveLayout(path, teeth, distance, OptionalDouble.empty(), 0, 0);
+    }
+
+    /** The same with the room that putting on and tightening the belt want. */
+    DriveLayout withSlots(DriveSpec spec) {
+        double length = beltTeeth * spec.choice().belt().pitch();
+        if (hasIdler()) {
+            Arrangement pressed = pressed(spec);
+            double at = press.getAsDouble();
+            double slack = CentreDistance.solve(p -> length(lifted(spec, pressed.at(p))), 1e-3, at, length);
+            double tight = press(pressed, length * (1 + TAKE_UP));
+            return new DriveLayout(
+                    path, beltTeeth, distance, press, Double.isNaN(slack) ? at : at - slack,
+                    Double.isNaN(tight) ? 0 : tight - at);
+        }
+        if (spec.fixed()) {
+            return this;
+        }
+        double from = leastDistance(spec);
+        double in = distance(spec, w -> lifted(spec, w), length, from);
+        double out = distance(spec, w -> w, length * (1 + TAKE_UP), from);
         double inward = Double.isNaN(in) ? distance - spec.driver().rim().outsideRadius() : distance - in;
-        return new DriveLayout(
-                path, teeth, distance, OptionalDouble.empty(), inward, Double.isNaN(out) ? 0 : out - distance);
+        return new DriveLayout(path, beltTeeth, distance, press, inward, Double.isNaN(out) ? 0 : out - distance);
     }
 
     private interface Change {
         List<Wheel> of(List<Wheel> wheels);
     }
 
-    private static double distance(DriveSpec spec, Change change, double length) {
+    private static double distance(DriveSpec spec, Change change, double length, double from) {
         if (spec.further().isEmpty()) {
             List<Wheel> two = change.of(wheels(spec, 1));
             return CentreDistance.ofOpenBelt(two.get(0).radius(), two.get(1).radius(), length);
         }
-        // from the least distance at which there is a path at all
+        return CentreDistance.solve(c -> length(change.of(wheels(spec, c))), from, length / 2, length);
+    }
+
+    /** The least centre distance, in steps, from which on there is a path round all wheels. */
+    static double leastDistance(DriveSpec spec) {
         double from = Math.abs(spec.driven().rim().pitchRadius() - spec.driver().rim().pitchRadius()) + 0.1;
-        double to = length / 2;
-        while (from < to && Double.isNaN(length(change.of(wheels(spec, from))))) {
-            from += Math.max(0.5, length / 400);
+        double step = Math.max(0.5, spec.wanted() / 100);
+        for (int i = 0; !spec.further().isEmpty() && i < 400 && Double.isNaN(length(wheels(spec, from))); i++) {
+            from += step;
         }
-        return CentreDistance.solve(c -> length(change.of(wheels(spec, c))), from, to, length);
+        return from;
     }
 
     /** The length of the pitch line at a distance, without an idler, mm; not a number when there is no path. */
@@ -94,7 +120,7 @@ record DriveLayout(
         return length(wheels(spec, distance));
     }
 
-    /** Both pulleys at their distance and the idler where it takes up all slack; null when it cannot. */
+    /** Both pulleys at their distance and the idler where it takes up all slack, without slots; null when it cannot. */
     static DriveLayout fixed(DriveSpec spec, int teeth) {
         double length = teeth * spec.choice().belt().pitch();
         double distance = spec.wanted();
@@ -105,30 +131,33 @@ record DriveLayout(
         if (Math.abs(length - bare.length()) <= NO_SLACK * length) {
             return new DriveLayout(bare, teeth, distance, OptionalDouble.empty(), 0, 0);
         }
-        Arrangement pressed = press -> withIdler(spec, bare, press);
+        Arrangement pressed = pressed(spec);
         double press = press(pressed, length);
         if (Double.isNaN(press) || press < LEAST_PRESS) {
             return null;
         }
-        double slack = CentreDistance.solve(p -> length(lifted(spec, pressed.at(p))), 1e-3, press, length);
-        double tight = press(pressed, length * (1 + TAKE_UP));
-        return new DriveLayout(
-                BeltPath.of(pressed.at(press)),
-                teeth,
-                distance,
-                OptionalDouble.of(press),
-                Double.isNaN(slack) ? press : press - slack,
-                Double.isNaN(tight) ? 0 : tight - press);
+        BeltPath path = BeltPath.of(pressed.at(press));
+        return path == null ? null : new DriveLayout(path, teeth, distance, OptionalDouble.of(press), 0, 0);
+    }
+
+    private static Arrangement pressed(DriveSpec spec) {
+        BeltPath bare = BeltPath.of(wheels(spec, spec.wanted()));
+        return press -> withIdler(spec, bare, press);
     }
 
     /** How far the idler must press for the length; its reach ends where the belt would turn by more than it can. */
     private static double press(Arrangement pressed, double length) {
         double from = 1e-3;
         double to = from;
-        for (int i = 0; i < 400; i++) {
-            double next = to + Math.max(0.25, to / 20);
+        for (int i = 0; i < 60; i++) {
+            double next = to + Math.max(0.5, to / 3);
             double reached = length(pressed.at(next));
-            if (Double.isNaN(reached)) {
+            for (int k = 0; Double.isNaN(reached) && k < 12; k++) {
+                // the belt cannot be turned so far: as far as it can
+                next = (to + next) / 2;
+                reached = length(pressed.at(next));
+            }
+            if (Double.isNaN(reached) || next - to < 1e-3) {
                 return Double.NaN;
             }
             if (reached >= length) {

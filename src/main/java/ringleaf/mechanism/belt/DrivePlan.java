@@ -1,9 +1,6 @@
 package ringleaf.mechanism.belt;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.spec.shared.Servo;
 
@@ -148,14 +145,5 @@ record DrivePlan(DriveSpec spec, BeltSearch search) {
 
     double pretension() {
         return PRETENSION * effectivePull();
-    }
-
-    /** Centres of all wheels but the driver, with the axles that hold them. */
-    List<Point> centres() {
-        List<Point> centres = new ArrayList<>();
-        for (Wheel wheel : path().wheels()) {
-            centres.add(wheel.centre());
-        }
-        return centres;
     }
 }

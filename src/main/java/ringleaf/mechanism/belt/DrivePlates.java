@@ -71,9 +71,7 @@ final class DrivePlates {
         }
         parts.add(plate("base-plate", outline(true), baseCuts(), -thickness));
         if (spec.plates() > 1) {
-            for (Part standoff : List.of(standoff())) {
-                parts.add(standoff);
-            }
+            parts.add(standoff());
             parts.add(plate("front-plate", outline(false), frontCuts(), frontBottom()));
         }
         return parts;
@@ -176,7 +174,10 @@ final class DrivePlates {
         return spec.fixed() ? 0 : plan.layout().outward();
     }
 
-    /** A hole for the driver, or a slot where it moves: towards the driven pulley to put the belt on, away to tighten. */
+    /**
+     * A hole for the driver, or a slot where it moves: towards the driven pulley to put the belt on, away to
+     * tighten.
+     */
     private Region driverSlot(double radius) {
         return Region.of(Shapes.obround(way.times(in()), way.times(-out()), radius));
     }
@@ -244,7 +245,8 @@ final class DrivePlates {
             double middle = s.bodyLength() / 2 - s.axisOffset();
             for (int end = -1; end <= 1; end += 2) {
                 for (int side = -1; side <= 1; side += 2) {
-                    Point corner = new Point(middle + end * (s.earLength() / 2 + in() + out()), side * s.bodyWidth() / 2);
+                    Point corner = new Point(middle + end * (s.earLength() / 2 + in() + out()),
+                            side * s.bodyWidth() / 2);
                     discs.add(new Circle(servoPlace().apply(corner), 2));
                 }
             }

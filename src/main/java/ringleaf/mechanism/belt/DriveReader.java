@@ -228,7 +228,7 @@ final class DriveReader {
         Place where = own.where(DriveFields.IDLER_TEETH);
         Values body = PulleyFields.OF_DRIVE.none(where);
         PulleySpec toothed = new PulleyReader(request, body, choice, material)
-                .read(name, teeth.orElse(choice.belt().leastTeeth()), where, Optional.empty());
+                .read(name, teeth.orElse(usualTeeth(choice, material, axle)), where, Optional.empty());
         if (toothed == null) {
             return null;
         }
@@ -245,6 +245,14 @@ final class DriveReader {
         }
         PulleySpec bored = toothed.withBody(new Body(new Bore.Round(bore), Optional.empty(), Lightening.NONE));
         return new DriveSpec.Roller(name, true, Optional.of(bored), 0, axle, centre, along);
+    }
+
+    /** The belt's least teeth, or so many more that an axle fits below the grooves. */
+    private static int usualTeeth(BeltChoice choice, Material material, double axle) {
+        Belt belt = choice.belt();
+        double below = 1.2 * belt.pitchLine() + belt.toothHeight() + choice.clearance() + material.leastWeb();
+        double least = axle + material.runningClearance() + 2 * below;
+        return Math.max(belt.leastTeeth(), (int) Math.ceil(least * Math.PI / belt.pitch()));
     }
 
     private List<DriveSpec.Obstacle> obstacles() {
@@ -287,7 +295,8 @@ final class DriveReader {
         if (!BeltSearch.isOpen(spec, search.best())) {
             DriveRoom room = DriveRoom.of(new DrivePlan(spec, search));
             problems.at(
-                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER : DriveFields.CENTRE_DISTANCE),
+                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER
+                            : DriveFields.CENTRE_DISTANCE),
                     "the belt runs into itself or a wheel at the " + room.beltAt() + ", " + Words.mm(-room.belt())
                             + " deep",
                     "move the wheels apart");
@@ -302,7 +311,8 @@ final class DriveReader {
         double pitch = spec.choice().belt().pitch();
         if (Double.isNaN(length)) {
             problems.at(
-                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER : DriveFields.CENTRE_DISTANCE),
+                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER
+                            : DriveFields.CENTRE_DISTANCE),
                     "the wheels stand so that no belt touches them all in this order",
                     "move a wheel that the belt passes by, or change its side");
             return;

@@ -30,7 +30,8 @@ final class PulleyChecks {
                 0,
                 "mm",
                 where,
-                "A seated tooth's tip stays " + Words.mm(Math.max(0, rolled.tipRoom())) + " above the groove's bottom."));
+                "A seated tooth's tip stays " + Words.mm(Math.max(0, rolled.tipRoom()))
+                        + " above the groove's bottom."));
         double web = spec.material().leastWeb();
         double hub = Math.max(
                 spec.body().hubReach(), spec.joining().isPresent() ? spec.joining().get().reach() : 0);

@@ -20,7 +20,8 @@ final class PulleyDimensions {
                 Figures.origin(values, PulleyFields.GROOVE),
                 choice.grooveWords()));
         choices.add(new Choice(
-                "build", sheet ? "stack" : "one-body", Origin.SOLVED, sheet ? "cut from sheet" : "built up in one piece"));
+                "build", sheet ? "stack" : "one-body", Origin.SOLVED, sheet ? "cut from sheet"
+                        : "built up in one piece"));
         return choices;
     }
 
@@ -50,7 +51,8 @@ final class PulleyDimensions {
                     spec.partName("flange-diameter"),
                     spec.flangeDiameter(),
                     Figures.solved(values, PulleyFields.FLANGE_DIAMETER),
-                    rim.choice().belt().outside().flange(rim.teeth()).isPresent() ? "tabulated" : "over the belt's back");
+                    rim.choice().belt().outside().flange(rim.teeth()).isPresent() ? "tabulated"
+                            : "over the belt's back");
             if (stack.seatRadius() > 0) {
                 out.mm(spec.partName("flange-seat"), 2 * stack.seatRadius(), Origin.SOLVED, "below the grooves");
             }

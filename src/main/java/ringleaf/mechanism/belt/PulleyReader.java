@@ -121,7 +121,8 @@ final class PulleyReader {
             if (gap < 0.2 * choice.belt().pitchLine() || gap > most) {
                 problems.at(
                         values.where(PulleyFields.OUTSIDE),
-                        Words.mm(outside.getAsDouble()) + " does not let the belt's pitch line run near the pitch circle"
+                        Words.mm(outside.getAsDouble())
+                                + " does not let the belt's pitch line run near the pitch circle"
                                 + " of " + Words.mm(pitchDiameter),
                         "the nominal is " + Words.number(pitchDiameter - 2 * choice.belt().pitchLine(), 3) + "mm");
                 return null;
@@ -196,9 +197,12 @@ final class PulleyReader {
         if (!wanted || by.isPresent() && by.get().equals("glue")) {
             return Optional.empty();
         }
-        String name = given.isPresent() ? given.get().require(PulleyFields.JOIN_SCREW) : PulleyFields.JOIN_SCREW.defaultValue();
-        int count = given.isPresent() ? given.get().require(PulleyFields.JOIN_COUNT) : PulleyFields.JOIN_COUNT.defaultValue();
-        Place place = given.isPresent() ? given.get().where(PulleyFields.JOIN_SCREW) : values.where(PulleyFields.JOINING);
+        String name = given.isPresent() ? given.get().require(PulleyFields.JOIN_SCREW)
+                : PulleyFields.JOIN_SCREW.defaultValue();
+        int count = given.isPresent() ? given.get().require(PulleyFields.JOIN_COUNT)
+                : PulleyFields.JOIN_COUNT.defaultValue();
+        Place place = given.isPresent() ? given.get().where(PulleyFields.JOIN_SCREW)
+                : values.where(PulleyFields.JOINING);
         Optional<Screw> screw = request.catalogues().screws().find(name, place);
         if (screw.isEmpty()) {
             return Optional.empty();
@@ -217,7 +221,8 @@ final class PulleyReader {
                     values.where(PulleyFields.JOINING),
                     count + " screws " + name + " do not fit between bore and grooves with the web of " + Words.mm(web),
                     least <= to
-                            ? "a circle of " + Words.number(2 * least, 1) + " to " + Words.number(2 * to, 1) + "mm works"
+                            ? "a circle of " + Words.number(2 * least, 1) + " to " + Words.number(2 * to, 1)
+                                    + "mm works"
                             : "by: glue");
         }
         return fits ? Optional.of(new HubScrews(screw.get(), count, 2 * radius)) : Optional.empty();

@@ -173,7 +173,8 @@ public record Belt(
         int before = problems.count();
         double tip = toothWidth - 2 * toothHeight * Math.tan(flank);
         if (tip <= 0) {
-            problems.at(place, "the flanks of the belt's tooth meet before its tip", "a smaller flank-angle or tooth-height");
+            problems.at(place, "the flanks of the belt's tooth meet before its tip",
+                    "a smaller flank-angle or tooth-height");
         }
         double foot = toothWidth + 2 * rootRadius * Math.tan((Math.PI / 2 - flank) / 2);
         if (foot >= pitch) {

@@ -75,7 +75,8 @@ public final class Catalogues {
             return belts().find(named.name().get(), named.place());
         }
         Entry entry = new Entry("own", named.own().orElseThrow(), Map.of());
-        return entry.values().isComplete() ? Optional.ofNullable(Belt.of(entry, named.place(), problems)) : Optional.empty();
+        return entry.values().isComplete() ? Optional.ofNullable(Belt.of(entry, named.place(), problems))
+                : Optional.empty();
     }
 
     private Belt belt(Entry entry) {

@@ -33,17 +33,28 @@ final class Apertures {
     }
 
     static Design design(String text, int states) {
+        Request request = request(text);
+        ringleaf.mechanism.Kind.Planned planned = new LeafAperture().read(request);
+        request.problems().throwIfAny();
+        return planned.design(states);
+    }
+
+    /** The sizes alone, before anything is drawn. */
+    static ApertureDesign sizes(String text) {
+        Request request = request(text);
+        ApertureSpec spec = new ApertureReader(request).read();
+        request.problems().throwIfAny();
+        return new ApertureDesigner(spec).candidates().get(0).design();
+    }
+
+    private static Request request(String text) {
         Problems problems = new Problems();
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
         Optional<SpecDocument> document =
                 new SpecReader(Kinds.fields(), catalogues, problems).read(SpecSource.of("test.yaml", text), List.of());
         problems.throwIfAny();
         MechanismSpec one = document.orElseThrow().mechanisms().get(0);
-        ringleaf.mechanism.Kind.Planned planned = Kinds.named(one.kind().name())
-                .read(new Request(
-                        one.name(), one.values(), document.get().fabrication(), catalogues, problems));
-        problems.throwIfAny();
-        return planned.design(states);
+        return new Request(one.name(), one.values(), document.get().fabrication(), catalogues, problems);
     }
 
     /** What reading refuses, as a user sees it; empty when it refuses nothing. */

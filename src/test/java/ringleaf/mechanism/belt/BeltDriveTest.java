@@ -164,7 +164,8 @@ class BeltDriveTest {
                 .contains("cannot span", "nearest that works");
         assertThat(Designs.refusal(Designs.drive("T2.5", pair[0], pair[1], "centres: fixed"))).contains("one figure");
         assertThat(Designs.refusal(
-                        Designs.drive("T2.5", pair[0], pair[1], "centre-distance: 70", "centres: fixed", "belt-teeth: 80")))
+                        Designs.drive("T2.5", pair[0], pair[1], "centre-distance: 70", "centres: fixed",
+                                "belt-teeth: 80")))
                 .contains("cannot span");
         assertThat(Designs.refusal(Designs.drive("T2.6", pair[0], pair[1]))).contains("did you mean T2.5?");
         assertThat(Designs.refusal(Designs.drive("T2.5", pair[0], pair[1], "idler: {side: inside}")))

@@ -23,7 +23,8 @@ class PulleyTest {
             Design design = Designs.of(Designs.pulley(row[0], Integer.parseInt(row[1])));
             // half a unit of the last digit
             assertThat(Designs.value(design, "pitch-diameter")).isCloseTo(Reference.number(row, 2), within(0.00005001));
-            assertThat(Designs.value(design, "outside-diameter")).isCloseTo(Reference.number(row, 3), within(0.00005001));
+            assertThat(Designs.value(design, "outside-diameter")).isCloseTo(Reference.number(row, 3),
+                    within(0.00005001));
         }
     }
 
@@ -67,7 +68,8 @@ class PulleyTest {
             assertThat(design.choices().get(1).how()).contains("maker's own", "no open source", "tooth section");
         }
         assertThat(Designs.of(Designs.pulley("XL", 24)).choices().get(1).how()).doesNotContain("maker");
-        assertThat(Designs.refusal(Designs.pulley("5M", 24, "groove: trapezoid"))).contains("round", "groove: generated");
+        assertThat(Designs.refusal(Designs.pulley("5M", 24, "groove: trapezoid"))).contains("round",
+                "groove: generated");
     }
 
     @Test

@@ -1,0 +1,2 @@
+/** Benchmarks of what takes most of a run's time; may use every package. Not part of the usual build. */
+package ringleaf.bench;
