@@ -10,7 +10,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import ringleaf.curve.FreeTurn;
-import ringleaf.geom.Box;
+import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -73,47 +73,69 @@ final class MeshCheck extends Check {
     }
 
     private void roll(Placement firstHome, Placement secondHome) {
-        List<PreparedGeometry> one = new ArrayList<>();
-        for (Geometry polygon : polygons(first, firstHome)) {
-            one.add(PreparedGeometryFactory.prepare(polygon));
-        }
-        List<Geometry> other = polygons(second, secondHome);
+        Overlaps overlaps = new Overlaps(polygons(first, firstHome), polygons(second, secondHome));
         List<Segment> drivers = pieces(first, firstHome);
         List<Segment> drivens = pieces(second, secondHome);
-        double firstFar = far(drivers, required.firstAxis());
-        double secondFar = far(drivens, required.secondAxis());
-        reach = Math.min(secondFar, required.firstAxis().distance(required.secondAxis()) + firstFar);
+        double[] firstReach = reach(drivers, required.firstAxis());
+        double[] secondReach = reach(drivens, required.secondAxis());
+        reach = Math.min(secondReach[1], required.firstAxis().distance(required.secondAxis()) + firstReach[1]);
         for (int i = 0; i < required.steps(); i++) {
             double turn = required.period() * i / required.steps();
             double follows = turn * required.ratio();
-            overlap(i, one, turn, other, follows);
-            List<Segment> driver = near(
-                    drivers, Placement.turnAbout(required.firstAxis(), turn), required.secondAxis(), secondFar);
-            List<Segment> driven = near(
-                    drivens, Placement.turnAbout(required.secondAxis(), follows), required.firstAxis(), firstFar);
+            double area = overlaps.area(turn, follows);
+            if (area > worstArea) {
+                worstArea = area;
+                areaStep = i;
+            }
+            Placement firstMoved = Placement.turnAbout(required.firstAxis(), turn);
+            Placement secondMoved = Placement.turnAbout(required.secondAxis(), follows);
+            List<Segment> driver = near(drivers, firstMoved, required.secondAxis(), secondReach);
+            List<Segment> driven = near(drivens, secondMoved, required.firstAxis(), firstReach);
             play(driver, driven);
             gap(i, driver, driven);
         }
     }
 
-    /** Shared area; the first stands in the pose in which it was prepared, and the second turns about it. */
-    private void overlap(int step, List<PreparedGeometry> one, double turn, List<Geometry> other, double follows) {
-        Point axis = required.secondAxis();
-        Point about = required.firstAxis();
-        AffineTransformation move = AffineTransformation.rotationInstance(follows, axis.x(), axis.y());
-        move.rotate(-turn, about.x(), about.y());
-        double area = 0;
-        for (Geometry b : other) {
-            Geometry moved = move.transform(b);
-            for (PreparedGeometry a : one) {
-                if (a.intersects(moved)) {
-                    area += OverlayNGRobust.overlay(a.getGeometry(), moved, OverlayNG.INTERSECTION).getArea();
-                }
+    /** The two members as polygons; the one with more corners is made ready once and the other turns about it. */
+    private final class Overlaps {
+        private final List<PreparedGeometry> ready = new ArrayList<>();
+        private final List<Geometry> moving;
+        private final boolean firstMoves;
+
+        Overlaps(List<Geometry> one, List<Geometry> other) {
+            firstMoves = corners(one) < corners(other);
+            moving = firstMoves ? one : other;
+            for (Geometry polygon : firstMoves ? other : one) {
+                ready.add(PreparedGeometryFactory.prepare(polygon));
             }
         }
-        if (area > worstArea) {
-            worstArea = area;
-            areaStep = step;
+
+        private static int corners(List<Geometry> polygons) {
+            int corners = 0;
+            for (Geometry polygon : polygons) {
+                corners += polygon.getNumPoints();
+            }
+            return corners;
+        }
+
+        /** Shared area when the first has turned and the second has followed, mm². */
+        double area(double turn, double follows) {
+            Point about = firstMoves ? required.firstAxis() : required.secondAxis();
+            Point back = firstMoves ? required.secondAxis() : required.firstAxis();
+            AffineTransformation move =
+                    AffineTransformation.rotationInstance(firstMoves ? turn : follows, about.x(), about.y());
+            move.rotate(firstMoves ? -follows : -turn, back.x(), back.y());
+            double area = 0;
+            for (Geometry polygon : moving) {
+                Geometry moved = move.transform(polygon);
+                for (PreparedGeometry still : ready) {
+                    if (still.intersects(moved)) {
+                        area += OverlayNGRobust.overlay(still.getGeometry(), moved, OverlayNG.INTERSECTION)
+                                .getArea();
+                    }
+                }
+            }
+            return area;
         }
     }
 
@@ -164,26 +186,31 @@ final class MeshCheck extends Check {
         return pieces;
     }
 
-    private static double far(List<Segment> pieces, Point axis) {
+    /** Least and greatest distance from an axis that any piece can have. */
+    private static double[] reach(List<Segment> pieces, Point axis) {
+        double near = Double.POSITIVE_INFINITY;
         double far = 0;
         for (Segment piece : pieces) {
-            Box box = piece.box();
-            double dx = Math.max(Math.abs(box.minX() - axis.x()), Math.abs(box.maxX() - axis.x()));
-            double dy = Math.max(Math.abs(box.minY() - axis.y()), Math.abs(box.maxY() - axis.y()));
-            far = Math.max(far, Math.hypot(dx, dy));
+            // No point of a piece is farther from the middle of its chord than half its length.
+            double middle = piece.start().towards(piece.end(), 0.5).distance(axis);
+            boolean round = piece instanceof Arc arc && arc.centre().distance(axis) < arc.radius() * 1e-9;
+            double half = round ? 0 : piece.length() / 2;
+            double radius = round ? ((Arc) piece).radius() : middle;
+            near = Math.min(near, radius - half);
+            far = Math.max(far, radius + half);
         }
-        return far;
+        return new double[] {near, far};
     }
 
-    /** Those pieces, moved, that come within a distance of a point. */
-    private static List<Segment> near(List<Segment> pieces, Placement moved, Point of, double distance) {
+    /** Those pieces, moved, that come within a range of distances from a point. */
+    private static List<Segment> near(List<Segment> pieces, Placement moved, Point of, double[] range) {
         List<Segment> near = new ArrayList<>();
         for (Segment piece : pieces) {
-            Point from = moved.apply(piece.start());
-            if (from.distance(of) - piece.length() > distance) {
-                continue;
+            double distance = moved.apply(piece.start()).distance(of);
+            double length = piece.length();
+            if (distance - length <= range[1] && distance + length >= range[0]) {
+                near.add(piece.placed(moved));
             }
-            near.add(piece.placed(moved));
         }
         return near;
     }
