@@ -7,7 +7,7 @@ import ringleaf.geom.Segment;
 
 /** The earliest touch found so far of pieces that turn about a pivot with pieces that stand; see {@link FreeTurn}. */
 final class TurnTouch {
-    /** Share of a chord by which a touching point may lie past an end: smooth joints are touched by one side at least. */
+    /** Share of a chord by which a touch may lie past an end, so that smooth joints are met from one side at least. */
     private static final double PAST_END = 1e-7;
 
     final Point pivot;
@@ -153,7 +153,7 @@ final class TurnTouch {
         return new double[] {Angles.positive(sense * (way + half)), Angles.positive(sense * (way - half))};
     }
 
-    /** Turns, in a sense, at which a point about the pivot has {@code height} along a normal; null when it never has. */
+    /** Turns, in a sense, at which a point has {@code height} along a normal; null when it never has. */
     private double[] reaching(Point moving, Point normal, double height, int inSense) {
         Point own = moving.minus(pivot);
         double r = own.norm();

@@ -7,8 +7,8 @@ import ringleaf.geom.Point;
  * An involute whose flank is drawn back into the tooth towards its tip, up to the tip circle.
  *
  * <p>At the roll angle t past the start t0 the point lies C = c ((t - t0)/(t1 - t0))² beside the involute, along its
- * normal; the tangent follows by differentiating (the involute's speed is rb t, its normal turns at the rate 1). A point
- * on a normal of the involute lies at the tangent length rb t - C, so the relieved flank reaches the tip circle where
+ * normal; the tangent follows by differentiating (the involute's speed is rb t, its normal turns at the rate 1). A
+ * point on a normal of the involute lies at the tangent length rb t - C, so the relieved flank reaches the tip circle where
  * rb t1 - c is the tip's tangent length: t1 is the involute's roll angle there and c/rb more.
  *
  * @param involute what is relieved

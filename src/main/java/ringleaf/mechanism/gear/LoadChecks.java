@@ -67,6 +67,7 @@ final class LoadChecks {
                 "bending stress of a tooth as a share of the strength of " + spec.material().stock() + ": "
                         + Words.number(stress, 1) + " of " + Words.number(strength, 1) + " MPa under "
                         + Words.number(force, 1) + " N on its tip, form factor " + Words.number(lewis.factor(), 3)
-                        + " (Lewis, from the outline); a stalled drive or a jam loads teeth harder: stop it in software and keep a fuse");
+                        + " (Lewis, from the outline); a stalled drive or a jam loads teeth harder: stop it in software"
+                        + " and keep a fuse");
     }
 }

@@ -38,7 +38,7 @@ record PairAsk(
         OptionalDouble backlash,
         double processPlay,
         boolean fullTips) {
-    /** Backlash of teeth of which nothing is said, in modules beside the process's share; common practice, no source. */
+    /** Backlash where nothing is said, in modules beside the process's share; common practice, no source. */
     static final double BACKLASH_SHARE = 0.03;
 
     double backlash(double chosenModule) {

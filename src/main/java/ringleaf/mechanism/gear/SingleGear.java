@@ -45,7 +45,10 @@ public final class SingleGear implements Kind {
         SharedReader shared = new SharedReader(request);
         Material material = shared.material();
         if (!values.isGiven(GearFields.TEETH)) {
-            problems.at(values.where(GearFields.TEETH), "is missing (" + GearFields.TEETH.help() + ")", "e.g. teeth: 24");
+            problems.at(
+                    values.where(GearFields.TEETH),
+                    "is missing (" + GearFields.TEETH.help() + ")",
+                    "e.g. teeth: 24");
         }
         if (!problems.isEmpty()) {
             return states -> null;

@@ -30,7 +30,7 @@ final class TeethSearch {
     private static final double USUAL_MODULE = 1;
     /** Distances within this share of the module count as met without a shift, mm. */
     private static final double HAIR = 1e-9;
-    /** A given distance may be reached by profile shifts that add up to this, in modules; common practice, no source. */
+    /** Sums of profile shifts by which a given distance may be reached, in modules; common practice, no source. */
     private static final double LEAST_SHIFT_SUM = -0.4;
 
     private static final double MOST_SHIFT_SUM = 1.3;

@@ -80,8 +80,9 @@ final class ToothChecks {
                 web,
                 "mm",
                 which,
-                ring ? "least material outside the root circle of the ring" : "material from bore or hub screws to the root"
-                        + " circle"));
+                ring
+                        ? "least material outside the root circle of the ring"
+                        : "material from bore or hub screws to the root circle"));
     }
 
     private static double ringWeb(Wheel wheel, double root) {

@@ -13,7 +13,7 @@ import ringleaf.part.Callout.Form;
 import ringleaf.part.View;
 import ringleaf.part.Words;
 
-/** The first mesh at three phases of a pitch, and enlarged at its contact with the line of action; what they point out. */
+/** The first mesh at three phases of a pitch, and enlarged at its contact with the line of action. */
 final class TrainViews {
     private static final String[] NAMES = {"mesh-1", "mesh-2", "mesh-3"};
     private static final String CONTACT = "contact";

@@ -36,7 +36,11 @@ class BodyTest {
     @Test
     void everyBoreStaysWithinItsReach() {
         for (Bore bore : List.of(
-                new Bore.Round(5), new Bore.Flatted(5, 4), new Bore.Keyed(6, 2, 1), new Bore.Square(4), new Bore.Solid())) {
+                new Bore.Round(5),
+                new Bore.Flatted(5, 4),
+                new Bore.Keyed(6, 2, 1),
+                new Bore.Square(4),
+                new Bore.Solid())) {
             for (Contour cut : bore.cuts()) {
                 for (var piece : cut.segments()) {
                     for (int i = 0; i <= 8; i++) {

@@ -29,7 +29,9 @@ class BadGearsTest {
                 .contains("driven.module: 0.8 mm and 1 mm do not mesh")
                 .contains("the nearest that works is 1");
         assertThat(refusal(
-                        "gear-pair", "driver: {teeth: 18, pressure-angle: 20}", "driven: {teeth: 30, pressure-angle: 25}"))
+                        "gear-pair",
+                        "driver: {teeth: 18, pressure-angle: 20}",
+                        "driven: {teeth: 30, pressure-angle: 25}"))
                 .contains("driven.pressure-angle: 25° and 20° do not mesh");
     }
 

@@ -188,8 +188,8 @@ class GearPairTest {
         assertThat(finding(light, "bending").status()).isEqualTo(Status.PASS);
         Design heavy = design("gear-pair", "ratio: 2", "module: 1", "drive: {torque: 5Nm}");
         assertThat(finding(heavy, "bending").status()).isEqualTo(Status.FAIL);
-        assertThat(finding(heavy, "bending").measured())
-                .isCloseTo(100 * finding(light, "bending").measured(), within(1e-6 * finding(heavy, "bending").measured()));
+        double hundredfold = 100 * finding(light, "bending").measured();
+        assertThat(finding(heavy, "bending").measured()).isCloseTo(hundredfold, within(1e-6 * hundredfold));
         assertThat(heavy.remedies().toString()).contains("width");
         assertThat(dimension(light, "output-torque")).isCloseTo(50 * 2 * 0.9, within(1e-9));
     }
@@ -212,7 +212,9 @@ class GearPairTest {
     @Test
     void threePhasesAndTheContactEnlarged() {
         Design pair = design("gear-pair", "ratio: 5:3", "module: 1");
-        assertThat(pair.assembly().views()).extracting(v -> v.name()).containsExactly("mesh-1", "mesh-2", "mesh-3", "contact");
+        assertThat(pair.assembly().views())
+                .extracting(v -> v.name())
+                .containsExactly("mesh-1", "mesh-2", "mesh-3", "contact");
         assertThat(pair.assembly().views().get(3).window()).isPresent();
         assertThat(pair.assembly().views().get(3).lines()).isNotEmpty();
         double pitch = 360 / dimension(pair, "driver-teeth");

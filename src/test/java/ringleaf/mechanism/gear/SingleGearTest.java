@@ -51,7 +51,11 @@ class SingleGearTest {
         for (String form : new String[] {"spokes", "holes"}) {
             Design whole = design("gear", "teeth: 60", "module: 1");
             Design light = design(
-                    "gear", "teeth: 60", "module: 1", "hub-screws: {screw: M3, count: 3}", "lightening: {form: " + form + "}");
+                    "gear",
+                    "teeth: 60",
+                    "module: 1",
+                    "hub-screws: {screw: M3, count: 3}",
+                    "lightening: {form: " + form + "}");
             assertThat(Gears.failed(light)).as(form).isEmpty();
             assertThat(area(light)).as(form).isLessThan(0.8 * area(whole));
         }
