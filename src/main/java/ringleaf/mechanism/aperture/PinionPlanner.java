@@ -44,10 +44,7 @@ final class PinionPlanner {
     PinionPlanner(ApertureSpec spec, DriveSpec.Pinion wanted) {
         this.spec = spec;
         this.wanted = wanted;
-        BasicRack standard = BasicRack.FORM_A;
-        this.rack = wanted.pressureAngle() == standard.pressureAngle()
-                ? standard
-                : BasicRack.ofFullClearance(wanted.pressureAngle(), standard.addendum(), standard.dedendum());
+        this.rack = BasicRack.ofAngle(wanted.pressureAngle());
     }
 
     /** Backlash along the reference circle that still leaves play when the ring leans against its wall, mm. */
