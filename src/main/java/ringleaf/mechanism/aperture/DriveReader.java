@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import ringleaf.mechanism.Request;
+import ringleaf.part.Words;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Named;
 import ringleaf.spec.field.Values;
@@ -13,6 +14,9 @@ import ringleaf.spec.text.Place;
 
 /** What turns the ring, from the spec's {@code drive}; without one it is an arm for a hand. */
 final class DriveReader {
+    /** Backlash that two teeth can give up between them, in modules. */
+    private static final double MOST_BACKLASH = 0.8;
+
     private static final List<Field<?>> OF_PINION = List.of(
             ApertureFields.MODULE,
             ApertureFields.PRESSURE_ANGLE,
@@ -60,12 +64,21 @@ final class DriveReader {
     private DriveSpec pinion(Values drive, double usualModule, boolean stepUp) {
         Optional<Integer> teeth = drive.get(ApertureFields.PINION_TEETH);
         Optional<Double> backlash = drive.get(ApertureFields.BACKLASH);
+        double module = drive.get(ApertureFields.MODULE).orElse(usualModule);
+        if (backlash.isPresent() && backlash.get() > MOST_BACKLASH * module) {
+            request.problems()
+                    .at(
+                            drive.where(ApertureFields.BACKLASH),
+                            Words.mm(backlash.get()) + " is more than teeth of module " + Words.number(module, 3)
+                                    + " can lose (they are about 1.57 modules wide)",
+                            "at most " + Words.mm(MOST_BACKLASH * module));
+        }
         Place place = drive.where(ApertureFields.SERVO);
         Named named = drive.get(ApertureFields.SERVO)
                 .orElse(new Named(Optional.of(Servo.STAND_IN), Optional.empty(), place));
         return new DriveSpec.Pinion(
                 drive.require(ApertureFields.AT),
-                drive.get(ApertureFields.MODULE).orElse(usualModule),
+                module,
                 drive.require(ApertureFields.PRESSURE_ANGLE),
                 teeth.isPresent() ? OptionalInt.of(teeth.get()) : OptionalInt.empty(),
                 drive.require(ApertureFields.SPARE_TEETH),

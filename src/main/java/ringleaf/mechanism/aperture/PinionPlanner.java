@@ -31,6 +31,10 @@ final class PinionPlanner {
     /** A pinion of more teeth than this share of the sector's full circle is no pinion any more. */
     private static final double LARGEST_SHARE = 0.8;
 
+    /** Tips are lowered to this width, in modules; below 0.2 the check of tips warns. */
+    private static final double LEAST_TIP = 0.1;
+    /** A tooth may lose this much of its width, in modules; it is about 1.57 modules wide. */
+    private static final double MOST_THINNING = 0.4;
     /** Axles of a step-up, mm. */
     private static final double AXLE = 3;
 
@@ -53,6 +57,17 @@ final class PinionPlanner {
         return wanted.backlash().orElse(fromPlay + SPARE_BACKLASH);
     }
 
+    /** Teeth of this drive, their tips lowered where they would be pointed. */
+    private ToothForm teeth(int count, double shift) {
+        return ToothForm.of(wanted.module(), count, shift, thinning(), rack)
+                .withLeastTipThickness(LEAST_TIP * wanted.module());
+    }
+
+    /** Half the backlash for each gear, but never so much that no tooth is left; the check of the backlash tells then. */
+    private double thinning() {
+        return Math.min(backlash() / 2, MOST_THINNING * wanted.module());
+    }
+
     /**
      * The drive for a ring with this cavity and these slots.
      *
@@ -69,9 +84,8 @@ final class PinionPlanner {
             shift = shiftFor(pinionTeeth, gearTeeth);
         }
         gearTeeth = Math.max(gearTeeth, gearTeeth(cavity, slotOuter, shift));
-        double thinning = backlash() / 2;
-        ToothForm pinion = ToothForm.of(wanted.module(), pinionTeeth, shift, thinning, rack);
-        ToothForm sector = ToothForm.of(wanted.module(), gearTeeth, -shift, thinning, rack);
+        ToothForm pinion = teeth(pinionTeeth, shift);
+        ToothForm sector = teeth(gearTeeth, -shift);
         GearPair pair = GearPair.of(pinion, sector);
         SectorReach reach = SectorReach.of(pair, sector.tipRadius());
         double turned = Math.abs(travel) + 2 * overTravel;
@@ -93,9 +107,8 @@ final class PinionPlanner {
         double pinionTravel = ringTravel * pair.gear().teeth() / pair.pinion().teeth();
         double ratio = pinionTravel / (wanted.servo().travel() * USED_TRAVEL);
         int servoTeeth = Math.max(WHEEL_TEETH, (int) Math.ceil(ratio * WHEEL_TEETH - 1e-9));
-        double thinning = backlash() / 2;
-        ToothForm servoGear = ToothForm.of(wanted.module(), servoTeeth, 0, thinning, rack);
-        ToothForm wheel = ToothForm.of(wanted.module(), WHEEL_TEETH, 0, thinning, rack);
+        ToothForm servoGear = teeth(servoTeeth, 0);
+        ToothForm wheel = teeth(WHEEL_TEETH, 0);
         double room = spec.plate().runningClearance();
         double axle = wanted.module() < SMALL_MODULE ? THIN_AXLE : AXLE;
         return new StepUp(GearPair.of(servoGear, wheel), at + STEP_DIRECTION, axle, room);

@@ -17,12 +17,14 @@ final class Remedies {
     /** States that a trial looks at. */
     private static final int STATES = 31;
 
-    private static final int MOST_MORE_BLADES = 10;
+    private static final int MOST_MORE_BLADES = 8;
     private static final int MOST_BLADES = 64;
     /** Halvings between the least opening asked for and the full one. */
     private static final int OPENING_STEPS = 7;
     /** Thicknesses in which shim and film are sold, mm; common practice, no source. */
     private static final double[] THICKNESSES = {1, 0.8, 0.5, 0.4, 0.3, 0.25, 0.2, 0.15, 0.1, 0.05, 0.03};
+
+    private static final int MOST_THICKNESSES = 4;
 
     private final ApertureSpec spec;
     private final ApertureDesign design;
@@ -90,26 +92,42 @@ final class Remedies {
         }
     }
 
+    /** The nearest number of blades that fits: doubling steps up and down, then back to the first that does. */
     private void blades(List<String> lines) {
-        for (int more = 1; more <= MOST_MORE_BLADES; more++) {
-            int up = spec.blades() + more;
-            int down = spec.blades() - more;
-            if (up <= MOST_BLADES && holds(spec.with(spec.wanted().withBlades(up)))) {
-                lines.add("blades: " + up + " would fit");
-                return;
+        int reach = 0;
+        for (int more = 1; more <= MOST_MORE_BLADES; more *= 2) {
+            for (int sense = 1; sense >= -1; sense -= 2) {
+                if (bladesFit(spec.blades() + sense * more)) {
+                    int nearest = more;
+                    for (int less = reach + 1; less < more; less++) {
+                        if (bladesFit(spec.blades() + sense * less)) {
+                            nearest = less;
+                            break;
+                        }
+                    }
+                    lines.add("blades: " + (spec.blades() + sense * nearest) + " would fit");
+                    return;
+                }
             }
-            if (down >= 3 && holds(spec.with(spec.wanted().withBlades(down)))) {
-                lines.add("blades: " + down + " would fit");
-                return;
-            }
+            reach = more;
         }
     }
 
+    private boolean bladesFit(int count) {
+        return count >= 3 && count <= MOST_BLADES && holds(spec.with(spec.wanted().withBlades(count)));
+    }
+
     private void thinner(List<String> lines) {
+        int tried = 0;
         for (double thickness : THICKNESSES) {
-            if (thickness < spec.thickness() - 1e-9 && holds(spec.with(spec.wanted().withThickness(thickness)))) {
-                lines.add("blade-thickness: " + Words.number(thickness, 3) + " mm would fit");
-                return;
+            if (thickness < spec.thickness() - 1e-9) {
+                if (holds(spec.with(spec.wanted().withThickness(thickness)))) {
+                    lines.add("blade-thickness: " + Words.number(thickness, 3) + " mm would fit");
+                    return;
+                }
+                if (++tried == MOST_THICKNESSES) {
+                    return;
+                }
             }
         }
     }

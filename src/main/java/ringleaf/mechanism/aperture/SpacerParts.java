@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ringleaf.curve.Fillet;
 import ringleaf.curve.Overlay;
+import ringleaf.curve.Shapes;
 import ringleaf.geom.Angles;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
@@ -18,6 +19,11 @@ final class SpacerParts {
     static final double TAB_WIDTH = 4;
     /** The points between wall and pocket are rounded to this, mm, so that they neither prick nor break. */
     private static final double CUSP = 0.4;
+
+    /** A throat between two openings is this share of the pocket wide, and reaches so far into the round one, mm. */
+    private static final double THROAT = 0.7;
+
+    private static final double THROAT_OVERLAP = 1;
 
     private final ApertureDesign design;
     private final ApertureSpec spec;
@@ -98,7 +104,7 @@ final class SpacerParts {
         double apart = plan.centreDistance();
         double cosine = (apart * apart + radius * radius - pocket * pocket) / (2 * apart * radius);
         if (cosine >= 1) {
-            return List.of(tabbed(round, Contour.of(round), tab), Contour.circle(plan.centre(), pocket));
+            return apart(plan, round, pocket, tab);
         }
         double half = Math.acos(cosine);
         Point first = Point.polar(radius, plan.at() + half);
@@ -106,6 +112,21 @@ final class SpacerParts {
         Arc wall = new Arc(Point.ORIGIN, radius, Angles.signed(plan.at() + half), Angles.TURN - 2 * half, first, last);
         Contour joined = Contour.of(wall, Arc.around(plan.centre(), last, first, true));
         return List.of(Fillet.rounded(tabbed(wall, joined, tab), CUSP, this::isCusp));
+    }
+
+    /** Two openings that do not cross: apart where a web stands between them, else joined by a throat. */
+    private List<Contour> apart(PinionPlan plan, Arc round, double pocket, boolean tab) {
+        double radius = round.radius();
+        if (plan.centreDistance() - pocket - radius >= spec.spacer().leastWeb()) {
+            return List.of(tabbed(round, Contour.of(round), tab), Contour.circle(plan.centre(), pocket));
+        }
+        double throat = THROAT * pocket;
+        Point inner = Point.polar(radius - THROAT_OVERLAP + throat, plan.at());
+        Region joined = Overlay.union(List.of(
+                        Region.of(tabbed(round, Contour.of(round), tab)),
+                        Region.of(Shapes.hull(plan.centre(), pocket, inner, throat))))
+                .get(0);
+        return List.of(joined.outer());
     }
 
     private Contour tabbed(Arc round, Contour outline, boolean tab) {
