@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ringleaf.fabricate.Preparation;
 import ringleaf.part.Design;
 import ringleaf.spec.text.Shown;
 
@@ -34,8 +35,9 @@ final class MakeCommand {
         OutputFolder folder = new OutputFolder(path, shown);
         folder.check();
         List<Design> designs = run.design();
-        RunFiles drawn = RunFiles.start(run.document().title(), designs, wanted);
-        List<Judged> all = run.judge(designs, surroundings, err);
+        List<Preparation> prepared = run.prepare(designs);
+        RunFiles drawn = RunFiles.start(run.document().title(), designs, prepared, wanted);
+        List<Judged> all = run.judge(designs, prepared, surroundings, err);
         boolean failed = false;
         for (Judged judged : all) {
             failed |= judged.failed();

@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.fabricate.Preparation;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.mechanism.Request;
@@ -83,14 +84,29 @@ final class Run {
         return all;
     }
 
+    /** Makes every design ready for its machines, in their order; empty when nothing is asked of them. */
+    List<Preparation> prepare(List<Design> designs) {
+        List<Preparation> all = new ArrayList<>();
+        if (document.fabrication().isCuttingAsked()) {
+            for (Design design : designs) {
+                all.add(Preparation.of(design, document.fabrication(), document.catalogues()));
+            }
+        }
+        return all;
+    }
+
     /** Judges every design; where it takes long, a terminal is told how far it has come. */
-    List<Judged> judge(List<Design> designs, Surroundings surroundings, PrintStream err) {
+    List<Judged> judge(List<Design> designs, List<Preparation> prepared, Surroundings surroundings, PrintStream err) {
         List<Judged> all = new ArrayList<>();
-        for (Design design : designs) {
+        for (int i = 0; i < designs.size(); i++) {
+            Design design = designs.get(i);
             List<Finding> findings = new ArrayList<>(design.findings());
             try (Counter counter = Counter.of(design.name(), asked.thorough() && surroundings.errIsTerminal(), err)) {
                 Options options = new Options(asked.thorough(), Options.DEFAULT.tolerance(), counter);
                 findings.addAll(Judge.judge(design.assembly(), options).findings());
+            }
+            if (!prepared.isEmpty()) {
+                findings.addAll(prepared.get(i).findings());
             }
             all.add(new Judged(design, findings));
         }

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import ringleaf.draw.PartDrawing;
+import ringleaf.fabricate.Preparation;
+import ringleaf.fabricate.Prepared;
 import ringleaf.part.Design;
 import ringleaf.report.DesignJson;
 import ringleaf.report.FileNames;
@@ -24,34 +26,41 @@ final class RunFiles {
     static final String DESIGN = "design.json";
 
     private final String title;
+    private final List<Preparation> prepared;
     private final List<Drawn> drawn = new ArrayList<>();
 
     private record Made(FileSet files, Map<String, List<String>> paths) {}
 
     private record Drawn(Beside<Made> svg, Beside<Made> dxf, Beside<FileSet> views) {}
 
-    private RunFiles(String title) {
+    private RunFiles(String title, List<Preparation> prepared) {
         this.title = title;
+        this.prepared = prepared;
     }
 
     /** Begins to draw what is wanted of every design. */
-    static RunFiles start(String title, List<Design> designs, Wanted wanted) {
-        RunFiles files = new RunFiles(title);
-        for (Design design : designs) {
+    static RunFiles start(String title, List<Design> designs, List<Preparation> prepared, Wanted wanted) {
+        RunFiles files = new RunFiles(title, prepared);
+        for (int i = 0; i < designs.size(); i++) {
+            Design design = designs.get(i);
+            Preparation own = prepared.isEmpty() ? null : prepared.get(i);
             files.drawn.add(new Drawn(
-                    Beside.start("svg", () -> parts(design, wanted, wanted.svg(), false)),
-                    Beside.start("dxf", () -> parts(design, wanted, false, wanted.dxf())),
+                    Beside.start("svg", () -> parts(design, own, wanted, wanted.svg(), false)),
+                    Beside.start("dxf", () -> parts(design, own, wanted, false, wanted.dxf())),
                     Beside.start("views", () -> views(design, title))));
         }
         return files;
     }
 
-    private static Made parts(Design design, Wanted wanted, boolean svg, boolean dxf) {
+    private static Made parts(Design design, Preparation prepared, Wanted wanted, boolean svg, boolean dxf) {
         FileSet files = new FileSet();
         if (!svg && !dxf) {
             return new Made(files, Map.of());
         }
         PartFiles.Wanted own = new PartFiles.Wanted(svg, dxf, wanted.version(), PartDrawing.Options.USUAL);
+        if (prepared != null) {
+            return new Made(files, PartFiles.add(design.name(), MachineLines.items(design, prepared), own, files));
+        }
         return new Made(files, PartFiles.add(design, own, files));
     }
 
@@ -82,13 +91,27 @@ final class RunFiles {
             for (Map.Entry<String, byte[]> view : drawn.get(i).views.result().files().entrySet()) {
                 files.add(view.getKey(), view.getValue());
             }
-            reports.add(new MechanismReport(design, all.get(i).findings(), paths));
+            reports.add(report(i, all.get(i), paths));
             designs.add(design);
         }
         files.add("parts.csv", PartsCsv.write(designs));
         byte[] json = DesignJson.write(Version.text(), title, reports, files.files().keySet());
         files.add(DESIGN, json);
         return files.files();
+    }
+
+    private MechanismReport report(int i, Judged judged, Map<String, List<String>> paths) {
+        if (prepared.isEmpty()) {
+            return new MechanismReport(judged.design(), judged.findings(), paths);
+        }
+        Map<String, Double> kerfs = new LinkedHashMap<>();
+        for (Map.Entry<String, Prepared> part : prepared.get(i).parts().entrySet()) {
+            if (part.getValue().kerf() > 0) {
+                kerfs.put(part.getKey(), part.getValue().kerf());
+            }
+        }
+        return new MechanismReport(
+                judged.design(), judged.findings(), paths, prepared.get(i).fits(), kerfs);
     }
 
     private static void add(Made made, FileSet files, Map<String, List<String>> paths) {

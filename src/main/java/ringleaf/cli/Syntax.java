@@ -24,6 +24,7 @@ final class Syntax {
     static final String DXF = "--dxf";
     static final String STATES = "--states";
     static final String THOROUGH = "--thorough";
+    static final String KERF = "--kerf";
     static final String ANYWAY = "--anyway";
     static final String SHARED = "--shared";
     static final String MARKDOWN = "--markdown";
@@ -107,6 +108,7 @@ final class Syntax {
         command.addOption(option(
                 "N", "states of the travel that are swept, " + States.LEAST + " to " + States.MOST + " (default: "
                         + States.USUAL + ")", STATES));
+        command.addOption(flag("outlines carry the kerf, as with fabrication.kerf=true", KERF));
         command.addOption(flag("judges outlines at every state, and not only at ends, extremes and nine between", THOROUGH));
         command.addOption(option(
                 "FOLDER", "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones", SHARED));

@@ -28,6 +28,16 @@ public final class PartFiles {
         public static final Wanted USUAL = new Wanted(true, true, DxfVersion.AC1015, PartDrawing.Options.USUAL);
     }
 
+    /**
+     * A part as it is to be drawn.
+     *
+     * @param part with the outlines to draw
+     * @param suffix of the file's name, e.g. {@code -kerf}, or empty
+     * @param drawing choices about the drawing
+     * @param extra what was done to the outline
+     */
+    public record Item(Part part, String suffix, PartDrawing.Options drawing, PartDrawing.Extra extra) {}
+
     private PartFiles() {}
 
     /**
@@ -36,13 +46,23 @@ public final class PartFiles {
      * @return by name of part, the paths that were added; what has no outline has none
      */
     public static Map<String, List<String>> add(Design design, Wanted wanted, FileSet files) {
-        Map<String, List<String>> paths = new LinkedHashMap<>();
+        List<Item> items = new ArrayList<>();
         for (Part part : design.parts()) {
+            items.add(new Item(part, "", wanted.drawing(), PartDrawing.Extra.NONE));
+        }
+        return add(design.name(), items, wanted, files);
+    }
+
+    /** Adds the files of these parts, whatever was done to their outlines. */
+    public static Map<String, List<String>> add(String mechanism, List<Item> items, Wanted wanted, FileSet files) {
+        Map<String, List<String>> paths = new LinkedHashMap<>();
+        for (Item item : items) {
+            Part part = item.part();
             if (!part.isDrawn()) {
                 continue;
             }
-            Drawing drawing = PartDrawing.of(part, wanted.drawing());
-            String stem = FOLDER + FileNames.of(design.name()) + "-" + FileNames.of(part.name());
+            Drawing drawing = PartDrawing.of(part, item.drawing(), item.extra());
+            String stem = FOLDER + FileNames.of(mechanism) + "-" + FileNames.of(part.name()) + item.suffix();
             List<String> own = new ArrayList<>();
             if (wanted.svg()) {
                 own.add(files.add(stem + ".svg", SvgWriter.write(drawing)));

@@ -63,7 +63,13 @@ final class PinionParts {
                 plan.centre().plus(inward.times(root - Math.min(2, root / 4))),
                 plan.centre().plus(inward.times(root - 0.3))));
         return new Part(
-                "pinion", "gear", 1, design.spec().gear().source(), List.of(layer), List.of(mark), fixing + sheets);
+                "pinion", "gear", 1, design.spec().gear().source(), List.of(layer), List.of(mark), fixing + sheets)
+                .withWorking(List.of(flanks()));
+    }
+
+    /** Roots and flanks; the lands at the tips stay free. */
+    private Region flanks() {
+        return Region.disc(plan.centre(), plan.pinion().tipRadius() - 0.02);
     }
 
     private List<Contour> holes() {

@@ -1,0 +1,35 @@
+package ringleaf.fabricate;
+
+import java.util.List;
+import ringleaf.geom.Path;
+import ringleaf.part.Part;
+import ringleaf.spec.Cutting;
+import ringleaf.spec.shared.MakingProcess;
+import ringleaf.spec.shared.Stock;
+
+/**
+ * A part ready for its machine.
+ *
+ * @param part with the outlines to follow
+ * @param nominal the same as designed
+ * @param process that makes it
+ * @param stock it is made of
+ * @param cutting what was asked for
+ * @param kerf mm that are in the outlines; 0 for nominal ones
+ * @param tabs bridges left in the outline, for reading
+ * @param notes lines for people on what was done to the outline
+ */
+public record Prepared(
+        Part part,
+        Part nominal,
+        MakingProcess process,
+        Stock stock,
+        Cutting cutting,
+        double kerf,
+        List<Path> tabs,
+        List<String> notes) {
+    public Prepared {
+        tabs = List.copyOf(tabs);
+        notes = List.copyOf(notes);
+    }
+}
