@@ -10,7 +10,10 @@ import ringleaf.draw.LayerStyle;
 import ringleaf.draw.PartDrawing;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.Prepared;
+import ringleaf.geom.Path;
+import ringleaf.geom.Region;
 import ringleaf.part.Design;
+import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
 import ringleaf.report.PartFiles;
@@ -77,6 +80,17 @@ final class MachineLines {
             guide.add("KERF " + Words.number(part.kerf(), 4).toUpperCase(Locale.ROOT) + " MM IS IN");
         }
         return new PartDrawing.Extra(
-                part.notes(), guide, part.tabs(), part.cutting().scaleBar());
+                part.notes(), guide, bridges(part), part.cutting().scaleBar());
+    }
+
+    /** Where sheets leave tabs; the part's own file keeps its outline closed. */
+    private static List<Path> bridges(Prepared part) {
+        List<Path> bridges = new ArrayList<>();
+        for (Layer layer : part.part().layers()) {
+            for (Region region : layer.regions()) {
+                bridges.addAll(part.tabs().bridges(region));
+            }
+        }
+        return bridges;
     }
 }

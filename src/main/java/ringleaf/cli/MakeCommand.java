@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ringleaf.fabricate.Preparation;
+import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
 import ringleaf.spec.text.Shown;
 
@@ -43,7 +44,8 @@ final class MakeCommand {
             failed |= judged.failed();
         }
         boolean held = failed && !anyway;
-        Map<String, byte[]> files = drawn.all(all, held);
+        List<SheetSet> sheets = run.sheets(designs, prepared, surroundings, err);
+        Map<String, byte[]> files = drawn.all(all, held, sheets, wanted);
         folder.write(files, EarlierRun.files(path));
 
         ResultText text = new ResultText();

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.fabricate.Preparation;
+import ringleaf.fabricate.SheetSet;
+import ringleaf.fabricate.Sheets;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.mechanism.Request;
@@ -93,6 +95,25 @@ final class Run {
             }
         }
         return all;
+    }
+
+    /**
+     * Lays out the sheets that are asked for; a terminal is told how far it has come.
+     *
+     * @throws SpecRefused when a part is larger than its sheet, or sheets contradict each other
+     */
+    List<SheetSet> sheets(
+            List<Design> designs, List<Preparation> prepared, Surroundings surroundings, PrintStream err) {
+        if (prepared.isEmpty()) {
+            return List.of();
+        }
+        Problems problems = new Problems();
+        List<SheetSet> sets;
+        try (Counter counter = Counter.of("sheets", surroundings.errIsTerminal(), err)) {
+            sets = Sheets.of(designs, prepared, problems, counter::tried);
+        }
+        problems.throwIfAny();
+        return sets;
     }
 
     /** Judges every design; where it takes long, a terminal is told how far it has come. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import ringleaf.draw.PartDrawing;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.Prepared;
+import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
 import ringleaf.report.DesignJson;
 import ringleaf.report.FileNames;
@@ -15,6 +16,7 @@ import ringleaf.report.MechanismReport;
 import ringleaf.report.MotionCsv;
 import ringleaf.report.PartFiles;
 import ringleaf.report.PartsCsv;
+import ringleaf.report.SheetFiles;
 import ringleaf.report.ViewFiles;
 
 /**
@@ -74,9 +76,10 @@ final class RunFiles {
      * The files by path within the output folder, design.json last.
      *
      * @param all the same designs with their findings
-     * @param held whether part files are held back
+     * @param held whether part and sheet files are held back
+     * @param sheets on which parts are laid out
      */
-    Map<String, byte[]> all(List<Judged> all, boolean held) {
+    Map<String, byte[]> all(List<Judged> all, boolean held, List<SheetSet> sheets, Wanted wanted) {
         FileSet files = new FileSet();
         List<MechanismReport> reports = new ArrayList<>();
         List<Design> designs = new ArrayList<>();
@@ -95,6 +98,11 @@ final class RunFiles {
             designs.add(design);
         }
         files.add("parts.csv", PartsCsv.write(designs));
+        if (!held && !sheets.isEmpty()) {
+            PartFiles.Wanted own =
+                    new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
+            SheetFiles.add(SheetPlans.of(title, sheets), own, files);
+        }
         byte[] json = DesignJson.write(Version.text(), title, reports, files.files().keySet());
         files.add(DESIGN, json);
         return files.files();

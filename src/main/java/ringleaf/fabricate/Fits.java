@@ -94,7 +94,7 @@ public final class Fits {
     }
 
     /** Metals are far stiffer than any plastic or wood, MPa. */
-    private static boolean isMetal(Stock stock) {
+    static boolean isMetal(Stock stock) {
         return stock.stiffness() > 40_000;
     }
 }

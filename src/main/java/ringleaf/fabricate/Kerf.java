@@ -77,10 +77,6 @@ public final class Kerf {
             findings.add(new Finding(
                     SLITS, Finding.Status.FAIL, narrowest.width(), kerf, "mm", at(part, narrowest.place()), message));
         }
-        if (findings.isEmpty()) {
-            findings.add(new Finding(
-                    SLITS, Finding.Status.PASS, kerf, kerf, "mm", part.name(), "the beam reaches every edge"));
-        }
         if (reach.corners() > 0) {
             String message = reach.corners() + (reach.corners() == 1 ? " inner corner comes" : " inner corners come")
                     + " out rounded to half the kerf";

@@ -5,10 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import ringleaf.geom.Region;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.FitSize;
 import ringleaf.part.Joint;
+import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
 import ringleaf.spec.Cutting;
@@ -19,6 +22,8 @@ import ringleaf.spec.shared.Stock;
 
 /** A design made ready for its machines, as the spec asks: kerf, tabs, and what sizes are to be expected. */
 public final class Preparation {
+    static final String TABS = "tabs";
+
     private final Fabrication fabrication;
     private final Catalogues catalogues;
     private final Map<String, Prepared> parts = new LinkedHashMap<>();
@@ -38,6 +43,7 @@ public final class Preparation {
                 preparation.add(part);
             }
         }
+        preparation.sayReached();
         for (Joint joint : design.joints()) {
             preparation.add(joint);
         }
@@ -85,9 +91,58 @@ public final class Preparation {
             notes.add("kerf of " + Words.number(kerf, 4) + " mm is in: outer contours grown, holes shrunk by half of it;"
                     + " switch off any correction in the machine");
         }
-        parts.put(
-                part.name(),
-                new Prepared(made, part, process.get(), stock.get(), cutting, kerf, List.of(), notes));
+        TabPlan tabs = tabs(made, process.get(), stock.get(), cutting);
+        parts.put(part.name(), new Prepared(made, part, process.get(), stock.get(), cutting, kerf, tabs, notes));
+    }
+
+    /** Tabs as asked for; etched sheets always have some, as nothing else would hold their parts. */
+    private TabPlan tabs(Part part, MakingProcess process, Stock stock, Cutting cutting) {
+        boolean etched = SheetSet.isEtched(process) && cutting.sheet().isPresent();
+        if (process.makesLayers() || cutting.tabs().isEmpty() && !etched) {
+            return TabPlan.NONE;
+        }
+        Cutting.Tabs asked = cutting.tabs().orElse(new Cutting.Tabs(2, OptionalDouble.empty()));
+        double web = process.web(stock.thickness().orElse(part.zTo() - part.zFrom()));
+        TabPlan plan = new TabPlan(
+                asked.count(), asked.width().orElse(web), kerf(cutting, process, stock), part.working());
+        int room = asked.count();
+        for (Layer layer : part.layers()) {
+            for (Region region : layer.regions()) {
+                room = Math.min(room, plan.room(region));
+            }
+        }
+        if (room < asked.count()) {
+            findings.add(new Finding(
+                    TABS,
+                    etched && room == 0 ? Finding.Status.FAIL : Finding.Status.WARN,
+                    room,
+                    asked.count(),
+                    "1",
+                    part.name(),
+                    "working edges leave no more room for tabs of " + Words.number(plan.width(), 3) + " mm"));
+        }
+        return plan;
+    }
+
+    /** One line for all parts whose outlines the beam can follow. */
+    private void sayReached() {
+        double widest = 0;
+        for (Prepared part : parts.values()) {
+            widest = Math.max(widest, part.kerf());
+        }
+        for (Finding finding : findings) {
+            widest = finding.check().equals(Kerf.SLITS) ? 0 : widest;
+        }
+        if (widest > 0) {
+            findings.add(new Finding(
+                    Kerf.SLITS,
+                    Finding.Status.PASS,
+                    widest,
+                    widest,
+                    "mm",
+                    "all parts with kerf",
+                    "no slit is narrower than the kerf"));
+        }
     }
 
     private void add(Joint joint) {

@@ -1,7 +1,6 @@
 package ringleaf.fabricate;
 
 import java.util.List;
-import ringleaf.geom.Path;
 import ringleaf.part.Part;
 import ringleaf.spec.Cutting;
 import ringleaf.spec.shared.MakingProcess;
@@ -16,7 +15,7 @@ import ringleaf.spec.shared.Stock;
  * @param stock it is made of
  * @param cutting what was asked for
  * @param kerf mm that are in the outlines; 0 for nominal ones
- * @param tabs bridges left in the outline, for reading
+ * @param tabs bridges that sheets leave in the outline
  * @param notes lines for people on what was done to the outline
  */
 public record Prepared(
@@ -26,10 +25,9 @@ public record Prepared(
         Stock stock,
         Cutting cutting,
         double kerf,
-        List<Path> tabs,
+        TabPlan tabs,
         List<String> notes) {
     public Prepared {
-        tabs = List.copyOf(tabs);
         notes = List.copyOf(notes);
     }
 }

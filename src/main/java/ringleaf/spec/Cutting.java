@@ -41,13 +41,27 @@ public record Cutting(
      * @param width mm
      * @param height mm
      * @param gap least distance between drawn outlines, mm
-     * @param margin least distance from the edge, mm
+     * @param margin least distance from the edge, mm; the gap where it was not given
+     * @param marginGiven whether the margin was given
      * @param turn {@code free}, {@code quarter}, {@code half} or {@code none}
      * @param effort orders that are tried
      * @param place of what the user said
      */
     public record SheetSize(
-            double width, double height, double gap, double margin, String turn, int effort, Place place) {
+            double width,
+            double height,
+            double gap,
+            double margin,
+            boolean marginGiven,
+            String turn,
+            int effort,
+            Place place) {
+        /** The same with a margin that is wide enough for a frame, unless another was asked for. */
+        public SheetSize withFrame(double frame) {
+            double wide = marginGiven ? margin : Math.max(margin, frame);
+            return new SheetSize(width, height, gap, wide, marginGiven, turn, effort, place);
+        }
+
         /** Whether it asks for the same; where it was said does not matter. */
         public boolean agrees(SheetSize other) {
             return width == other.width
@@ -91,6 +105,7 @@ public record Cutting(
                 values.get(FabricationFields.SHEET_HEIGHT).orElse(0.0),
                 gap,
                 values.given(FabricationFields.MARGIN).orElse(gap),
+                values.isGiven(FabricationFields.MARGIN),
                 values.require(FabricationFields.TURN),
                 values.require(FabricationFields.EFFORT),
                 place);
