@@ -44,7 +44,7 @@ final class MakeCommand {
             failed |= judged.failed();
         }
         boolean held = failed && !anyway;
-        List<SheetSet> sheets = run.sheets(designs, prepared, surroundings, err);
+        List<SheetSet> sheets = held ? List.of() : run.sheets(surroundings, err);
         Map<String, byte[]> files = drawn.all(all, held, sheets, wanted);
         folder.write(files, EarlierRun.files(path));
 

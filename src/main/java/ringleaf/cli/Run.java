@@ -29,6 +29,8 @@ final class Run {
     private final Asked asked;
     private final SpecDocument document;
     private final List<Kind.Planned> planned;
+    /** What is to be laid on sheets; null before it was prepared, and where nothing is asked. */
+    private Sheets sheets;
 
     private Run(Asked asked, SpecDocument document, List<Kind.Planned> planned) {
         this.asked = asked;
@@ -86,34 +88,32 @@ final class Run {
         return all;
     }
 
-    /** Makes every design ready for its machines, in their order; empty when nothing is asked of them. */
+    /**
+     * Makes every design ready for its machines, in their order; empty when nothing is asked of them.
+     *
+     * @throws SpecRefused when a part is larger than its sheet, or sheets contradict each other
+     */
     List<Preparation> prepare(List<Design> designs) {
         List<Preparation> all = new ArrayList<>();
         if (document.fabrication().isCuttingAsked()) {
             for (Design design : designs) {
                 all.add(Preparation.of(design, document.fabrication(), document.catalogues()));
             }
+            Problems problems = new Problems();
+            sheets = Sheets.of(designs, all, problems);
+            problems.throwIfAny();
         }
         return all;
     }
 
-    /**
-     * Lays out the sheets that are asked for; a terminal is told how far it has come.
-     *
-     * @throws SpecRefused when a part is larger than its sheet, or sheets contradict each other
-     */
-    List<SheetSet> sheets(
-            List<Design> designs, List<Preparation> prepared, Surroundings surroundings, PrintStream err) {
-        if (prepared.isEmpty()) {
+    /** Lays out the sheets that are asked for of what was prepared; a terminal is told how far it has come. */
+    List<SheetSet> sheets(Surroundings surroundings, PrintStream err) {
+        if (sheets == null) {
             return List.of();
         }
-        Problems problems = new Problems();
-        List<SheetSet> sets;
         try (Counter counter = Counter.of("sheets", surroundings.errIsTerminal(), err)) {
-            sets = Sheets.of(designs, prepared, problems, counter::tried);
+            return sheets.laid(counter::tried);
         }
-        problems.throwIfAny();
-        return sets;
     }
 
     /** Judges every design; where it takes long, a terminal is told how far it has come. */

@@ -71,7 +71,7 @@ final class SheetPlans {
                         ? "kerf of " + Words.number(set.kerf(), 4) + " mm is in: switch off any correction in the machine"
                         : "nominal outlines, no kerf in them");
         if (set.tabWidth() > 0) {
-            notes.add("tabs of " + Words.number(set.tabWidth(), 3) + " mm hold the parts; snip and file them flush");
+            notes.add("tabs of " + Words.number(set.tabWidth(), 3) + " mm hold the parts: snip and file them flush");
         }
         return new SheetDrawing.Sheet(
                 title + ", " + set.stock().name(),

@@ -137,7 +137,7 @@ public final class SheetDrawing {
             guide.add(new Drawn.Open(Path.of(new Line(tail, tip))));
             guide.add(new Drawn.Open(Path.of(
                     new Line(tip.plus(new Point(-2, 1)), tip), new Line(tip, tip.plus(new Point(-2, -1))))));
-            line(guide, "rolling direction; burr side down", tip.plus(new Point(2, -LINE_HEIGHT / 2)));
+            line(guide, "rolling direction, burr side down", tip.plus(new Point(2, -LINE_HEIGHT / 2)));
         }
         for (String note : sheet.notes()) {
             corner = corner.plus(new Point(0, -2 * LINE_HEIGHT));

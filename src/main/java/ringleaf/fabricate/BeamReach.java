@@ -21,6 +21,8 @@ final class BeamReach {
     private static final double CORNER = 3;
     /** Share of the beam's radius that counts as touching only. */
     private static final double TOUCH = 1e-4;
+    /** Cosine up to which a place counts as lying across, and not beside. */
+    private static final double ACROSS = 0.95;
 
     /** A slit that is too narrow, and where. */
     record Slit(double width, Point place) {}
@@ -71,7 +73,7 @@ final class BeamReach {
     /** A run of places out of reach along a contour. */
     private static final class Run {
         private double length;
-        private double width;
+        private double width = Double.POSITIVE_INFINITY;
         private double radius = Double.POSITIVE_INFINITY;
         private Point place;
     }
@@ -104,7 +106,7 @@ final class BeamReach {
         if (!whole && startsOut && run != null && run != first) {
             first.length += run.length;
             first.radius = Math.min(first.radius, run.radius);
-            if (run.width > first.width) {
+            if (run.width < first.width) {
                 first.width = run.width;
                 first.place = run.place;
             }
@@ -117,7 +119,7 @@ final class BeamReach {
 
     private void settle(Run run, boolean whole) {
         if (whole || run.length > CORNER * kerf) {
-            slits.add(new Slit(run.width, run.place));
+            slits.add(new Slit(Math.min(run.width, kerf), run.place));
             return;
         }
         corners++;
@@ -129,14 +131,17 @@ final class BeamReach {
     private void note(Run run, Segment piece, double at, double length) {
         Point p = piece.pointAt(at);
         Point centre = centre(piece, at);
+        Point out = centre.minus(p).unit();
         double width = Double.POSITIVE_INFINITY;
         int[] found = near.near(centre);
         for (int k = 0; k < near.count(centre); k++) {
             Segment other = pieces.get(found[k]);
             if (other != piece || piece instanceof Arc arc && arc.radius() < radius) {
-                Point q = Distances.nearest(other, centre);
-                if (q.distance(centre) < radius * (1 - TOUCH)) {
-                    width = Math.min(width, other == piece ? 2 * ((Arc) piece).radius() : q.distance(p));
+                Point way = Distances.nearest(other, centre).minus(p);
+                if (other == piece) {
+                    width = Math.min(width, 2 * ((Arc) piece).radius());
+                } else if (way.dot(out) > ACROSS * way.norm()) {
+                    width = Math.min(width, way.norm());
                 }
             }
         }
@@ -144,8 +149,7 @@ final class BeamReach {
         if (piece instanceof Arc arc && arc.sweep() < 0) {
             run.radius = Math.min(run.radius, arc.radius());
         }
-        // across from a place near the end of a slit lies the corner beside it: the widest place tells the width
-        if (run.place == null || width > run.width && width <= kerf) {
+        if (run.place == null || width < run.width) {
             run.width = width;
             run.place = p;
         }

@@ -57,13 +57,17 @@ public final class Nesting {
             }
         }
         order.sort((a, b) -> Double.compare(b.longest, a.longest));
-        Nested best = laid(order);
+        Nested best = laid(order, false);
         List<NestShape> bestOrder = order;
+        boolean bestWay = false;
         long random = 20_011;
         for (int i = 1; i < size.effort(); i++) {
             watch.at(i, size.effort());
             List<NestShape> next = new ArrayList<>(bestOrder);
+            boolean byMiddle = bestWay;
             if (i == 1) {
+                byMiddle = true;
+            } else if (i == 2) {
                 next.sort((a, b) -> Double.compare(b.area, a.area));
             } else {
                 // a few pieces change places; a fixed congruence, so that every run makes the same changes
@@ -75,10 +79,11 @@ public final class Nesting {
                     next.add(to, next.remove(from));
                 }
             }
-            Nested tried = laid(next);
+            Nested tried = laid(next, byMiddle);
             if (tried.isBetterThan(best)) {
                 best = tried;
                 bestOrder = next;
+                bestWay = byMiddle;
             }
         }
         return best;
@@ -88,16 +93,16 @@ public final class Nesting {
         return random * 6364136223846793005L + 1442695040888963407L;
     }
 
-    private Nested laid(List<NestShape> order) {
+    private Nested laid(List<NestShape> order, boolean byMiddle) {
         List<SheetGrid> grids = new ArrayList<>();
         for (NestShape shape : order) {
             boolean done = false;
             for (int i = 0; !done && i < grids.size(); i++) {
-                done = grids.get(i).lay(shape);
+                done = grids.get(i).lay(shape, byMiddle);
             }
             if (!done) {
                 SheetGrid fresh = new SheetGrid(roomWidth, roomHeight, size.margin(), cell);
-                if (!fresh.lay(shape)) {
+                if (!fresh.lay(shape, byMiddle)) {
                     throw new IllegalArgumentException(shape.piece.name() + " does not fit the sheet");
                 }
                 grids.add(fresh);

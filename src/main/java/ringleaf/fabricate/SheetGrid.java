@@ -1,8 +1,8 @@
 package ringleaf.fabricate;
 
 import java.util.ArrayList;
-import java.util.List;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -42,18 +42,23 @@ final class SheetGrid {
         return top;
     }
 
-    /** Lays the shape at the angle and place where its top is lowest; false when there is no room. */
-    boolean lay(NestShape shape) {
+    /**
+     * Lays the shape at the angle and place where it is lowest; false when there is no room.
+     *
+     * @param byMiddle whether the centre of its area counts, or else its top
+     */
+    boolean lay(NestShape shape, boolean byMiddle) {
         TurnedShape best = null;
         long bestPlace = 0;
         double lowest = Double.POSITIVE_INFINITY;
         double leftmost = Double.POSITIVE_INFINITY;
         for (TurnedShape turned : shape.turned) {
-            long place = first(turned, lowest);
+            double reach = byMiddle ? turned.middle : turned.height;
+            long place = first(turned, lowest - reach);
             if (place < 0) {
                 continue;
             }
-            double high = (place / stride) * cell + turned.height;
+            double high = (place / stride) * cell + reach;
             double right = (place % stride) * cell + turned.width;
             if (high < lowest - 1e-9 || high < lowest + 1e-9 && right < leftmost) {
                 best = turned;
@@ -69,14 +74,14 @@ final class SheetGrid {
         return true;
     }
 
-    /** The first free place in rows from below, as row times row length plus column; -1 for none not above a top. */
+    /** The first free place in rows from below, as row times row length plus column; -1 for none up to a height. */
     private long first(TurnedShape turned, double highest) {
         int columns = (int) Math.floor((roomWidth - turned.width) / cell + 1e-9) + 1;
         int rows = (int) Math.floor((roomHeight - turned.height) / cell + 1e-9) + 1;
         int[] steps = turned.steps(stride);
         long from = tried.getOrDefault(turned, 0L);
         for (int y = (int) (from / stride); y < rows; y++) {
-            if (y * cell + turned.height > highest + 1e-9) {
+            if (y * cell > highest + 1e-9) {
                 tried.put(turned, (long) y * stride);
                 return -1;
             }

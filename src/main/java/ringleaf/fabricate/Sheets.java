@@ -33,25 +33,25 @@ public final class Sheets {
     }
 
     /**
-     * The sheets of all designs, for parts that are cut from sheet and whose family asks for it.
+     * Collects the parts of all designs that are cut from sheet and whose family asks for sheets.
      *
      * @param prepared the designs' parts, in the designs' order
      * @param problems where parts larger than their sheet, gaps below the kerf and contradictions go
-     * @return the sets in the order of the parts; of no use when problems were found
      */
-    public static List<SheetSet> of(
-            List<Design> designs, List<Preparation> prepared, Problems problems, Nesting.Watch watch) {
+    public static Sheets of(List<Design> designs, List<Preparation> prepared, Problems problems) {
         Sheets sheets = new Sheets(designs.size() > 1, problems);
         for (int i = 0; i < prepared.size(); i++) {
             for (Prepared part : prepared.get(i).parts().values()) {
                 sheets.add(designs.get(i).name(), part);
             }
         }
-        if (!problems.isEmpty()) {
-            return List.of();
-        }
+        return sheets;
+    }
+
+    /** Lays everything out, in the order of the parts; no problem must have been found before. */
+    public List<SheetSet> laid(Nesting.Watch watch) {
         List<SheetSet> sets = new ArrayList<>();
-        for (Group group : sheets.groups.values()) {
+        for (Group group : groups.values()) {
             Nested nested = Nesting.of(group.pieces, group.size, watch);
             sets.add(new SheetSet(
                     group.first.process(),

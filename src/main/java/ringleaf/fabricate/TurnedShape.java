@@ -11,6 +11,8 @@ final class TurnedShape {
     final Point corner;
     final double width;
     final double height;
+    /** Height of the centre of its area above the lower edge of its box, mm. */
+    final double middle;
     /** Cells that the piece touches. */
     final Raster own;
     /** Cells that others must keep off: the piece grown by the gap. */
@@ -19,11 +21,12 @@ final class TurnedShape {
     private int[] steps;
     private int stride;
 
-    private TurnedShape(Placement turn, Box box, Raster own, Raster grown) {
+    private TurnedShape(Placement turn, Box box, double middle, Raster own, Raster grown) {
         this.turn = turn;
         this.corner = new Point(box.minX(), box.minY());
         this.width = box.width();
         this.height = box.height();
+        this.middle = middle;
         this.own = own;
         this.grown = grown;
     }
@@ -34,7 +37,11 @@ final class TurnedShape {
         Box box = turned.box();
         Point corner = new Point(box.minX(), box.minY());
         return new TurnedShape(
-                turn, box, Raster.of(turned, corner, cell), Raster.of(wide.placed(turn), corner, cell));
+                turn,
+                box,
+                turned.centroid().y() - corner.y(),
+                Raster.of(turned, corner, cell),
+                Raster.of(wide.placed(turn), corner, cell));
     }
 
     int[] steps(int rowLength) {
