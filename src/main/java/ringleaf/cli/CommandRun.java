@@ -189,6 +189,11 @@ final class CommandRun {
             }
             known.add(kind.name());
         }
+        if (topic.equals(Syntax.FABRICATION)) {
+            out.print(given.hasMatchedOption(Syntax.MARKDOWN) ? FabricationHelp.markdown() : FabricationHelp.text());
+            return Exit.FINE;
+        }
+        known.add(Syntax.FABRICATION);
         throw Stop.wrong("there is no command or kind " + Shown.quoted(topic) + "; " + Nearest.hint(topic, known));
     }
 

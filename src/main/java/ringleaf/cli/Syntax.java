@@ -27,6 +27,9 @@ final class Syntax {
     static final String KERF = "--kerf";
     static final String ANYWAY = "--anyway";
     static final String SHARED = "--shared";
+    /** A topic of help beside commands and kinds. */
+    static final String FABRICATION = "fabrication";
+
     static final String MARKDOWN = "--markdown";
 
     private static final String SPEC = "a file, a preset's name, or - for standard input";
@@ -140,7 +143,7 @@ final class Syntax {
                 HELP,
                 "Shows how a command is used, or every field of a kind of mechanism with its default.",
                 "Examples:%n  ringleaf help make%n  ringleaf help leaf-aperture%n");
-        help.addPositional(positional(0, "TOPIC", false, "a command or a kind"));
+        help.addPositional(positional(0, "TOPIC", false, "a command, a kind, or fabrication"));
         help.addOption(flag("the fields as a table in Markdown", MARKDOWN));
         return help;
     }

@@ -91,5 +91,10 @@ public final class FabricationFields {
     /** What holds for every family that says nothing else. */
     public static final FieldSet GENERAL = FieldSet.of(KERF, TABS, SPARES, SHEET, LINE, SCALE_BAR);
 
+    /** Everything that may stand under the name of a family. */
+    public static FieldSet ofFamily() {
+        return RootFields.MAKING;
+    }
+
     private FabricationFields() {}
 }

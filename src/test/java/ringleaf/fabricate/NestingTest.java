@@ -19,7 +19,7 @@ import ringleaf.spec.Cutting;
 import ringleaf.spec.text.SpecSource;
 
 class NestingTest {
-    private static final Tolerance FINE = new Tolerance(1e-4);
+    private static final Tolerance FINE = new Tolerance(1e-3);
 
     private static Cutting.SheetSize sheet(double width, double height, double gap, String turn, int effort) {
         return new Cutting.SheetSize(
