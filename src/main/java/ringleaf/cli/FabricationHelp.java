@@ -14,7 +14,9 @@ final class FabricationHelp {
     }
 
     static String markdown() {
-        return "For all families:\n\n" + FieldHelp.markdown(FabricationFields.GENERAL) + "\nFor one family, under its name:\n\n"
+        return "For all families:\n\n"
+                + FieldHelp.markdown(FabricationFields.GENERAL)
+                + "\nFor one family, under its name:\n\n"
                 + FieldHelp.markdown(FabricationFields.ofFamily());
     }
 }

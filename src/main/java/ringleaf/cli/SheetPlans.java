@@ -68,7 +68,8 @@ final class SheetPlans {
                 + " mm, true scale");
         notes.add(
                 set.kerf() > 0
-                        ? "kerf of " + Words.number(set.kerf(), 4) + " mm is in: switch off any correction in the machine"
+                        ? "kerf of " + Words.number(set.kerf(), 4)
+                                + " mm is in: switch off any correction in the machine"
                         : "nominal outlines, no kerf in them");
         if (set.tabWidth() > 0) {
             notes.add("tabs of " + Words.number(set.tabWidth(), 3) + " mm hold the parts: snip and file them flush");

@@ -88,8 +88,8 @@ public final class Preparation {
             Kerf.Result result = Kerf.of(part, kerf);
             made = result.part();
             findings.addAll(result.findings());
-            notes.add("kerf of " + Words.number(kerf, 4) + " mm is in: outer contours grown, holes shrunk by half of it;"
-                    + " switch off any correction in the machine");
+            notes.add("kerf of " + Words.number(kerf, 4) + " mm is in: outer contours grown,"
+                    + " holes shrunk by half of it; switch off any correction in the machine");
         }
         TabPlan tabs = tabs(made, process.get(), stock.get(), cutting);
         parts.put(part.name(), new Prepared(made, part, process.get(), stock.get(), cutting, kerf, tabs, notes));

@@ -48,7 +48,13 @@ public record Part(
 
     /** A part without working edges. */
     public Part(
-            String name, String family, int quantity, Source source, List<Layer> layers, List<Path> marks, String note) {
+            String name,
+            String family,
+            int quantity,
+            Source source,
+            List<Layer> layers,
+            List<Path> marks,
+            String note) {
         this(name, family, quantity, source, layers, marks, note, List.of());
     }
 

@@ -46,7 +46,8 @@ public final class SheetFiles {
             int number = 1;
             for (Sheet sheet : stack.sheets()) {
                 Drawing drawing = SheetDrawing.of(sheet.drawing(), sheet.items());
-                String stem = FOLDER + FileNames.of(stack.process()) + "-" + FileNames.of(stack.stock()) + "-" + number++;
+                String name = FileNames.of(stack.process()) + "-" + FileNames.of(stack.stock());
+                String stem = FOLDER + name + "-" + number++;
                 if (wanted.svg()) {
                     files.add(stem + ".svg", SvgWriter.write(drawing));
                 }

@@ -67,7 +67,8 @@ class SheetsRunTest {
         String sheet = Files.readString(folder.resolve("one/sheets/photo-etch-brass-0-15-1.svg"));
         assertThat(sheet).contains("kerf of 0.04 mm is in").contains("inside before outside");
         // ten blades and a spare with two holes each, and three tooling holes
-        assertThat(sheet.substring(0, sheet.indexOf("id=\"mark\"")).split("<circle", -1)).hasSizeGreaterThanOrEqualTo(26);
+        String cut = sheet.substring(0, sheet.indexOf("id=\"mark\""));
+        assertThat(cut.split("<circle", -1)).hasSizeGreaterThanOrEqualTo(26);
 
         JsonNode root = new ObjectMapper().readTree(folder.resolve("one/design.json").toFile());
         JsonNode stop = root.get("mechanisms").get("stop");
@@ -112,5 +113,32 @@ class SheetsRunTest {
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.err()).contains("kerf-slits");
         assertThat(Ran.listing(folder.resolve("slit"))).doesNotContainKeys("parts/", "sheets/");
+    }
+
+    @Test
+    void linesFollowTheProcessOrAreHairs() throws IOException {
+        make("usual", "--set", "fabrication.sheet.effort=1");
+        make("process", "--set", "fabrication.line=by-process");
+        make("hair", "--set", "fabrication.line=hairline");
+        String part = "parts/stop-base-plate-kerf.svg";
+        String usual = Files.readString(folder.resolve("usual/" + part));
+        String process = Files.readString(folder.resolve("process/" + part));
+        String hair = Files.readString(folder.resolve("hair/" + part));
+        assertThat(usual).contains("stroke-width=\"0.1\"").contains("#101010");
+        assertThat(process).contains("stroke-width=\"0.1\"").contains("#d06000").doesNotContain("#101010");
+        assertThat(hair).contains("stroke-width=\"0.01\"").doesNotContain("stroke-width=\"0.1\"");
+    }
+
+    @Test
+    void nothingChangesUnlessItIsAskedFor() throws IOException {
+        String plain = SPEC.replaceAll("(?m)^  (kerf|spares|tabs|sheet|scale-bar):.*\n", "")
+                .replace(", kerf-width: 0.04", "");
+        Files.writeString(folder.resolve("plain.yaml"), plain);
+        assertThat(Ran.in(folder, "make", "plain.yaml", "-o", "plain").exit()).isZero();
+        assertThat(Ran.listing(folder.resolve("plain")))
+                .containsKey("parts/stop-blade.svg")
+                .doesNotContainKeys("sheets/", "sheets.csv", "parts/stop-blade-kerf.svg");
+        assertThat(Files.readString(folder.resolve("plain/design.json"))).doesNotContain("\"fits\"");
+        assertThat(Ran.in(folder, "help", "fabrication").out()).contains("sheet.gap").contains("kerf-width");
     }
 }

@@ -83,8 +83,9 @@ class NestingTest {
 
     @Test
     void smallPiecesLieInTheHolesOfLargeOnesAndAreCutFirst() {
-        List<NestPiece> pieces =
-                List.of(piece("plate", Region.ring(Point.ORIGIN, 40, 48), 1), piece("disc", Region.disc(Point.ORIGIN, 30), 1));
+        List<NestPiece> pieces = List.of(
+                piece("plate", Region.ring(Point.ORIGIN, 40, 48), 1),
+                piece("disc", Region.disc(Point.ORIGIN, 30), 1));
         Cutting.SheetSize size = sheet(104, 104, 2, "free", 2);
         Nested nested = Nesting.of(pieces, size, (done, all) -> {});
         judge(nested, size, 2);

@@ -61,7 +61,8 @@ final class RingPart {
         double from = StopNotch.from(design);
         double to = StopNotch.to(design);
         double sides = 0.3 / rim.floor();
-        Contour around = Shapes.annulusSector(Point.ORIGIN, rim.opening() + 0.1, rim.rim() + 1, to - sides, from + sides);
+        Contour around = Shapes.annulusSector(
+                Point.ORIGIN, rim.opening() + 0.1, rim.rim() + 1, to - sides, from + sides);
         return List.of(Region.of(around));
     }
 
