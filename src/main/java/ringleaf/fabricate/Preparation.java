@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.geom.Segment;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.FitSize;
@@ -23,6 +25,9 @@ import ringleaf.spec.shared.Stock;
 /** A design made ready for its machines, as the spec asks: kerf, tabs, and what sizes are to be expected. */
 public final class Preparation {
     static final String TABS = "tabs";
+
+    /** How far below the tip circle a wheel's outline still counts as a tip's land, mm. */
+    private static final double TIP_LAND = 0.02;
 
     private final Fabrication fabrication;
     private final Catalogues catalogues;
@@ -104,7 +109,7 @@ public final class Preparation {
         Cutting.Tabs asked = cutting.tabs().orElse(new Cutting.Tabs(2, OptionalDouble.empty()));
         double web = process.web(stock.thickness().orElse(part.zTo() - part.zFrom()));
         TabPlan plan = new TabPlan(
-                asked.count(), asked.width().orElse(web), kerf(cutting, process, stock), part.working());
+                asked.count(), asked.width().orElse(web), kerf(cutting, process, stock), working(part));
         int room = asked.count();
         for (Layer layer : part.layers()) {
             for (Region region : layer.regions()) {
@@ -122,6 +127,27 @@ public final class Preparation {
                     "working edges leave no more room for tabs of " + Words.number(plan.width(), 3) + " mm"));
         }
         return plan;
+    }
+
+    /** What the part says; of toothed wheels that say nothing, all but the lands at their tips. */
+    static List<Region> working(Part part) {
+        boolean toothed = part.family().equals("gear") || part.family().equals("pulley");
+        if (!part.working().isEmpty() || !toothed) {
+            return part.working();
+        }
+        List<Region> roots = new ArrayList<>();
+        for (Layer layer : part.layers()) {
+            for (Region region : layer.regions()) {
+                Point centre = region.outer().centroid();
+                double reach = 0;
+                for (Segment segment : region.outer().segments()) {
+                    reach = Math.max(reach, segment.start().distance(centre));
+                    reach = Math.max(reach, segment.pointAt(0.5).distance(centre));
+                }
+                roots.add(Region.disc(centre, reach - TIP_LAND));
+            }
+        }
+        return roots;
     }
 
     /** One line for all parts whose outlines the beam can follow. */

@@ -10,8 +10,14 @@ import ringleaf.curve.Winding;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Path;
+import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.geom.Tolerance;
+import ringleaf.part.Layer;
+import ringleaf.part.Part;
+import ringleaf.tooth.GearOutline;
+import ringleaf.tooth.ToothForm;
 
 class TabsTest {
     private static final Region LEAF = Region.of(Shapes.arcSlot(Point.ORIGIN, 37, 5, 0, 2.4));
@@ -53,5 +59,27 @@ class TabsTest {
         TabPlan plan = new TabPlan(2, 0.5, 0, List.of(Region.disc(new Point(5, 5), 20)));
         assertThat(plan.room(square)).isZero();
         assertThat(plan.cuts(square)).isEmpty();
+    }
+
+    @Test
+    void onWheelsTheyStandOnTipsAndNeverOnFlanks() {
+        ToothForm form = ToothForm.of(2, 24);
+        Region wheel = Region.of(GearOutline.of(form, Tolerance.CURVE).external().placed(Placement.shift(40, 7)));
+        Part gear = new Part(
+                "gear",
+                "gear",
+                1,
+                new Part.Source("co2-laser", "acrylic-3"),
+                List.of(Layer.of(wheel, 0, 3)),
+                List.of(),
+                "");
+        TabPlan plan = new TabPlan(3, 0.5, 0.1, Preparation.working(gear));
+        List<Path> bridges = plan.bridges(wheel);
+        assertThat(bridges).hasSize(3);
+        for (Path bridge : bridges) {
+            for (Point end : List.of(bridge.start(), bridge.end())) {
+                assertThat(end.distance(new Point(40, 7))).isCloseTo(form.tipRadius(), within(0.021));
+            }
+        }
     }
 }
