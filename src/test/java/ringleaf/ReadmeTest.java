@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
+import ringleaf.spec.FabricationFields;
 import ringleaf.spec.field.FieldHelp;
 
 /** The README says what is true now. */
@@ -22,6 +23,8 @@ class ReadmeTest {
         for (Kind kind : Kinds.all()) {
             assertThat(readme()).contains(FieldHelp.markdown(kind.fields()));
         }
+        assertThat(readme()).contains(FieldHelp.markdown(FabricationFields.GENERAL));
+        assertThat(readme()).contains(FieldHelp.markdown(FabricationFields.ofFamily()));
     }
 
     @Test

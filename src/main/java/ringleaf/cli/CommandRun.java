@@ -12,6 +12,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
+import ringleaf.part.Design;
 import ringleaf.spec.SpecSchema;
 import ringleaf.spec.field.FieldHelp;
 import ringleaf.spec.text.Nearest;
@@ -125,7 +126,8 @@ final class CommandRun {
 
     private int check(ParseResult given) {
         Run run = Run.read(asked(given), surroundings, in);
-        List<Judged> all = run.judge(run.design(), surroundings, err);
+        List<Design> designs = run.design();
+        List<Judged> all = run.judge(designs, run.prepare(designs), surroundings, err);
         ResultText text = new ResultText();
         boolean failed = false;
         for (Judged judged : all) {
@@ -140,9 +142,13 @@ final class CommandRun {
 
     private static Asked asked(ParseResult given) {
         String[] sets = given.matchedOptionValue(Syntax.SET, new String[0]);
+        List<String> all = new ArrayList<>(List.of(sets));
+        if (given.hasMatchedOption(Syntax.KERF)) {
+            all.add("fabrication.kerf=true");
+        }
         return new Asked(
                 given.matchedPositionalValue(0, ""),
-                List.of(sets),
+                all,
                 States.of(text(given, Syntax.STATES)),
                 given.hasMatchedOption(Syntax.THOROUGH),
                 Optional.ofNullable(text(given, Syntax.SHARED)));
@@ -183,6 +189,11 @@ final class CommandRun {
             }
             known.add(kind.name());
         }
+        if (topic.equals(Syntax.FABRICATION)) {
+            out.print(given.hasMatchedOption(Syntax.MARKDOWN) ? FabricationHelp.markdown() : FabricationHelp.text());
+            return Exit.FINE;
+        }
+        known.add(Syntax.FABRICATION);
         throw Stop.wrong("there is no command or kind " + Shown.quoted(topic) + "; " + Nearest.hint(topic, known));
     }
 

@@ -23,8 +23,17 @@ final class Counter implements Progress, AutoCloseable {
 
     @Override
     public void judged(int done, int total) {
+        show(done, total, "states judged");
+    }
+
+    /** Tells how many orders of laying were tried. */
+    void tried(int done, int total) {
+        show(done, total, "orders of laying tried");
+    }
+
+    private void show(int done, int total, String what) {
         if (err != null) {
-            String line = "\r" + name + ": " + done + " of " + total + " states judged";
+            String line = "\r" + name + ": " + done + " of " + total + " " + what;
             written = line.length() - 1;
             err.print(line);
             err.flush();

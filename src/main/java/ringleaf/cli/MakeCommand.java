@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ringleaf.fabricate.Preparation;
+import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
 import ringleaf.spec.text.Shown;
 
@@ -34,15 +36,17 @@ final class MakeCommand {
         OutputFolder folder = new OutputFolder(path, shown);
         folder.check();
         List<Design> designs = run.design();
-        RunFiles drawn = RunFiles.start(run.document().title(), designs, wanted);
+        List<Preparation> prepared = run.prepare(designs);
+        RunFiles drawn = RunFiles.start(run.document().title(), designs, prepared, wanted);
         Beside<List<String>> earlier = Beside.start("earlier-run", () -> EarlierRun.files(path));
-        List<Judged> all = run.judge(designs, surroundings, err);
+        List<Judged> all = run.judge(designs, prepared, surroundings, err);
         boolean failed = false;
         for (Judged judged : all) {
             failed |= judged.failed();
         }
         boolean held = failed && !anyway;
-        Map<String, byte[]> files = drawn.all(all, held);
+        List<SheetSet> sheets = held ? List.of() : run.sheets(surroundings, err);
+        Map<String, byte[]> files = drawn.all(all, held, sheets, wanted);
         folder.write(files, earlier.result());
 
         ResultText text = new ResultText();

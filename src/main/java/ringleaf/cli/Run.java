@@ -5,6 +5,9 @@ import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.fabricate.Preparation;
+import ringleaf.fabricate.SheetSet;
+import ringleaf.fabricate.Sheets;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.mechanism.Request;
@@ -26,6 +29,8 @@ final class Run {
     private final Asked asked;
     private final SpecDocument document;
     private final List<Kind.Planned> planned;
+    /** What is to be laid on sheets; null before it was prepared, and where nothing is asked. */
+    private Sheets sheets;
 
     private Run(Asked asked, SpecDocument document, List<Kind.Planned> planned) {
         this.asked = asked;
@@ -83,14 +88,46 @@ final class Run {
         return all;
     }
 
+    /**
+     * Makes every design ready for its machines, in their order; empty when nothing is asked of them.
+     *
+     * @throws SpecRefused when a part is larger than its sheet, or sheets contradict each other
+     */
+    List<Preparation> prepare(List<Design> designs) {
+        List<Preparation> all = new ArrayList<>();
+        if (document.fabrication().isCuttingAsked()) {
+            for (Design design : designs) {
+                all.add(Preparation.of(design, document.fabrication(), document.catalogues()));
+            }
+            Problems problems = new Problems();
+            sheets = Sheets.of(designs, all, problems);
+            problems.throwIfAny();
+        }
+        return all;
+    }
+
+    /** Lays out the sheets that are asked for of what was prepared; a terminal is told how far it has come. */
+    List<SheetSet> sheets(Surroundings surroundings, PrintStream err) {
+        if (sheets == null) {
+            return List.of();
+        }
+        try (Counter counter = Counter.of("sheets", surroundings.errIsTerminal(), err)) {
+            return sheets.laid(counter::tried);
+        }
+    }
+
     /** Judges every design; where it takes long, a terminal is told how far it has come. */
-    List<Judged> judge(List<Design> designs, Surroundings surroundings, PrintStream err) {
+    List<Judged> judge(List<Design> designs, List<Preparation> prepared, Surroundings surroundings, PrintStream err) {
         List<Judged> all = new ArrayList<>();
-        for (Design design : designs) {
+        for (int i = 0; i < designs.size(); i++) {
+            Design design = designs.get(i);
             List<Finding> findings = new ArrayList<>(design.findings());
             try (Counter counter = Counter.of(design.name(), asked.thorough() && surroundings.errIsTerminal(), err)) {
                 Options options = new Options(asked.thorough(), Options.DEFAULT.tolerance(), counter);
                 findings.addAll(Judge.judge(design.assembly(), options).findings());
+            }
+            if (!prepared.isEmpty()) {
+                findings.addAll(prepared.get(i).findings());
             }
             all.add(new Judged(design, findings));
         }

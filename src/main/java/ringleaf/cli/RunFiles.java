@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import ringleaf.draw.PartDrawing;
+import ringleaf.fabricate.Preparation;
+import ringleaf.fabricate.Prepared;
+import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
 import ringleaf.report.DesignJson;
 import ringleaf.report.FileNames;
@@ -13,6 +16,7 @@ import ringleaf.report.MechanismReport;
 import ringleaf.report.MotionCsv;
 import ringleaf.report.PartFiles;
 import ringleaf.report.PartsCsv;
+import ringleaf.report.SheetFiles;
 import ringleaf.report.ViewFiles;
 
 /**
@@ -24,31 +28,38 @@ final class RunFiles {
     static final String DESIGN = "design.json";
 
     private final String title;
+    private final List<Preparation> prepared;
     private final List<Drawn> drawn = new ArrayList<>();
 
     private record Made(FileSet files, Map<String, List<String>> paths) {}
 
     private record Drawn(Beside<Made> parts, Beside<FileSet> views) {}
 
-    private RunFiles(String title) {
+    private RunFiles(String title, List<Preparation> prepared) {
         this.title = title;
+        this.prepared = prepared;
     }
 
     /** Begins to draw what is wanted of every design. */
-    static RunFiles start(String title, List<Design> designs, Wanted wanted) {
-        RunFiles files = new RunFiles(title);
-        for (Design design : designs) {
+    static RunFiles start(String title, List<Design> designs, List<Preparation> prepared, Wanted wanted) {
+        RunFiles files = new RunFiles(title, prepared);
+        for (int i = 0; i < designs.size(); i++) {
+            Design design = designs.get(i);
+            Preparation own = prepared.isEmpty() ? null : prepared.get(i);
             files.drawn.add(new Drawn(
-                    Beside.start("parts", () -> parts(design, wanted)),
+                    Beside.start("parts", () -> parts(design, own, wanted)),
                     Beside.start("views", () -> views(design, title))));
         }
         return files;
     }
 
-    private static Made parts(Design design, Wanted wanted) {
+    private static Made parts(Design design, Preparation prepared, Wanted wanted) {
         FileSet files = new FileSet();
         PartFiles.Wanted own =
                 new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
+        if (prepared != null) {
+            return new Made(files, PartFiles.add(design.name(), MachineLines.items(design, prepared), own, files));
+        }
         return new Made(files, PartFiles.add(design, own, files));
     }
 
@@ -62,9 +73,10 @@ final class RunFiles {
      * The files by path within the output folder, design.json last.
      *
      * @param all the same designs with their findings
-     * @param held whether part files are held back
+     * @param held whether part and sheet files are held back
+     * @param sheets on which parts are laid out
      */
-    Map<String, byte[]> all(List<Judged> all, boolean held) {
+    Map<String, byte[]> all(List<Judged> all, boolean held, List<SheetSet> sheets, Wanted wanted) {
         FileSet files = new FileSet();
         List<MechanismReport> reports = new ArrayList<>();
         List<Design> designs = new ArrayList<>();
@@ -78,13 +90,32 @@ final class RunFiles {
             for (Map.Entry<String, byte[]> view : drawn.get(i).views.result().files().entrySet()) {
                 files.add(view.getKey(), view.getValue());
             }
-            reports.add(new MechanismReport(design, all.get(i).findings(), paths));
+            reports.add(report(i, all.get(i), paths));
             designs.add(design);
         }
         files.add("parts.csv", PartsCsv.write(designs));
+        if (!held && !sheets.isEmpty()) {
+            PartFiles.Wanted own =
+                    new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
+            SheetFiles.add(SheetPlans.of(title, sheets), own, files);
+        }
         byte[] json = DesignJson.write(Version.text(), title, reports, files.files().keySet());
         files.add(DESIGN, json);
         return files.files();
+    }
+
+    private MechanismReport report(int i, Judged judged, Map<String, List<String>> paths) {
+        if (prepared.isEmpty()) {
+            return new MechanismReport(judged.design(), judged.findings(), paths);
+        }
+        Map<String, Double> kerfs = new LinkedHashMap<>();
+        for (Map.Entry<String, Prepared> part : prepared.get(i).parts().entrySet()) {
+            if (part.getValue().kerf() > 0) {
+                kerfs.put(part.getKey(), part.getValue().kerf());
+            }
+        }
+        return new MechanismReport(
+                judged.design(), judged.findings(), paths, prepared.get(i).fits(), kerfs);
     }
 
     private static void add(Made made, FileSet files, Map<String, List<String>> paths) {

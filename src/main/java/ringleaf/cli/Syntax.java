@@ -24,8 +24,12 @@ final class Syntax {
     static final String DXF = "--dxf";
     static final String STATES = "--states";
     static final String THOROUGH = "--thorough";
+    static final String KERF = "--kerf";
     static final String ANYWAY = "--anyway";
     static final String SHARED = "--shared";
+    /** A topic of help beside commands and kinds. */
+    static final String FABRICATION = "fabrication";
+
     static final String MARKDOWN = "--markdown";
 
     private static final String SPEC = "a file, a preset's name, or - for standard input";
@@ -107,6 +111,7 @@ final class Syntax {
         command.addOption(option(
                 "N", "states of the travel that are swept, " + States.LEAST + " to " + States.MOST + " (default: "
                         + States.USUAL + ")", STATES));
+        command.addOption(flag("outlines carry the kerf, as with fabrication.kerf=true", KERF));
         command.addOption(flag("judges outlines at every state, and not only at ends, extremes and nine between", THOROUGH));
         command.addOption(option(
                 "FOLDER", "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones", SHARED));
@@ -138,7 +143,7 @@ final class Syntax {
                 HELP,
                 "Shows how a command is used, or every field of a kind of mechanism with its default.",
                 "Examples:%n  ringleaf help make%n  ringleaf help leaf-aperture%n");
-        help.addPositional(positional(0, "TOPIC", false, "a command or a kind"));
+        help.addPositional(positional(0, "TOPIC", false, "a command, a kind, or fabrication"));
         help.addOption(flag("the fields as a table in Markdown", MARKDOWN));
         return help;
     }

@@ -22,7 +22,7 @@ public record DrawingLayer(String name, LayerStyle style, String note, List<Draw
         checkName(name);
         if (cutsThrough(name)) {
             for (Drawn thing : things) {
-                if (thing instanceof Drawn.Lettering || thing instanceof Drawn.Open) {
+                if (thing instanceof Drawn.Lettering || thing instanceof Drawn.Open open && !open.endsAtTabs()) {
                     throw new IllegalArgumentException("layer " + name + " takes closed contours only");
                 }
             }

@@ -34,8 +34,16 @@ public sealed interface Drawn {
         }
     }
 
-    /** A chain of pieces with two ends. */
-    record Open(Path path) implements Drawn {
+    /**
+     * A chain of pieces with two ends.
+     *
+     * @param endsAtTabs whether it is cut and ends on purpose, at bridges that hold a piece in its sheet
+     */
+    record Open(Path path, boolean endsAtTabs) implements Drawn {
+        public Open(Path path) {
+            this(path, false);
+        }
+
         @Override
         public Box box() {
             return path.box();

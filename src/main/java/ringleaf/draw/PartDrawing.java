@@ -40,6 +40,28 @@ public final class PartDrawing {
         }
     }
 
+    /**
+     * What was done to an outline beyond its nominal size, and what the file says of it.
+     *
+     * @param notes lines for people, first among the notes; empty for a nominal outline
+     * @param guide short lines to be read on {@code guide}
+     * @param marks lines drawn on {@code guide}
+     * @param scaleBar whether a bar of 50 mm is drawn on {@code guide}
+     */
+    public record Extra(List<String> notes, List<String> guide, List<Path> marks, boolean scaleBar) {
+        public static final Extra NONE = new Extra(List.of(), List.of(), List.of(), false);
+
+        public Extra {
+            notes = List.copyOf(notes);
+            guide = List.copyOf(guide);
+            marks = List.copyOf(marks);
+        }
+
+        boolean isGuiding() {
+            return !guide.isEmpty() || !marks.isEmpty() || scaleBar;
+        }
+    }
+
     private PartDrawing() {}
 
     /** The drawing of a part that has at least one layer. */
@@ -49,6 +71,11 @@ public final class PartDrawing {
 
     /** The drawing of a part that has at least one layer, as chosen. */
     public static Drawing of(Part part, Options options) {
+        return of(part, options, Extra.NONE);
+    }
+
+    /** The drawing of a part that has at least one layer, with what was done to its outline. */
+    public static Drawing of(Part part, Options options, Extra extra) {
         List<DrawingLayer> layers = new ArrayList<>();
         int levels = part.layers().size();
         for (int i = 0; i < levels; i++) {
@@ -64,21 +91,40 @@ public final class PartDrawing {
             LayerStyle style = style(options, DrawingLayer.MARK, MARK_STYLE);
             layers.add(new DrawingLayer(DrawingLayer.MARK, style, "engrave or score, do not cut", marks));
         }
-        if (levels > 1) {
+        if (levels > 1 || extra.isGuiding()) {
             LayerStyle style = style(options, DrawingLayer.GUIDE, GUIDE_STYLE);
-            String note = "for reading only: " + heightLines(part);
-            layers.add(new DrawingLayer(DrawingLayer.GUIDE, style, note, guide(part)));
+            String note = levels > 1 ? "for reading only: " + heightLines(part) : "for reading only";
+            List<Drawn> things = levels > 1 ? guide(part) : new ArrayList<>();
+            addExtra(things, part, extra);
+            layers.add(new DrawingLayer(DrawingLayer.GUIDE, style, note, things));
         }
-        return new Drawing(part.name(), notes(part), layers);
+        return new Drawing(part.name(), notes(part, extra), layers);
+    }
+
+    /** Below the part, so that nothing of it hides what is to be read. */
+    private static void addExtra(List<Drawn> things, Part part, Extra extra) {
+        for (Path mark : extra.marks()) {
+            things.add(Drawn.of(mark));
+        }
+        Point corner = new Point(part.box().minX(), part.box().minY() - TEXT_HEIGHTS[2] - 1);
+        for (String line : extra.guide()) {
+            things.add(new Drawn.Lettering(line, StrokeFont.strokes(line, corner, TEXT_HEIGHTS[2])));
+            corner = corner.plus(new Point(0, -1.7 * TEXT_HEIGHTS[2]));
+        }
+        if (extra.scaleBar()) {
+            things.addAll(ScaleBar.at(corner));
+        }
     }
 
     private static LayerStyle style(Options options, String name, LayerStyle usual) {
         return options.styles().getOrDefault(name, usual);
     }
 
-    private static List<String> notes(Part part) {
+    private static List<String> notes(Part part, Extra extra) {
         List<String> notes = new ArrayList<>();
-        notes.add("mm, true scale, nominal outline; pieces: " + part.quantity());
+        String outline = extra.notes().isEmpty() ? ", nominal outline" : "";
+        notes.add("mm, true scale" + outline + "; pieces: " + part.quantity());
+        notes.addAll(extra.notes());
         notes.add("process: " + part.source().process() + "; stock: "
                 + part.source().stock());
         if (!part.note().isEmpty()) {

@@ -16,6 +16,7 @@ import java.util.Map;
  * @param findings the kind's own closed-form checks
  * @param travel named figures of the travel, in display units, in a stable order
  * @param remedies when limits are broken: the nearest changes that would fit, the best first; else empty
+ * @param joints pins, bores, slots, seats and screws with their fits
  */
 public record Design(
         String name,
@@ -27,4 +28,21 @@ public record Design(
         MotionTable motion,
         List<Finding> findings,
         Map<String, Double> travel,
-        List<String> remedies) {}
+        List<String> remedies,
+        List<Joint> joints) {
+
+    /** A design without joints. */
+    public Design(
+            String name,
+            String kind,
+            List<Choice> choices,
+            List<Dimension> dimensions,
+            List<Part> parts,
+            Assembly assembly,
+            MotionTable motion,
+            List<Finding> findings,
+            Map<String, Double> travel,
+            List<String> remedies) {
+        this(name, kind, choices, dimensions, parts, assembly, motion, findings, travel, remedies, List.of());
+    }
+}

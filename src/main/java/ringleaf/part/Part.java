@@ -18,9 +18,17 @@ import ringleaf.geom.Region;
  * @param layers from the bed up; several where the part is stepped, none for what is bought by its name alone
  * @param marks lines to engrave or to score, never cut through
  * @param note what the builder should know of it, or empty
+ * @param working places on whose edges nothing may be left standing: pin ends, flanks, edges that slide
  */
 public record Part(
-        String name, String family, int quantity, Source source, List<Layer> layers, List<Path> marks, String note) {
+        String name,
+        String family,
+        int quantity,
+        Source source,
+        List<Layer> layers,
+        List<Path> marks,
+        String note,
+        List<Region> working) {
 
     /**
      * How a part comes about.
@@ -37,6 +45,29 @@ public record Part(
     public Part {
         layers = List.copyOf(layers);
         marks = List.copyOf(marks);
+        working = List.copyOf(working);
+    }
+
+    /** A part without working edges. */
+    public Part(
+            String name,
+            String family,
+            int quantity,
+            Source source,
+            List<Layer> layers,
+            List<Path> marks,
+            String note) {
+        this(name, family, quantity, source, layers, marks, note, List.of());
+    }
+
+    /** The same with working edges wherever its outline runs through one of these regions. */
+    public Part withWorking(List<Region> regions) {
+        return new Part(name, family, quantity, source, layers, marks, note, regions);
+    }
+
+    /** The same with other layers. */
+    public Part withLayers(List<Layer> other) {
+        return new Part(name, family, quantity, source, other, marks, note, working);
     }
 
     /** Whether there is an outline to make it by; what is bought by its name alone has none. */
@@ -90,6 +121,10 @@ public record Part(
         for (Path mark : marks) {
             lines.add(mark.mirrored(mirror));
         }
+        List<Region> areas = new ArrayList<>(working.size());
+        for (Region area : working) {
+            areas.add(area.mirrored(mirror));
+        }
         return new Part(
                 name,
                 family,
@@ -97,6 +132,7 @@ public record Part(
                 source,
                 turned,
                 lines,
-                note);
+                note,
+                areas);
     }
 }

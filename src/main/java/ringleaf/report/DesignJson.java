@@ -18,6 +18,7 @@ import ringleaf.part.Choice;
 import ringleaf.part.Design;
 import ringleaf.part.Dimension;
 import ringleaf.part.Finding;
+import ringleaf.part.FitSize;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -103,9 +104,10 @@ public final class DesignJson {
         json.writeEndObject();
         json.writeArrayFieldStart("parts");
         for (Part part : design.parts()) {
-            part(part, report.files().getOrDefault(part.name(), List.of()));
+            part(part, report.files().getOrDefault(part.name(), List.of()), report.kerfs().get(part.name()));
         }
         json.writeEndArray();
+        fits(report.fits());
         findings(report.findings());
         json.writeObjectFieldStart("travel");
         for (Map.Entry<String, Double> figure : design.travel().entrySet()) {
@@ -116,7 +118,31 @@ public final class DesignJson {
         lines("remedies", design.remedies());
     }
 
-    private void part(Part part, List<String> files) throws IOException {
+    private void fits(List<FitSize> fits) throws IOException {
+        if (fits.isEmpty()) {
+            return;
+        }
+        json.writeArrayFieldStart("fits");
+        for (FitSize size : fits) {
+            json.writeStartObject();
+            text("name", size.joint().name());
+            text("part", size.joint().part());
+            text("shape", size.joint().shape().label());
+            text("fit", size.joint().fit());
+            json.writeNumberField("count", size.joint().count());
+            number("nominal", size.joint().nominal());
+            number("outline", size.joint().size());
+            number("drawn", size.drawn());
+            pair("expected", size.least(), size.most());
+            pair("play", size.leastPlay(), size.mostPlay());
+            text("unit", "mm");
+            text("how", size.how());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void part(Part part, List<String> files, Double kerf) throws IOException {
         json.writeStartObject();
         text("name", part.name());
         text("family", part.family());
@@ -145,6 +171,9 @@ public final class DesignJson {
             number("perimeter", perimeter);
             Box box = part.box();
             pair("box", box.width(), box.height());
+        }
+        if (kerf != null) {
+            number("kerf", kerf);
         }
         if (!part.note().isEmpty()) {
             text("note", part.note());

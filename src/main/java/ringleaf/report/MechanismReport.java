@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
+import ringleaf.part.FitSize;
 
 /**
  * A mechanism as it is reported.
@@ -11,9 +12,22 @@ import ringleaf.part.Finding;
  * @param design what was resolved
  * @param findings of all checks, the kind's own and the judge's, in the order in which they are to be read
  * @param files by name of part: paths relative to the output folder; parts that are missing have none
+ * @param fits the joints' sizes, where they were asked for
+ * @param kerfs by name of part: the kerf that is in its files, mm; parts that are missing have none
  */
-public record MechanismReport(Design design, List<Finding> findings, Map<String, List<String>> files) {
+public record MechanismReport(
+        Design design,
+        List<Finding> findings,
+        Map<String, List<String>> files,
+        List<FitSize> fits,
+        Map<String, Double> kerfs) {
     public MechanismReport {
         findings = List.copyOf(findings);
+        fits = List.copyOf(fits);
+    }
+
+    /** A report of nominal outlines. */
+    public MechanismReport(Design design, List<Finding> findings, Map<String, List<String>> files) {
+        this(design, findings, files, List.of(), Map.of());
     }
 }

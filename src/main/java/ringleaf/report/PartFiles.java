@@ -28,6 +28,16 @@ public final class PartFiles {
         public static final Wanted USUAL = new Wanted(true, true, DxfVersion.AC1015, PartDrawing.Options.USUAL);
     }
 
+    /**
+     * A part as it is to be drawn.
+     *
+     * @param part with the outlines to draw
+     * @param suffix of the file's name, e.g. {@code -kerf}, or empty
+     * @param drawing choices about the drawing
+     * @param extra what was done to the outline
+     */
+    public record Item(Part part, String suffix, PartDrawing.Options drawing, PartDrawing.Extra extra) {}
+
     private PartFiles() {}
 
     /**
@@ -36,31 +46,40 @@ public final class PartFiles {
      * @return by name of part, the paths that were added; what has no outline has none
      */
     public static Map<String, List<String>> add(Design design, Wanted wanted, FileSet files) {
-        Map<String, List<String>> paths = new LinkedHashMap<>();
-        Map<String, Drawing> drawings = new LinkedHashMap<>();
+        List<Item> items = new ArrayList<>();
         for (Part part : design.parts()) {
-            if (!part.isDrawn()) {
-                continue;
-            }
-            drawings.put(part.name(), PartDrawing.of(part, wanted.drawing()));
-            paths.put(part.name(), new ArrayList<>());
+            items.add(new Item(part, "", wanted.drawing(), PartDrawing.Extra.NONE));
         }
-        for (Map.Entry<String, Drawing> each : drawings.entrySet()) {
+        return add(design.name(), items, wanted, files);
+    }
+
+    /** A drawing and where its files go. */
+    private record Stem(Drawing drawing, String path, List<String> own) {}
+
+    /** Adds the files of these parts, whatever was done to their outlines: all of one format, then all of the other. */
+    public static Map<String, List<String>> add(String mechanism, List<Item> items, Wanted wanted, FileSet files) {
+        Map<String, List<String>> paths = new LinkedHashMap<>();
+        List<Stem> stems = new ArrayList<>();
+        for (Item item : items) {
+            Part part = item.part();
+            if (part.isDrawn()) {
+                Drawing drawing = PartDrawing.of(part, item.drawing(), item.extra());
+                String stem = FOLDER + FileNames.of(mechanism) + "-" + FileNames.of(part.name()) + item.suffix();
+                List<String> own = new ArrayList<>();
+                stems.add(new Stem(drawing, stem, own));
+                paths.put(part.name(), own);
+            }
+        }
+        for (Stem stem : stems) {
             if (wanted.svg()) {
-                String path = path(design, each.getKey(), ".svg");
-                paths.get(each.getKey()).add(files.add(path, SvgWriter.write(each.getValue())));
+                stem.own.add(files.add(stem.path + ".svg", SvgWriter.write(stem.drawing)));
             }
         }
-        for (Map.Entry<String, Drawing> each : drawings.entrySet()) {
+        for (Stem stem : stems) {
             if (wanted.dxf()) {
-                String path = path(design, each.getKey(), ".dxf");
-                paths.get(each.getKey()).add(files.add(path, DxfWriter.write(each.getValue(), wanted.version())));
+                stem.own.add(files.add(stem.path + ".dxf", DxfWriter.write(stem.drawing, wanted.version())));
             }
         }
         return paths;
-    }
-
-    private static String path(Design design, String part, String suffix) {
-        return FOLDER + FileNames.of(design.name()) + "-" + FileNames.of(part) + suffix;
     }
 }

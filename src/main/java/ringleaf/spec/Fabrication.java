@@ -3,6 +3,8 @@ package ringleaf.spec;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ringleaf.spec.field.Field;
+import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Catalogues;
 import ringleaf.spec.shared.MakingProcess;
 import ringleaf.spec.shared.Stock;
@@ -22,11 +24,20 @@ public final class Fabrication {
     public static final double SHEET_LIMIT = 0.5;
 
     private final Map<String, Making> given;
+    private final Map<String, Values> cutting;
+    private final Values general;
     private final Catalogues catalogues;
     private final Place place;
 
-    Fabrication(Map<String, Making> given, Catalogues catalogues, Place place) {
+    Fabrication(
+            Map<String, Making> given,
+            Map<String, Values> cutting,
+            Values general,
+            Catalogues catalogues,
+            Place place) {
         this.given = given;
+        this.cutting = cutting;
+        this.general = general;
         this.catalogues = catalogues;
         this.place = place;
     }
@@ -52,6 +63,29 @@ public final class Fabrication {
         MakingProcess process = catalogues.processes().require(sheet ? SHEET_PROCESS : PRINT_PROCESS);
         Stock stock = catalogues.stock().require(sheet ? SHEET : PRINT).ofThickness(thickness);
         return new Making(process, stock, false, place);
+    }
+
+    /** How the files of a family are made ready for the machine. */
+    public Cutting cutting(String family) {
+        Values own = cutting.get(family);
+        return Cutting.of(general, own, own == null ? place : own.where());
+    }
+
+    /** Whether anything is asked beyond nominal outlines, a file for each part. */
+    public boolean isCuttingAsked() {
+        for (Field<?> field : FabricationFields.GENERAL.fields()) {
+            if (general.isGiven(field)) {
+                return true;
+            }
+        }
+        for (Values own : cutting.values()) {
+            for (Field<?> field : FabricationFields.FAMILY.fields()) {
+                if (own.isGiven(field)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static void check(String family) {

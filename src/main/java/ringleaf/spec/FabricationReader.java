@@ -1,8 +1,11 @@
 package ringleaf.spec;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ringleaf.spec.field.Field;
 import ringleaf.spec.field.LengthUnit;
 import ringleaf.spec.field.Reading;
 import ringleaf.spec.field.Values;
@@ -20,39 +23,61 @@ import ringleaf.spec.text.Shown;
 final class FabricationReader {
     private final Catalogues catalogues;
     private final Problems problems;
+    private final LengthUnit units;
+    private final Map<String, Values> cutting = new LinkedHashMap<>();
 
-    FabricationReader(Catalogues catalogues, Problems problems) {
+    /**
+     * A reader.
+     *
+     * @param units of bare lengths
+     */
+    FabricationReader(Catalogues catalogues, Problems problems, LengthUnit units) {
         this.catalogues = catalogues;
+        this.units = units;
         this.problems = problems;
     }
 
     /** The fabrication; {@code node} is null when the spec says nothing of it. */
     Fabrication read(Node node, Place document) {
+        Place fabrication = document.named(RootFields.FABRICATION);
         Map<String, Making> makings = new LinkedHashMap<>();
+        Map<String, Node.Entry> general = new LinkedHashMap<>();
         if (node instanceof Node.Mapping families) {
             for (Map.Entry<String, Node.Entry> each : families.entries().entrySet()) {
                 String family = each.getKey();
                 Place place = each.getValue().keyPlace().named(RootFields.FABRICATION + '.' + Shown.quoted(family));
-                if (!Fabrication.FAMILIES.contains(family)) {
-                    String hint = Nearest.hint(family, Fabrication.FAMILIES);
-                    problems.at(place, "there is no such family of parts", hint);
+                if (FabricationFields.GENERAL.find(family) != null) {
+                    general.put(family, each.getValue());
+                } else if (!Fabrication.FAMILIES.contains(family)) {
+                    problems.at(place, "there is no such family of parts", Nearest.hint(family, known()));
                 } else {
-                    making(each.getValue().value(), place).ifPresent(m -> makings.put(family, m));
+                    making(family, each.getValue().value(), place).ifPresent(m -> makings.put(family, m));
                 }
             }
         } else if (node != null) {
             String reason = "a map of families is wanted, and not " + node.shape();
             problems.at(node.place().named(RootFields.FABRICATION), reason, "e.g. blade: {stock: brass-0.15}");
         }
-        return new Fabrication(makings, catalogues, document.named(RootFields.FABRICATION));
+        Values all = FabricationFields.GENERAL.bind(
+                new Node.Mapping(fabrication, general), fabrication, new Reading(units, problems));
+        return new Fabrication(makings, cutting, all, catalogues, fabrication);
     }
 
-    private Optional<Making> making(Node node, Place place) {
+    private static List<String> known() {
+        List<String> known = new ArrayList<>(Fabrication.FAMILIES);
+        for (Field<?> field : FabricationFields.GENERAL.fields()) {
+            known.add(field.name());
+        }
+        return known;
+    }
+
+    private Optional<Making> making(String family, Node node, Place place) {
         if (!(node instanceof Node.Mapping map)) {
             problems.at(place, "a map with process: and stock: is wanted, and not " + node.shape());
             return Optional.empty();
         }
-        Values values = RootFields.MAKING.bind(map, place, new Reading(LengthUnit.MM, problems));
+        Values values = RootFields.MAKING.bind(map, place, new Reading(units, problems));
+        cutting.put(family, values);
         Optional<String> stockName = values.given(RootFields.STOCK);
         Optional<String> processName = values.given(RootFields.PROCESS);
         Optional<Stock> stock = Optional.empty();

@@ -34,7 +34,8 @@ final class RootFields {
             .help("what they are made of")
             .example("brass-0.15")
             .required();
-    static final FieldSet MAKING = FieldSet.of(PROCESS, STOCK);
+    static final FieldSet MAKING = FieldSet.of(PROCESS, STOCK)
+            .and(FabricationFields.FAMILY.fields().toArray(new Field<?>[0]));
 
     private RootFields() {}
 

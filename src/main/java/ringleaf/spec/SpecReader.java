@@ -71,7 +71,7 @@ public final class SpecReader {
                 known(root), place, new Reading(LengthUnit.MM, problems), RootFields.MAPS);
         LengthUnit units = LengthUnit.of(values.require(RootFields.UNITS));
         String title = title(source, values);
-        Fabrication fabrication = new FabricationReader(catalogues, problems)
+        Fabrication fabrication = new FabricationReader(catalogues, problems, units)
                 .read(root.get(RootFields.FABRICATION), place);
         List<MechanismSpec> mechanisms = mechanisms(root, place, new Reading(units, problems));
         if (!problems.isEmpty()) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import ringleaf.spec.field.Field;
 import ringleaf.spec.text.Decimal;
 
 /**
@@ -72,7 +73,10 @@ public final class SpecSchema {
         for (String family : Fabrication.FAMILIES) {
             families.put(family, reference("making"));
         }
-        Map<String, Object> schema = map("description", "process and stock by family of part");
+        for (Field<?> field : FabricationFields.GENERAL.fields()) {
+            families.put(field.name(), field.schema(false));
+        }
+        Map<String, Object> schema = map("description", "process and stock by family of part, and what holds for all of them");
         schema.put("type", "object");
         schema.put("properties", families);
         schema.put("additionalProperties", false);
@@ -80,7 +84,7 @@ public final class SpecSchema {
     }
 
     private static Map<String, Object> definitions(List<KindFields> kinds) {
-        Map<String, Object> definitions = map("making", RootFields.MAKING.schema(true));
+        Map<String, Object> definitions = map("making", RootFields.MAKING.schema(false));
         for (String variant : List.of(STRICT, LOOSE)) {
             Map<String, Object> mechanisms = map("type", "object", "minProperties", 1);
             mechanisms.put("maxProperties", SpecReader.MECHANISM_LIMIT);

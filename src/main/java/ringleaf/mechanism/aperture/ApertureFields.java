@@ -1,5 +1,6 @@
 package ringleaf.mechanism.aperture;
 
+import ringleaf.spec.shared.FitName;
 import ringleaf.spec.shared.Servo;
 import ringleaf.spec.field.Bound;
 import ringleaf.spec.field.Field;
@@ -146,6 +147,19 @@ public final class ApertureFields {
     static final Field<Values> CLEARANCES =
             Field.group("clearances", CLEARANCE_SET).help("room left on purpose, each by name");
 
+    static final Field<String> PIVOT_BORE = FitName.field(
+                    "pivot-bore", "pivot pins in what they turn in", FitName.RUNNING, FitName.SLIDING)
+            .byDefault("running");
+    static final Field<String> SLOT_FIT = FitName.field(
+                    "slot", "drive pins in the ring's slots", FitName.RUNNING, FitName.SLIDING)
+            .byDefault("sliding");
+    static final Field<String> PIN_HOLE = FitName.field(
+                    "pin-hole", "pins in the holes they are set into", FitName.PRESS, FitName.GLUE)
+            .byDefaultWords("holes as wide as the pin, to be opened until it holds");
+    static final FieldSet FIT_SET = FieldSet.of(PIVOT_BORE, SLOT_FIT, PIN_HOLE);
+    static final Field<Values> FITS =
+            Field.group("fits", FIT_SET).help("fits by name; each takes what the process allows for it");
+
     static final Field<String> BY = Field.choice("by")
             .help("what turns the ring")
             .option("pinion", "a pinion on a servo, meshing with teeth in the rim")
@@ -236,6 +250,7 @@ public final class ApertureFields {
             LEDGE,
             SCREW,
             CLEARANCES,
+            FITS,
             DRIVE);
 
     private static Field<Double> clearance(String name, String help, String byDefault) {

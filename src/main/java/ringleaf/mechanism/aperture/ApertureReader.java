@@ -12,6 +12,8 @@ import ringleaf.spec.Making;
 import ringleaf.spec.field.Bound;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.FitName;
+import ringleaf.spec.shared.MakingProcess;
 import ringleaf.spec.shared.Screw;
 import ringleaf.spec.text.Problems;
 
@@ -73,7 +75,8 @@ final class ApertureReader {
                 open(ApertureFields.LEVER_ANGLE),
                 pin,
                 values.require(ApertureFields.LEDGE),
-                clearances(plate, ring),
+                clearances(),
+                fitting(thickness),
                 screw.orElse(null),
                 blade,
                 plate,
@@ -177,7 +180,7 @@ final class ApertureReader {
         throw new IllegalStateException(asked.get());
     }
 
-    private Clearances clearances(Material plate, Material ring) {
+    private Clearances clearances() {
         Values own = values.given(ApertureFields.CLEARANCES).orElse(null);
         return new Clearances(
                 room(own, ApertureFields.OPENING_ROOM),
@@ -188,8 +191,45 @@ final class ApertureReader {
                 room(own, ApertureFields.BLADE_PLAY),
                 room(own, ApertureFields.PINION_ROOM),
                 room(own, ApertureFields.PINION_AXIAL),
-                own == null ? plate.runningClearance() : own.get(ApertureFields.BORE).orElse(plate.runningClearance()),
-                own == null ? ring.slotClearance() : own.get(ApertureFields.SLOT_ROOM).orElse(ring.slotClearance()));
+                allowance(own, ApertureFields.BORE, ApertureFields.PIVOT_BORE, "plate"),
+                allowance(own, ApertureFields.SLOT_ROOM, ApertureFields.SLOT_FIT, "ring"));
+    }
+
+    /** Room given as a length, or what the process allows for the fit; both at once contradict each other. */
+    private double allowance(Values own, Field<Double> length, Field<String> fit, String family) {
+        Optional<Double> given = own == null ? Optional.empty() : own.given(length);
+        Values fits = values.given(ApertureFields.FITS).orElse(null);
+        if (given.isPresent() && fits != null && fits.isGiven(fit)) {
+            problems.at(
+                    fits.where(fit),
+                    "a fit by name contradicts clearances." + length.name() + ", which gives its room already",
+                    "leave one of them out");
+        }
+        return given.isPresent() ? given.get() : process(family).allowance(FitName.of(fitName(fit)));
+    }
+
+    private String fitName(Field<String> fit) {
+        Values fits = values.given(ApertureFields.FITS).orElse(null);
+        return fits == null ? fit.defaultValue() : fits.get(fit).orElse(fit.defaultValue());
+    }
+
+    private MakingProcess process(String family) {
+        return request.fabrication().of(family, PRINTED_PLATE).process();
+    }
+
+    private Fitting fitting(double bladeThickness) {
+        String pinHole = fitName(ApertureFields.PIN_HOLE);
+        double allowance = 0;
+        if (pinHole != null) {
+            MakingProcess blades =
+                    request.fabrication().of("blade", bladeThickness).process();
+            allowance = blades.allowance(FitName.of(pinHole));
+        }
+        return new Fitting(
+                fitName(ApertureFields.PIVOT_BORE),
+                fitName(ApertureFields.SLOT_FIT),
+                pinHole == null ? FitName.PRESS.label() : pinHole,
+                allowance);
     }
 
     private static double room(Values own, Field<Double> field) {

@@ -23,6 +23,7 @@ import ringleaf.spec.shared.Screw;
  * @param pinDiameter mm
  * @param ledge least width of the seat on which the ring rides, mm
  * @param clearances room left on purpose
+ * @param fitting fits by name
  * @param screw that holds the housing together
  * @param blade how blades are made
  * @param plate how base, retainer, cover and servo plate are made
@@ -47,6 +48,7 @@ public record ApertureSpec(
         double pinDiameter,
         double ledge,
         Clearances clearances,
+        Fitting fitting,
         Screw screw,
         Material blade,
         Material plate,
@@ -113,6 +115,7 @@ public record ApertureSpec(
                 pinDiameter,
                 ledge,
                 clearances,
+                fitting,
                 screw,
                 blade.inThickness(newWanted.thickness()),
                 plate,
@@ -158,6 +161,6 @@ public record ApertureSpec(
 
     /** Diameter of the hole in a blade into which a pin is set, mm. */
     public double pinHole() {
-        return pinDiameter;
+        return pinDiameter + fitting.pinAllowance();
     }
 }

@@ -90,7 +90,20 @@ final class BladeParts {
             note = "set both pins flush on the far face, square to the sheet; deburr: shim edges are sharp";
         }
         layers.add(Layer.of(region, floor, floor + spec.thickness()));
-        return new Part("blade", "blade", spec.blades(), spec.blade().source(), layers, List.of(mark()), note);
+        return new Part("blade", "blade", spec.blades(), spec.blade().source(), layers, List.of(mark()), note)
+                .withWorking(working());
+    }
+
+    /** Both pin ends, and the inner edge that bounds the opening and slides along its neighbours. */
+    private List<Region> working() {
+        Band band = design.band();
+        double end = Math.max(band.width() / 2, design.ear()) + 1;
+        double inner = band.innerRadius();
+        return List.of(
+                Region.disc(design.pivot(), end),
+                Region.disc(design.drivePoint(), end),
+                Region.disc(Point.polar(band.pivotRadius(), band.span()), band.width() / 2 + 1),
+                Region.ring(Point.ORIGIN, inner - 0.1, inner + 0.1));
     }
 
     /** A half arrow that points to the far end on the face towards the ring: tells which face is up. */

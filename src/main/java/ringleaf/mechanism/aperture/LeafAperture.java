@@ -60,7 +60,8 @@ public final class LeafAperture implements Kind {
                 ApertureTable.of(design, sweep),
                 findings,
                 travel(design, sweep),
-                new Remedies(spec, design, findings).lines());
+                new Remedies(spec, design, findings).lines(),
+                ApertureJoints.of(design, parts));
     }
 
     static Sweep sweep(ApertureDesign design, int states) {

@@ -110,7 +110,10 @@ final class PinionParts {
         String sheets = mount.pinionSheets() > 1
                 ? ", " + mount.pinionSheets() + " sheets glued with the teeth in line"
                 : "";
-        return new Part(name, "gear", 1, source, List.of(layer), List.of(mark), fixing + sheets);
+        // Roots and flanks; the lands at the tips stay free.
+        Region flanks = Region.disc(centre, outline.form().tipRadius() - 0.02);
+        return new Part(name, "gear", 1, source, List.of(layer), List.of(mark), fixing + sheets)
+                .withWorking(List.of(flanks));
     }
 
     private Contour axleHole(StepUp step) {

@@ -2,6 +2,7 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.curve.Shapes;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
@@ -48,7 +49,21 @@ final class RingPart {
         Region region = new Region(outline(), holes);
         Layer layer = Layer.of(region, design.stack().ringBottom(), design.stack().ringTop());
         String note = "drops onto the pins; scallop in the rim: this face up";
-        return new Part("drive-ring", "ring", 1, spec.ring().source(), List.of(layer), marks, note);
+        return new Part("drive-ring", "ring", 1, spec.ring().source(), List.of(layer), marks, note)
+                .withWorking(working());
+    }
+
+    /** The rim that turns in the wall, teeth and slots; the stop notch's floor and the arm's end stay free. */
+    private List<Region> working() {
+        if (design.drive() instanceof HandPlan) {
+            return List.of(Region.ring(Point.ORIGIN, rim.opening() + 0.1, rim.outer() + 0.5));
+        }
+        double from = StopNotch.from(design);
+        double to = StopNotch.to(design);
+        double sides = 0.3 / rim.floor();
+        Contour around = Shapes.annulusSector(
+                Point.ORIGIN, rim.opening() + 0.1, rim.rim() + 1, to - sides, from + sides);
+        return List.of(Region.of(around));
     }
 
     /** The plain rim is the first piece of either outline. */

@@ -150,6 +150,20 @@ public record MakingProcess(
         return edgeDistance * holeDiameter;
     }
 
+    /**
+     * What a fit adds to the diameter of a hole or the width of a slot, mm; nothing for a thread's clearance, which
+     * comes with the screw. A glued pin gets half of what a turning one gets (common practice, no source).
+     */
+    public double allowance(FitName fit) {
+        return switch (fit) {
+            case RUNNING -> runningClearance;
+            case SLIDING -> slotClearance;
+            case PRESS -> -pressAllowance;
+            case GLUE -> runningClearance / 2;
+            case THREAD_CLEARANCE -> 0;
+        };
+    }
+
     /** Whether it makes this thickness, mm. */
     public boolean makesThickness(double thickness) {
         return thickness >= thicknessFrom - 1e-9 && thickness <= thicknessTo + 1e-9;

@@ -1,0 +1,96 @@
+package ringleaf.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.draw.SheetDrawing;
+import ringleaf.fabricate.NestPiece;
+import ringleaf.fabricate.Nested;
+import ringleaf.fabricate.SheetSet;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Path;
+import ringleaf.geom.Point;
+import ringleaf.part.Words;
+import ringleaf.report.SheetFiles;
+
+/** Nested sheets as they are drawn. */
+final class SheetPlans {
+    private SheetPlans() {}
+
+    static List<SheetFiles.Stack> of(String title, List<SheetSet> sets) {
+        List<SheetFiles.Stack> stacks = new ArrayList<>();
+        for (SheetSet set : sets) {
+            List<SheetFiles.Sheet> sheets = new ArrayList<>();
+            for (int i = 0; i < set.nested().sheets().size(); i++) {
+                List<SheetDrawing.Item> items = new ArrayList<>();
+                for (Nested.Laid laid : set.nested().sheets().get(i)) {
+                    items.add(item(laid));
+                }
+                sheets.add(new SheetFiles.Sheet(sheet(title, set, i), items));
+            }
+            stacks.add(new SheetFiles.Stack(
+                    set.process().name(),
+                    set.stock().name(),
+                    set.size().width(),
+                    set.size().height(),
+                    set.pieces(),
+                    set.nested().area(),
+                    set.utilisation(),
+                    set.boxUtilisation(),
+                    sheets));
+        }
+        return stacks;
+    }
+
+    private static SheetDrawing.Item item(Nested.Laid laid) {
+        NestPiece piece = laid.piece();
+        return new SheetDrawing.Item(
+                piece.name(),
+                piece.outline().placed(laid.placement()),
+                placed(piece.cuts(), laid),
+                placed(piece.marks(), laid),
+                piece.single());
+    }
+
+    private static List<Path> placed(List<Path> paths, Nested.Laid laid) {
+        List<Path> placed = new ArrayList<>();
+        for (Path path : paths) {
+            placed.add(path.placed(laid.placement()));
+        }
+        return placed;
+    }
+
+    private static SheetDrawing.Sheet sheet(String title, SheetSet set, int index) {
+        double width = set.size().width();
+        double height = set.size().height();
+        List<String> notes = new ArrayList<>();
+        notes.add("sheet " + (index + 1) + " of " + set.nested().sheets().size() + ", " + set.process().name() + ", "
+                + set.stock().name() + ", " + Words.number(width, 2) + " x " + Words.number(height, 2)
+                + " mm, true scale");
+        notes.add(
+                set.kerf() > 0
+                        ? "kerf of " + Words.number(set.kerf(), 4)
+                                + " mm is in: switch off any correction in the machine"
+                        : "nominal outlines, no kerf in them");
+        if (set.tabWidth() > 0) {
+            notes.add("tabs of " + Words.number(set.tabWidth(), 3) + " mm hold the parts: snip and file them flush");
+        }
+        return new SheetDrawing.Sheet(
+                title + ", " + set.stock().name(),
+                width,
+                height,
+                set.isFramed() ? toolingHoles(set, width, height) : List.of(),
+                notes,
+                set.isMetal(),
+                MachineLines.styles(set.cutting(), set.process().name()));
+    }
+
+    /** Three holes in the frame, so that a mask cannot be laid on the wrong way round. */
+    private static List<Contour> toolingHoles(SheetSet set, double width, double height) {
+        double in = set.size().margin() / 2;
+        double radius = Math.min(SheetSet.TOOLING_HOLE / 2, in / 2);
+        return List.of(
+                Contour.circle(new Point(in, in), radius),
+                Contour.circle(new Point(width - in, in), radius),
+                Contour.circle(new Point(in, height - in), radius));
+    }
+}

@@ -1,0 +1,98 @@
+package ringleaf.fabricate;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.curve.Offset;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.part.Finding;
+import ringleaf.part.Layer;
+import ringleaf.part.Part;
+import ringleaf.part.Words;
+
+/**
+ * Outlines for a beam that follows the drawn line and burns half of its width away on either side: outer contours
+ * grow and holes shrink by half the kerf. Arcs stay arcs about the same centres, so an involute's arcs become arcs of
+ * the involute shifted square to itself, which is an involute of the same base circle; the error stays that of the
+ * nominal arcs, 0.5 µm (proved: a parallel curve of an arc that is within d of a curve is within d of the curve's).
+ */
+public final class Kerf {
+    static final String SLITS = "kerf-slits";
+    static final String CORNERS = "kerf-corners";
+
+    /**
+     * A part with its kerf.
+     *
+     * @param part with the outlines to follow; where something is too narrow, the rest of it
+     * @param findings what the beam cannot cut, with its place
+     */
+    public record Result(Part part, List<Finding> findings) {
+        public Result {
+            findings = List.copyOf(findings);
+        }
+    }
+
+    private Kerf() {}
+
+    /**
+     * The part to be drawn for a kerf.
+     *
+     * @param kerf mm, 0 or more; 0 changes nothing
+     */
+    public static Result of(Part part, double kerf) {
+        if (!(kerf >= 0) || kerf == Double.POSITIVE_INFINITY) {
+            throw new IllegalArgumentException("no kerf of " + kerf);
+        }
+        if (kerf == 0 || !part.isDrawn()) {
+            return new Result(part, List.of());
+        }
+        List<Layer> layers = new ArrayList<>();
+        BeamReach reach = new BeamReach(kerf);
+        for (Layer layer : part.layers()) {
+            List<Region> grown = new ArrayList<>();
+            for (Region region : layer.regions()) {
+                grown.addAll(Offset.of(region, kerf / 2));
+                reach.look(region);
+            }
+            layers.add(new Layer(grown, layer.zFrom(), layer.zTo()));
+        }
+        return new Result(part.withLayers(layers), findings(part, kerf, reach));
+    }
+
+    /** What a beam of this kerf leaves of a region whose lines it follows. */
+    public static List<Region> left(Region drawn, double kerf) {
+        return Offset.of(drawn, -kerf / 2);
+    }
+
+    private static List<Finding> findings(Part part, double kerf, BeamReach reach) {
+        List<Finding> findings = new ArrayList<>();
+        if (!reach.slits().isEmpty()) {
+            BeamReach.Slit narrowest = reach.slits().get(0);
+            for (BeamReach.Slit slit : reach.slits()) {
+                narrowest = slit.width() < narrowest.width() ? slit : narrowest;
+            }
+            int more = reach.slits().size() - 1;
+            String message = "narrower than the kerf" + (more > 0 ? ", and " + more + " more like it" : "")
+                    + ": the beam would burn it wider; widen it or choose a finer process";
+            findings.add(new Finding(
+                    SLITS, Finding.Status.FAIL, narrowest.width(), kerf, "mm", at(part, narrowest.place()), message));
+        }
+        if (reach.corners() > 0) {
+            String message = reach.corners() + (reach.corners() == 1 ? " inner corner comes" : " inner corners come")
+                    + " out rounded to half the kerf";
+            findings.add(new Finding(
+                    CORNERS,
+                    Finding.Status.WARN,
+                    reach.sharpest(),
+                    kerf / 2,
+                    "mm",
+                    at(part, reach.firstCorner()),
+                    message));
+        }
+        return findings;
+    }
+
+    private static String at(Part part, Point place) {
+        return part.name() + " at " + Words.number(place.x(), 2) + ", " + Words.number(place.y(), 2);
+    }
+}

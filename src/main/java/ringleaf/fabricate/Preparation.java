@@ -1,0 +1,187 @@
+package ringleaf.fabricate;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.geom.Segment;
+import ringleaf.part.Design;
+import ringleaf.part.Finding;
+import ringleaf.part.FitSize;
+import ringleaf.part.Joint;
+import ringleaf.part.Layer;
+import ringleaf.part.Part;
+import ringleaf.part.Words;
+import ringleaf.spec.Cutting;
+import ringleaf.spec.Fabrication;
+import ringleaf.spec.shared.Catalogues;
+import ringleaf.spec.shared.MakingProcess;
+import ringleaf.spec.shared.Stock;
+
+/** A design made ready for its machines, as the spec asks: kerf, tabs, and what sizes are to be expected. */
+public final class Preparation {
+    static final String TABS = "tabs";
+
+    /** How far below the tip circle a wheel's outline still counts as a tip's land, mm. */
+    private static final double TIP_LAND = 0.02;
+
+    private final Fabrication fabrication;
+    private final Catalogues catalogues;
+    private final Map<String, Prepared> parts = new LinkedHashMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<FitSize> fits = new ArrayList<>();
+
+    private Preparation(Fabrication fabrication, Catalogues catalogues) {
+        this.fabrication = fabrication;
+        this.catalogues = catalogues;
+    }
+
+    /** Prepares every part that is made; nothing of the design changes. */
+    public static Preparation of(Design design, Fabrication fabrication, Catalogues catalogues) {
+        Preparation preparation = new Preparation(fabrication, catalogues);
+        for (Part part : design.parts()) {
+            if (part.isDrawn() && !part.source().isBought()) {
+                preparation.add(part);
+            }
+        }
+        preparation.sayReached();
+        for (Joint joint : design.joints()) {
+            preparation.add(joint);
+        }
+        return preparation;
+    }
+
+    /** Parts that are made, by name, in the order of the design. */
+    public Map<String, Prepared> parts() {
+        return parts;
+    }
+
+    /** What the machine cannot do with the outlines. */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /** The joints with their sizes. */
+    public List<FitSize> fits() {
+        return fits;
+    }
+
+    /** The width a process takes away in a stock, mm, unless the user has measured another. */
+    static double kerf(Cutting cutting, MakingProcess process, Stock stock) {
+        if (cutting.kerfWidth().isPresent()) {
+            return cutting.kerfWidth().getAsDouble();
+        }
+        boolean usual = stock.processes().get(0).equals(process.name());
+        return usual && stock.kerf().isPresent() ? stock.kerf().getAsDouble() : process.kerf();
+    }
+
+    private void add(Part part) {
+        Optional<MakingProcess> process = catalogues.processes().get(part.source().process());
+        Optional<Stock> stock = catalogues.stock().get(part.source().stock());
+        if (process.isEmpty() || stock.isEmpty()) {
+            return;
+        }
+        Cutting cutting = fabrication.cutting(part.family());
+        List<String> notes = new ArrayList<>();
+        double kerf = cutting.kerf() && !process.get().makesLayers() ? kerf(cutting, process.get(), stock.get()) : 0;
+        Part made = part;
+        if (kerf > 0) {
+            Kerf.Result result = Kerf.of(part, kerf);
+            made = result.part();
+            findings.addAll(result.findings());
+            notes.add("kerf of " + Words.number(kerf, 4) + " mm is in: outer contours grown,"
+                    + " holes shrunk by half of it; switch off any correction in the machine");
+        }
+        TabPlan tabs = tabs(made, process.get(), stock.get(), cutting);
+        parts.put(part.name(), new Prepared(made, part, process.get(), stock.get(), cutting, kerf, tabs, notes));
+    }
+
+    /** Tabs as asked for; etched sheets always have some, as nothing else would hold their parts. */
+    private TabPlan tabs(Part part, MakingProcess process, Stock stock, Cutting cutting) {
+        boolean etched = SheetSet.isEtched(process) && cutting.sheet().isPresent();
+        if (process.makesLayers() || cutting.tabs().isEmpty() && !etched) {
+            return TabPlan.NONE;
+        }
+        Cutting.Tabs asked = cutting.tabs().orElse(new Cutting.Tabs(2, OptionalDouble.empty()));
+        double web = process.web(stock.thickness().orElse(part.zTo() - part.zFrom()));
+        TabPlan plan = new TabPlan(
+                asked.count(), asked.width().orElse(web), kerf(cutting, process, stock), working(part));
+        int room = asked.count();
+        for (Layer layer : part.layers()) {
+            for (Region region : layer.regions()) {
+                room = Math.min(room, plan.room(region));
+            }
+        }
+        if (room < asked.count()) {
+            findings.add(new Finding(
+                    TABS,
+                    etched && room == 0 ? Finding.Status.FAIL : Finding.Status.WARN,
+                    room,
+                    asked.count(),
+                    "1",
+                    part.name(),
+                    "working edges leave no more room for tabs of " + Words.number(plan.width(), 3) + " mm"));
+        }
+        return plan;
+    }
+
+    /** What the part says; of toothed wheels that say nothing, all but the lands at their tips. */
+    static List<Region> working(Part part) {
+        boolean toothed = part.family().equals("gear") || part.family().equals("pulley");
+        if (!part.working().isEmpty() || !toothed) {
+            return part.working();
+        }
+        List<Region> roots = new ArrayList<>();
+        for (Layer layer : part.layers()) {
+            for (Region region : layer.regions()) {
+                Point centre = region.outer().centroid();
+                double reach = 0;
+                for (Segment segment : region.outer().segments()) {
+                    reach = Math.max(reach, segment.start().distance(centre));
+                    reach = Math.max(reach, segment.pointAt(0.5).distance(centre));
+                }
+                roots.add(Region.disc(centre, reach - TIP_LAND));
+            }
+        }
+        return roots;
+    }
+
+    /** One line for all parts whose outlines the beam can follow. */
+    private void sayReached() {
+        double widest = 0;
+        for (Prepared part : parts.values()) {
+            widest = Math.max(widest, part.kerf());
+        }
+        for (Finding finding : findings) {
+            widest = finding.check().equals(Kerf.SLITS) ? 0 : widest;
+        }
+        if (widest > 0) {
+            findings.add(new Finding(
+                    Kerf.SLITS,
+                    Finding.Status.PASS,
+                    widest,
+                    widest,
+                    "mm",
+                    "all parts with kerf",
+                    "no slit is narrower than the kerf"));
+        }
+    }
+
+    private void add(Joint joint) {
+        Prepared prepared = parts.get(joint.part());
+        if (prepared == null) {
+            if (joint.shape() == Joint.Shape.SHAFT) {
+                fits.add(Fits.bought(joint));
+            }
+            return;
+        }
+        double kerf = prepared.process().makesLayers()
+                ? 0
+                : kerf(prepared.cutting(), prepared.process(), prepared.stock());
+        fits.add(Fits.made(joint, prepared.process(), prepared.stock(), kerf, prepared.kerf() > 0));
+    }
+}

@@ -1,0 +1,124 @@
+package ringleaf.fabricate;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+
+/** One sheet while it is filled: cells that are taken, and how far each shape has been tried without success. */
+final class SheetGrid {
+    private static final int PAD = 3;
+
+    private final double cell;
+    private final double margin;
+    private final double roomWidth;
+    private final double roomHeight;
+    private final int stride;
+    private final boolean[] taken;
+    private final List<Nested.Laid> laid = new ArrayList<>();
+    /** Cells, as columns and rows, of which each belongs to one laid piece. */
+    private final List<int[]> markers = new ArrayList<>();
+
+    private final Map<TurnedShape, Long> tried = new HashMap<>();
+    private double top;
+
+    SheetGrid(double roomWidth, double roomHeight, double margin, double cell) {
+        this.roomWidth = roomWidth;
+        this.roomHeight = roomHeight;
+        this.margin = margin;
+        this.cell = cell;
+        stride = (int) Math.ceil(roomWidth / cell) + 2 * PAD;
+        taken = new boolean[stride * ((int) Math.ceil(roomHeight / cell) + 2 * PAD)];
+    }
+
+    List<Nested.Laid> laid() {
+        return laid;
+    }
+
+    /** Top of the highest piece above the lower margin, mm. */
+    double top() {
+        return top;
+    }
+
+    /**
+     * Lays the shape at the angle and place where it is lowest; false when there is no room.
+     *
+     * @param byMiddle whether the centre of its area counts, or else its top
+     */
+    boolean lay(NestShape shape, boolean byMiddle) {
+        TurnedShape best = null;
+        long bestPlace = 0;
+        double lowest = Double.POSITIVE_INFINITY;
+        double leftmost = Double.POSITIVE_INFINITY;
+        for (TurnedShape turned : shape.turned) {
+            double reach = byMiddle ? turned.middle : turned.height;
+            long place = first(turned, lowest - reach);
+            if (place < 0) {
+                continue;
+            }
+            double high = (place / stride) * cell + reach;
+            double right = (place % stride) * cell + turned.width;
+            if (high < lowest - 1e-9 || high < lowest + 1e-9 && right < leftmost) {
+                best = turned;
+                bestPlace = place;
+                lowest = high;
+                leftmost = right;
+            }
+        }
+        if (best == null) {
+            return false;
+        }
+        put(shape, best, (int) (bestPlace % stride), (int) (bestPlace / stride));
+        return true;
+    }
+
+    /** The first free place in rows from below, as row times row length plus column; -1 for none up to a height. */
+    private long first(TurnedShape turned, double highest) {
+        int columns = (int) Math.floor((roomWidth - turned.width) / cell + 1e-9) + 1;
+        int rows = (int) Math.floor((roomHeight - turned.height) / cell + 1e-9) + 1;
+        int[] steps = turned.steps(stride);
+        long from = tried.getOrDefault(turned, 0L);
+        for (int y = (int) (from / stride); y < rows; y++) {
+            if (y * cell > highest + 1e-9) {
+                tried.put(turned, (long) y * stride);
+                return -1;
+            }
+            for (int x = y == from / stride ? (int) (from % stride) : 0; x < columns; x++) {
+                if (isFree(turned, steps, x, y)) {
+                    long place = (long) y * stride + x;
+                    tried.put(turned, place);
+                    return place;
+                }
+            }
+        }
+        tried.put(turned, (long) rows * stride);
+        return -1;
+    }
+
+    private boolean isFree(TurnedShape turned, int[] steps, int x, int y) {
+        int base = (y + PAD) * stride + x + PAD;
+        for (int step : steps) {
+            if (taken[base + step]) {
+                return false;
+            }
+        }
+        // no edge meets a taken cell: a laid piece is then wholly outside or wholly covered
+        for (int[] marker : markers) {
+            if (turned.own.has(marker[0] - x, marker[1] - y)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void put(NestShape shape, TurnedShape turned, int x, int y) {
+        turned.grown.take(taken, stride, x + PAD, y + PAD);
+        int[] some = turned.own.someCell();
+        markers.add(new int[] {some[0] + x, some[1] + y});
+        Point shift = new Point(margin + x * cell, margin + y * cell).minus(turned.corner);
+        laid.add(new Nested.Laid(shape.piece, new Placement(turned.turn.angle(), shift)));
+        top = Math.max(top, y * cell + turned.height);
+    }
+}

@@ -1,0 +1,25 @@
+package ringleaf.part;
+
+/**
+ * A feature by which a part is joined to another, with the fit it is meant to have.
+ *
+ * @param name stable, lower case with hyphens, e.g. {@code pivot-bore}
+ * @param part that has it, by name
+ * @param shape what it is
+ * @param fit by name: running, sliding, press, glue or thread-clearance
+ * @param nominal diameter of what goes in, or of the shaft itself, mm
+ * @param size diameter or width of the nominal outline, mm
+ * @param count of such features on one part
+ */
+public record Joint(String name, String part, Shape shape, String fit, double nominal, double size, int count) {
+    /** Kinds of features. */
+    public enum Shape {
+        HOLE,
+        SLOT,
+        SHAFT;
+
+        public String label() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+}

@@ -1,0 +1,144 @@
+package ringleaf.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whole runs with kerf, fits and sheets asked for. */
+class SheetsRunTest {
+    private static final String SPEC =
+            """
+            title: Lamp stop
+            fabrication:
+              kerf: true
+              spares: 10%
+              tabs: {count: 2, width: 0.5}
+              sheet: {width: 210, height: 150, effort: 2}
+              scale-bar: true
+              blade: {process: photo-etch, stock: brass-0.15, kerf-width: 0.04}
+              plate: {process: co2-laser, stock: acrylic-3}
+              ring: {process: co2-laser, stock: acrylic-2}
+            mechanisms:
+              stop:
+                kind: leaf-aperture
+                full-opening: 30
+                least-opening: 8
+                blades: 10
+                blade-thickness: 0.15
+                fits: {pin-hole: press}
+            """;
+
+    @TempDir
+    Path folder;
+
+    private Ran make(String out, String... more) throws IOException {
+        Files.writeString(folder.resolve("lamp.yaml"), SPEC);
+        String[] args = new String[4 + more.length];
+        System.arraycopy(new String[] {"make", "lamp.yaml", "-o", out}, 0, args, 0, 4);
+        System.arraycopy(more, 0, args, 4, more.length);
+        return Ran.in(folder, args);
+    }
+
+    @Test
+    void everythingAskedForIsWrittenAndTwiceTheSame() throws IOException {
+        Ran ran = make("one");
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        assertThat(make("two").exit()).isZero();
+        assertThat(Ran.listing(folder.resolve("one"))).isEqualTo(Ran.listing(folder.resolve("two")));
+        assertThat(Ran.listing(folder.resolve("one")))
+                .containsKeys(
+                        "sheets.csv",
+                        "sheets/photo-etch-brass-0-15-1.svg",
+                        "sheets/photo-etch-brass-0-15-1.dxf",
+                        "sheets/co2-laser-acrylic-3-1.svg",
+                        "parts/stop-blade-kerf.svg",
+                        "parts/stop-spacer-ring.svg")
+                .doesNotContainKey("parts/stop-blade.svg");
+
+        String blade = Files.readString(folder.resolve("one/parts/stop-blade-kerf.svg"));
+        assertThat(blade).contains("kerf of 0.04 mm is in").doesNotContain("nominal").contains("id=\"guide\"");
+        String sheet = Files.readString(folder.resolve("one/sheets/photo-etch-brass-0-15-1.svg"));
+        assertThat(sheet).contains("kerf of 0.04 mm is in").contains("inside before outside");
+        // ten blades and a spare with two holes each, and three tooling holes
+        String cut = sheet.substring(0, sheet.indexOf("id=\"mark\""));
+        assertThat(cut.split("<circle", -1)).hasSizeGreaterThanOrEqualTo(26);
+
+        JsonNode root = new ObjectMapper().readTree(folder.resolve("one/design.json").toFile());
+        JsonNode stop = root.get("mechanisms").get("stop");
+        JsonNode hole = null;
+        for (JsonNode fit : stop.get("fits")) {
+            hole = fit.get("name").asText().equals("drive-pin-hole") ? fit : hole;
+        }
+        assertThat(hole.get("fit").asText()).isEqualTo("press");
+        assertThat(hole.get("nominal").asDouble()).isEqualTo(1);
+        assertThat(hole.get("outline").asDouble()).isCloseTo(0.98, within(1e-9));
+        assertThat(hole.get("drawn").asDouble()).isCloseTo(0.94, within(1e-9));
+        for (JsonNode part : stop.get("parts")) {
+            if (part.get("name").asText().equals("blade")) {
+                assertThat(part.get("kerf").asDouble()).isEqualTo(0.04);
+            }
+        }
+    }
+
+    @Test
+    void whatCannotBeIsRefusedAndNothingIsWritten() throws IOException {
+        String[][] wrong = {
+            {"fabrication.sheet.width=40", "is too small for"},
+            {"fabrication.plate.kerf-width=-0.1", "below the least"},
+            {"stop.fits.pivot-bore=snug", "running | sliding"},
+            {"fabrication.sheet.gap=0.05", "is below the kerf"},
+            {"fabrication.plate.stock=brass-0.15", "does not make parts"},
+            {"fabrication.plate.sheet={width: 300}", "height"},
+            {"fabrication.spares=200%", "second set"},
+        };
+        for (String[] each : wrong) {
+            Ran ran = make("none", "--set", each[0]);
+            assertThat(ran.exit()).as(each[0] + ran.err()).isEqualTo(2);
+            assertThat(ran.err()).contains(each[1]);
+            assertThat(ran.showsATrace()).isFalse();
+            assertThat(Files.exists(folder.resolve("none"))).isFalse();
+        }
+    }
+
+    @Test
+    void slitNarrowerThanTheKerfHoldsFilesBack() throws IOException {
+        Ran ran = make("slit", "--set", "fabrication.plate.kerf-width=1.9", "--set", "fabrication.sheet.gap=3");
+        assertThat(ran.exit()).isEqualTo(1);
+        assertThat(ran.err()).contains("kerf-slits");
+        assertThat(Ran.listing(folder.resolve("slit"))).doesNotContainKeys("parts/", "sheets/");
+    }
+
+    @Test
+    void linesFollowTheProcessOrAreHairs() throws IOException {
+        make("usual", "--set", "fabrication.sheet.effort=1");
+        make("process", "--set", "fabrication.line=by-process");
+        make("hair", "--set", "fabrication.line=hairline");
+        String part = "parts/stop-base-plate-kerf.svg";
+        String usual = Files.readString(folder.resolve("usual/" + part));
+        String process = Files.readString(folder.resolve("process/" + part));
+        String hair = Files.readString(folder.resolve("hair/" + part));
+        assertThat(usual).contains("stroke-width=\"0.1\"").contains("#101010");
+        assertThat(process).contains("stroke-width=\"0.1\"").contains("#d06000").doesNotContain("#101010");
+        assertThat(hair).contains("stroke-width=\"0.01\"").doesNotContain("stroke-width=\"0.1\"");
+    }
+
+    @Test
+    void nothingChangesUnlessItIsAskedFor() throws IOException {
+        String plain = SPEC.replaceAll("(?m)^  (kerf|spares|tabs|sheet|scale-bar):.*\n", "")
+                .replace(", kerf-width: 0.04", "");
+        Files.writeString(folder.resolve("plain.yaml"), plain);
+        assertThat(Ran.in(folder, "make", "plain.yaml", "-o", "plain").exit()).isZero();
+        assertThat(Ran.listing(folder.resolve("plain")))
+                .containsKey("parts/stop-blade.svg")
+                .doesNotContainKeys("sheets/", "sheets.csv", "parts/stop-blade-kerf.svg");
+        assertThat(Files.readString(folder.resolve("plain/design.json"))).doesNotContain("\"fits\"");
+        assertThat(Ran.in(folder, "help", "fabrication").out()).contains("sheet.gap").contains("kerf-width");
+    }
+}

@@ -1,0 +1,90 @@
+package ringleaf.fabricate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import ringleaf.part.FitSize;
+import ringleaf.part.Joint;
+import ringleaf.spec.shared.Catalogues;
+import ringleaf.spec.shared.MakingProcess;
+import ringleaf.spec.shared.SharedFiles;
+import ringleaf.spec.shared.Stock;
+import ringleaf.spec.text.Problems;
+
+class FitsTest {
+    private final Catalogues catalogues = new Catalogues(SharedFiles.NONE, new Problems());
+
+    private MakingProcess process(String name) {
+        return catalogues.processes().require(name);
+    }
+
+    private Stock stock(String name) {
+        return catalogues.stock().require(name);
+    }
+
+    @Test
+    void limitsAreThoseOfTheStandard() throws IOException {
+        int rows = 0;
+        try (BufferedReader in = new BufferedReader(new InputStreamReader(
+                FitsTest.class.getResourceAsStream("/reference/iso-286-limits.csv"), StandardCharsets.UTF_8))) {
+            assertThat(in.readLine()).startsWith("# ");
+            in.readLine();
+            for (String line = in.readLine(); line != null; line = in.readLine()) {
+                String[] cells = line.split(",");
+                for (double d : new double[] {Double.parseDouble(cells[0]) + 1e-6, Double.parseDouble(cells[1])}) {
+                    Iso286.Limits limits = Iso286.of(cells[2], d);
+                    assertThat(limits.lower()).as(line).isCloseTo(Double.parseDouble(cells[3]) / 1000, within(1e-12));
+                    assertThat(limits.upper()).as(line).isCloseTo(Double.parseDouble(cells[4]) / 1000, within(1e-12));
+                }
+                rows++;
+            }
+        }
+        assertThat(rows).isEqualTo(42);
+    }
+
+    @Test
+    void holesMirrorShaftsOfTheSameLetter() {
+        for (double d : new double[] {2, 5, 8, 12, 25, 40}) {
+            assertThat(Iso286.of("F8", d).lower()).isEqualTo(-Iso286.of("f7", d).upper());
+            assertThat(Iso286.of("G7", d).lower()).isEqualTo(-Iso286.of("g6", d).upper());
+            double press = Iso286.of("P7", d).lower() - Iso286.of("h6", d).upper();
+            double basis = Iso286.of("H7", d).lower() - Iso286.of("p6", d).upper();
+            // both systems give the same greatest interference (up to 3 mm the rule leaves the difference out)
+            assertThat(press).isCloseTo(basis, within(d <= 3 ? 0.0041 : 1e-12));
+        }
+        assertThatThrownBy(() -> Iso286.of("H7", 51)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Iso286.of("Q9", 5)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void kerfInTheFileOrNotDecidesWhatIsExpected() {
+        Joint bore = new Joint("pivot-bore", "base-plate", Joint.Shape.HOLE, "running", 1.5, 1.65, 14);
+        MakingProcess laser = process("co2-laser");
+        FitSize in = Fits.made(bore, laser, stock("acrylic-3"), 0.2, true);
+        assertThat(in.drawn()).isCloseTo(1.45, within(1e-12));
+        assertThat((in.least() + in.most()) / 2).isCloseTo(1.65, within(1e-12));
+        assertThat(in.most() - in.least()).isCloseTo(2 * laser.repeatability(), within(1e-12));
+        FitSize out = Fits.made(bore, laser, stock("acrylic-3"), 0.2, false);
+        assertThat(out.drawn()).isEqualTo(1.65);
+        assertThat((out.least() + out.most()) / 2).isCloseTo(1.85, within(1e-12));
+        assertThat(in.leastPlay()).isCloseTo(1.55 - 1.5, within(1e-12));
+        assertThat(in.mostPlay()).isCloseTo(1.75 - (1.5 - 0.006), within(1e-12));
+        assertThat(in.how()).doesNotContain("metal");
+    }
+
+    @Test
+    void metalHolesNameTheirClass() {
+        Joint hole = new Joint("pin-hole", "blade", Joint.Shape.HOLE, "press", 1.5, 1.48, 1);
+        FitSize size = Fits.made(hole, process("fibre-laser"), stock("brass-0.15"), 0.06, true);
+        assertThat(size.how()).contains("P7/h6 is 1.484 to 1.494 mm").contains("ream");
+        FitSize pin = Fits.bought(new Joint("pivot-pin", "pivot-pin", Joint.Shape.SHAFT, "press", 1.5, 1.5, 1));
+        assertThat(pin.least()).isCloseTo(1.494, within(1e-12));
+        assertThat(pin.most()).isEqualTo(1.5);
+    }
+}

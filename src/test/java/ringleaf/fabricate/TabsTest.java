@@ -1,0 +1,85 @@
+package ringleaf.fabricate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import ringleaf.curve.Shapes;
+import ringleaf.curve.Winding;
+import ringleaf.geom.Box;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Path;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.geom.Tolerance;
+import ringleaf.part.Layer;
+import ringleaf.part.Part;
+import ringleaf.tooth.GearOutline;
+import ringleaf.tooth.ToothForm;
+
+class TabsTest {
+    private static final Region LEAF = Region.of(Shapes.arcSlot(Point.ORIGIN, 37, 5, 0, 2.4));
+    private static final List<Region> WORKING = List.of(
+            Region.disc(new Point(37, 0), 6),
+            Region.disc(Point.polar(37, 2.4), 6),
+            Region.ring(Point.ORIGIN, 31.9, 32.1));
+
+    @Test
+    void neverStandOnWorkingEdges() {
+        TabPlan plan = new TabPlan(3, 0.6, 0.1, WORKING);
+        List<Path> bridges = plan.bridges(LEAF);
+        assertThat(bridges).hasSize(3);
+        for (Path bridge : bridges) {
+            assertThat(bridge.length()).isCloseTo(0.7, within(1e-9));
+            for (Region region : WORKING) {
+                assertThat(Winding.of(region, bridge.start())).isZero();
+                assertThat(Winding.of(region, bridge.end())).isZero();
+            }
+        }
+    }
+
+    @Test
+    void cutsAndBridgesMakeUpTheWholeContour() {
+        for (int count = 1; count <= 4; count++) {
+            TabPlan plan = new TabPlan(count, 0.6, 0.1, WORKING);
+            double cut = 0;
+            for (Path path : plan.cuts(LEAF)) {
+                cut += path.length();
+            }
+            assertThat(cut).isCloseTo(LEAF.outer().length() - count * 0.7, within(1e-9));
+            assertThat(plan.cuts(LEAF)).hasSize(count);
+        }
+    }
+
+    @Test
+    void noRoomMeansNoTab() {
+        Region square = Region.of(Contour.rectangle(new Box(0, 0, 10, 10)));
+        TabPlan plan = new TabPlan(2, 0.5, 0, List.of(Region.disc(new Point(5, 5), 20)));
+        assertThat(plan.room(square)).isZero();
+        assertThat(plan.cuts(square)).isEmpty();
+    }
+
+    @Test
+    void onWheelsTheyStandOnTipsAndNeverOnFlanks() {
+        ToothForm form = ToothForm.of(2, 24);
+        Region wheel = Region.of(GearOutline.of(form, Tolerance.CURVE).external().placed(Placement.shift(40, 7)));
+        Part gear = new Part(
+                "gear",
+                "gear",
+                1,
+                new Part.Source("co2-laser", "acrylic-3"),
+                List.of(Layer.of(wheel, 0, 3)),
+                List.of(),
+                "");
+        TabPlan plan = new TabPlan(3, 0.5, 0.1, Preparation.working(gear));
+        List<Path> bridges = plan.bridges(wheel);
+        assertThat(bridges).hasSize(3);
+        for (Path bridge : bridges) {
+            for (Point end : List.of(bridge.start(), bridge.end())) {
+                assertThat(end.distance(new Point(40, 7))).isCloseTo(form.tipRadius(), within(0.021));
+            }
+        }
+    }
+}
