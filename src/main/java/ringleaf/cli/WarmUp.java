@@ -1,31 +1,54 @@
 package ringleaf.cli;
 
 import java.util.List;
-import ringleaf.curve.Overlay;
+import java.util.Map;
+import java.util.Optional;
+import ringleaf.curve.Shapes;
 import ringleaf.draw.svg.SvgWriter;
+import ringleaf.geom.Box;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.part.Assembly;
+import ringleaf.part.Callout;
+import ringleaf.part.Design;
+import ringleaf.part.Layer;
+import ringleaf.part.Member;
+import ringleaf.part.Motion;
+import ringleaf.part.MotionTable;
+import ringleaf.part.Part;
+import ringleaf.part.Requirement;
 import ringleaf.report.DesignJson;
+import ringleaf.report.FileSet;
+import ringleaf.report.MechanismReport;
+import ringleaf.report.PartFiles;
+import ringleaf.report.ViewFiles;
 import ringleaf.spec.shared.Catalogues;
 import ringleaf.spec.shared.SharedFiles;
 import ringleaf.spec.text.Problems;
 import ringleaf.spec.text.SpecSource;
 import ringleaf.spec.text.YamlReader;
+import ringleaf.verify.Judge;
+import ringleaf.verify.Options;
 
 /**
  * Loads what a run will need soon, on a second thread, while the first one is still parsing options or solving. A cold
- * start spends most of its time on loading and linking classes; results do not depend on this.
+ * start spends most of its time on loading and linking classes; results do not depend on this. It does real work on a
+ * plate with a hole that turns by a right angle.
  */
 final class WarmUp {
     private WarmUp() {}
 
     /** Starts loading, when these arguments are likely to end in files. */
-    static void start(String[] args) {
+    static Optional<Thread> start(String[] args) {
         if (args.length > 1 && args[0].equals(Syntax.MAKE)) {
             Thread thread = new Thread(WarmUp::load, "warm-up");
             thread.setDaemon(true);
             thread.start();
+            return Optional.of(thread);
         }
+        return Optional.empty();
     }
 
     private static void load() {
@@ -33,13 +56,56 @@ final class WarmUp {
             // In the order of need: the options' library keeps the first thread busy for as long as this takes.
             YamlReader.read(SpecSource.of("", "title: t\nmechanisms: {a: {is: 1}} # b\n"), new Problems());
             new Catalogues(SharedFiles.NONE, new Problems()).processes().names();
-            Overlay.difference(
-                    List.of(Region.disc(Point.ORIGIN, 2)), List.of(Region.disc(new Point(2, 0), 1)));
             SvgWriter.warmUp();
-            DesignJson.write("", "", List.of());
+            Design plate = plate();
+            FileSet files = new FileSet();
+            Map<String, List<String>> paths = PartFiles.add(plate, PartFiles.Wanted.USUAL, files);
+            ViewFiles.add(plate, "", files);
+            Judge.judge(plate.assembly(), Options.DEFAULT);
+            DesignJson.write("", "", List.of(new MechanismReport(plate, List.of(), paths)));
         } catch (RuntimeException | Error e) {
             // Whatever this is, the run itself will meet it and report it.
             Thread.currentThread().setName("warm-up-failed");
+        }
+    }
+
+    private static Design plate() {
+        Contour hole = Contour.circle(new Point(3, 0), 1);
+        Region region = Region.of(Shapes.roundedRectangle(new Box(-9, -9, 9, 9), 2), hole);
+        Part.Source source = new Part.Source("", "");
+        Part part = new Part("plate", "plate", 1, source, List.of(Layer.of(region, 0, 1)), List.of(), "");
+        Member member = new Member("plate", part, 1, Placement.IDENTITY);
+        List<Requirement> requirements = List.of(
+                new Requirement.StaysInside("", List.of(0), Region.disc(Point.ORIGIN, 20), 1),
+                new Requirement.LeastWeb("", "plate", 1),
+                new Requirement.StaysApart("", 1, List.of()));
+        Callout callout = new Callout(Callout.Form.DIAMETER, "open", Point.ORIGIN, new Point(9, 0), "");
+        Assembly assembly = new Assembly(
+                "plate", List.of(member), new Turn(), Optional.empty(), requirements, List.of(callout), List.of());
+        MotionTable table = new MotionTable(List.of("a"), List.of(new double[1], new double[1]), "", List.of());
+        return new Design(
+                "plate", "", List.of(), List.of(), List.of(part), assembly, table, List.of(), Map.of(), List.of());
+    }
+
+    private static final class Turn implements Motion {
+        @Override
+        public int states() {
+            return 2;
+        }
+
+        @Override
+        public Placement pose(int body, int state) {
+            return Placement.turn(state * Math.PI / 2);
+        }
+
+        @Override
+        public String label(int state) {
+            return "";
+        }
+
+        @Override
+        public List<Integer> notable() {
+            return List.of();
         }
     }
 }
