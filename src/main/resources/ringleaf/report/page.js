@@ -125,7 +125,7 @@ class Mechanism {
       return { d, g, clip };
     });
     for (const wedge of wedges) sheaf.inner.append(wedge.clip, wedge.g);
-    this.leaf = { points, wedges, count: this.data.leaves.length, reach: 4 * (this.home.w + this.home.h) };
+    this.leaf = { sheaf, points, wedges, count: this.data.leaves.length, reach: 4 * (this.home.w + this.home.h) };
     const begin = [0, 1].map(i => this.range(this.data.members[this.data.leaves[i]], 0)[0]);
     this.leaf.onwards = Math.sin(begin[1] - begin[0]) > 0;
   }
@@ -298,7 +298,7 @@ class Mechanism {
     }
     this.labels = this.data.parts.map((part, i) => {
       const x = this.home.x + this.home.w;
-      const text = draw('text', { class: 'label', x: x + 2 * this.unit, y: this.unit, 'font-size': 3.4 * this.unit, 'data-part': i }, part[0]);
+      const text = draw('text', { class: 'label', x: x + 2 * this.unit, y: this.unit, 'data-part': i }, part[0]);
       const line = draw('path', { class: 'leader', 'vector-effect': 'non-scaling-stroke', d: `M${x - 3 * this.unit} 0h${4 * this.unit}` });
       const label = draw('g', { 'data-part': i, 'aria-hidden': 'true' }, line, text);
       label.style.display = this.sheaves.some(s => s.part === i && s.g.classList.contains('off')) ? 'none' : '';
@@ -318,6 +318,7 @@ class Mechanism {
     const w = base.w / this.zoom, h = base.h / this.zoom;
     this.svg.setAttribute('viewBox', `${centre[0] - w / 2} ${centre[1] - h / 2} ${w} ${h}`);
     const pixel = this.pixel();
+    for (const label of this.labels || []) $(label, 'text').setAttribute('font-size', 14 * pixel);
     for (const mark of $$(this.svg, '.marker')) mark.setAttribute('r', 16 * pixel);
     this.scaleBar(pixel);
   }
@@ -417,9 +418,7 @@ class Mechanism {
       const name = $(row, 'th').lastChild.textContent.trim();
       const button = make('button', { type: 'button', class: 'show', 'aria-label': `Show ${name}: ${row.dataset.where}` }, 'Show');
       button.addEventListener('click', () => this.jump(target, row, button));
-      const cell = $(row, '.where');
-      if (cell.textContent) cell.append(make('br'));
-      cell.append(button);
+      $(row, '.see').append(button);
     }
   }
   /* State, place and pieces that a finding's words speak of; null when it names none of them. */
@@ -495,33 +494,47 @@ class Mechanism {
     if (flat.length) plots.after(make('p', { class: 'quiet' }, `The same over the whole travel: ${flat.join(', ')}.`));
   }
 
-  /* Build order: what is placed so far, with what goes on now standing out. */
+  /* Build order: what is there so far, with what comes now standing out, and drops where something is glued. */
   steps() {
-    const placed = new Set();
-    for (const step of $$(this.root, '.steps li')) {
-      const added = new Set(step.dataset.add.split(' ').filter(Boolean).map(Number));
-      if (!added.size && !placed.size) continue;
+    $$(this.root, '.steps li').forEach((step, number) => {
+      const list = name => step.dataset[name].split(' ').filter(Boolean).map(Number);
+      const added = new Set(list('add')), here = new Set(list('here'));
+      if (!here.size) return;
       const scene = draw('g');
-      for (const sheaf of this.sheaves) {
-        const g = draw('g', { class: sheaf.g.getAttribute('class') });
-        let fresh = false;
-        for (const use of $$(sheaf.inner, ':scope > use')) {
-          const member = +use.dataset.m;
-          if (!placed.has(member) && !added.has(member)) continue;
-          fresh = fresh || added.has(member);
-          g.append(draw('use', { href: use.getAttribute('href'), transform: this.transform(this.data.members[member], 0), class: use.getAttribute('class') || '' }));
-        }
-        if (!g.childElementCount) continue;
-        g.classList.add(fresh ? 'new' : 'old');
-        scene.append(g);
-      }
+      for (const sheaf of this.sheaves) this.stepSheaf(scene, sheaf, added, here, `${this.root.id}-s${number}`);
+      for (const member of added) this.stepNumber(scene, member);
+      const drops = list('glue');
+      for (let i = 0; i < drops.length; i += 2) scene.append(draw('circle', { class: 'drop', cx: drops[i], cy: drops[i + 1], r: 1.1 * this.unit }));
       const { x, y, w, h } = this.home;
       const names = [...new Set([...added].map(i => this.data.parts[this.data.members[i][1]][0]))];
-      const title = names.length ? `Goes on now: ${names.join(', ')}` : 'What is placed so far';
+      const title = names.length ? `Coming now, outlined: ${names.join(', ')}` : 'What is there so far';
       step.prepend(draw('svg', { class: 'step', viewBox: `${x} ${y} ${w} ${h}`, role: 'img', 'aria-label': title }, scene));
-      if (names.length) step.append(make('p', { class: 'quiet' }, title));
-      for (const member of added) placed.add(member);
+    });
+  }
+  stepSheaf(scene, sheaf, added, here, id) {
+    const old = draw('g', { class: `${sheaf.g.getAttribute('class')} old` }), fresh = draw('g', { class: `${sheaf.g.getAttribute('class')} new` });
+    const copy = use => {
+      const member = +use.dataset.m;
+      return draw('use', { href: use.getAttribute('href'), transform: this.transform(this.data.members[member], 0), class: use.getAttribute('class') || '' });
+    };
+    const uses = $$(sheaf.inner, ':scope > use').filter(use => here.has(+use.dataset.m));
+    for (const use of uses) (added.has(+use.dataset.m) ? fresh : old).append(copy(use));
+    if (this.leaf && sheaf === this.leaf.sheaf && uses.length === this.leaf.count) {
+      this.wedges(0);
+      this.leaf.wedges.forEach((wedge, i) => {
+        if (wedge.g.style.display) return;
+        const clip = wedge.clip.cloneNode(true), g = draw('g', { 'clip-path': `url(#${id}w${i})` }, copy(uses[i]));
+        clip.id = `${id}w${i}`;
+        (added.has(+uses[i].dataset.m) ? fresh : old).append(clip, g);
+      });
     }
+    for (const g of [old, fresh]) if (g.childElementCount) scene.append(g);
+  }
+  /* The number of a leaf at its pivot, so that one sees which comes when. */
+  stepNumber(scene, member) {
+    const [name, , body] = this.data.members[member], number = /\d+$/.exec(name), own = this.data.bodies[body];
+    if (!this.data.leaves.includes(member) || !number || Array.isArray(own[1])) return;
+    scene.append(draw('text', { class: 'number', x: own[1], y: -own[2], 'font-size': 4 * this.unit, dy: 1.4 * this.unit }, number[0]));
   }
 
   /* What a newer page keeps. */

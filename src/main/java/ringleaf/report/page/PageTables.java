@@ -117,27 +117,13 @@ final class PageTables {
         out.append("</svg>");
     }
 
-    /** The build order; the pictures are put in by the script, from the numbers of the members that go on. */
+    /** The build order, where there is one. */
     void build() {
-        List<BuildStep> steps = NamedSteps.of(design().assembly());
-        if (steps.isEmpty()) {
-            return;
+        if (!design().assembly().steps().isEmpty()) {
+            begin("build", "Build order");
+            new PageSteps(out, design().assembly()).list();
+            end();
         }
-        begin("build", "Build order");
-        out.append("<ol class=\"steps\">\n");
-        for (BuildStep step : steps) {
-            out.append("<li data-add=\"");
-            for (int i = 0; i < step.added().size(); i++) {
-                out.append(i == 0 ? "" : " ").append(step.added().get(i));
-            }
-            PageText.html(out.append("\"><p>"), step.text()).append("</p>");
-            for (String note : step.notes()) {
-                PageText.html(out.append("<p class=\"note\">"), note).append("</p>");
-            }
-            out.append("</li>\n");
-        }
-        out.append("</ol>\n");
-        end();
     }
 
     /** Figures of the whole travel. */
