@@ -246,6 +246,7 @@ class Mechanism {
   hide(part, off) {
     for (const sheaf of this.sheaves) if (sheaf.part === part) sheaf.g.classList.toggle('off', off);
     for (const label of this.labels || []) if (+label.dataset.part === part) label.style.display = off ? 'none' : '';
+    if (this.labels) this.labelRows(this.pixel());
   }
   lifts() {
     const parts = this.data.parts, unit = Math.max(this.home.w, this.home.h) / 108, depth = SQUASH * this.home.h;
@@ -272,11 +273,20 @@ class Mechanism {
       else sheaf.g.removeAttribute('transform');
       (sheaf.walls || []).forEach((wall, i, all) => wall.setAttribute('y', height * (all.length - i) / all.length / squash));
     }
-    for (const label of this.labels || []) {
-      const part = +label.dataset.part, y = -share * this.lift[part];
-      label.setAttribute('transform', `translate(0 ${y})`);
-    }
     this.frameView();
+  }
+  /* Labels beside their parts, from the lowest up, at least a line apart. */
+  labelRows(pixel) {
+    const squash = 1 - (1 - SQUASH) * this.apart;
+    let last = Infinity;
+    for (const label of this.labels || []) {
+      if (label.style.display) continue;
+      const y = squash * +label.dataset.middle - this.apart * this.lift[+label.dataset.part];
+      last = Math.min(y, last - 18 * pixel);
+      label.setAttribute('transform', `translate(0 ${last})`);
+      $(label, 'text').setAttribute('font-size', 14 * pixel);
+      $(label, 'text').setAttribute('y', 5 * pixel);
+    }
   }
   restack(apart) {
     this.svg.classList.toggle('apart-on', apart);
@@ -292,15 +302,16 @@ class Mechanism {
     for (const sheaf of [...this.sheaves].sort((a, b) => rank(a) - rank(b) || a.z[0] - b.z[0])) {
       scene.append(sheaf.g);
       if (sheaf.g.classList.contains('leaves')) continue;
-      const count = clamp(Math.ceil((sheaf.z[1] - sheaf.z[0]) / (0.6 * this.unit)), 1, 8);
+      const count = clamp(Math.ceil((sheaf.z[1] - sheaf.z[0]) / (0.3 * this.unit)), 1, 24);
       sheaf.walls = Array.from({ length: count }, () => draw('use', { href: `#${sheaf.inner.id}`, class: 'wall' }));
       sheaf.g.prepend(...sheaf.walls);
     }
-    this.labels = this.data.parts.map((part, i) => {
-      const x = this.home.x + this.home.w;
-      const text = draw('text', { class: 'label', x: x + 2 * this.unit, y: this.unit, 'data-part': i }, part[0]);
+    this.labels = this.partOrder.map(i => {
+      const part = this.data.parts[i], x = this.home.x + this.home.w;
+      const box = this.sheaves.find(one => one.part === i).inner.getBBox();
+      const text = draw('text', { class: 'label', x: x + 2 * this.unit }, part[0]);
       const line = draw('path', { class: 'leader', 'vector-effect': 'non-scaling-stroke', d: `M${x - 3 * this.unit} 0h${4 * this.unit}` });
-      const label = draw('g', { 'data-part': i, 'aria-hidden': 'true' }, line, text);
+      const label = draw('g', { 'data-part': i, 'data-middle': box.y + box.height / 2, 'aria-hidden': 'true' }, line, text);
       label.style.display = this.sheaves.some(s => s.part === i && s.g.classList.contains('off')) ? 'none' : '';
       scene.append(label);
       return label;
@@ -318,7 +329,7 @@ class Mechanism {
     const w = base.w / this.zoom, h = base.h / this.zoom;
     this.svg.setAttribute('viewBox', `${centre[0] - w / 2} ${centre[1] - h / 2} ${w} ${h}`);
     const pixel = this.pixel();
-    for (const label of this.labels || []) $(label, 'text').setAttribute('font-size', 14 * pixel);
+    this.labelRows(pixel);
     for (const mark of $$(this.svg, '.marker')) mark.setAttribute('r', 16 * pixel);
     this.scaleBar(pixel);
   }
@@ -505,10 +516,12 @@ class Mechanism {
       for (const member of added) this.stepNumber(scene, member);
       const drops = list('glue');
       for (let i = 0; i < drops.length; i += 2) scene.append(draw('circle', { class: 'drop', cx: drops[i], cy: drops[i + 1], r: 1.1 * this.unit }));
-      const { x, y, w, h } = this.home;
       const names = [...new Set([...added].map(i => this.data.parts[this.data.members[i][1]][0]))];
       const title = names.length ? `Coming now, outlined: ${names.join(', ')}` : 'What is there so far';
-      step.prepend(draw('svg', { class: 'step', viewBox: `${x} ${y} ${w} ${h}`, role: 'img', 'aria-label': title }, scene));
+      const svg = draw('svg', { class: 'step', role: 'img', 'aria-label': title }, scene);
+      step.prepend(svg);
+      const { x, y, width, height } = scene.getBBox(), room = 0.04 * Math.max(width, height);
+      svg.setAttribute('viewBox', `${x - room} ${y - room} ${width + 2 * room} ${height + 2 * room}`);
     });
   }
   stepSheaf(scene, sheaf, added, here, id) {
@@ -559,7 +572,7 @@ class Plot {
     const { data, columns, root } = mechanism;
     this.xs = data.table[across]; this.ys = data.table[up];
     const check = $(root, `.findings tr[data-check="${CSS.escape(columns[up].label.replace(/ /g, '-'))}"]`);
-    const limit = check && check.dataset.limit !== 'null' ? +check.dataset.limit : null;
+    const limit = check && +check.dataset.limit ? +check.dataset.limit : null;
     const values = this.ys.filter(v => v !== null);
     const [x0, x1] = [Math.min(...this.xs), Math.max(...this.xs)];
     let [y0, y1] = [Math.min(...values, limit ?? Infinity), Math.max(...values, limit ?? -Infinity)];
@@ -571,12 +584,13 @@ class Plot {
     const svg = draw('svg', { viewBox: `0 0 ${W} ${H}`, role: 'img' });
     for (const y of steps) {
       svg.append(draw('line', { class: 'grid', x1: left, x2: W - right, y1: this.py(y), y2: this.py(y) }));
-      svg.append(draw('text', { x: left - 5, y: this.py(y) + 4, 'text-anchor': 'end' }, tidy(y)));
+      svg.append(draw('text', { x: left - 5, y: this.py(y) + 4, 'text-anchor': 'end' }, tick(y, steps)));
     }
-    for (const x of ticks(x0, x1, 5)) {
+    const marks = ticks(x0, x1, 5);
+    for (const x of marks) {
       if (x < x0 - 1e-9 || x > x1 + 1e-9) continue;
       svg.append(draw('line', { class: 'axis', x1: this.px(x), x2: this.px(x), y1: H - bottom, y2: H - bottom + 4 }));
-      svg.append(draw('text', { x: this.px(x), y: H - bottom + 16, 'text-anchor': 'middle' }, tidy(x)));
+      svg.append(draw('text', { x: this.px(x), y: H - bottom + 16, 'text-anchor': 'middle' }, tick(x, marks)));
     }
     svg.append(draw('line', { class: 'axis', x1: left, x2: W - right, y1: H - bottom, y2: H - bottom }));
     const named = c => `${c.label}${c.unit ? `, ${c.unit.trim()}` : ''}`;
@@ -620,6 +634,8 @@ class Plot {
   }
 }
 const tidy = value => shown(value, '');
+/* As many decimals as tell one step from the next. */
+const tick = (value, steps) => value.toFixed(Math.max(0, -Math.floor(Math.log10(Math.abs(steps[1] - steps[0] || 1)) + 1e-6))).replace(/^-(?=0(\.0*)?$)/, '').replace('-', '\u2212');
 /* Round numbers that span a range in about so many steps. */
 function ticks(least, most, count) {
   const raw = (most - least || Math.abs(most) || 1) / count, power = 10 ** Math.floor(Math.log10(raw));

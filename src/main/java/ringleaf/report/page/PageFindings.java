@@ -86,9 +86,9 @@ final class PageFindings {
         PageText.html(out, finding.check()).append("\" data-limit=\"");
         PageText.number(out, finding.limit(), 6).append("\"><th scope=\"row\"><span class=\"mark\" aria-hidden=\"true\">");
         out.append(mark).append("</span><span class=\"quiet\">").append(status).append("</span> ");
-        PageText.html(out, finding.check()).append("</th><td class=\"see\"></td><td class=\"figure\">");
-        PageText.html(out, Figures.withUnit(finding.measured(), finding.unit())).append("</td><td class=\"figure\">");
-        PageText.html(out, Figures.withUnit(finding.limit(), finding.unit())).append("</td><td class=\"where\">");
+        PageText.html(out, finding.check()).append("</th><td class=\"see\"></td><td class=\"figure\" data-l=\"measured\">");
+        PageText.html(out, Figures.withUnit(finding.measured(), finding.unit())).append("</td><td class=\"figure\" data-l=\"limit\">");
+        PageText.html(out, Figures.withUnit(finding.limit(), finding.unit())).append("</td><td class=\"where\" data-l=\"where\">");
         PageText.html(out, finding.where()).append("</td><td>");
         PageText.html(out, finding.message()).append("</td></tr>\n");
     }

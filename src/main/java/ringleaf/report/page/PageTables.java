@@ -87,10 +87,10 @@ final class PageTables {
             out.append("<button type=\"button\" class=\"name\" aria-pressed=\"false\">");
         }
         PageText.html(out, part.name()).append(index < 0 ? "" : "</button>").append("</th><td class=\"thumb\">");
-        if (index >= 0 && part.isDrawn()) {
+        if (index >= 0) {
             thumb(index);
         }
-        out.append("</td><td class=\"figure\">").append(part.quantity()).append("</td><td>");
+        out.append("</td><td class=\"figure\" data-l=\"pieces\">").append(part.quantity()).append("</td><td>");
         PageText.html(out, part.source().process());
         PageText.html(out.append(part.source().stock().isEmpty() ? "" : ", "), part.source().stock());
         out.append("</td><td>");
@@ -136,7 +136,7 @@ final class PageTables {
         for (Map.Entry<String, Double> figure : design().travel().entrySet()) {
             PageText.html(out.append(begun ? ", " : ""), figure.getKey()).append(' ');
             out.append(Figures.shown(figure.getValue()));
-            out.append(figure.getKey().equals("states") || figure.getKey().equals("belt") ? "" : "\u00b0");
+            out.append(figure.getKey().equals("states") ? "" : figure.getKey().equals("belt") ? " mm" : "\u00b0");
             begun = true;
         }
         out.append("</p>\n");
