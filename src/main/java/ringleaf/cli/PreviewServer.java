@@ -1,5 +1,6 @@
 package ringleaf.cli;
 
+import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
@@ -14,7 +15,7 @@ import java.util.Locale;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
-import ringleaf.draw.PlainText;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Serves a page on the loopback address, and tells those who look at it when it has changed. There is nothing else to
@@ -76,7 +77,7 @@ final class PreviewServer implements AutoCloseable {
         threads.shutdown();
         try {
             // Time for the last word to the pages; who does not listen is cut off.
-            threads.awaitTermination(500, java.util.concurrent.TimeUnit.MILLISECONDS);
+            threads.awaitTermination(500, TimeUnit.MILLISECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
@@ -175,8 +176,9 @@ final class PreviewServer implements AutoCloseable {
         if (moment.ended()) {
             event.append("event: end\ndata: {}\n\n");
         } else {
-            event.append("event: state\ndata: {\"page\":\"").append(moment.digest()).append("\",\"problem\":");
-            PlainText.json(event, moment.problem()).append("}\n\n");
+            event.append("event: state\ndata: {\"page\":\"").append(moment.digest()).append("\",\"problem\":\"");
+            JsonStringEncoder.getInstance().quoteAsString(moment.problem(), event);
+            event.append("\"}\n\n");
         }
         out.write(event.toString().getBytes(StandardCharsets.UTF_8));
         out.flush();

@@ -30,8 +30,12 @@ final class Showing {
         this.problem = problem;
     }
 
+    /** The page, its digest as a comment after its end, by which its script tells whether it is the newest. */
     synchronized byte[] page() {
-        return page;
+        byte[] mark = ("<!--" + digest + "-->").getBytes(StandardCharsets.UTF_8);
+        byte[] marked = Arrays.copyOf(page, page.length + mark.length);
+        System.arraycopy(mark, 0, marked, page.length, mark.length);
+        return marked;
     }
 
     synchronized Moment moment() {

@@ -11,10 +11,12 @@ import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -32,11 +34,16 @@ final class SpecWatch implements AutoCloseable {
     private final List<Path> files = new ArrayList<>();
     private final WatchService service;
     private final Map<Path, WatchKey> keys = new LinkedHashMap<>();
+    private final Set<String> names = new HashSet<>();
     private String seen;
 
     private SpecWatch(List<Path> files, WatchService service) {
         this.files.addAll(files);
         this.service = service;
+        names.add(OwnCatalogues.BESIDE);
+        for (Path file : files) {
+            names.add(file.getFileName().toString());
+        }
         watch();
         seen = looks();
     }
@@ -65,48 +72,44 @@ final class SpecWatch implements AutoCloseable {
      * @throws InterruptedException when it is over
      */
     void await() throws InterruptedException {
-        while (true) {
-            boolean told = told(LOOK_MS);
-            if (told) {
-                settle();
-            }
-            watch();
-            String now = looks();
-            if (!now.equals(seen)) {
-                seen = now;
-                return;
-            }
+        boolean changed = false;
+        while (!changed) {
+            changed = changesWithin(LOOK_MS);
         }
     }
 
-    /** Waits for at most so many ms; whether anything was saved meanwhile. */
-    boolean changedWithin(long millis) throws InterruptedException {
-        told(millis);
-        return !looks().equals(seen);
-    }
-
-    private void settle() throws InterruptedException {
-        long quiet = 0;
-        while (quiet < MOST_QUIET_MS && told(QUIET_MS)) {
-            quiet += QUIET_MS;
+    /** Waits for at most so many ms; whether anything was saved meanwhile, which is then waited out. */
+    boolean changesWithin(long millis) throws InterruptedException {
+        boolean told = told(millis);
+        for (long quiet = 0; told && quiet < MOST_QUIET_MS && told(QUIET_MS); quiet += QUIET_MS) {
+            // One more stroke of the editor.
         }
+        watch();
+        String now = looks();
+        boolean changed = told || !now.equals(seen);
+        seen = now;
+        return changed;
     }
 
-    /** Whether the system tells of anything in the folders within so many ms. */
+    /** Whether the system tells of the files, or of the folders they may come to lie in, within so many ms. */
     private boolean told(long millis) throws InterruptedException {
         try {
-            WatchKey key = service.poll(millis, TimeUnit.MILLISECONDS);
-            boolean told = key != null;
-            while (key != null) {
+            boolean told = false;
+            long end = System.nanoTime() + millis * 1_000_000;
+            while (!told) {
+                long left = end - System.nanoTime();
+                WatchKey key = left <= 0 ? service.poll() : service.poll(left, TimeUnit.NANOSECONDS);
+                if (key == null) {
+                    return false;
+                }
                 for (WatchEvent<?> event : key.pollEvents()) {
-                    told |= event.count() > 0;
+                    told |= event.context() == null || names.contains(event.context().toString());
                 }
                 if (!key.reset()) {
                     keys.values().remove(key);
                 }
-                key = service.poll();
             }
-            return told;
+            return true;
         } catch (ClosedWatchServiceException e) {
             throw new InterruptedException("closed");
         }
@@ -119,7 +122,9 @@ final class SpecWatch implements AutoCloseable {
             add(folders, file.getParent());
             if (Files.isSymbolicLink(file)) {
                 try {
-                    add(folders, file.toRealPath().getParent());
+                    Path real = file.toRealPath();
+                    names.add(real.getFileName().toString());
+                    add(folders, real.getParent());
                 } catch (IOException e) {
                     // It leads nowhere at the moment; looking now and then will show when it does again.
                     continue;
