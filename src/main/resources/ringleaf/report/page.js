@@ -125,7 +125,7 @@ class Mechanism {
       return { d, g, clip };
     });
     for (const wedge of wedges) sheaf.inner.append(wedge.clip, wedge.g);
-    this.leaf = { points, wedges, count: this.data.leaves.length, reach: 4 * (this.home.w + this.home.h) };
+    this.leaf = { sheaf, points, wedges, count: this.data.leaves.length, reach: 4 * (this.home.w + this.home.h) };
     const begin = [0, 1].map(i => this.range(this.data.members[this.data.leaves[i]], 0)[0]);
     this.leaf.onwards = Math.sin(begin[1] - begin[0]) > 0;
   }
@@ -246,6 +246,7 @@ class Mechanism {
   hide(part, off) {
     for (const sheaf of this.sheaves) if (sheaf.part === part) sheaf.g.classList.toggle('off', off);
     for (const label of this.labels || []) if (+label.dataset.part === part) label.style.display = off ? 'none' : '';
+    if (this.labels) this.labelRows(this.pixel());
   }
   lifts() {
     const parts = this.data.parts, unit = Math.max(this.home.w, this.home.h) / 108, depth = SQUASH * this.home.h;
@@ -272,11 +273,20 @@ class Mechanism {
       else sheaf.g.removeAttribute('transform');
       (sheaf.walls || []).forEach((wall, i, all) => wall.setAttribute('y', height * (all.length - i) / all.length / squash));
     }
-    for (const label of this.labels || []) {
-      const part = +label.dataset.part, y = -share * this.lift[part];
-      label.setAttribute('transform', `translate(0 ${y})`);
-    }
     this.frameView();
+  }
+  /* Labels beside their parts, from the lowest up, at least a line apart. */
+  labelRows(pixel) {
+    const squash = 1 - (1 - SQUASH) * this.apart;
+    let last = Infinity;
+    for (const label of this.labels || []) {
+      if (label.style.display) continue;
+      const y = squash * +label.dataset.middle - this.apart * this.lift[+label.dataset.part];
+      last = Math.min(y, last - 18 * pixel);
+      label.setAttribute('transform', `translate(0 ${last})`);
+      $(label, 'text').setAttribute('font-size', 14 * pixel);
+      $(label, 'text').setAttribute('y', 5 * pixel);
+    }
   }
   restack(apart) {
     this.svg.classList.toggle('apart-on', apart);
@@ -292,15 +302,16 @@ class Mechanism {
     for (const sheaf of [...this.sheaves].sort((a, b) => rank(a) - rank(b) || a.z[0] - b.z[0])) {
       scene.append(sheaf.g);
       if (sheaf.g.classList.contains('leaves')) continue;
-      const count = clamp(Math.ceil((sheaf.z[1] - sheaf.z[0]) / (0.6 * this.unit)), 1, 8);
+      const count = clamp(Math.ceil((sheaf.z[1] - sheaf.z[0]) / (0.3 * this.unit)), 1, 24);
       sheaf.walls = Array.from({ length: count }, () => draw('use', { href: `#${sheaf.inner.id}`, class: 'wall' }));
       sheaf.g.prepend(...sheaf.walls);
     }
-    this.labels = this.data.parts.map((part, i) => {
-      const x = this.home.x + this.home.w;
-      const text = draw('text', { class: 'label', x: x + 2 * this.unit, y: this.unit, 'font-size': 3.4 * this.unit, 'data-part': i }, part[0]);
+    this.labels = this.partOrder.map(i => {
+      const part = this.data.parts[i], x = this.home.x + this.home.w;
+      const box = this.sheaves.find(one => one.part === i).inner.getBBox();
+      const text = draw('text', { class: 'label', x: x + 2 * this.unit }, part[0]);
       const line = draw('path', { class: 'leader', 'vector-effect': 'non-scaling-stroke', d: `M${x - 3 * this.unit} 0h${4 * this.unit}` });
-      const label = draw('g', { 'data-part': i, 'aria-hidden': 'true' }, line, text);
+      const label = draw('g', { 'data-part': i, 'data-middle': box.y + box.height / 2, 'aria-hidden': 'true' }, line, text);
       label.style.display = this.sheaves.some(s => s.part === i && s.g.classList.contains('off')) ? 'none' : '';
       scene.append(label);
       return label;
@@ -318,6 +329,7 @@ class Mechanism {
     const w = base.w / this.zoom, h = base.h / this.zoom;
     this.svg.setAttribute('viewBox', `${centre[0] - w / 2} ${centre[1] - h / 2} ${w} ${h}`);
     const pixel = this.pixel();
+    this.labelRows(pixel);
     for (const mark of $$(this.svg, '.marker')) mark.setAttribute('r', 16 * pixel);
     this.scaleBar(pixel);
   }
@@ -417,9 +429,7 @@ class Mechanism {
       const name = $(row, 'th').lastChild.textContent.trim();
       const button = make('button', { type: 'button', class: 'show', 'aria-label': `Show ${name}: ${row.dataset.where}` }, 'Show');
       button.addEventListener('click', () => this.jump(target, row, button));
-      const cell = $(row, '.where');
-      if (cell.textContent) cell.append(make('br'));
-      cell.append(button);
+      $(row, '.see').append(button);
     }
   }
   /* State, place and pieces that a finding's words speak of; null when it names none of them. */
@@ -495,33 +505,49 @@ class Mechanism {
     if (flat.length) plots.after(make('p', { class: 'quiet' }, `The same over the whole travel: ${flat.join(', ')}.`));
   }
 
-  /* Build order: what is placed so far, with what goes on now standing out. */
+  /* Build order: what is there so far, with what comes now standing out, and drops where something is glued. */
   steps() {
-    const placed = new Set();
-    for (const step of $$(this.root, '.steps li')) {
-      const added = new Set(step.dataset.add.split(' ').filter(Boolean).map(Number));
-      if (!added.size && !placed.size) continue;
+    $$(this.root, '.steps li').forEach((step, number) => {
+      const list = name => step.dataset[name].split(' ').filter(Boolean).map(Number);
+      const added = new Set(list('add')), here = new Set(list('here'));
+      if (!here.size) return;
       const scene = draw('g');
-      for (const sheaf of this.sheaves) {
-        const g = draw('g', { class: sheaf.g.getAttribute('class') });
-        let fresh = false;
-        for (const use of $$(sheaf.inner, ':scope > use')) {
-          const member = +use.dataset.m;
-          if (!placed.has(member) && !added.has(member)) continue;
-          fresh = fresh || added.has(member);
-          g.append(draw('use', { href: use.getAttribute('href'), transform: this.transform(this.data.members[member], 0), class: use.getAttribute('class') || '' }));
-        }
-        if (!g.childElementCount) continue;
-        g.classList.add(fresh ? 'new' : 'old');
-        scene.append(g);
-      }
-      const { x, y, w, h } = this.home;
+      for (const sheaf of this.sheaves) this.stepSheaf(scene, sheaf, added, here, `${this.root.id}-s${number}`);
+      for (const member of added) this.stepNumber(scene, member);
+      const drops = list('glue');
+      for (let i = 0; i < drops.length; i += 2) scene.append(draw('circle', { class: 'drop', cx: drops[i], cy: drops[i + 1], r: 1.1 * this.unit }));
       const names = [...new Set([...added].map(i => this.data.parts[this.data.members[i][1]][0]))];
-      const title = names.length ? `Goes on now: ${names.join(', ')}` : 'What is placed so far';
-      step.prepend(draw('svg', { class: 'step', viewBox: `${x} ${y} ${w} ${h}`, role: 'img', 'aria-label': title }, scene));
-      if (names.length) step.append(make('p', { class: 'quiet' }, title));
-      for (const member of added) placed.add(member);
+      const title = names.length ? `Coming now, outlined: ${names.join(', ')}` : 'What is there so far';
+      const svg = draw('svg', { class: 'step', role: 'img', 'aria-label': title }, scene);
+      step.prepend(svg);
+      const { x, y, width, height } = scene.getBBox(), room = 0.04 * Math.max(width, height);
+      svg.setAttribute('viewBox', `${x - room} ${y - room} ${width + 2 * room} ${height + 2 * room}`);
+    });
+  }
+  stepSheaf(scene, sheaf, added, here, id) {
+    const old = draw('g', { class: `${sheaf.g.getAttribute('class')} old` }), fresh = draw('g', { class: `${sheaf.g.getAttribute('class')} new` });
+    const copy = use => {
+      const member = +use.dataset.m;
+      return draw('use', { href: use.getAttribute('href'), transform: this.transform(this.data.members[member], 0), class: use.getAttribute('class') || '' });
+    };
+    const uses = $$(sheaf.inner, ':scope > use').filter(use => here.has(+use.dataset.m));
+    for (const use of uses) (added.has(+use.dataset.m) ? fresh : old).append(copy(use));
+    if (this.leaf && sheaf === this.leaf.sheaf && uses.length === this.leaf.count) {
+      this.wedges(0);
+      this.leaf.wedges.forEach((wedge, i) => {
+        if (wedge.g.style.display) return;
+        const clip = wedge.clip.cloneNode(true), g = draw('g', { 'clip-path': `url(#${id}w${i})` }, copy(uses[i]));
+        clip.id = `${id}w${i}`;
+        (added.has(+uses[i].dataset.m) ? fresh : old).append(clip, g);
+      });
     }
+    for (const g of [old, fresh]) if (g.childElementCount) scene.append(g);
+  }
+  /* The number of a leaf at its pivot, so that one sees which comes when. */
+  stepNumber(scene, member) {
+    const [name, , body] = this.data.members[member], number = /\d+$/.exec(name), own = this.data.bodies[body];
+    if (!this.data.leaves.includes(member) || !number || Array.isArray(own[1])) return;
+    scene.append(draw('text', { class: 'number', x: own[1], y: -own[2], 'font-size': 4 * this.unit, dy: 1.4 * this.unit }, number[0]));
   }
 
   /* What a newer page keeps. */
@@ -546,7 +572,7 @@ class Plot {
     const { data, columns, root } = mechanism;
     this.xs = data.table[across]; this.ys = data.table[up];
     const check = $(root, `.findings tr[data-check="${CSS.escape(columns[up].label.replace(/ /g, '-'))}"]`);
-    const limit = check && check.dataset.limit !== 'null' ? +check.dataset.limit : null;
+    const limit = check && +check.dataset.limit ? +check.dataset.limit : null;
     const values = this.ys.filter(v => v !== null);
     const [x0, x1] = [Math.min(...this.xs), Math.max(...this.xs)];
     let [y0, y1] = [Math.min(...values, limit ?? Infinity), Math.max(...values, limit ?? -Infinity)];
@@ -558,12 +584,13 @@ class Plot {
     const svg = draw('svg', { viewBox: `0 0 ${W} ${H}`, role: 'img' });
     for (const y of steps) {
       svg.append(draw('line', { class: 'grid', x1: left, x2: W - right, y1: this.py(y), y2: this.py(y) }));
-      svg.append(draw('text', { x: left - 5, y: this.py(y) + 4, 'text-anchor': 'end' }, tidy(y)));
+      svg.append(draw('text', { x: left - 5, y: this.py(y) + 4, 'text-anchor': 'end' }, tick(y, steps)));
     }
-    for (const x of ticks(x0, x1, 5)) {
+    const marks = ticks(x0, x1, 5);
+    for (const x of marks) {
       if (x < x0 - 1e-9 || x > x1 + 1e-9) continue;
       svg.append(draw('line', { class: 'axis', x1: this.px(x), x2: this.px(x), y1: H - bottom, y2: H - bottom + 4 }));
-      svg.append(draw('text', { x: this.px(x), y: H - bottom + 16, 'text-anchor': 'middle' }, tidy(x)));
+      svg.append(draw('text', { x: this.px(x), y: H - bottom + 16, 'text-anchor': 'middle' }, tick(x, marks)));
     }
     svg.append(draw('line', { class: 'axis', x1: left, x2: W - right, y1: H - bottom, y2: H - bottom }));
     const named = c => `${c.label}${c.unit ? `, ${c.unit.trim()}` : ''}`;
@@ -607,6 +634,8 @@ class Plot {
   }
 }
 const tidy = value => shown(value, '');
+/* As many decimals as tell one step from the next. */
+const tick = (value, steps) => value.toFixed(Math.max(0, -Math.floor(Math.log10(Math.abs(steps[1] - steps[0] || 1)) + 1e-6))).replace(/^-(?=0(\.0*)?$)/, '').replace('-', '\u2212');
 /* Round numbers that span a range in about so many steps. */
 function ticks(least, most, count) {
   const raw = (most - least || Math.abs(most) || 1) / count, power = 10 ** Math.floor(Math.log10(raw));

@@ -92,6 +92,17 @@ public final class MovingView {
         return scene.parts();
     }
 
+    /** Indices of the parts, the highest first. */
+    public List<Integer> fromTheTop() {
+        List<Integer> order = new ArrayList<>();
+        for (int i = scene.parts().size() - 1; i >= 0; i--) {
+            order.add(i);
+        }
+        order.sort((a, b) -> Double.compare(
+                scene.parts().get(b).zTo(), scene.parts().get(a).zTo()));
+        return order;
+    }
+
     public Tints tints(int part) {
         Palette.Paint paint = scene.palette().of(scene.parts().get(part));
         return new Tints(paint.fill(), paint.second(), paint.third(), paint.line(), paint.side());

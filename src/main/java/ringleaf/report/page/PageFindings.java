@@ -67,7 +67,7 @@ final class PageFindings {
         out.append(folded ? "<details><summary>" : "<h4>").append(caption);
         out.append(folded ? "</summary>\n" : "</h4>\n").append("<div class=\"scroll\" tabindex=\"0\" role=\"region\"");
         out.append(" aria-label=\"").append(caption).append("\"><table>\n<thead><tr>");
-        for (String column : new String[] {"Check", "Measured", "Limit", "Where", "What it says"}) {
+        for (String column : new String[] {"Check", "See", "Measured", "Limit", "Where", "What it says"}) {
             out.append("<th scope=\"col\">").append(column).append("</th>");
         }
         out.append("</tr></thead>\n<tbody>\n");
@@ -86,9 +86,9 @@ final class PageFindings {
         PageText.html(out, finding.check()).append("\" data-limit=\"");
         PageText.number(out, finding.limit(), 6).append("\"><th scope=\"row\"><span class=\"mark\" aria-hidden=\"true\">");
         out.append(mark).append("</span><span class=\"quiet\">").append(status).append("</span> ");
-        PageText.html(out, finding.check()).append("</th><td class=\"figure\">");
-        PageText.html(out, Figures.withUnit(finding.measured(), finding.unit())).append("</td><td class=\"figure\">");
-        PageText.html(out, Figures.withUnit(finding.limit(), finding.unit())).append("</td><td class=\"where\">");
+        PageText.html(out, finding.check()).append("</th><td class=\"see\"></td><td class=\"figure\" data-l=\"measured\">");
+        PageText.html(out, Figures.withUnit(finding.measured(), finding.unit())).append("</td><td class=\"figure\" data-l=\"limit\">");
+        PageText.html(out, Figures.withUnit(finding.limit(), finding.unit())).append("</td><td class=\"where\" data-l=\"where\">");
         PageText.html(out, finding.where()).append("</td><td>");
         PageText.html(out, finding.message()).append("</td></tr>\n");
     }

@@ -87,10 +87,10 @@ final class PageTables {
             out.append("<button type=\"button\" class=\"name\" aria-pressed=\"false\">");
         }
         PageText.html(out, part.name()).append(index < 0 ? "" : "</button>").append("</th><td class=\"thumb\">");
-        if (index >= 0 && part.isDrawn()) {
+        if (index >= 0) {
             thumb(index);
         }
-        out.append("</td><td class=\"figure\">").append(part.quantity()).append("</td><td>");
+        out.append("</td><td class=\"figure\" data-l=\"pieces\">").append(part.quantity()).append("</td><td>");
         PageText.html(out, part.source().process());
         PageText.html(out.append(part.source().stock().isEmpty() ? "" : ", "), part.source().stock());
         out.append("</td><td>");
@@ -117,27 +117,13 @@ final class PageTables {
         out.append("</svg>");
     }
 
-    /** The build order; the pictures are put in by the script, from the numbers of the members that go on. */
+    /** The build order, where there is one. */
     void build() {
-        List<BuildStep> steps = NamedSteps.of(design().assembly());
-        if (steps.isEmpty()) {
-            return;
+        if (!design().assembly().steps().isEmpty()) {
+            begin("build", "Build order");
+            new PageSteps(out, design().assembly()).list();
+            end();
         }
-        begin("build", "Build order");
-        out.append("<ol class=\"steps\">\n");
-        for (BuildStep step : steps) {
-            out.append("<li data-add=\"");
-            for (int i = 0; i < step.added().size(); i++) {
-                out.append(i == 0 ? "" : " ").append(step.added().get(i));
-            }
-            PageText.html(out.append("\"><p>"), step.text()).append("</p>");
-            for (String note : step.notes()) {
-                PageText.html(out.append("<p class=\"note\">"), note).append("</p>");
-            }
-            out.append("</li>\n");
-        }
-        out.append("</ol>\n");
-        end();
     }
 
     /** Figures of the whole travel. */
@@ -150,7 +136,7 @@ final class PageTables {
         for (Map.Entry<String, Double> figure : design().travel().entrySet()) {
             PageText.html(out.append(begun ? ", " : ""), figure.getKey()).append(' ');
             out.append(Figures.shown(figure.getValue()));
-            out.append(figure.getKey().equals("states") || figure.getKey().equals("belt") ? "" : "\u00b0");
+            out.append(figure.getKey().equals("states") ? "" : figure.getKey().equals("belt") ? " mm" : "\u00b0");
             begun = true;
         }
         out.append("</p>\n");

@@ -150,7 +150,7 @@ public final class ReportPage {
     /** The list of layers, which is the picture's legend too. */
     private void layers(MechanismPage page) {
         out.append("<fieldset class=\"layers\"><legend>Layers</legend>\n");
-        for (int i = page.view().parts().size() - 1; i >= 0; i--) {
+        for (int i : page.view().fromTheTop()) {
             Part part = page.view().parts().get(i);
             out.append("<label data-part=\"").append(i).append("\"><input type=\"checkbox\" checked>");
             out.append("<span class=\"swatch p").append(i).append("\" aria-hidden=\"true\"></span> ");
