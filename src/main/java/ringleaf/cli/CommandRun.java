@@ -45,10 +45,15 @@ final class CommandRun {
             err.print("ringleaf: " + e.getMessage() + "\n");
             return e.exit();
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            err.print("ringleaf " + Version.text() + ": an error of the tool itself and not of yours (" + place(e)
-                    + "); please report it with the command line and the spec\n");
+            err.print(ownFault(e) + "\n");
             return Exit.TROUBLE;
         }
+    }
+
+    /** What a user is told when the tool itself is wrong. */
+    static String ownFault(Throwable e) {
+        return "ringleaf " + Version.text() + ": an error of the tool itself and not of yours (" + place(e)
+                + "); please report it with the command line and the spec";
     }
 
     /** Where it broke, in one word for the report. */
@@ -105,6 +110,9 @@ final class CommandRun {
                 return make(given);
             case Syntax.CHECK:
                 return check(given);
+            case Syntax.PREVIEW:
+                return new PreviewCommand(surroundings, out, err)
+                        .serve(asked(given), PreviewCommand.port(text(given, Syntax.PORT)));
             case Syntax.NEW:
                 return new NewCommand(surroundings, out).write(given.matchedPositionalValue(0, ""), given.matchedPositionalValue(1, null));
             case Syntax.PRESETS:
