@@ -38,6 +38,11 @@ public final class MechanismPage {
         this.data = told();
     }
 
+    /** Draws a mechanism that no views are made of. */
+    public static MechanismPage of(int number, Design design) {
+        return of(number, design, MovingView.of(design.assembly()));
+    }
+
     /**
      * Draws a mechanism.
      *
