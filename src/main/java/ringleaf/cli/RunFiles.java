@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ringleaf.draw.PartDrawing;
+import ringleaf.draw.view.MovingView;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.Prepared;
 import ringleaf.fabricate.SheetSet;
@@ -36,7 +37,9 @@ final class RunFiles {
 
     private record Made(FileSet files, Map<String, List<String>> paths) {}
 
-    private record Drawn(Beside<Made> parts, Beside<FileSet> views, Beside<MechanismPage> page) {}
+    private record Shown(FileSet views, MechanismPage page) {}
+
+    private record Drawn(Beside<Made> parts, Beside<Shown> shown) {}
 
     private RunFiles(String title, List<Preparation> prepared) {
         this.title = title;
@@ -52,8 +55,7 @@ final class RunFiles {
             int number = i;
             files.drawn.add(new Drawn(
                     Beside.start("parts", () -> parts(design, own, wanted)),
-                    Beside.start("views", () -> views(design, title)),
-                    Beside.start("page", () -> MechanismPage.of(number, design))));
+                    Beside.start("views", () -> shown(number, design, title))));
         }
         return files;
     }
@@ -68,10 +70,11 @@ final class RunFiles {
         return new Made(files, PartFiles.add(design, own, files));
     }
 
-    private static FileSet views(Design design, String title) {
+    private static Shown shown(int number, Design design, String title) {
         FileSet files = new FileSet();
-        ViewFiles.add(design, title, files);
-        return files;
+        MovingView view = MovingView.of(design.assembly());
+        ViewFiles.add(design, view, title, files);
+        return new Shown(files, MechanismPage.of(number, design, view));
     }
 
     /**
@@ -94,7 +97,7 @@ final class RunFiles {
                 add(drawn.get(i).parts.result(), files, paths);
             }
             files.add("motion/" + FileNames.of(design.name()) + ".csv", MotionCsv.write(design.motion()));
-            for (Map.Entry<String, byte[]> view : drawn.get(i).views.result().files().entrySet()) {
+            for (Map.Entry<String, byte[]> view : drawn.get(i).shown.result().views.files().entrySet()) {
                 files.add(view.getKey(), view.getValue());
             }
             reports.add(report(i, all.get(i), paths));
@@ -108,7 +111,7 @@ final class RunFiles {
         }
         List<MechanismPage> pages = new ArrayList<>();
         for (Drawn each : drawn) {
-            pages.add(each.page.result());
+            pages.add(each.shown.result().page);
         }
         files.add(
                 ReportPage.FILE,

@@ -19,7 +19,7 @@ const escaped = text => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
 
 /* Columns of the table of the travel: what to call them, and the unit that their name tells. */
-const UNITS = [['_deg', '°'], ['_area', ' mm²'], ['_torque', ' Nmm'], ['_us', ' µs'], ['_percent', ' %'], ['_mm', ' mm']];
+const UNITS = [['_deg', '\u00B0'], ['_area', ' mm\u00B2'], ['_torque', ' Nmm'], ['_us', ' \u00B5s'], ['_percent', ' %'], ['_mm', ' mm']];
 const KEY = ['opening_diameter', 'servo_deg', 'clearance', 'gap', 'lap', 'slot_pressure_deg'];
 function column(name) {
   const unit = UNITS.find(([end]) => name.endsWith(end));
@@ -440,7 +440,7 @@ class Mechanism {
     if (place) { target.place = [+place[1], +place[2]]; rest = rest.replace(place[0], ''); }
     for (const [index, label] of Object.entries(this.data.labels))
       if (where.split(/,\s*/).some(token => token === label)) target.state = +index;
-    const state = /\bstate (\d+)/.exec(where), angle = /\bat (-?[\d.]+)°/.exec(where);
+    const state = /\bstate (\d+)/.exec(where), angle = /\bat (-?[\d.]+)\u00B0/.exec(where);
     if (state) target.state = this.nearest(this.data.states, +state[1]);
     else if (angle) target.state = this.nearest(this.data.table[0], +angle[1]);
     const names = [...this.data.members.map((m, i) => [m[0], 'members', i]), ...this.data.parts.map((p, i) => [p[0], 'parts', i])];

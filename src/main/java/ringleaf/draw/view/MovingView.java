@@ -1,7 +1,6 @@
 package ringleaf.draw.view;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.draw.svg.PathData;
@@ -82,6 +81,10 @@ public final class MovingView {
         return new MovingView(new Scene(assembly));
     }
 
+    Scene scene() {
+        return scene;
+    }
+
     /** What all members take up in the plane, as far as first, middle and last state show it, mm. */
     public Box box() {
         return scene.box();
@@ -96,10 +99,12 @@ public final class MovingView {
     public List<Integer> fromTheTop() {
         List<Integer> order = new ArrayList<>();
         for (int i = scene.parts().size() - 1; i >= 0; i--) {
-            order.add(i);
+            int at = order.size();
+            while (at > 0 && scene.parts().get(order.get(at - 1)).zTo() < scene.parts().get(i).zTo()) {
+                at--;
+            }
+            order.add(at, i);
         }
-        order.sort((a, b) -> Double.compare(
-                scene.parts().get(b).zTo(), scene.parts().get(a).zTo()));
         return order;
     }
 
@@ -159,8 +164,14 @@ public final class MovingView {
         }
         List<Sheaf> all = new ArrayList<>();
         for (List<Sheaf> own : byRole) {
-            own.sort(Comparator.comparingDouble(Sheaf::zFrom));
-            all.addAll(own);
+            for (Sheaf sheaf : own) {
+                // Few and nearly in order already; of equal height in the order of the parts.
+                int at = all.size();
+                while (at > 0 && all.get(at - 1).role() == sheaf.role() && all.get(at - 1).zFrom() > sheaf.zFrom()) {
+                    at--;
+                }
+                all.add(at, sheaf);
+            }
         }
         return all;
     }

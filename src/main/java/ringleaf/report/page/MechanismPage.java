@@ -30,21 +30,27 @@ public final class MechanismPage {
     private final String picture;
     private final String data;
 
-    private MechanismPage(int number, Design design) {
+    private MechanismPage(int number, Design design, MovingView view) {
         this.design = design;
         this.id = "m" + number;
-        this.view = MovingView.of(design.assembly());
+        this.view = view;
         this.picture = new PagePicture(id, design.assembly(), view).draw(viewBox(view.box(), ROOM));
         this.data = told();
+    }
+
+    /** Draws a mechanism that no views are made of. */
+    public static MechanismPage of(int number, Design design) {
+        return of(number, design, MovingView.of(design.assembly()));
     }
 
     /**
      * Draws a mechanism.
      *
      * @param number of the mechanism on the page, from 0
+     * @param view of the design's assembly
      */
-    public static MechanismPage of(int number, Design design) {
-        return new MechanismPage(number, design);
+    public static MechanismPage of(int number, Design design, MovingView view) {
+        return new MechanismPage(number, design, view);
     }
 
     Design design() {

@@ -25,6 +25,13 @@ final class MotionData {
     private final Motion motion;
     private final int[] states;
     private final List<long[]> series = new ArrayList<>();
+    /** Angles of the body last looked at, rad, and what follows from them. */
+    private double[] turned;
+
+    private double[] cos;
+    private double[] sin;
+    private int widest;
+    private int turns;
 
     MotionData(Motion motion) {
         this.motion = motion;
@@ -89,40 +96,56 @@ final class MotionData {
 
     private void body(StringBuilder out, int body) {
         double[] angle = new double[states.length];
-        Point[] shift = new Point[states.length];
+        double[] x = new double[states.length];
+        double[] y = new double[states.length];
         boolean still = true;
-        int widest = 0;
         for (int i = 0; i < states.length; i++) {
             Placement pose = motion.pose(body, states[i]);
             angle[i] = pose.angle();
-            shift[i] = pose.shift();
-            still &= angle[i] == 0 && shift[i].x() == 0 && shift[i].y() == 0;
-            if (Math.abs(Math.sin(angle[i] / 2)) > Math.abs(Math.sin(angle[widest] / 2))) {
-                widest = i;
-            }
+            x[i] = pose.shift().x();
+            y[i] = pose.shift().y();
+            still &= angle[i] == 0 && x[i] == 0 && y[i] == 0;
         }
         if (still) {
             out.append("[]");
             return;
         }
-        long[] turns = new long[states.length];
-        for (int i = 0; i < turns.length; i++) {
-            turns[i] = Decimals.scaled(Math.toDegrees(angle[i]), DECIMALS);
+        if (!Arrays.equals(angle, turned)) {
+            turn(angle);
         }
-        out.append('[').append(index(turns)).append(',');
-        Point pivot = pivot(angle[widest], shift[widest]);
-        if (pivot != null && isFixed(pivot, angle, shift)) {
+        out.append('[').append(turns).append(',');
+        Point pivot = pivot(angle[widest], new Point(x[widest], y[widest]));
+        if (pivot != null && isFixed(pivot, x, y)) {
             PageText.number(out, pivot.x(), 6).append(',');
             PageText.number(out, pivot.y(), 6).append(']');
-            return;
+        } else {
+            out.append('[').append(index(whole(x))).append(',').append(index(whole(y))).append("]]");
         }
-        long[] xs = new long[states.length];
-        long[] ys = new long[states.length];
-        for (int i = 0; i < turns.length; i++) {
-            xs[i] = Decimals.scaled(shift[i].x(), DECIMALS);
-            ys[i] = Decimals.scaled(shift[i].y(), DECIMALS);
+    }
+
+    /** Takes up other angles: bodies that turn alike follow one another, and share what is worked out here. */
+    private void turn(double[] angle) {
+        turned = angle;
+        cos = new double[angle.length];
+        sin = new double[angle.length];
+        widest = 0;
+        double[] degrees = new double[angle.length];
+        for (int i = 0; i < angle.length; i++) {
+            cos[i] = Math.cos(angle[i]);
+            sin[i] = Math.sin(angle[i]);
+            degrees[i] = Math.toDegrees(angle[i]);
+            // 1 - cos a is 2 sin²(a/2): the state in which a pivot shows best.
+            widest = cos[i] < cos[widest] ? i : widest;
         }
-        out.append('[').append(index(xs)).append(',').append(index(ys)).append("]]");
+        turns = index(whole(degrees));
+    }
+
+    private static long[] whole(double[] values) {
+        long[] whole = new long[values.length];
+        for (int i = 0; i < whole.length; i++) {
+            whole[i] = Decimals.scaled(values[i], DECIMALS);
+        }
+        return whole;
     }
 
     /** The point that a turn with a shift leaves where it is; null for next to no turn. */
@@ -136,10 +159,11 @@ final class MotionData {
         return new Point((shift.x() - cot * shift.y()) / 2, (shift.y() + cot * shift.x()) / 2);
     }
 
-    private static boolean isFixed(Point pivot, double[] angle, Point[] shift) {
-        for (int i = 0; i < angle.length; i++) {
-            Point off = Placement.turnAbout(pivot, angle[i]).shift().minus(shift[i]);
-            if (Math.abs(off.x()) > FIXED || Math.abs(off.y()) > FIXED) {
+    private boolean isFixed(Point pivot, double[] x, double[] y) {
+        for (int i = 0; i < x.length; i++) {
+            double offX = pivot.x() - cos[i] * pivot.x() + sin[i] * pivot.y() - x[i];
+            double offY = pivot.y() - sin[i] * pivot.x() - cos[i] * pivot.y() - y[i];
+            if (Math.abs(offX) > FIXED || Math.abs(offY) > FIXED) {
                 return false;
             }
         }

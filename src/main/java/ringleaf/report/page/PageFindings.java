@@ -8,7 +8,7 @@ import ringleaf.report.Figures;
 final class PageFindings {
     private static final Finding.Status[] ORDER = {Finding.Status.FAIL, Finding.Status.WARN, Finding.Status.PASS};
     /** A mark and a word for each status, so that colour says nothing on its own. */
-    private static final String[] MARKS = {"\u2717", "!", "\u2713"};
+    private static final String[] MARKS = {"&#10007;", "!", "&#10003;"};
 
     private static final String[] WORDS = {"failed", "warned", "passed"};
 

@@ -83,7 +83,7 @@ final class PagePicture {
         out.append('"');
         if (!named[sheaf.part()]) {
             named[sheaf.part()] = true;
-            out.append(" tabindex=\"0\" role=\"img\" aria-label=\"").append(sheaf.members().size()).append(" \u00d7 ");
+            out.append(" tabindex=\"0\" role=\"img\" aria-label=\"").append(sheaf.members().size()).append(" &#215; ");
             PageText.html(out, part.name()).append('"');
         }
         out.append("><g id=\"").append(id).append("-g").append(index).append("\">\n");

@@ -136,7 +136,7 @@ final class PageTables {
         for (Map.Entry<String, Double> figure : design().travel().entrySet()) {
             PageText.html(out.append(begun ? ", " : ""), figure.getKey()).append(' ');
             out.append(Figures.shown(figure.getValue()));
-            out.append(figure.getKey().equals("states") ? "" : figure.getKey().equals("belt") ? " mm" : "\u00b0");
+            out.append(figure.getKey().equals("states") ? "" : figure.getKey().equals("belt") ? " mm" : "&#176;");
             begun = true;
         }
         out.append("</p>\n");

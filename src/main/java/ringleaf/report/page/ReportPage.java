@@ -30,7 +30,7 @@ public final class ReportPage {
      */
     public record Live(String script, String digest) {}
 
-    private final StringBuilder out = new StringBuilder(1 << 17);
+    private final StringBuilder out = new StringBuilder(1 << 18);
 
     private ReportPage() {}
 
@@ -154,7 +154,7 @@ public final class ReportPage {
             Part part = page.view().parts().get(i);
             out.append("<label data-part=\"").append(i).append("\"><input type=\"checkbox\" checked>");
             out.append("<span class=\"swatch p").append(i).append("\" aria-hidden=\"true\"></span> ");
-            PageText.html(out.append(part.quantity()).append(" \u00d7 "), part.name()).append("</label>\n");
+            PageText.html(out.append(part.quantity()).append(" &#215; "), part.name()).append("</label>\n");
         }
         out.append("</fieldset>\n");
     }
