@@ -40,7 +40,8 @@ function listen() {
   source.addEventListener('state', event => {
     const state = JSON.parse(event.data);
     lost = '';
-    problem = state.problem && state.problem + '\n\nThe last good design stays in view.';
+    problem = state.problem;
+    if (problem && document.querySelector('.mechanism')) problem += '\n\nThe last good design stays in view.';
     wanted = state.page;
     tell();
     draw();
