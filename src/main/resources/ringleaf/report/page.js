@@ -426,13 +426,19 @@ class Mechanism {
   /* Findings */
   findings() {
     for (const row of $$(this.root, '.findings tr[data-where]')) {
+      const step = row.dataset.check === 'build-order' && this.step(row.dataset.where);
       const target = this.target(row.dataset.where);
-      if (!target) continue;
+      if (!target && !step) continue;
       const name = $(row, 'th').lastChild.textContent.trim();
       const button = make('button', { type: 'button', class: 'show', 'aria-label': `Show ${name}: ${row.dataset.where}` }, 'Show');
-      button.addEventListener('click', () => this.jump(target, row, button));
+      button.addEventListener('click', () => step ? (step.scrollIntoView({ block: 'center' }), step.focus()) : this.jump(target, row, button));
       $(row, '.see').append(button);
     }
+  }
+  step(where) {
+    const number = /^step (\d+)\b/.exec(where), step = number && $$(this.root, '.steps li')[number[1] - 1];
+    if (step) step.tabIndex = -1;
+    return step;
   }
   /* State, place and pieces that a finding's words speak of; null when it names none of them. */
   target(where) {
@@ -454,6 +460,7 @@ class Mechanism {
       rest = words(rest).replace(found[0], ' ');
     }
     if (target.place && target.state === null) target.state = 0;
+    if (this.step(where)) return target;
     return target.state !== null || target.place || target.members.length || target.parts.length ? target : null;
   }
   nearest(list, wanted) {
