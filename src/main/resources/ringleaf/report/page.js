@@ -36,6 +36,7 @@ function shown(value, unit) {
 class Mechanism {
   constructor(root, data) {
     this.root = root; this.data = data; this.at = 0; this.apart = 0; this.zoom = 1; this.centre = null; this.playing = 0;
+    this.kept = new Set(); this.finding = '';
     this.svg = $(root, '.mechanism-picture'); this.stage = $(root, '.stage'); this.frame = $(root, '.frame');
     this.last = data.states.length - 1;
     this.columns = data.columns.map(column);
@@ -409,28 +410,35 @@ class Mechanism {
     return `${count} \u00d7 ${this.data.parts[part][0]}`;
   }
   light(part, use) {
-    if (part === this.lit && !use) return;
-    this.lit = part;
-    for (const element of $$(this.root, '[data-part]')) element.classList.toggle('lit', +element.dataset.part === part);
+    for (const element of $$(this.root, '[data-part]'))
+      element.classList.toggle('lit', +element.dataset.part === part || this.kept.has(+element.dataset.part));
     if (part !== undefined) this.note.textContent = use ? this.data.members[+use.dataset.m][0] : this.describe(part);
-    else this.note.textContent = '';
+    else this.note.textContent = this.finding;
   }
   clear() {
     for (const use of $$(this.svg, 'use.lit')) use.classList.remove('lit');
     for (const mark of $$(this.svg, '.marker')) mark.remove();
+    this.kept.clear();
+    this.finding = '';
     this.pin(undefined);
   }
 
   /* Findings */
   findings() {
     for (const row of $$(this.root, '.findings tr[data-where]')) {
+      const step = row.dataset.check === 'build-order' && this.step(row.dataset.where);
       const target = this.target(row.dataset.where);
-      if (!target) continue;
+      if (!target && !step) continue;
       const name = $(row, 'th').lastChild.textContent.trim();
       const button = make('button', { type: 'button', class: 'show', 'aria-label': `Show ${name}: ${row.dataset.where}` }, 'Show');
-      button.addEventListener('click', () => this.jump(target, row, button));
+      button.addEventListener('click', () => step ? (step.scrollIntoView({ block: 'center' }), step.focus()) : this.jump(target, row, button));
       $(row, '.see').append(button);
     }
+  }
+  step(where) {
+    const number = /^step (\d+)\b/.exec(where), step = number && $$(this.root, '.steps li')[number[1] - 1];
+    if (step) step.tabIndex = -1;
+    return step;
   }
   /* State, place and pieces that a finding's words speak of; null when it names none of them. */
   target(where) {
@@ -452,6 +460,7 @@ class Mechanism {
       rest = words(rest).replace(found[0], ' ');
     }
     if (target.place && target.state === null) target.state = 0;
+    if (this.step(where)) return target;
     return target.state !== null || target.place || target.members.length || target.parts.length ? target : null;
   }
   nearest(list, wanted) {
@@ -466,10 +475,9 @@ class Mechanism {
     if (target.state !== null) this.move(target.state);
     for (const index of target.members)
       for (const use of $$(this.svg, `use[data-m="${index}"]`)) { use.classList.add('lit'); this.reveal(this.data.members[index][1]); }
-    if (target.parts.length) this.pin(target.parts[0]);
     for (const part of target.parts) {
+      this.kept.add(part);
       this.reveal(part);
-      for (const element of $$(this.root, `[data-part="${part}"]`)) element.classList.add('lit');
     }
     if (target.place) {
       const [x, y] = target.place;
@@ -479,8 +487,9 @@ class Mechanism {
     this.source = source;
     this.back.hidden = false;
     const text = $(row, 'th').lastChild.textContent.trim();
-    this.note.textContent = `${text}: ${row.dataset.where}`;
-    say(`Showing ${text}: ${row.dataset.where}. ${this.sentence(this.state)}`);
+    this.finding = `${text}: ${row.dataset.where}`;
+    this.light(undefined);
+    say(`Showing ${this.finding}. ${this.sentence(this.state)}`);
     this.stage.scrollIntoView({ block: 'start' });
     this.slider.focus({ preventScroll: true });
   }
