@@ -105,6 +105,8 @@ final class CommandRun {
                 return make(given);
             case Syntax.CHECK:
                 return check(given);
+            case Syntax.SERVO_TABLE:
+                return servoTable(given);
             case Syntax.NEW:
                 return new NewCommand(surroundings, out).write(given.matchedPositionalValue(0, ""), given.matchedPositionalValue(1, null));
             case Syntax.PRESETS:
@@ -138,6 +140,15 @@ final class CommandRun {
         out.flush();
         FindingsOut.print(all, surroundings.colour(), err);
         return failed ? Exit.FAILED : Exit.FINE;
+    }
+
+    private int servoTable(ParseResult given) {
+        Run run = Run.read(asked(given), surroundings, in);
+        return new ServoTableCommand(surroundings, out, err).write(run, new ServoTableCommand.Wish(
+                Optional.ofNullable(text(given, Syntax.OUTPUT)),
+                Optional.ofNullable(text(given, Syntax.MECHANISM)),
+                Optional.ofNullable(text(given, Syntax.WITHIN)),
+                Optional.ofNullable(text(given, Syntax.MEASURED))));
     }
 
     private static Asked asked(ParseResult given) {
