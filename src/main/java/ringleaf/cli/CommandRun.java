@@ -105,6 +105,13 @@ final class CommandRun {
                 return make(given);
             case Syntax.CHECK:
                 return check(given);
+            case Syntax.TOLERANCE:
+                return new ToleranceCommand(surroundings, out, err)
+                        .look(
+                                Run.read(asked(given), surroundings, in),
+                                Optional.ofNullable(text(given, Syntax.OUTPUT)),
+                                text(given, Syntax.BUILDS),
+                                text(given, Syntax.SEED));
             case Syntax.SERVO_TABLE:
                 return servoTable(given);
             case Syntax.NEW:

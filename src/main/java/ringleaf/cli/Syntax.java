@@ -12,12 +12,13 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class Syntax {
     static final String MAKE = "make";
     static final String CHECK = "check";
+    static final String TOLERANCE = "tolerance";
     static final String SERVO_TABLE = "servo-table";
     static final String NEW = "new";
     static final String PRESETS = "presets";
     static final String SCHEMA = "schema";
     static final String HELP = "help";
-    private static final List<String> COMMANDS = List.of(MAKE, CHECK, SERVO_TABLE, NEW, PRESETS, SCHEMA, HELP);
+    private static final List<String> COMMANDS = List.of(MAKE, CHECK, TOLERANCE, SERVO_TABLE, NEW, PRESETS, SCHEMA, HELP);
 
     static final String OUTPUT = "--output";
     static final String SET = "--set";
@@ -28,6 +29,8 @@ final class Syntax {
     static final String KERF = "--kerf";
     static final String ANYWAY = "--anyway";
     static final String SHARED = "--shared";
+    static final String BUILDS = "--builds";
+    static final String SEED = "--seed";
     static final String MECHANISM = "--mechanism";
     static final String WITHIN = "--within";
     static final String MEASURED = "--measured";
@@ -69,6 +72,7 @@ final class Syntax {
         return switch (name) {
             case MAKE -> make();
             case CHECK -> check();
+            case TOLERANCE -> tolerance();
             case SERVO_TABLE -> servoTable();
             case NEW -> fresh();
             case PRESETS -> presets();
@@ -103,6 +107,23 @@ final class Syntax {
         check.addPositional(positional(0, "SPEC", true, SPEC));
         judging(check);
         return check;
+    }
+
+    private static CommandSpec tolerance() {
+        CommandSpec tolerance = command(
+                TOLERANCE,
+                "Tells how far each size may drift before something gives way, and how many builds would work.",
+                "Examples:%n"
+                        + "  ringleaf tolerance harbour-light%n"
+                        + "  ringleaf tolerance my.yaml --builds 10000 -o study%n"
+                        + "%nWhat a process keeps sizes within is its repeatability in processes.yaml.%n");
+        tolerance.addPositional(positional(0, "SPEC", true, SPEC));
+        tolerance.addOption(option("DIR", "writes tolerance/<mechanism>-drift.csv and -yield.csv there", "-o", OUTPUT));
+        tolerance.addOption(option("N", "random builds, 1 to " + ToleranceCommand.MOST_BUILDS + " (default: "
+                + ToleranceCommand.USUAL_BUILDS + ")", BUILDS));
+        tolerance.addOption(option("N", "seed of the random numbers; the same seed gives the same builds (default: 1)", SEED));
+        reading(tolerance);
+        return tolerance;
     }
 
     private static CommandSpec servoTable() {

@@ -26,6 +26,11 @@ record PlannedAperture(ApertureSpec spec) implements Kind.Planned {
     }
 
     @Override
+    public Optional<AsBuilt> asBuilt() {
+        return Optional.of(new ApertureBuilt(design()));
+    }
+
+    @Override
     public String servoHint() {
         return "drive: {servo: micro-180}";
     }

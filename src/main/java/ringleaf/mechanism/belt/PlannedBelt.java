@@ -1,6 +1,7 @@
 package ringleaf.mechanism.belt;
 
 import java.util.Optional;
+import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.ServoLaw;
 import ringleaf.part.Design;
@@ -16,6 +17,11 @@ record PlannedBelt(DrivePlan plan, Values values) implements Kind.Planned {
     @Override
     public Optional<ServoLaw> servoLaw() {
         return plan.spec().servo().map(servo -> new BeltServoLaw(plan, servo));
+    }
+
+    @Override
+    public Optional<AsBuilt> asBuilt() {
+        return Optional.of(BeltBuilt.of(plan));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package ringleaf.mechanism.gear;
 
 import java.util.Optional;
+import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.ServoLaw;
 import ringleaf.part.Design;
@@ -15,6 +16,11 @@ record PlannedTrain(TrainSpec spec) implements Kind.Planned {
     @Override
     public Optional<ServoLaw> servoLaw() {
         return spec.drive().servo().map(servo -> new TrainServoLaw(spec, servo));
+    }
+
+    @Override
+    public Optional<AsBuilt> asBuilt() {
+        return Optional.of(new TrainBuilt(spec));
     }
 
     @Override
