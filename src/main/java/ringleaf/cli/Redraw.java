@@ -51,12 +51,17 @@ final class Redraw {
     private Result drawn() {
         Run run = Run.read(asked, surroundings, InputStream.nullInputStream());
         List<Design> designs = run.design();
+        List<Beside<MechanismPage>> drawn = new ArrayList<>();
+        for (int i = 0; i < designs.size(); i++) {
+            int number = i;
+            drawn.add(Beside.start("page", () -> MechanismPage.of(number, designs.get(number))));
+        }
         List<Judged> all = run.judge(designs, run.prepare(designs), surroundings, NOWHERE);
         List<MechanismPage> pages = new ArrayList<>();
         List<MechanismReport> reports = new ArrayList<>();
         int[] counts = new int[Finding.Status.values().length];
         for (int i = 0; i < all.size(); i++) {
-            pages.add(MechanismPage.of(i, designs.get(i)));
+            pages.add(drawn.get(i).result());
             reports.add(new MechanismReport(designs.get(i), all.get(i).findings(), Map.of()));
             for (Finding finding : all.get(i).findings()) {
                 counts[finding.status().ordinal()]++;
@@ -75,5 +80,4 @@ final class Redraw {
         return ReportPage.write(
                 Version.text(), asked.spec(), List.of(), List.of(), List.of(), Optional.of(live));
     }
-
 }

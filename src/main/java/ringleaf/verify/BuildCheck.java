@@ -85,22 +85,31 @@ final class BuildCheck extends Check {
         room = new BuildRoom(scene, this::shape, apartJudged);
         Built built = new Built(scene.assembly.members().size());
         for (int i = 0; i < steps.size(); i++) {
+            Obstacle first = null;
+            int more = -1;
             for (Placing placing : steps.get(i).placings()) {
                 Obstacle obstacle = obstacle(placing, built);
-                if (obstacle != null) {
-                    found.add(new Finding(
-                            NAME,
-                            Finding.Status.FAIL,
-                            obstacle.depth(),
-                            obstacle.limit(),
-                            "mm",
-                            "step " + (i + 1) + ", " + new Place(obstacle.who(), obstacle.at()).words(),
-                            "Step " + (i + 1) + " has no room: " + obstacle.message() + "."));
-                }
+                first = first == null ? obstacle : first;
+                more += obstacle == null ? 0 : 1;
                 built.join(placing);
                 placings++;
             }
+            if (first != null) {
+                found.add(blocked(i + 1, first, more));
+            }
         }
+    }
+
+    private static Finding blocked(int step, Obstacle first, int more) {
+        String others = more == 0 ? "" : "; " + more + (more == 1 ? " other" : " others") + " in this step likewise";
+        return new Finding(
+                NAME,
+                Finding.Status.FAIL,
+                first.depth(),
+                first.limit(),
+                "mm",
+                "step " + step + ", " + new Place(first.who(), first.at()).words(),
+                "Step " + step + " has no room: " + first.message() + others + ".");
     }
 
     private Obstacle obstacle(Placing placing, Built built) {

@@ -4,19 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** The preview in a real browser: it follows the spec, says what is wrong, keeps what one looks at, and outlives its end. */
 class PreviewInBrowserTest {
-    /** Only a hang is longer. */
-    private static final Duration PATIENCE = Duration.ofSeconds(90);
+    /** More looks than this only at what hangs. */
+    private static final int LOOKS = 4000;
 
     private static final String SPEC = """
             title: Shutter
@@ -52,8 +50,17 @@ class PreviewInBrowserTest {
     }
 
     private static void await(String condition) {
-        new WebDriverWait(browser.driver(), PATIENCE, Duration.ofMillis(25))
-                .until(driver -> browser.<Boolean>run("return !!(" + condition + ")"));
+        for (int i = 0; i < LOOKS; i++) {
+            if (browser.<Boolean>run("return !!(" + condition + ")")) {
+                return;
+            }
+            try {
+                Thread.sleep(25);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+        throw new AssertionError(condition + " never held; the banner says: " + browser.run(BANNER));
     }
 
     private static void awaitBlades(int count) {
@@ -123,6 +130,7 @@ class PreviewInBrowserTest {
         awaitBlades(8);
         Files.writeString(spec, SPEC.replace("blades: 8", "blades: 10"));
         try (Previewed again = Previewed.in(folder, "shutter.yaml", "--port", Integer.toString(port))) {
+            assertThat(again.port()).isEqualTo(port);
             awaitBlades(10);
             await("!(" + SHOWN + ")");
         }

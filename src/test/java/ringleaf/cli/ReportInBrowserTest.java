@@ -173,7 +173,7 @@ class ReportInBrowserTest {
         assertThat(said).startsWith("state ").contains("opening diameter", "servo", "clearance");
         Object stands = browser.run("return document.querySelector('#m0-drive').value");
         Thread.sleep(150);
-        assertThat((Object) browser.run("return document.querySelector('#m0-drive').value")).isEqualTo(stands);
+        assertThat(browser.<Object>run("return document.querySelector('#m0-drive').value")).isEqualTo(stands);
     }
 
     @Test

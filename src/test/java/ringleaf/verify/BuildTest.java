@@ -193,7 +193,9 @@ class BuildTest {
             assertThat(f.failed()).isTrue();
             assertThat(f.message()).contains("blade " + (count - under + 1) + " has to go under the blade 1");
         });
-        assertThat(findings(circle(leaves, 0, List.of()))).hasSize(under);
+        assertThat(findings(circle(leaves, 0, List.of()))).singleElement().satisfies(f -> assertThat(f.message())
+                .endsWith(under == 1 ? "from above." : "; " + (under - 1)
+                        + (under == 2 ? " other in this step likewise." : " others in this step likewise.")));
     }
 
     /** Two pins at the root of a leaf cannot both pass the leaves that cross it: one of them goes through these. */

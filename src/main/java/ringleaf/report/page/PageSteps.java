@@ -6,6 +6,7 @@ import ringleaf.geom.Point;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Built;
+import ringleaf.part.Finding;
 import ringleaf.part.Placing;
 import ringleaf.part.Way;
 
@@ -16,22 +17,27 @@ import ringleaf.part.Way;
 final class PageSteps {
     private final StringBuilder out;
     private final Assembly assembly;
+    private final List<Finding> findings;
 
-    PageSteps(StringBuilder out, Assembly assembly) {
+    /** {@code findings} that speak of a step stand with it. */
+    PageSteps(StringBuilder out, Assembly assembly, List<Finding> findings) {
         this.out = out;
         this.assembly = assembly;
+        this.findings = findings;
     }
 
     void list() {
         out.append("<ol class=\"steps\">\n");
         Built built = new Built(assembly.members().size());
         boolean[] shown = new boolean[assembly.members().size()];
+        int number = 0;
         for (BuildStep step : assembly.steps()) {
+            number++;
             boolean[] coming = new boolean[shown.length];
             if (!step.placings().isEmpty()) {
                 shown = join(step, built, coming);
             }
-            step(step, coming, shown);
+            step(number, step, coming, shown);
         }
         out.append("</ol>\n");
     }
@@ -53,7 +59,7 @@ final class PageSteps {
         return shown;
     }
 
-    private void step(BuildStep step, boolean[] coming, boolean[] shown) {
+    private void step(int number, BuildStep step, boolean[] coming, boolean[] shown) {
         numbers(out.append("<li data-add=\""), coming);
         numbers(out.append("\" data-here=\""), shown);
         out.append("\" data-glue=\"");
@@ -71,6 +77,12 @@ final class PageSteps {
         for (BuildStep.Glue glue : step.glue()) {
             out.append("<p class=\"quiet\"><span class=\"drop\" aria-hidden=\"true\"></span> Glue, solder or press: ");
             PageText.html(out, glue.words()).append(".</p>");
+        }
+        for (Finding finding : findings) {
+            if (finding.failed() && finding.where().startsWith("step " + number + ",")) {
+                PageText.html(out.append("<p class=\"note\"><span aria-hidden=\"true\">\u2717</span> "), finding.message());
+                out.append("</p>");
+            }
         }
         out.append("</li>\n");
     }

@@ -121,7 +121,7 @@ final class PageTables {
     void build() {
         if (!design().assembly().steps().isEmpty()) {
             begin("build", "Build order");
-            new PageSteps(out, design().assembly()).list();
+            new PageSteps(out, design().assembly(), report.findings()).list();
             end();
         }
     }
