@@ -21,6 +21,7 @@ final class Syntax {
     private static final List<String> COMMANDS = List.of(MAKE, CHECK, TOLERANCE, SERVO_TABLE, NEW, PRESETS, SCHEMA, HELP);
 
     static final String OUTPUT = "--output";
+    static final String OUTPUT_SHORT = "-o";
     static final String SET = "--set";
     static final String FORMATS = "--formats";
     static final String DXF = "--dxf";
@@ -91,7 +92,7 @@ final class Syntax {
                         + "%n`ringleaf help leaf-aperture` lists every field of a spec with its default.%n");
         make.addPositional(positional(0, "SPEC", true, SPEC));
         make.addOption(option("DIR", "the output folder; files of the same names there are replaced"
-                + " (default: out/ and the title's name)", "-o", OUTPUT));
+                + " (default: out/ and the title's name)", OUTPUT_SHORT, OUTPUT));
         judging(make);
         make.addOption(option("LIST", "formats of part files: svg,dxf (default: both)", FORMATS));
         make.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));
@@ -118,7 +119,7 @@ final class Syntax {
                         + "  ringleaf tolerance my.yaml --builds 10000 -o study%n"
                         + "%nWhat a process keeps sizes within is its repeatability in processes.yaml.%n");
         tolerance.addPositional(positional(0, "SPEC", true, SPEC));
-        tolerance.addOption(option("DIR", "writes tolerance/<mechanism>-drift.csv and -yield.csv there", "-o", OUTPUT));
+        tolerance.addOption(option("DIR", "writes tolerance/<mechanism>-drift.csv and -yield.csv there", OUTPUT_SHORT, OUTPUT));
         tolerance.addOption(option("N", "random builds, 1 to " + ToleranceCommand.MOST_BUILDS + " (default: "
                 + ToleranceCommand.USUAL_BUILDS + ")", BUILDS));
         tolerance.addOption(option("N", "seed of the random numbers; the same seed gives the same builds (default: 1)", SEED));
@@ -137,7 +138,7 @@ final class Syntax {
                         + "opening measured on the finished thing: four or more, best six from open to closed.%n");
         table.addPositional(positional(0, "SPEC", true, SPEC));
         table.addOption(option("DIR", "the output folder, in which servo/ is written"
-                + " (default: out/ and the title's name)", "-o", OUTPUT));
+                + " (default: out/ and the title's name)", OUTPUT_SHORT, OUTPUT));
         table.addOption(option("FILE", "openings measured on the finished thing, to correct the table by", MEASURED));
         table.addOption(option("NAME", "the mechanism that is meant (default: all with a servo)", MECHANISM));
         table.addOption(option("ERROR", "greatest error between rows, 0.001 to 10"
