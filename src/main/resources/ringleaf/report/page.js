@@ -564,7 +564,7 @@ class Mechanism {
 
   /* What a newer page keeps. */
   memory() {
-    return { at: this.at / this.last, apart: this.apart, off: $$(this.root, '.layers input:not(:checked)').map(box => this.data.parts[+box.closest('[data-part]').dataset.part][0]) };
+    return { at: this.at / this.last, apart: this.apart, off: $$(this.root, '.layers [data-part] input:not(:checked)').map(box => this.data.parts[+box.closest('[data-part]').dataset.part][0]) };
   }
   recall({ at, apart, off }) {
     this.move(Math.round(at * this.last));

@@ -67,10 +67,10 @@ public final class Pulley implements Kind {
         BeltChoice choice = reader.read(belt.get(), material);
         PulleySpec spec = new PulleyReader(request, values, choice, material)
                 .read("", teeth.get(), values.where(PulleyFields.TEETH_GIVEN), Optional.empty());
-        return states -> design(request.name(), spec, values, states);
+        return new PlannedPulley(request.name(), spec, values);
     }
 
-    private static Design design(String name, PulleySpec spec, Values values, int states) {
+    static Design design(String name, PulleySpec spec, Values values, int states) {
         PulleyStack stack = new PulleyStack(spec, 0);
         double pitch = spec.choice().belt().pitch();
         BeltRun run = run(spec);
