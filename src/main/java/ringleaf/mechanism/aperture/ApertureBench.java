@@ -202,12 +202,14 @@ final class ApertureBench implements AsBuilt.Bench {
         if (beside <= 0) {
             return;
         }
+        // Blades that keep tight while they lean apart are tight as they stand.
+        if (!broken(BuiltLimit.PLAY) && !opens(state, play, beside)) {
+            return;
+        }
+        least(BuiltLimit.PLAY, -1);
         Arrays.fill(loss, 0);
         if (blades.gapApart(spec.clearRadius(), loss) >= 0) {
             least(BuiltLimit.TIGHT, -1);
-            least(BuiltLimit.PLAY, -1);
-        } else if (!broken(BuiltLimit.PLAY) && opens(state, play, beside)) {
-            least(BuiltLimit.PLAY, -1);
         }
     }
 
@@ -219,7 +221,7 @@ final class ApertureBench implements AsBuilt.Bench {
             int seen = blades.gapApart(spec.clearRadius(), loss);
             // Beside the opening, which grows meanwhile, a gap can open and be taken in by it again.
             int stages = beside < ArcFold.BESIDE * most ? ArcFold.PROBES : 1;
-            for (int k = stages - 1; k > 0 && seen < 0; k--) {
+            for (int k = stages - 1; k >= (stages > 1 ? 0 : 1) && seen < 0; k--) {
                 losses(state, play, apart, beside);
                 scale((double) k / stages);
                 seen = blades.gapApart(spec.clearRadius(), loss);

@@ -37,6 +37,7 @@ final class MadeBlades {
     private final double[] midY;
     private final double[] cosHalf;
     private final double[] shrink;
+    private final int[] nearArcs;
     private final double[] radius;
     private int apart;
     private boolean gap;
@@ -54,6 +55,7 @@ final class MadeBlades {
         endX = new double[n];
         endY = new double[n];
         shrink = new double[n];
+        nearArcs = new int[n * ARCS];
         arcX = new double[n * ARCS];
         arcY = new double[n * ARCS];
         arcRadius = new double[n * ARCS];
@@ -155,11 +157,13 @@ final class MadeBlades {
         apart = 0;
         gap = false;
         boolean any = false;
-        for (int a = 0; a < n * ARCS; a++) {
+        int near = within(clear);
+        for (int i = 0; i < near; i++) {
+            int a = nearArcs[i];
             any |= onCircle(a, clear);
-            if (arcX[a] * arcX[a] + arcY[a] * arcY[a] < (clear + radius[a]) * (clear + radius[a])) {
-                for (int b = (a / ARCS + 1) * ARCS; b < n * ARCS; b++) {
-                    crossing(a, b, clear);
+            for (int k = i + 1; k < near; k++) {
+                if (nearArcs[k] / ARCS != a / ARCS) {
+                    crossing(a, nearArcs[k], clear);
                 }
             }
         }
@@ -167,6 +171,32 @@ final class MadeBlades {
             gap = true;
         }
         return gap ? apart : -1;
+    }
+
+    /** Lists the arcs that reach into the clear circle; gives how many. */
+    private int within(double clear) {
+        int near = 0;
+        for (int a = 0; a < n * ARCS; a++) {
+            double d = Math.sqrt(arcX[a] * arcX[a] + arcY[a] * arcY[a]);
+            // Nearest to the axis is where the way back from the circle's centre meets it, or an end of the arc.
+            boolean facing = -(arcX[a] * midX[a] + arcY[a] * midY[a]) >= cosHalf[a] * d;
+            if (facing ? Math.abs(d - radius[a]) < clear : reachesIn(a, clear)) {
+                nearArcs[near++] = a;
+            }
+        }
+        return near;
+    }
+
+    private boolean reachesIn(int a, double clear) {
+        double sin = Math.sqrt(Math.max(0, 1 - cosHalf[a] * cosHalf[a]));
+        for (int side = -1; side <= 1; side += 2) {
+            double x = arcX[a] + radius[a] * (midX[a] * cosHalf[a] - side * midY[a] * sin);
+            double y = arcY[a] + radius[a] * (midY[a] * cosHalf[a] + side * midX[a] * sin);
+            if (x * x + y * y < clear * clear) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean onArc(int a, double x, double y) {
