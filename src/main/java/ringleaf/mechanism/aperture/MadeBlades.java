@@ -39,6 +39,7 @@ final class MadeBlades {
     private final double[] shrink;
     private final int[] nearArcs;
     private final double[] radius;
+    private double grown;
     private int apart;
     private boolean gap;
 
@@ -144,10 +145,13 @@ final class MadeBlades {
      *
      * @param clear radius within which all is to be covered that is not open, mm
      * @param loss of each blade, mm
+     * @param slack by which the opening is taken to be larger than the common part of the inner discs, mm: blades that
+     *     stand off leave slivers along its edge that nobody would call a leak; 0 for blades all alike
      * @return the most steps by which two blades stand apart that bound one gap; 0 where only the clear circle bounds
      *     it; -1 where there is none
      */
-    int gapApart(double clear, double[] loss) {
+    int gapApart(double clear, double[] loss, double slack) {
+        grown = slack;
         for (int i = 0; i < n; i++) {
             shrink[i] = Math.min(loss[i], half[i] * (1 - 1e-9));
             for (int k = 0; k < ARCS; k++) {
@@ -219,7 +223,8 @@ final class MadeBlades {
             if (onArc(a, x, y)) {
                 met = true;
                 int i = a / ARCS;
-                if (isBare(x, y, i, i) && !(a % ARCS == BladeArcs.INNER && isOpen(x, y, i, i))) {
+                boolean inner = a % ARCS == BladeArcs.INNER;
+                if (isBare(x, y, i, i) && !(inner ? isOpen(x, y, i, i) : besideOpening(x, y))) {
                     gap = true;
                 }
             }
@@ -250,7 +255,7 @@ final class MadeBlades {
         int i = a / ARCS;
         int j = b / ARCS;
         boolean both = a % ARCS == BladeArcs.INNER && b % ARCS == BladeArcs.INNER;
-        if (isBare(x, y, i, j) && !(both && isOpen(x, y, i, j))) {
+        if (isBare(x, y, i, j) && !(both ? isOpen(x, y, i, j) : besideOpening(x, y))) {
             gap = true;
             int steps = Math.abs(i - j);
             apart = Math.max(apart, Math.min(steps, n - steps));
@@ -282,10 +287,15 @@ final class MadeBlades {
         return sq(x - rootX[i]) + sq(y - rootY[i]) < within * within || sq(x - endX[i]) + sq(y - endY[i]) < within * within;
     }
 
+    /** Whether a point on an end or an outer edge still belongs to the opening of blades that stand off. */
+    private boolean besideOpening(double x, double y) {
+        return grown > 0 && isOpen(x, y, -1, -1);
+    }
+
     /** Whether the point lies in the inner discs of all blades but these two. */
     private boolean isOpen(double x, double y, int i, int j) {
         for (int k = 0; k < n; k++) {
-            double inner = radius[k * ARCS + BladeArcs.INNER] + HAIR * scale;
+            double inner = radius[k * ARCS + BladeArcs.INNER] + grown + HAIR * scale;
             if (k != i && k != j && sq(x - bandX[k]) + sq(y - bandY[k]) > inner * inner) {
                 return false;
             }
