@@ -12,13 +12,15 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class Syntax {
     static final String MAKE = "make";
     static final String CHECK = "check";
+    static final String PREVIEW = "preview";
     static final String TOLERANCE = "tolerance";
     static final String SERVO_TABLE = "servo-table";
     static final String NEW = "new";
     static final String PRESETS = "presets";
     static final String SCHEMA = "schema";
     static final String HELP = "help";
-    private static final List<String> COMMANDS = List.of(MAKE, CHECK, TOLERANCE, SERVO_TABLE, NEW, PRESETS, SCHEMA, HELP);
+    private static final List<String> COMMANDS =
+            List.of(MAKE, CHECK, PREVIEW, TOLERANCE, SERVO_TABLE, NEW, PRESETS, SCHEMA, HELP);
 
     static final String OUTPUT = "--output";
     static final String OUTPUT_SHORT = "-o";
@@ -30,6 +32,7 @@ final class Syntax {
     static final String KERF = "--kerf";
     static final String ANYWAY = "--anyway";
     static final String SHARED = "--shared";
+    static final String PORT = "--port";
     static final String BUILDS = "--builds";
     static final String SEED = "--seed";
     static final String MECHANISM = "--mechanism";
@@ -73,6 +76,7 @@ final class Syntax {
         return switch (name) {
             case MAKE -> make();
             case CHECK -> check();
+            case PREVIEW -> preview();
             case TOLERANCE -> tolerance();
             case SERVO_TABLE -> servoTable();
             case NEW -> fresh();
@@ -108,6 +112,19 @@ final class Syntax {
         check.addPositional(positional(0, "SPEC", true, SPEC));
         judging(check);
         return check;
+    }
+
+    private static CommandSpec preview() {
+        CommandSpec preview = command(
+                PREVIEW,
+                "Serves a page on this machine alone that is drawn anew whenever the spec is saved.",
+                "Example:%n  ringleaf preview my-light.yaml%n"
+                        + "%nIt prints the address to open in a browser. Mistakes of the spec are shown in the page;"
+                        + "%nthe last good design stays. Ctrl-C ends it.%n");
+        preview.addPositional(positional(0, "SPEC", true, "a file, or a preset's name"));
+        preview.addOption(option("N", "the port to serve on (default: any that is free)", PORT));
+        judging(preview);
+        return preview;
     }
 
     private static CommandSpec tolerance() {
