@@ -105,6 +105,8 @@ final class CommandRun {
                 return make(given);
             case Syntax.CHECK:
                 return check(given);
+            case Syntax.EXPLORE:
+                return new ExploreOptions(given).run(new ExploreCommand(in, out, err, surroundings));
             case Syntax.NEW:
                 return new NewCommand(surroundings, out).write(given.matchedPositionalValue(0, ""), given.matchedPositionalValue(1, null));
             case Syntax.PRESETS:

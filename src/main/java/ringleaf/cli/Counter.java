@@ -31,6 +31,11 @@ final class Counter implements Progress, AutoCloseable {
         show(done, total, "orders of laying tried");
     }
 
+    /** Tells how many combinations were tried. */
+    void explored(int done, int total) {
+        show(done, total, "combinations tried");
+    }
+
     private void show(int done, int total, String what) {
         if (err != null) {
             String line = "\r" + name + ": " + done + " of " + total + " " + what;

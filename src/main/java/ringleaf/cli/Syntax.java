@@ -12,11 +12,12 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class Syntax {
     static final String MAKE = "make";
     static final String CHECK = "check";
+    static final String EXPLORE = "explore";
     static final String NEW = "new";
     static final String PRESETS = "presets";
     static final String SCHEMA = "schema";
     static final String HELP = "help";
-    private static final List<String> COMMANDS = List.of(MAKE, CHECK, NEW, PRESETS, SCHEMA, HELP);
+    private static final List<String> COMMANDS = List.of(MAKE, CHECK, EXPLORE, NEW, PRESETS, SCHEMA, HELP);
 
     static final String OUTPUT = "--output";
     static final String SET = "--set";
@@ -29,6 +30,15 @@ final class Syntax {
     static final String SHARED = "--shared";
     /** A topic of help beside commands and kinds. */
     static final String FABRICATION = "fabrication";
+
+    static final String VARY = "--vary";
+    static final String MINIMISE = "--minimise";
+    static final String KEEP = "--keep";
+    static final String TAKE = "--take";
+    static final String TO = "--to";
+    static final String YES = "--yes";
+    static final String THREADS = "--threads";
+    static final String WHY_NOT = "--why-not";
 
     static final String MARKDOWN = "--markdown";
 
@@ -65,6 +75,7 @@ final class Syntax {
         return switch (name) {
             case MAKE -> make();
             case CHECK -> check();
+            case EXPLORE -> explore();
             case NEW -> fresh();
             case PRESETS -> presets();
             case SCHEMA -> schema();
@@ -100,7 +111,44 @@ final class Syntax {
         return check;
     }
 
-    private static void judging(CommandSpec command) {
+    private static CommandSpec explore() {
+        CommandSpec explore = command(
+                EXPLORE,
+                "Varies fields, solves and checks every combination, and shows the best and what binds them.",
+                "Examples:%n"
+                        + "  ringleaf explore harbour-light --vary shutter.blades=8..24 --vary shutter.lap=0.4,0.6,0.8%n"
+                        + "  ringleaf explore my.yaml --vary 'shutter.full-opening=2in..3in*5' --minimise depth%n"
+                        + "  ringleaf explore my.yaml --why-not%n"
+                        + "%nVALUES: values and ranges with commas between them; 8..24 goes in steps of 1, 60..70..2.5%n"
+                        + "in steps of 2.5, 2in..3in*5 gives five values. What takes names takes them too:%n"
+                        + "  --vary shutter.drive-pin=far-end,lever --vary fabrication.blade.stock=brass-0.1,brass-0.15%n"
+                        + "%nCutting times come from the processes' cutting speeds, which are places to start from.%n");
+        explore.addPositional(positional(0, "SPEC", true, SPEC));
+        explore.addOption(OptionSpec.builder(VARY)
+                .paramLabel("PATH=VALUES")
+                .type(String[].class)
+                .auxiliaryTypes(String.class)
+                .description("varies one field (repeatable; all combinations are tried)")
+                .build());
+        explore.addOption(option("FIGURE", "what to seek the least of: outer-diameter, depth, ring-travel, parts,"
+                + " cutting-length, cutting-time, or any other dimension (default: the bezel of an aperture,"
+                + " else what the kind weighs first)", MINIMISE));
+        explore.addOption(option("N", "best designs whose outlines are judged too, and that are shown (default: 5)", KEEP));
+        explore.addOption(option("K", "writes the design in place K as a spec", TAKE));
+        explore.addOption(option("FILE", "where --take writes to, never over an existing file"
+                + " (default: the title's name and the place, as in harbour-light-1.yaml)", TO));
+        explore.addOption(flag("more than 100,000 combinations are meant", YES));
+        explore.addOption(flag("the smallest single changes that make a spec work that does not", WHY_NOT));
+        explore.addOption(option("DIR", "folder for explore.csv and explore.svg (default: out/ and the title's name)",
+                "-o", OUTPUT));
+        setting(explore);
+        explore.addOption(option("N", "states of the travel that every combination is checked at (default: 61)", STATES));
+        explore.addOption(option("N", "threads that share the work (default: one for each core)", THREADS));
+        explore.addOption(shared());
+        return explore;
+    }
+
+    private static void setting(CommandSpec command) {
         command.addOption(OptionSpec.builder(SET)
                 .paramLabel("PATH=VALUE")
                 .type(String[].class)
@@ -108,13 +156,21 @@ final class Syntax {
                 .description("overrides one field, e.g. mechanisms.shutter.blades=14 (repeatable;"
                         + " a leading mechanisms. may be left out)")
                 .build());
+    }
+
+    private static OptionSpec shared() {
+        return option(
+                "FOLDER", "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones", SHARED);
+    }
+
+    private static void judging(CommandSpec command) {
+        setting(command);
         command.addOption(option(
                 "N", "states of the travel that are swept, " + States.LEAST + " to " + States.MOST + " (default: "
                         + States.USUAL + ")", STATES));
         command.addOption(flag("outlines carry the kerf, as with fabrication.kerf=true", KERF));
         command.addOption(flag("judges outlines at every state, and not only at ends, extremes and nine between", THOROUGH));
-        command.addOption(option(
-                "FOLDER", "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones", SHARED));
+        command.addOption(shared());
     }
 
     private static CommandSpec fresh() {

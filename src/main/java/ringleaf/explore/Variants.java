@@ -1,0 +1,98 @@
+package ringleaf.explore;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.Kinds;
+import ringleaf.mechanism.Request;
+import ringleaf.spec.MechanismSpec;
+import ringleaf.spec.SetOption;
+import ringleaf.spec.SpecDocument;
+import ringleaf.spec.SpecReader;
+import ringleaf.spec.shared.Catalogues;
+import ringleaf.spec.shared.SharedFiles;
+import ringleaf.spec.text.Node;
+import ringleaf.spec.text.Problem;
+import ringleaf.spec.text.Problems;
+import ringleaf.spec.text.SpecSource;
+
+/**
+ * A spec and everything that is one option away from it, read from the tree of the text so that the text is parsed
+ * once. Each thread takes a reader of its own.
+ *
+ * @param source of the spec
+ * @param root of its tree, options of the command line laid over it
+ * @param shared the user's own catalogues
+ */
+public record Variants(SpecSource source, Node.Mapping root, Supplier<SharedFiles> shared) {
+
+    /**
+     * A variant that was read.
+     *
+     * @param document empty when it could not be read
+     * @param planned of each mechanism, in their order; of no use when there are problems
+     * @param problems what is wrong with it
+     */
+    public record Variant(Optional<SpecDocument> document, List<Kind.Planned> planned, List<Problem> problems) {
+        public boolean isGood() {
+            return problems.isEmpty();
+        }
+
+        List<MechanismSpec> mechanisms() {
+            return document.orElseThrow().mechanisms();
+        }
+
+        /** The place of a mechanism. */
+        int indexOf(String name) {
+            for (int i = 0; i < mechanisms().size(); i++) {
+                if (mechanisms().get(i).name().equals(name)) {
+                    return i;
+                }
+            }
+            throw new IllegalArgumentException(name);
+        }
+    }
+
+    /** A reader for one thread. */
+    public Reader reader() {
+        return new Reader(this);
+    }
+
+    /** Reads variants, one after another. */
+    public static final class Reader {
+        private final Variants of;
+        private final Problems problems = new Problems();
+        private final Catalogues catalogues;
+        private final SpecReader reader;
+
+        private Reader(Variants of) {
+            this.of = of;
+            this.catalogues = new Catalogues(of.shared().get(), problems);
+            this.reader = new SpecReader(Kinds.fields(), catalogues, problems);
+        }
+
+        /** The spec with these options laid over it. */
+        public Variant read(List<SetOption> options) {
+            Node.Mapping root = of.root();
+            for (SetOption option : options) {
+                root = option.over(root, problems);
+            }
+            Optional<SpecDocument> document = problems.isEmpty() ? reader.read(of.source(), root) : Optional.empty();
+            List<Kind.Planned> planned = new ArrayList<>();
+            if (document.isPresent()) {
+                for (MechanismSpec mechanism : document.get().mechanisms()) {
+                    planned.add(plan(mechanism, document.get()));
+                }
+            }
+            return new Variant(document, planned, problems.drain());
+        }
+
+        private Kind.Planned plan(MechanismSpec mechanism, SpecDocument document) {
+            return Kinds.named(mechanism.kind().name())
+                    .read(new Request(
+                            mechanism.name(), mechanism.values(), document.fabrication(), catalogues, problems));
+        }
+    }
+}
