@@ -36,6 +36,11 @@ final class Counter implements Progress, AutoCloseable {
         show(done, total, "combinations tried");
     }
 
+    /** Tells how many fields were changed. */
+    void fields(int done, int total) {
+        show(done, total, "fields tried");
+    }
+
     private void show(int done, int total, String what) {
         if (err != null) {
             String line = "\r" + name + ": " + done + " of " + total + " " + what;

@@ -14,17 +14,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ringleaf.explore.Change;
 import ringleaf.explore.Columns;
 import ringleaf.explore.Exploration;
 import ringleaf.explore.Grid;
 import ringleaf.explore.Row;
 import ringleaf.explore.TakenSpec;
 import ringleaf.explore.Variants;
+import ringleaf.explore.WhyNot;
 import ringleaf.mechanism.Kinds;
+import ringleaf.part.Design;
+import ringleaf.part.Finding;
 import ringleaf.report.ExploreChart;
 import ringleaf.report.ExploreCsv;
 import ringleaf.report.ExploreText;
 import ringleaf.report.FileNames;
+import ringleaf.report.FindingsText;
 import ringleaf.spec.SetOption;
 import ringleaf.spec.SpecReader;
 import ringleaf.spec.shared.Catalogues;
@@ -110,8 +115,65 @@ final class ExploreCommand {
         }
     }
 
-    int whyNot(Asked asked) {
-        throw Stop.wrong("not yet");
+    int whyNot(Asked asked, int threads) {
+        Problems problems = new Problems();
+        List<SetOption> sets = new ArrayList<>();
+        for (String set : asked.sets()) {
+            SetOption.parse(set, problems).ifPresent(sets::add);
+        }
+        Variants variants = variants(asked, sets, problems);
+        Variants.Variant variant = variants.reader().read(List.of());
+        for (Problem problem : variant.problems()) {
+            problems.at(problem.place(), problem.reason(), problem.hint());
+        }
+        problems.throwIfAny();
+        boolean failed = false;
+        try (Interrupt interrupt = Interrupt.watch()) {
+            WhyNot whyNot = new WhyNot(variants, asked.states(), threads);
+            for (int i = 0; i < variant.planned().size(); i++) {
+                String name = variant.document().orElseThrow().mechanisms().get(i).name();
+                Design design = variant.planned().get(i).design(asked.states());
+                ResultText text = new ResultText();
+                if (!new Judged(design, design.findings()).failed()) {
+                    text.list(name, List.of("every closed-form check holds"));
+                } else {
+                    failed = true;
+                    text.list(name + " fails", failures(design));
+                    List<Change> changes = changes(whyNot, name, interrupt);
+                    List<String> lines = new ArrayList<>();
+                    for (Change change : changes) {
+                        lines.add(change.words(true));
+                    }
+                    text.list(interrupt.asked() ? "what would fit, as far as it was looked for" : "what would fit",
+                            lines.isEmpty() ? List.of("no single change does; the checks above say what is missing")
+                                    : lines);
+                }
+                out.print(text);
+            }
+            if (failed) {
+                out.print("each alone, every check solved again; per cent of the value, of 1 mm or 10° where it is 0, and"
+                        + " another named way counts as 50 %\n");
+            }
+            out.flush();
+            err.flush();
+        }
+        return failed ? Exit.FAILED : Exit.FINE;
+    }
+
+    private List<Change> changes(WhyNot whyNot, String name, Interrupt interrupt) {
+        try (Counter counter = Counter.of(name, surroundings.errIsTerminal(), err)) {
+            return whyNot.changes(name, counter::fields, interrupt::asked);
+        }
+    }
+
+    private static List<String> failures(Design design) {
+        List<String> lines = new ArrayList<>();
+        for (Finding finding : design.findings()) {
+            if (finding.failed()) {
+                lines.add(FindingsText.line(finding));
+            }
+        }
+        return lines;
     }
 
     private int end(Exploration.Result result, Wish wish, Variants variants, List<SetOption> sets, String taken) {
@@ -156,7 +218,7 @@ final class ExploreCommand {
                 ? new SpecReader(Kinds.fields(), new Catalogues(shared, problems), problems).root(source.get(), sets)
                 : Optional.empty();
         problems.throwIfAny();
-        return new Variants(source.orElseThrow(), root.orElseThrow(), () -> shared);
+        return new Variants(source.orElseThrow(), root.orElseThrow(), shared);
     }
 
     private static String slug(Variants variants, Grid grid) {

@@ -38,7 +38,7 @@ final class ExploreOptions {
                             + " has no meaning beside it");
                 }
             }
-            return command.whyNot(asked);
+            return command.whyNot(asked, threads());
         }
         if (vary.isEmpty()) {
             throw Stop.wrong("nothing is varied; e.g. --vary shutter.blades=8..24, or --why-not for a spec that does"
@@ -57,7 +57,11 @@ final class ExploreOptions {
                         text(Syntax.TO),
                         text(Syntax.OUTPUT),
                         given.hasMatchedOption(Syntax.YES),
-                        number(Syntax.THREADS, Runtime.getRuntime().availableProcessors(), MOST_THREADS)));
+                        threads()));
+    }
+
+    private int threads() {
+        return number(Syntax.THREADS, Runtime.getRuntime().availableProcessors(), MOST_THREADS);
     }
 
     private String text(String option) {

@@ -3,10 +3,6 @@ package ringleaf.explore;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import ringleaf.mechanism.Memo;
 import ringleaf.part.Finding;
@@ -17,8 +13,6 @@ import ringleaf.spec.text.Problem;
 final class RowWork {
     /** Neighbours in the grid have most in common, so each thread takes a few of them at a time. */
     private static final int MOST_AT_ONCE = 16;
-
-    private static final long TOLD_EVERY_MS = 100;
 
     private final Variants variants;
     private final Grid grid;
@@ -39,37 +33,10 @@ final class RowWork {
         int total = grid.size();
         Row[] rows = new Row[total];
         int atOnce = Math.max(1, Math.min(MOST_AT_ONCE, total / (4 * threads)));
-        AtomicInteger next = new AtomicInteger();
-        AtomicInteger done = new AtomicInteger();
-        AtomicReference<Throwable> failure = new AtomicReference<>();
-        CountDownLatch ended = new CountDownLatch(threads);
-        for (int t = 0; t < threads; t++) {
-            Thread worker = new Thread(() -> {
-                try {
-                    Variants.Reader reader = variants.reader();
-                    int from = next.getAndAdd(atOnce);
-                    while (from < total && failure.get() == null) {
-                        for (int i = from; i < Math.min(total, from + atOnce) && !stopped.getAsBoolean(); i++) {
-                            rows[i] = row(reader, i);
-                            done.incrementAndGet();
-                        }
-                        from = stopped.getAsBoolean() ? total : next.getAndAdd(atOnce);
-                    }
-                } catch (RuntimeException | Error e) {
-                    failure.compareAndSet(null, e);
-                } finally {
-                    ended.countDown();
-                }
-            }, "explore-" + t);
-            worker.setDaemon(true);
-            worker.start();
-        }
-        wait(ended, done, total, told);
-        if (failure.get() instanceof Error error) {
-            throw error;
-        } else if (failure.get() != null) {
-            throw (RuntimeException) failure.get();
-        }
+        new Workers(threads, told, stopped).all(total, atOnce, () -> {
+            Variants.Reader reader = variants.reader();
+            return i -> rows[i] = row(reader, i);
+        });
         List<Row> all = new ArrayList<>(total);
         for (Row row : rows) {
             if (row != null) {
@@ -77,17 +44,6 @@ final class RowWork {
             }
         }
         return all;
-    }
-
-    private static void wait(CountDownLatch ended, AtomicInteger done, int total, Exploration.Told told) {
-        try {
-            while (!ended.await(TOLD_EVERY_MS, TimeUnit.MILLISECONDS)) {
-                told.done(done.get(), total);
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("interrupted while exploring", e);
-        }
     }
 
     /** One row. */

@@ -3,10 +3,10 @@ package ringleaf.explore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.mechanism.Request;
+import ringleaf.spec.Fabrication;
 import ringleaf.spec.MechanismSpec;
 import ringleaf.spec.SetOption;
 import ringleaf.spec.SpecDocument;
@@ -26,7 +26,7 @@ import ringleaf.spec.text.SpecSource;
  * @param root of its tree, options of the command line laid over it
  * @param shared the user's own catalogues
  */
-public record Variants(SpecSource source, Node.Mapping root, Supplier<SharedFiles> shared) {
+public record Variants(SpecSource source, Node.Mapping root, SharedFiles shared) {
 
     /**
      * A variant that was read.
@@ -69,7 +69,7 @@ public record Variants(SpecSource source, Node.Mapping root, Supplier<SharedFile
 
         private Reader(Variants of) {
             this.of = of;
-            this.catalogues = new Catalogues(of.shared().get(), problems);
+            this.catalogues = new Catalogues(of.shared(), problems);
             this.reader = new SpecReader(Kinds.fields(), catalogues, problems);
         }
 
@@ -79,6 +79,21 @@ public record Variants(SpecSource source, Node.Mapping root, Supplier<SharedFile
             for (SetOption option : options) {
                 root = option.over(root, problems);
             }
+            return read(root);
+        }
+
+        /** Names of a catalogue, or none when there is no such. */
+        List<String> names(String catalogue) {
+            return switch (catalogue) {
+                case "servos" -> List.copyOf(catalogues.servos().names());
+                case "screws" -> List.copyOf(catalogues.screws().names());
+                case "bearings" -> List.copyOf(catalogues.bearings().names());
+                case "belts" -> List.copyOf(catalogues.belts().names());
+                default -> List.of();
+            };
+        }
+
+        private Variant read(Node.Mapping root) {
             Optional<SpecDocument> document = problems.isEmpty() ? reader.read(of.source(), root) : Optional.empty();
             List<Kind.Planned> planned = new ArrayList<>();
             if (document.isPresent()) {
@@ -90,9 +105,36 @@ public record Variants(SpecSource source, Node.Mapping root, Supplier<SharedFile
         }
 
         private Kind.Planned plan(MechanismSpec mechanism, SpecDocument document) {
+            return plan(mechanism, document.fabrication());
+        }
+
+        private Kind.Planned plan(MechanismSpec mechanism, Fabrication fabrication) {
             return Kinds.named(mechanism.kind().name())
-                    .read(new Request(
-                            mechanism.name(), mechanism.values(), document.fabrication(), catalogues, problems));
+                    .read(new Request(mechanism.name(), mechanism.values(), fabrication, catalogues, problems));
+        }
+
+        /**
+         * One mechanism of a variant, with the stock of one family in whatever thickness is asked for; empty when
+         * something else stands against it.
+         *
+         * @param name of the mechanism
+         */
+        Optional<Kind.Planned> inAnyThickness(Variant variant, String name) {
+            if (variant.document().isEmpty()) {
+                return Optional.empty();
+            }
+            Fabrication fabrication = variant.document().get().fabrication();
+            MechanismSpec mechanism = variant.mechanisms().get(variant.indexOf(name));
+            for (String family : Fabrication.FAMILIES) {
+                if (fabrication.given(family).isPresent()
+                        && fabrication.given(family).get().stock().thickness().isPresent()) {
+                    Kind.Planned planned = plan(mechanism, fabrication.inAnyThickness(family));
+                    if (problems.drain().isEmpty()) {
+                        return Optional.of(planned);
+                    }
+                }
+            }
+            return Optional.empty();
         }
     }
 }

@@ -76,7 +76,7 @@ public final class LeafAperture implements Kind {
                 ApertureTable.of(design, sweep),
                 findings,
                 travel(design, sweep),
-                new Remedies(spec, design, findings).lines(),
+                List.of(),
                 ApertureJoints.of(design, parts));
     }
 

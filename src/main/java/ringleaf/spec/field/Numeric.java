@@ -14,13 +14,17 @@ import ringleaf.spec.text.Decimal;
 public record Numeric(Quantity quantity, boolean whole, boolean alwaysMm, double least, double most) {
     private static final int DIGITS = 9;
 
-    /** An inner value as it can stand in a spec, with its unit; at most nine significant digits. */
-    public String text(double inner) {
-        if (whole) {
-            return Decimal.of(Math.rint(inner));
-        }
-        Unit unit = quantity.shown();
-        return unit == null ? Decimal.of(inner, DIGITS) : Decimal.of(unit.from(inner), DIGITS) + unit.spelling();
+    /** The unit that values are shown in; null for plain numbers. */
+    public Unit shown(LengthUnit units) {
+        Unit bare = bare(units);
+        return bare == null ? quantity.shown() : bare;
+    }
+
+    /** A number of that unit as it can stand in a spec and be read by people. */
+    public String text(double number, LengthUnit units) {
+        Unit unit = shown(units);
+        String digits = Decimal.of(whole ? Math.rint(number) : number, DIGITS);
+        return unit == null ? digits : digits + (unit.spelling().equals("%") ? "" : " ") + unit.spelling();
     }
 
     /** The unit of a bare number; null for plain numbers and where a unit must stand. */
