@@ -15,6 +15,9 @@ final class ExploreOptions {
     private static final int MOST_TAKEN = 1_000_000;
     private static final int MOST_THREADS = 256;
 
+    private static final List<String> NOT_BESIDE_WHY_NOT = List.of(
+            Syntax.VARY, Syntax.MINIMISE, Syntax.KEEP, Syntax.TAKE, Syntax.TO, Syntax.YES, Syntax.OUTPUT);
+
     private final ParseResult given;
 
     ExploreOptions(ParseResult given) {
@@ -32,7 +35,7 @@ final class ExploreOptions {
                 false,
                 Optional.ofNullable(text(Syntax.SHARED)));
         if (whyNot) {
-            for (String other : new String[] {Syntax.VARY, Syntax.MINIMISE, Syntax.KEEP, Syntax.TAKE, Syntax.TO}) {
+            for (String other : NOT_BESIDE_WHY_NOT) {
                 if (given.hasMatchedOption(other)) {
                     throw Stop.wrong(Syntax.WHY_NOT + " looks for changes by itself, and " + other
                             + " has no meaning beside it");

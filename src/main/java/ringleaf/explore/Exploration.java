@@ -1,8 +1,10 @@
 package ringleaf.explore;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import ringleaf.mechanism.Memo;
 import ringleaf.part.Design;
@@ -93,7 +95,7 @@ public final class Exploration {
         Ranking ranking = new Ranking(columns.get().weighed());
         List<Row> sorted = judged(ranking, rows, keep, stopped);
         List<Row> shown = new ArrayList<>();
-        for (int place : wanted(sorted, keep)) {
+        for (int place : wanted(ranking, sorted, keep)) {
             shown.add(sorted.get(place));
         }
         return Optional.of(new Result(grid, columns.get(), sorted, shown, states));
@@ -121,7 +123,7 @@ public final class Exploration {
         Variants.Reader reader = variants.reader();
         while (!stopped.getAsBoolean()) {
             int next = -1;
-            for (int place : wanted(sorted, keep)) {
+            for (int place : wanted(ranking, sorted, keep)) {
                 next = next < 0 && !sorted.get(place).judged() ? place : next;
             }
             if (next < 0) {
@@ -137,13 +139,20 @@ public final class Exploration {
         return sorted;
     }
 
-    /** Places of the rows that work and are to be shown: the best, and further undominated ones. */
-    private static List<Integer> wanted(List<Row> sorted, int keep) {
+    /** Places of the rows that work and are to be shown: the best, and further undominated ones, one of equals. */
+    private static List<Integer> wanted(Ranking ranking, List<Row> sorted, int keep) {
         List<Integer> wanted = new ArrayList<>();
+        Set<List<Double>> seen = new HashSet<>();
         int further = 0;
         for (int i = 0; i < sorted.size() && sorted.get(i).works(); i++) {
-            if (i < keep || sorted.get(i).undominated() && further++ < MOST_FURTHER) {
+            boolean best = i < keep;
+            if (!best && (!sorted.get(i).undominated() || further == MOST_FURTHER)) {
+                continue;
+            }
+            boolean fresh = seen.add(ranking.weights(sorted.get(i)));
+            if (best || fresh) {
                 wanted.add(i);
+                further += best ? 0 : 1;
             }
         }
         return wanted;

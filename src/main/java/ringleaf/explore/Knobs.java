@@ -137,10 +137,8 @@ final class Knobs {
         String now = given instanceof String text ? text
                 : given instanceof Named named ? named.name().orElse("as written out")
                 : given == null && field.hasDefaultValue() ? field.defaultText() : "";
-        if (now.isEmpty() && given == null) {
-            // Left to the tool, which has tried the others itself, or to the process.
-            return;
-        }
+        // What is left to the tool or the process is one of them; trying it again does no harm.
+        now = now.isEmpty() ? "left open" : now;
         List<String> others = new ArrayList<>();
         for (String name : all) {
             if (!name.equals(now)) {

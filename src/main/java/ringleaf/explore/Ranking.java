@@ -51,7 +51,7 @@ final class Ranking {
     List<Row> marked(List<Row> rows) {
         List<double[]> all = new ArrayList<>();
         for (Row row : rows) {
-            all.add(row.works() ? weights(row) : null);
+            all.add(row.works() ? weighed(row) : null);
         }
         boolean[] best = undominated(all);
         List<Row> marked = new ArrayList<>(rows.size());
@@ -61,7 +61,16 @@ final class Ranking {
         return marked;
     }
 
-    private double[] weights(Row row) {
+    /** What is weighed of a row, equal for rows that count as equal. */
+    List<Double> weights(Row row) {
+        List<Double> list = new ArrayList<>();
+        for (double weight : weighed(row)) {
+            list.add(weight);
+        }
+        return list;
+    }
+
+    private double[] weighed(Row row) {
         double[] weights = new double[weighed.size()];
         for (int i = 0; i < weights.length; i++) {
             double value = row.figures()[weighed.get(i)];

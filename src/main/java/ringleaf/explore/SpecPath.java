@@ -88,8 +88,10 @@ public record SpecPath(List<String> keys, Field<?> field) {
             Collection<String> names = mechanisms.entries().keySet();
             String name = keys.size() > 1 ? keys.get(1) : "";
             FieldSet only = names.size() == 1 ? fields(mechanisms.get(names.iterator().next())) : null;
-            boolean leftOut = only != null && nearest(name, only).isPresent();
-            String path = leftOut ? nearest(name, only).get() + rest(keys, 2) : "";
+            // The name left out: a single key that is a field, or a group with more behind it.
+            Optional<String> near = only == null ? Optional.empty() : nearest(name, only);
+            boolean leftOut = near.isPresent() && (keys.size() == 2 || only.find(near.get()).inner() != null);
+            String path = leftOut ? near.get() + rest(keys, 2) : "";
             problems.at(
                     place,
                     "there is no mechanism " + Shown.quoted(name) + " in the spec",

@@ -1,7 +1,7 @@
 package ringleaf.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import ringleaf.draw.chart.Chart;
@@ -39,17 +39,20 @@ public final class ExploreChart {
         this.title = title;
         this.rows = result.rows().subList(0, Math.min(MOST_MARKS, result.rows().size()));
         this.seriesOf = new int[rows.size()];
-        Map<String, Integer> known = new LinkedHashMap<>();
-        for (int i = 0; i < rows.size(); i++) {
-            String name = otherValues(rows.get(i));
-            if (!known.containsKey(name)) {
-                known.put(name, 0);
-                series.add(name);
+        Map<String, Integer> first = new HashMap<>();
+        for (Row row : rows) {
+            if (Figures.isNumber(row.figures()[0])) {
+                first.merge(otherValues(row), row.index(), Math::min);
             }
         }
-        series.sort((a, b) -> Integer.compare(firstIndex(a), firstIndex(b)));
+        series.addAll(first.keySet());
+        series.sort((a, b) -> Integer.compare(first.get(a), first.get(b)));
+        Map<String, Integer> places = new HashMap<>();
+        for (int s = 0; s < series.size(); s++) {
+            places.put(series.get(s), s);
+        }
         for (int i = 0; i < rows.size(); i++) {
-            seriesOf[i] = series.indexOf(otherValues(rows.get(i)));
+            seriesOf[i] = places.getOrDefault(otherValues(rows.get(i)), 0);
         }
     }
 
@@ -66,16 +69,6 @@ public final class ExploreChart {
             name.append(result.grid().text(row.index(), a));
         }
         return name.toString();
-    }
-
-    private int firstIndex(String name) {
-        int first = Integer.MAX_VALUE;
-        for (Row row : rows) {
-            if (otherValues(row).equals(name)) {
-                first = Math.min(first, row.index());
-            }
-        }
-        return first;
     }
 
     private List<Axis> axes() {

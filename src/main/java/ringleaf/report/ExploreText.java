@@ -49,11 +49,24 @@ public final class ExploreText {
                 ? result.rows().subList(0, Math.min(MOST_FAILING, result.rows().size()))
                 : result.shown();
         table(rows, works > 0, out);
+        if (against > 0) {
+            out.append("what contradicts itself, e.g. ").append(example()).append('\n');
+        }
         if (works > 0) {
             out.append("* undominated: none that works is as good in ").append(weighed()).append(" and better in ");
             out.append(result.columns().weighed().size() > 1 ? "one of them\n" : "it\n");
         }
         return out.toString();
+    }
+
+    /** The first combination that contradicts itself, with the reason. */
+    private String example() {
+        for (Row row : result.rows()) {
+            if (row.status() == Row.Status.CONTRADICTS) {
+                return PlainText.line(row.limit());
+            }
+        }
+        return "";
     }
 
     private String weighed() {
