@@ -31,17 +31,8 @@ final class Counter implements Progress, AutoCloseable {
         show(done, total, "orders of laying tried");
     }
 
-    /** Tells how many combinations were tried. */
-    void explored(int done, int total) {
-        show(done, total, "combinations tried");
-    }
-
-    /** Tells how many fields were changed. */
-    void fields(int done, int total) {
-        show(done, total, "fields tried");
-    }
-
-    private void show(int done, int total, String what) {
+    /** Tells how much of anything is done. */
+    void show(int done, int total, String what) {
         if (err != null) {
             String line = "\r" + name + ": " + done + " of " + total + " " + what;
             written = line.length() - 1;

@@ -162,7 +162,7 @@ final class ExploreCommand {
 
     private List<Change> changes(WhyNot whyNot, String name, Interrupt interrupt) {
         try (Counter counter = Counter.of(name, surroundings.errIsTerminal(), err)) {
-            return whyNot.changes(name, counter::fields, interrupt::asked);
+            return whyNot.changes(name, (done, total) -> counter.show(done, total, "fields tried"), interrupt::asked);
         }
     }
 
@@ -196,7 +196,7 @@ final class ExploreCommand {
         try (Counter counter = Counter.of("explore", surroundings.errIsTerminal(), err)) {
             int keep = Math.max(wish.keep(), wish.take());
             return exploration.run(
-                    Optional.ofNullable(wish.minimise()), keep, counter::explored, interrupt::asked);
+                    Optional.ofNullable(wish.minimise()), keep, (done, total) -> counter.show(done, total, "combinations tried"), interrupt::asked);
         } catch (Columns.UnknownFigure e) {
             throw Stop.wrong("--minimise: " + e.getMessage());
         }

@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import ringleaf.explore.Change;
 import ringleaf.explore.Variants;
 import ringleaf.explore.WhyNot;
@@ -39,11 +40,11 @@ final class Run {
     private final Asked asked;
     private final SpecDocument document;
     private final List<Kind.Planned> planned;
-    private final Variants variants;
+    private final Supplier<Variants> variants;
     /** What is to be laid on sheets; null before it was prepared, and where nothing is asked. */
     private Sheets sheets;
 
-    private Run(Asked asked, SpecDocument document, List<Kind.Planned> planned, Variants variants) {
+    private Run(Asked asked, SpecDocument document, List<Kind.Planned> planned, Supplier<Variants> variants) {
         this.asked = asked;
         this.document = document;
         this.planned = planned;
@@ -76,7 +77,10 @@ final class Run {
         }
         problems.throwIfAny();
         return new Run(
-                asked, document.orElseThrow(), planned, new Variants(source.orElseThrow(), root.orElseThrow(), shared));
+                asked,
+                document.orElseThrow(),
+                planned,
+                () -> new Variants(source.orElseThrow(), root.orElseThrow(), shared));
     }
 
     private static Kind.Planned plan(MechanismSpec mechanism, SpecDocument document, Problems problems) {
@@ -93,6 +97,20 @@ final class Run {
         return document;
     }
 
+    /** Every mechanism, ready to be designed, in the order of the spec. */
+    List<Kind.Planned> planned() {
+        return planned;
+    }
+
+    /** Names of the mechanisms in the same order. */
+    List<String> names() {
+        List<String> names = new ArrayList<>();
+        for (MechanismSpec mechanism : document.mechanisms()) {
+            names.add(mechanism.name());
+        }
+        return names;
+    }
+
     /** Designs every mechanism; where one fails, the nearest changes that would fit go with it. */
     List<Design> design() {
         List<Design> all = new ArrayList<>();
@@ -106,8 +124,9 @@ final class Run {
 
     private List<String> remedies(String mechanism) {
         int threads = Runtime.getRuntime().availableProcessors();
+        WhyNot whyNot = new WhyNot(variants.get(), TRIED_STATES, threads);
         List<String> lines = new ArrayList<>();
-        for (Change change : new WhyNot(variants, TRIED_STATES, threads).changes(mechanism, (d, t) -> {}, () -> false)) {
+        for (Change change : whyNot.changes(mechanism, (d, t) -> {}, () -> false)) {
             if (lines.size() < MOST_REMEDIES) {
                 lines.add(change.words(false));
             }

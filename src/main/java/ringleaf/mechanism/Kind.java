@@ -65,5 +65,20 @@ public interface Kind {
         default Optional<Finding> refusal() {
             return Optional.empty();
         }
+
+        /** What its servo moves; empty where no servo drives it. */
+        default Optional<ServoLaw> servoLaw() {
+            return Optional.empty();
+        }
+
+        /** What in a spec would give it a servo, for whoever asked for its table; empty where nothing does. */
+        default String servoHint() {
+            return "";
+        }
+
+        /** The finished thing with sizes that are off; empty where a kind does not say how it takes them. */
+        default Optional<AsBuilt> asBuilt() {
+            return Optional.empty();
+        }
     }
 }

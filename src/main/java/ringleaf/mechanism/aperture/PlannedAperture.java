@@ -2,8 +2,10 @@ package ringleaf.mechanism.aperture;
 
 import java.util.List;
 import java.util.Optional;
+import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Memo;
+import ringleaf.mechanism.ServoLaw;
 import ringleaf.mechanism.Trial;
 import ringleaf.part.Choice;
 import ringleaf.part.Design;
@@ -44,6 +46,28 @@ record PlannedAperture(ApertureSpec spec) implements Kind.Planned {
     @Override
     public Optional<Finding> refusal() {
         return ApertureScreen.refusal(spec);
+    }
+
+    private ApertureDesign design() {
+        return new ApertureDesigner(spec).candidates().get(0).design();
+    }
+
+    @Override
+    public Optional<ServoLaw> servoLaw() {
+        ApertureDesign design = spec.drive() instanceof DriveSpec.Hand ? null : design();
+        return design == null
+                ? Optional.empty()
+                : design.pinionPlan().map(plan -> new ApertureServoLaw(design, plan));
+    }
+
+    @Override
+    public Optional<AsBuilt> asBuilt() {
+        return Optional.of(new ApertureBuilt(design()));
+    }
+
+    @Override
+    public String servoHint() {
+        return "drive: {servo: micro-180}";
     }
 
     /**
