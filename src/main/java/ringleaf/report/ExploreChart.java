@@ -2,8 +2,10 @@ package ringleaf.report;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import ringleaf.draw.chart.Chart;
 import ringleaf.draw.chart.Plot;
 import ringleaf.draw.chart.Scale;
@@ -179,9 +181,12 @@ public final class ExploreChart {
             }
         }
         List<Integer> weighed = result.columns().weighed();
+        Set<List<Double>> told = new HashSet<>();
         for (Row row : rows) {
             double[] figures = row.figures();
-            if (row.undominated() && weighed.size() > 2 && Figures.isNumber(figures[across])) {
+            boolean stands = row.undominated() && weighed.size() > 2 && Figures.isNumber(figures[across]);
+            // Equals lie on one another, and one number is enough for them.
+            if (stands && told.add(List.of(figures[across], figures[up], figures[weighed.get(2)]))) {
                 plot.label(figures[across], figures[up], Figures.shown(figures[weighed.get(2)]), STAR);
             }
         }
