@@ -111,6 +111,8 @@ final class CommandRun {
                 return make(new ParsedLine(given));
             case Syntax.CHECK:
                 return check(new ParsedLine(given));
+            case Syntax.EXPLORE:
+                return new ExploreOptions(given).run(new ExploreCommand(in, out, err, surroundings));
             case Syntax.PREVIEW:
                 return preview(new ParsedLine(given));
             case Syntax.TOLERANCE:

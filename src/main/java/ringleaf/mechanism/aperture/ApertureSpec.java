@@ -86,46 +86,6 @@ public record ApertureSpec(
         return wanted.depth();
     }
 
-    /** The same mechanism for another wish; the blade's stock follows its thickness. */
-    ApertureSpec with(Wanted other) {
-        return with(other, layouts, drive);
-    }
-
-    ApertureSpec with(List<Layout> otherLayouts) {
-        return with(wanted, otherLayouts, drive);
-    }
-
-    ApertureSpec with(DriveSpec other) {
-        return with(wanted, layouts, other);
-    }
-
-    private ApertureSpec with(Wanted newWanted, List<Layout> newLayouts, DriveSpec newDrive) {
-        return new ApertureSpec(
-                name,
-                newWanted,
-                newLayouts,
-                layoutGiven,
-                pinStyle,
-                mirrored,
-                linearSlot,
-                bladeWidth,
-                bladeSpan,
-                lever,
-                leverAngle,
-                pinDiameter,
-                ledge,
-                clearances,
-                fitting,
-                screw,
-                blade.inThickness(newWanted.thickness()),
-                plate,
-                ring,
-                spacer,
-                gear,
-                newDrive,
-                given);
-    }
-
     /** The angle from one blade to the next, rad. */
     public double pitch() {
         return 2 * Math.PI / blades();

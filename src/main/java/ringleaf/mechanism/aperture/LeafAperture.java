@@ -14,6 +14,8 @@ import ringleaf.spec.field.FieldSet;
 /** The kind {@code leaf-aperture}: N blades between a base with bores and a slotted ring that turns them all. */
 public final class LeafAperture implements Kind {
     public static final String NAME = "leaf-aperture";
+    /** Thicknesses in which shim and film are sold, mm; common practice, no source. */
+    private static final double[] THICKNESSES = {0.03, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.8, 1};
 
     @Override
     public String name() {
@@ -32,8 +34,22 @@ public final class LeafAperture implements Kind {
 
     @Override
     public Planned read(Request request) {
-        ApertureSpec spec = new ApertureReader(request).read();
-        return new PlannedAperture(spec);
+        return new PlannedAperture(new ApertureReader(request).read());
+    }
+
+    @Override
+    public List<String> weighed() {
+        return List.of("bezel", "depth", "blades");
+    }
+
+    @Override
+    public List<String> compared() {
+        return List.of("outer-diameter", "ring-travel");
+    }
+
+    @Override
+    public double[] sold(String field) {
+        return field.equals(ApertureFields.BLADE_THICKNESS.name()) ? THICKNESSES.clone() : Kind.super.sold(field);
     }
 
     static Design design(ApertureSpec spec, int states) {
@@ -60,7 +76,7 @@ public final class LeafAperture implements Kind {
                 ApertureTable.of(design, sweep),
                 findings,
                 travel(design, sweep),
-                new Remedies(spec, design, findings).lines(),
+                List.of(),
                 ApertureJoints.of(design, parts));
     }
 
