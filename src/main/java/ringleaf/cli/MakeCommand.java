@@ -37,7 +37,10 @@ final class MakeCommand {
         folder.check();
         List<Design> designs = run.design();
         List<Preparation> prepared = run.prepare(designs);
-        RunFiles drawn = RunFiles.start(run.document().title(), designs, prepared, wanted);
+        Solids solids = wanted.solids().isPresent()
+                ? Solids.of(designs, wanted.solids().get(), run.document().catalogues())
+                : null;
+        RunFiles drawn = RunFiles.start(run.document().title(), designs, prepared, wanted, solids);
         Beside<List<String>> earlier = Beside.start("earlier-run", () -> EarlierRun.files(path));
         List<Judged> all = run.judge(designs, prepared, surroundings, err);
         boolean failed = false;
@@ -64,6 +67,9 @@ final class MakeCommand {
             text.buildOrder(design, all.size() > 1);
         }
         text.list("cautions", Cautions.of(all, run.document().catalogues()));
+        if (solids != null) {
+            text.list("no solid of", solids.leftOut());
+        }
         text.list("written to " + Shown.cut(shown, 300), folders(files));
         out.print(text);
         return failed ? Exit.FAILED : Exit.FINE;
