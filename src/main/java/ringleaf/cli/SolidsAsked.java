@@ -40,8 +40,10 @@ record SolidsAsked(boolean stl, boolean threeMf, List<String> parts, Tolerance c
         boolean stl = formats.contains("stl");
         boolean threeMf = formats.contains("3mf");
         if (!stl && !threeMf) {
-            String lost = parts != null ? Syntax.SOLIDS + " " + Shown.quoted(parts) : Syntax.CHORD + " " + Shown.quoted(chord);
             if (parts != null || chord != null) {
+                String lost = parts != null
+                        ? Syntax.SOLIDS + " " + Shown.quoted(parts)
+                        : Syntax.CHORD + " " + Shown.quoted(chord);
                 throw Stop.wrong(lost + " has no meaning without stl or 3mf among --formats; try --formats svg,dxf,stl,3mf");
             }
             return null;
