@@ -6,6 +6,8 @@ import ringleaf.part.Words;
 
 /** What goes on when, with the order in which the blades are laid. */
 final class BuildOrder {
+    private static final String TURNS = "the ring must still turn by a finger.";
+
     private final ApertureDesign design;
     private final ApertureSpec spec;
 
@@ -21,6 +23,10 @@ final class BuildOrder {
         if (spec.pinStyle() == PinStyle.BASE_POSTS) {
             steps.add("Set " + spec.blades() + " posts into the base; each stands "
                     + Words.mm(new BladeParts(design).postHeight()) + " out of it.");
+        }
+        if (spec.jigs().isPresent()) {
+            steps.addAll(new Jigs(design, spec.jigs().get()).setting());
+        } else if (spec.pinStyle() == PinStyle.BASE_POSTS) {
             steps.add("Set one drive pin into each blade, square to it and flush on the lower face.");
         } else if (spec.pinStyle() == PinStyle.ONE_GLUED) {
             steps.add("Set one drive pin into each printed blade, square to it and flush on the lower face.");
@@ -29,7 +35,12 @@ final class BuildOrder {
                     + Words.mm(stack.pivotPinDepth()) + " long under the blade and flush on the upper face; the drive"
                     + " pin above, " + Words.mm(stack.drivePinHeight()) + " tall and flush on the lower face.");
         }
-        if (stack.hasCover()) {
+        boolean stand = spec.jigs().map(JigSpec::stacking).orElse(false);
+        if (stand) {
+            steps.add("Stand the stacking jig up and lay " + (stack.hasCover() ? "the cover and then the base plate" : "the"
+                    + " base plate, bores up,") + " over its collar"
+                    + (design.pinionPlan().isPresent() ? ", the servo's place over the gap in its foot." : "."));
+        } else if (stack.hasCover()) {
             steps.add("Lay the cover down and the base plate on it.");
         } else {
             steps.add("Lay the base plate down, bores up.");
@@ -55,7 +66,10 @@ final class BuildOrder {
             steps.add("Lay " + stack.shims() + " spacer shim" + (stack.shims() > 1 ? "s" : "") + " on the wall.");
         }
         steps.add("Put the retainer on and draw the " + design.housing().screws().size() + " screws ("
-                + spec.screw().name() + ") up crosswise, just tight; the ring must still turn by a finger.");
+                + spec.screw().name() + ") up crosswise, just tight" + (stand ? "." : "; " + TURNS));
+        if (stand) {
+            steps.add("Lift the housing off the stacking jig, and only now turn the ring: " + TURNS);
+        }
         return steps;
     }
 
@@ -66,9 +80,12 @@ final class BuildOrder {
     private void laying(List<String> steps) {
         int n = spec.blades();
         String next = spec.mirrored() ? "counter-clockwise" : "clockwise";
+        String collar = spec.jigs().map(JigSpec::stacking).orElse(false)
+                ? " Each inner edge lies against the collar of the stacking jig, whose numbers tell the places."
+                : "";
         steps.add("Lay the blades in the open pose one after another, blade " + n + " first and each next one in the"
                 + " bore " + next + " of the last, down to blade 1: at every overlap the blade that is nearer its tip"
-                + " lies over the one nearer its root.");
+                + " lies over the one nearer its root." + collar);
         int under = Math.min(n - 1, Math.max(1, (int) Math.ceil(design.band().span() / spec.pitch()) - 1));
         steps.add("Close the circle: lift the tips of the first " + under + " blades laid and slip the roots of the"
                 + " last " + under + " under them, so that there is no first and no last blade.");

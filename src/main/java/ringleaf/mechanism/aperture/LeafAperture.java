@@ -1,5 +1,6 @@
 package ringleaf.mechanism.aperture;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,10 +44,16 @@ public final class LeafAperture implements Kind {
         ApertureParts made = new ApertureParts(design);
         List<Part> parts = made.parts();
         Assembly assembly = ApertureAssembly.of(design, parts, sweep);
+        List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).parts(parts) : List.of();
         if (spec.mirrored()) {
             List<Part> image = Mirrored.parts(parts);
             assembly = Mirrored.assembly(assembly, parts, image);
             parts = image;
+            jigs = Mirrored.parts(jigs);
+        }
+        if (!jigs.isEmpty()) {
+            parts = new ArrayList<>(parts);
+            parts.addAll(jigs);
         }
         List<Finding> findings = new ApertureChecks(design, sweep).all();
         ApertureDimensions dimensions = new ApertureDimensions(design, sweep);
