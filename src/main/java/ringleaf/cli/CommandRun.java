@@ -126,7 +126,12 @@ final class CommandRun {
                 given.value(Syntax.CHORD));
         Run run = Run.read(asked(given), surroundings, in);
         return new MakeCommand(surroundings, out, err)
-                .make(run, Optional.ofNullable(given.value(Syntax.OUTPUT)), wanted, given.has(Syntax.ANYWAY));
+                .make(
+                        run,
+                        Optional.ofNullable(given.value(Syntax.OUTPUT)),
+                        wanted,
+                        given.value(Syntax.SLICE),
+                        given.has(Syntax.ANYWAY));
     }
 
     private int check(Typed given) {

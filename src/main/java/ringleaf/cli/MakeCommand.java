@@ -27,15 +27,16 @@ final class MakeCommand {
     /**
      * Makes everything.
      *
-     * @param output folder as typed; the default is {@code out/} and the title's name
+     * @param output folder as typed; the default is {@code out/} and the title's name, {@code -slice} after it for a slice
+     * @param slice number of blades of a test slice as typed, or null for the whole
      * @param anyway whether part files are written although a check failed
      */
-    int make(Run run, Optional<String> output, Wanted wanted, boolean anyway) {
-        String shown = output.orElse("out/" + run.document().slug());
+    int make(Run run, Optional<String> output, Wanted wanted, String slice, boolean anyway) {
+        String shown = output.orElse("out/" + run.document().slug() + (slice == null ? "" : "-slice"));
         Path path = surroundings.place(shown, "the folder of --output");
         OutputFolder folder = new OutputFolder(path, shown);
         folder.check();
-        List<Design> designs = run.design();
+        List<Design> designs = slice == null ? run.design() : run.slices(slice);
         List<Preparation> prepared = run.prepare(designs);
         Solids solids = wanted.solids().isPresent()
                 ? Solids.of(designs, wanted.solids().get(), run.document().catalogues())
@@ -67,6 +68,9 @@ final class MakeCommand {
             text.buildOrder(design, all.size() > 1);
         }
         text.list("cautions", Cautions.of(all, run.document().catalogues()));
+        if (slice != null) {
+            text.list("no slice of", run.unsliced());
+        }
         if (solids != null) {
             text.list("no solid of", solids.leftOut());
         }

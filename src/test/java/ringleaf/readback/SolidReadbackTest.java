@@ -14,10 +14,12 @@ import ringleaf.draw.mesh.Mesh;
 import ringleaf.draw.mesh.PartMesh;
 import ringleaf.draw.mesh.StlWriter;
 import ringleaf.draw.mesh.ThreeMfWriter;
+import ringleaf.geom.Arc;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
@@ -164,6 +166,32 @@ class SolidReadbackTest {
         // n chords: sagitta 30 (1 - cos(pi/n)) within the tolerance; 2 n walls and 2 (n - 2) faces
         for (double[] known : new double[][] {{0.1, 39}, {0.01, 122}, {0.001, 385}}) {
             assertThat(PartMesh.of(disc, new Tolerance(known[0])).triangleCount()).isEqualTo((int) (4 * known[1] - 4));
+        }
+    }
+
+    @Test
+    void partsOfOneLevelHaveTheFewestTrianglesThatChordsWithinTheToleranceAllow() {
+        Tolerance chord = new Tolerance(0.01);
+        for (Part part : Samples.all(3)) {
+            if (part.layers().size() > 1) {
+                continue;
+            }
+            int corners = 0;
+            int holes = -1;
+            for (Contour contour : part.layers().get(0).regions().get(0).contours()) {
+                holes++;
+                for (Segment segment : contour.segments()) {
+                    // a chord of sagitta 0.01 spans 2 acos(1 - 0.01 / r)
+                    corners += segment instanceof Arc arc
+                            ? (int) Math.max(arc.isCircle() ? 3 : 1, Math.ceil(Math.abs(arc.sweep()) / (2 * Math.acos(
+                                            Math.max(-1, 1 - 0.01 / arc.radius()))) - 1e-7))
+                            : 1;
+                }
+            }
+            // two triangles for each wall, and n + 2 h - 2 for each of two faces of n corners with h holes
+            assertThat(PartMesh.of(part, chord).triangleCount())
+                    .as(part.name())
+                    .isEqualTo(2 * corners + 2 * (corners + 2 * holes - 2));
         }
     }
 

@@ -20,21 +20,7 @@ final class BuildOrder {
         List<String> steps = new ArrayList<>();
         Stack stack = design.stack();
         steps.add("Deburr every part and lay the plates out with their witness holes in line.");
-        if (spec.pinStyle() == PinStyle.BASE_POSTS) {
-            steps.add("Set " + spec.blades() + " posts into the base; each stands "
-                    + Words.mm(new BladeParts(design).postHeight()) + " out of it.");
-        }
-        if (spec.jigs().isPresent()) {
-            steps.addAll(new Jigs(design, spec.jigs().get()).setting());
-        } else if (spec.pinStyle() == PinStyle.BASE_POSTS) {
-            steps.add("Set one drive pin into each blade, square to it and flush on the lower face.");
-        } else if (spec.pinStyle() == PinStyle.ONE_GLUED) {
-            steps.add("Set one drive pin into each printed blade, square to it and flush on the lower face.");
-        } else {
-            steps.add("Set both pins into each blade, square to it: the pivot pin below, "
-                    + Words.mm(stack.pivotPinDepth()) + " long under the blade and flush on the upper face; the drive"
-                    + " pin above, " + Words.mm(stack.drivePinHeight()) + " tall and flush on the lower face.");
-        }
+        steps.addAll(pins(spec.blades()));
         boolean stand = spec.jigs().map(JigSpec::stacking).orElse(false);
         if (stand) {
             steps.add("Stand the stacking jig up and lay " + (stack.hasCover() ? "the cover and then the base plate" : "the"
@@ -73,6 +59,28 @@ final class BuildOrder {
         return steps;
     }
 
+    /** Steps that set the pins of so many blades. */
+    List<String> pins(int count) {
+        List<String> steps = new ArrayList<>();
+        Stack stack = design.stack();
+        if (spec.pinStyle() == PinStyle.BASE_POSTS) {
+            steps.add("Set " + count + " posts into the base; each stands "
+                    + Words.mm(new BladeParts(design).postHeight()) + " out of it.");
+        }
+        if (spec.jigs().isPresent()) {
+            steps.addAll(new Jigs(design, spec.jigs().get()).setting());
+        } else if (spec.pinStyle() == PinStyle.BASE_POSTS) {
+            steps.add("Set one drive pin into each blade, square to it and flush on the lower face.");
+        } else if (spec.pinStyle() == PinStyle.ONE_GLUED) {
+            steps.add("Set one drive pin into each printed blade, square to it and flush on the lower face.");
+        } else {
+            steps.add("Set both pins into each blade, square to it: the pivot pin below, "
+                    + Words.mm(stack.pivotPinDepth()) + " long under the blade and flush on the upper face; the drive"
+                    + " pin above, " + Words.mm(stack.drivePinHeight()) + " tall and flush on the lower face.");
+        }
+        return steps;
+    }
+
     /**
      * Roots on the base, tips at the ring: a blade passes over the roots of its neighbours on the side of its tip, so
      * those are laid first.
@@ -81,7 +89,7 @@ final class BuildOrder {
         int n = spec.blades();
         String next = spec.mirrored() ? "counter-clockwise" : "clockwise";
         String collar = spec.jigs().map(JigSpec::stacking).orElse(false)
-                ? " Each inner edge lies against the collar of the stacking jig, whose numbers tell the places."
+                ? " Each inner edge lies against the collar of the stacking jig."
                 : "";
         steps.add("Lay the blades in the open pose one after another, blade " + n + " first and each next one in the"
                 + " bore " + next + " of the last, down to blade 1: at every overlap the blade that is nearer its tip"

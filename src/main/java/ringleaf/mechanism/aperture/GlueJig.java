@@ -186,7 +186,13 @@ final class GlueJig {
         double from = box.minX() + 16;
         double room = box.maxX() - from - 3;
         double height = Math.min(LABEL, LABEL * room / StrokeFont.width(words, LABEL));
-        return StrokeFont.strokes(words, new Point(from, box.minY() + 2), height);
+        List<Path> strokes = new ArrayList<>();
+        for (Path stroke : StrokeFont.strokes(words, new Point(from, box.minY() + 2), height)) {
+            // for the other hand the whole part is mirrored yet: letters turned over now read right then
+            Mirror about = new Mirror(0, new Point(0, 2 * box.minY() + 4 + height));
+            strokes.add(spec.mirrored() ? stroke.mirrored(about) : stroke);
+        }
+        return strokes;
     }
 
     private String note() {

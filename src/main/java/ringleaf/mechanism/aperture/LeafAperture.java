@@ -33,8 +33,24 @@ public final class LeafAperture implements Kind {
 
     @Override
     public Planned read(Request request) {
-        ApertureSpec spec = new ApertureReader(request).read();
-        return states -> design(spec, states);
+        return new Ready(new ApertureReader(request).read());
+    }
+
+    private record Ready(ApertureSpec spec) implements Planned {
+        @Override
+        public Design design(int states) {
+            return LeafAperture.design(spec, states);
+        }
+
+        @Override
+        public int members() {
+            return spec.blades();
+        }
+
+        @Override
+        public Design slice(int states, int members) {
+            return LeafAperture.slice(spec, states, members);
+        }
     }
 
     private static Design design(ApertureSpec spec, int states) {
@@ -45,6 +61,36 @@ public final class LeafAperture implements Kind {
         List<Part> parts = made.parts();
         Assembly assembly = ApertureAssembly.of(design, parts, sweep);
         List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).parts(parts) : List.of();
+        List<Finding> findings = new ApertureChecks(design, sweep).all();
+        return finished(candidates, sweep, made.deviation(), parts, jigs, assembly, findings);
+    }
+
+    private static Design slice(ApertureSpec spec, int states, int members) {
+        List<ApertureDesigner.Candidate> candidates = new ApertureDesigner(spec).candidates();
+        ApertureDesign design = candidates.get(0).design();
+        Sweep sweep = sweep(design, states);
+        ApertureParts made = new ApertureParts(design);
+        TestSlice slice = new TestSlice(design, made, members);
+        List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).gluing() : List.of();
+        List<Finding> findings = new ArrayList<>(new ApertureChecks(design, sweep).all());
+        findings.addAll(slice.findings());
+        return finished(
+                candidates, sweep, made.deviation(), slice.parts(), jigs, slice.assembly(sweep), findings);
+    }
+
+    private static Design finished(
+            List<ApertureDesigner.Candidate> candidates,
+            Sweep sweep,
+            double deviation,
+            List<Part> unmirrored,
+            List<Part> unmirroredJigs,
+            Assembly unmirroredAssembly,
+            List<Finding> findings) {
+        ApertureDesign design = candidates.get(0).design();
+        ApertureSpec spec = design.spec();
+        List<Part> parts = unmirrored;
+        List<Part> jigs = unmirroredJigs;
+        Assembly assembly = unmirroredAssembly;
         if (spec.mirrored()) {
             List<Part> image = Mirrored.parts(parts);
             assembly = Mirrored.assembly(assembly, parts, image);
@@ -55,13 +101,12 @@ public final class LeafAperture implements Kind {
             parts = new ArrayList<>(parts);
             parts.addAll(jigs);
         }
-        List<Finding> findings = new ApertureChecks(design, sweep).all();
         ApertureDimensions dimensions = new ApertureDimensions(design, sweep);
         return new Design(
                 spec.name(),
                 NAME,
                 dimensions.choices(ApertureDimensions.whyLayout(candidates)),
-                dimensions.all(made.deviation()),
+                dimensions.all(deviation),
                 parts,
                 assembly,
                 ApertureTable.of(design, sweep),

@@ -5,9 +5,7 @@ import java.util.List;
 import ringleaf.curve.Offset;
 import ringleaf.curve.Overlay;
 import ringleaf.curve.Shapes;
-import ringleaf.curve.StrokeFont;
 import ringleaf.geom.Contour;
-import ringleaf.geom.Path;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Layer;
@@ -30,7 +28,6 @@ final class StackingJig {
     private static final double LEAST_FOOT = 3;
     private static final double LEAST_HEIGHT = 6;
     private static final double LEAST_HOLE = 5;
-    private static final double NUMBER = 3;
 
     private final ApertureDesign design;
     private final ApertureSpec spec;
@@ -81,7 +78,7 @@ final class StackingJig {
                 1,
                 jig.making().source(),
                 List.of(Layer.of(stand, foot, bottom), collarLayer),
-                hollow ? numbers((hole + collar) / 2) : List.of(),
+                List.of(),
                 note);
     }
 
@@ -122,18 +119,5 @@ final class StackingJig {
             largest = region.area() > largest.area() ? region : largest;
         }
         return largest;
-    }
-
-    /** The number of each blade at its pivot, so that the last is laid first. */
-    private List<Path> numbers(double radius) {
-        List<Path> marks = new ArrayList<>();
-        double height = Math.min(NUMBER, 0.4 * spec.pitch() * radius);
-        for (int i = 0; i < spec.blades(); i++) {
-            String number = Integer.toString(i + 1);
-            Point centre = Point.polar(radius, i * spec.pitch());
-            Point corner = new Point(centre.x() - StrokeFont.width(number, height) / 2, centre.y() - height / 2);
-            marks.addAll(StrokeFont.strokes(number, corner, height));
-        }
-        return marks;
     }
 }
