@@ -48,7 +48,7 @@ final class Jigs {
                     + " glue on top. Lift the blade at the notch when the glue has set.");
         }
         steps.add("Drive jig (two notches), " + some() + " at a time: lay each blade in turned over, arrow down"
-                + (design.spec().pinStyle() == PinStyle.BASE_POSTS ? "" : " and its pivot pin up")
+                + (design.spec().pinStyle() == PinStyle.BASE_POSTS ? ", its tighter hole over the socket" : " and its pivot pin up")
                 + ", push a drive pin down to the bottom of the socket, flush with the face that is up now, and glue on"
                 + " top. It stands " + Words.mm(design.stack().drivePinHeight()) + " tall on the other face.");
         return steps;
