@@ -1,5 +1,6 @@
 package ringleaf.mechanism;
 
+import java.util.Optional;
 import ringleaf.part.Design;
 import ringleaf.spec.field.FieldSet;
 
@@ -41,6 +42,21 @@ public interface Kind {
          */
         default Design slice(int states, int members) {
             throw new IllegalStateException("this kind has no members to make a slice of");
+        }
+
+        /** What its servo moves; empty where no servo drives it. */
+        default Optional<ServoLaw> servoLaw() {
+            return Optional.empty();
+        }
+
+        /** What in a spec would give it a servo, for whoever asked for its table; empty where nothing does. */
+        default String servoHint() {
+            return "";
+        }
+
+        /** The finished thing with sizes that are off; empty where a kind does not say how it takes them. */
+        default Optional<AsBuilt> asBuilt() {
+            return Optional.empty();
         }
     }
 }

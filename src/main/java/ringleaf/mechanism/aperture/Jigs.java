@@ -35,23 +35,26 @@ final class Jigs {
         return parts;
     }
 
-    /** Steps that set the pins. */
-    List<String> setting() {
-        List<String> steps = new ArrayList<>();
-        steps.add("Rub the jigs with a candle so that glue does not hold on them, and try a pin in each socket: where it"
-                + " does not fall to the bottom, open the socket with a drill of the pin's size. They are for glue, not"
-                + " for solder.");
-        boolean both = GlueJig.isWanted(design.spec(), false);
-        if (both) {
-            steps.add("Pivot jig (one notch in its edge), " + some() + " at a time: lay each blade in with its arrow up,"
-                    + " push a pivot pin through its hole down to the bottom of the socket, flush with the upper face, and"
-                    + " glue on top. Lift the blade at the notch when the glue has set.");
-        }
-        steps.add("Drive jig (two notches), " + some() + " at a time: lay each blade in turned over, arrow down"
-                + (design.spec().pinStyle() == PinStyle.BASE_POSTS ? ", its tighter hole over the socket" : " and its pivot pin up")
+    /** What is done before the first pin is set. */
+    String preparing() {
+        return "Rub the jigs with a candle so that glue does not hold on them, and try a pin in each socket: where it does"
+                + " not fall to the bottom, open the socket with a drill of the pin's size. They are for glue, not for"
+                + " solder.";
+    }
+
+    String pivotPins() {
+        return "Pivot jig (one notch in its edge), " + some() + " at a time: lay each blade in with its arrow up, push a"
+                + " pivot pin through its hole down to the bottom of the socket, flush with the upper face, and glue on"
+                + " top. Lift the blade at the notch when the glue has set.";
+    }
+
+    String drivePins() {
+        return "Drive jig (two notches), " + some() + " at a time: lay each blade in turned over, arrow down"
+                + (design.spec().pinStyle() == PinStyle.BASE_POSTS
+                        ? ", its tighter hole over the socket"
+                        : " and its pivot pin up")
                 + ", push a drive pin down to the bottom of the socket, flush with the face that is up now, and glue on"
-                + " top. It stands " + Words.mm(design.stack().drivePinHeight()) + " tall on the other face.");
-        return steps;
+                + " top. It stands " + Words.mm(design.stack().drivePinHeight()) + " tall on the other face.";
     }
 
     private String some() {

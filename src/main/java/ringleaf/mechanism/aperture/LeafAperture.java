@@ -33,27 +33,11 @@ public final class LeafAperture implements Kind {
 
     @Override
     public Planned read(Request request) {
-        return new Ready(new ApertureReader(request).read());
+        ApertureSpec spec = new ApertureReader(request).read();
+        return new PlannedAperture(spec);
     }
 
-    private record Ready(ApertureSpec spec) implements Planned {
-        @Override
-        public Design design(int states) {
-            return LeafAperture.design(spec, states);
-        }
-
-        @Override
-        public int members() {
-            return spec.blades();
-        }
-
-        @Override
-        public Design slice(int states, int members) {
-            return LeafAperture.slice(spec, states, members);
-        }
-    }
-
-    private static Design design(ApertureSpec spec, int states) {
+    static Design design(ApertureSpec spec, int states) {
         List<ApertureDesigner.Candidate> candidates = new ApertureDesigner(spec).candidates();
         ApertureDesign design = candidates.get(0).design();
         Sweep sweep = sweep(design, states);
@@ -65,7 +49,8 @@ public final class LeafAperture implements Kind {
         return finished(candidates, sweep, made.deviation(), parts, jigs, assembly, findings);
     }
 
-    private static Design slice(ApertureSpec spec, int states, int members) {
+    /** A test slice of so many blades. */
+    static Design slice(ApertureSpec spec, int states, int members) {
         List<ApertureDesigner.Candidate> candidates = new ApertureDesigner(spec).candidates();
         ApertureDesign design = candidates.get(0).design();
         Sweep sweep = sweep(design, states);
@@ -74,32 +59,25 @@ public final class LeafAperture implements Kind {
         List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).gluing() : List.of();
         List<Finding> findings = new ArrayList<>(new ApertureChecks(design, sweep).all());
         findings.addAll(slice.findings());
-        return finished(
-                candidates, sweep, made.deviation(), slice.parts(), jigs, slice.assembly(sweep), findings);
+        return finished(candidates, sweep, made.deviation(), slice.parts(), jigs, slice.assembly(sweep), findings);
     }
 
+    /** Mirrored where the spec wants that, with the jigs after the mechanism's own parts. */
     private static Design finished(
             List<ApertureDesigner.Candidate> candidates,
             Sweep sweep,
             double deviation,
-            List<Part> unmirrored,
-            List<Part> unmirroredJigs,
-            Assembly unmirroredAssembly,
+            List<Part> own,
+            List<Part> jigs,
+            Assembly together,
             List<Finding> findings) {
         ApertureDesign design = candidates.get(0).design();
         ApertureSpec spec = design.spec();
-        List<Part> parts = unmirrored;
-        List<Part> jigs = unmirroredJigs;
-        Assembly assembly = unmirroredAssembly;
-        if (spec.mirrored()) {
-            List<Part> image = Mirrored.parts(parts);
-            assembly = Mirrored.assembly(assembly, parts, image);
-            parts = image;
-            jigs = Mirrored.parts(jigs);
-        }
+        List<Part> parts = spec.mirrored() ? Mirrored.parts(own) : own;
+        Assembly assembly = spec.mirrored() ? Mirrored.assembly(together, own, parts) : together;
         if (!jigs.isEmpty()) {
             parts = new ArrayList<>(parts);
-            parts.addAll(jigs);
+            parts.addAll(spec.mirrored() ? Mirrored.parts(jigs) : jigs);
         }
         ApertureDimensions dimensions = new ApertureDimensions(design, sweep);
         return new Design(

@@ -2,6 +2,7 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.part.BuildStep;
 import ringleaf.part.Words;
 
 /** How a test slice is put together, and what it tells. */
@@ -19,29 +20,33 @@ final class SliceSteps {
         this.blades = blades;
     }
 
-    List<String> steps() {
+    List<BuildStep> steps() {
         Stack stack = design.stack();
-        List<String> steps = new ArrayList<>();
-        steps.add("Cut the pieces from scrap of the very stock, on the very machine, that the whole set is to be made of;"
+        List<String> words = new ArrayList<>();
+        words.add("Cut the pieces from scrap of the very stock, on the very machine, that the whole set is to be made of;"
                 + " deburr them.");
-        steps.addAll(new BuildOrder(design).pins(blades));
-        steps.add("Push the screw (" + spec.screw().name() + ") up through the hole at the tip of slice-base and put"
+        words.addAll(new PinWords(design).all(blades));
+        words.add("Push the screw (" + spec.screw().name() + ") up through the hole at the tip of slice-base and put"
                 + " slice-washer on it; it keeps the ring " + Words.mm(stack.cavity()) + " above the base.");
         String next = spec.mirrored() ? "counter-clockwise" : "clockwise";
-        steps.add("Lay blade " + blades + " first and each next one in the bore " + next
+        words.add("Lay blade " + blades + " first and each next one in the bore " + next
                 + " of the last, so that the blade nearer its tip lies over the one nearer its root.");
-        steps.add("Lower slice-ring over the drive pins and the screw, draw a nut up until the ring just turns, and lock it"
+        words.add("Lower slice-ring over the drive pins and the screw, draw a nut up until the ring just turns, and lock it"
                 + " with the other.");
-        steps.add("Pins: every blade must fall by its own weight before the ring is on. If not, open bores or slots by half"
+        words.add("Pins: every blade must fall by its own weight before the ring is on. If not, open bores or slots by half"
                 + " of what they bind (clearances.bore, clearances.slot), or set the pins squarer.");
-        steps.add("Slope: seen from the side the blades rise from the base at their roots to the ring at their tips. If they"
+        words.add("Slope: seen from the side the blades rise from the base at their roots to the ring at their tips. If they"
                 + " pry the ring up, the cavity is too low: measure the sheet with its burr, and give more"
                 + " clearances.blade-play.");
-        steps.add("Friction: hold slice-base and swing slice-ring by " + Words.degrees(Math.abs(design.travel()), 0)
+        words.add("Friction: hold slice-base and swing slice-ring by " + Words.degrees(Math.abs(design.travel()), 0)
                 + " with one finger, both ways. Where it sticks, look at that pin in its slot; "
                 + (closes
                         ? "at the far end the blades stand as when closed."
                         : "the washer stops the blades before they are closed."));
+        List<BuildStep> steps = new ArrayList<>();
+        for (String each : words) {
+            steps.add(BuildStep.of(each));
+        }
         return steps;
     }
 }
