@@ -142,7 +142,7 @@ final class Syntax {
                         + "  ringleaf tolerance my.yaml --builds 10000 -o study%n"
                         + "%nWhat a process keeps sizes within is its repeatability in processes.yaml.%n");
         tolerance.addPositional(positional(0, "SPEC", true, SPEC));
-        tolerance.addOption(option("DIR", "writes tolerance/<mechanism>-drift.csv and -yield.csv there", "-o", OUTPUT));
+        tolerance.addOption(option("DIR", "writes tolerance/<mechanism>-drift.csv and -yield.csv there", OUTPUT_SHORT, OUTPUT));
         tolerance.addOption(option("N", "random builds, 1 to " + ToleranceCommand.MOST_BUILDS + " (default: "
                 + ToleranceCommand.USUAL_BUILDS + ")", BUILDS));
         tolerance.addOption(option("N", "seed of the random numbers; the same seed gives the same builds (default: 1)", SEED));
@@ -161,7 +161,7 @@ final class Syntax {
                         + "opening measured on the finished thing: four or more, best six from open to closed.%n");
         table.addPositional(positional(0, "SPEC", true, SPEC));
         table.addOption(option("DIR", "the output folder, in which servo/ is written"
-                + " (default: out/ and the title's name)", "-o", OUTPUT));
+                + " (default: out/ and the title's name)", OUTPUT_SHORT, OUTPUT));
         table.addOption(option("FILE", "openings measured on the finished thing, to correct the table by", MEASURED));
         table.addOption(option("NAME", "the mechanism that is meant (default: all with a servo)", MECHANISM));
         table.addOption(option("ERROR", "greatest error between rows, 0.001 to 10"

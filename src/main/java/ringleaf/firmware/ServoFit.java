@@ -43,6 +43,9 @@ public final class ServoFit {
     /** Where its interval is wider than this, the pin's offset is not told by the points and is left as drawn, mm. */
     private static final double USEFUL_PIN = 1;
 
+    /** Measurements that scatter by more of the travel's output are not of this design. */
+    private static final double WILD = 0.04;
+
     private static final double STEP = 1e-6;
     private static final int MOST_STEPS = 200;
     private static final double CONFIDENCE = 0.975;
@@ -72,7 +75,15 @@ public final class ServoFit {
                     + law.output() + "s those of this design: they are of another one, or in another unit");
             return null;
         }
-        return outlying(points, pin, problems) ? null : fitted;
+        if (outlying(points, pin, problems)) {
+            return null;
+        }
+        if (fitted.spread() > WILD * span) {
+            problems.accept(0, "whatever the zero, these " + law.output() + "s scatter by " + shown(fitted.spread())
+                    + " about what this design gives: they are of another one, or in another unit");
+            return null;
+        }
+        return fitted;
     }
 
     private boolean spread(List<MeasuredPoint> points, BiConsumer<Integer, String> problems) {
