@@ -135,6 +135,35 @@ final class Run {
     }
 
     /**
+     * Test slices of the mechanisms that have any; the others are left out.
+     *
+     * @param typed number of blades
+     * @throws Stop when that cannot be
+     */
+    List<Design> slices(String typed) {
+        int members = Slice.of(typed, document.mechanisms(), planned);
+        List<Design> all = new ArrayList<>();
+        for (Kind.Planned each : planned) {
+            if (each.members() > 0) {
+                all.add(each.slice(asked.states(), members));
+            }
+        }
+        return all;
+    }
+
+    /** The mechanisms that a test slice leaves out. */
+    List<String> unsliced() {
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < planned.size(); i++) {
+            if (planned.get(i).members() == 0) {
+                MechanismSpec mechanism = document.mechanisms().get(i);
+                names.add(mechanism.name() + ": a " + mechanism.kind().name() + " has no blades");
+            }
+        }
+        return names;
+    }
+
+    /**
      * Makes every design ready for its machines, in their order; empty when nothing is asked of them.
      *
      * @throws SpecRefused when a part is larger than its sheet, or sheets contradict each other

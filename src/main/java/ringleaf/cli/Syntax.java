@@ -28,6 +28,9 @@ final class Syntax {
     static final String SET = "--set";
     static final String FORMATS = "--formats";
     static final String DXF = "--dxf";
+    static final String SLICE = "--slice";
+    static final String SOLIDS = "--solids";
+    static final String CHORD = "--chord";
     static final String STATES = "--states";
     static final String THOROUGH = "--thorough";
     static final String KERF = "--kerf";
@@ -109,8 +112,11 @@ final class Syntax {
         make.addOption(option("DIR", "the output folder; files of the same names there are replaced"
                 + " (default: out/ and the title's name)", OUTPUT_SHORT, OUTPUT));
         judging(make);
-        make.addOption(option("LIST", "formats of part files: svg,dxf (default: both)", FORMATS));
+        make.addOption(option("LIST", "formats of part files: svg,dxf,stl,3mf (default: svg,dxf)", FORMATS));
         make.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));
+        make.addOption(option("N", "only a test slice of N blades, to try pins, slope and friction on scrap", SLICE));
+        make.addOption(option("PARTS", "parts of which stl and 3mf are made: printed (the default), all, or names", SOLIDS));
+        make.addOption(option("LENGTH", "how far the chords of stl and 3mf may leave the arcs (default: 0.01mm)", CHORD));
         make.addOption(flag("writes part files although a check failed (still exit 1)", ANYWAY));
         return make;
     }

@@ -1,6 +1,7 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import ringleaf.mechanism.Material;
@@ -31,6 +32,7 @@ import ringleaf.spec.shared.Screw;
  * @param spacer how the spacer ring is made
  * @param gear how the pinion is made
  * @param drive what turns the ring
+ * @param jigs that are asked for
  * @param given paths of the fields that the spec gives, within the mechanism
  */
 public record ApertureSpec(
@@ -56,6 +58,7 @@ public record ApertureSpec(
         Material spacer,
         Material gear,
         DriveSpec drive,
+        Optional<JigSpec> jigs,
         Set<String> given) {
 
     public double clearRadius() {

@@ -1,5 +1,6 @@
 package ringleaf.mechanism.aperture;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,18 +60,47 @@ public final class LeafAperture implements Kind {
         ApertureParts made = new ApertureParts(design);
         List<Part> parts = made.parts();
         Assembly assembly = ApertureAssembly.of(design, parts, sweep);
-        if (spec.mirrored()) {
-            List<Part> image = Mirrored.parts(parts);
-            assembly = Mirrored.assembly(assembly, parts, image);
-            parts = image;
-        }
+        List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).parts(parts) : List.of();
         List<Finding> findings = new ApertureChecks(design, sweep).all();
+        return finished(candidates, sweep, made.deviation(), parts, jigs, assembly, findings);
+    }
+
+    /** A test slice of so many blades. */
+    static Design slice(ApertureSpec spec, int states, int members) {
+        List<ApertureDesigner.Candidate> candidates = new ApertureDesigner(spec).candidates();
+        ApertureDesign design = candidates.get(0).design();
+        Sweep sweep = sweep(design, states);
+        ApertureParts made = new ApertureParts(design);
+        TestSlice slice = new TestSlice(design, made, members);
+        List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).gluing() : List.of();
+        List<Finding> findings = new ArrayList<>(new ApertureChecks(design, sweep).all());
+        findings.addAll(slice.findings());
+        return finished(candidates, sweep, made.deviation(), slice.parts(), jigs, slice.assembly(sweep), findings);
+    }
+
+    /** Mirrored where the spec wants that, with the jigs after the mechanism's own parts. */
+    private static Design finished(
+            List<ApertureDesigner.Candidate> candidates,
+            Sweep sweep,
+            double deviation,
+            List<Part> own,
+            List<Part> jigs,
+            Assembly together,
+            List<Finding> findings) {
+        ApertureDesign design = candidates.get(0).design();
+        ApertureSpec spec = design.spec();
+        List<Part> parts = spec.mirrored() ? Mirrored.parts(own) : own;
+        Assembly assembly = spec.mirrored() ? Mirrored.assembly(together, own, parts) : together;
+        if (!jigs.isEmpty()) {
+            parts = new ArrayList<>(parts);
+            parts.addAll(spec.mirrored() ? Mirrored.parts(jigs) : jigs);
+        }
         ApertureDimensions dimensions = new ApertureDimensions(design, sweep);
         return new Design(
                 spec.name(),
                 NAME,
                 dimensions.choices(ApertureDimensions.whyLayout(candidates)),
-                dimensions.all(made.deviation()),
+                dimensions.all(deviation),
                 parts,
                 assembly,
                 ApertureTable.of(design, sweep),

@@ -48,6 +48,16 @@ record PlannedAperture(ApertureSpec spec) implements Kind.Planned {
         return ApertureScreen.refusal(spec);
     }
 
+    @Override
+    public int members() {
+        return spec.blades();
+    }
+
+    @Override
+    public Design slice(int states, int members) {
+        return LeafAperture.slice(spec, states, members);
+    }
+
     private ApertureDesign design() {
         return new ApertureDesigner(spec).candidates().get(0).design();
     }
