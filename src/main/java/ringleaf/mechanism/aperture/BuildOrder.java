@@ -2,7 +2,6 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
-import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Member;
@@ -54,13 +53,8 @@ final class BuildOrder {
     }
 
     private void pins() {
-        List<Point> pivots = new ArrayList<>();
-        List<Point> drives = new ArrayList<>();
-        for (int i = 0; i < spec.blades(); i++) {
-            Placement home = Placement.turn(i * spec.pitch());
-            pivots.add(home.apply(design.pivot()));
-            drives.add(home.apply(design.drivePoint()));
-        }
+        // Blades are alike, so the places of the first stand for all.
+        List<Point> drive = List.of(design.drivePoint());
         List<Placing> driveways = new ArrayList<>();
         for (int i = 1; i <= spec.blades(); i++) {
             driveways.add(pin("drive-pin " + i, "blade " + i, Way.DOWN));
@@ -73,25 +67,24 @@ final class BuildOrder {
                 }
                 glued("Set " + spec.blades() + " posts into the base; each stands "
                         + Words.mm(new BladeParts(design).postHeight()) + " out of it.",
-                        posts, "posts in the base", pivots);
+                        posts, "posts in the base", new PlateParts(design).pivots());
                 glued("Set one drive pin into each blade, square to it and flush on the lower face.",
-                        driveways, "drive pins in the blades", drives);
+                        driveways, "drive pins in the blades", drive);
             }
             case ONE_GLUED -> glued(
                     "Set one drive pin into each printed blade, square to it and flush on the lower face.",
-                    driveways, "drive pins in the blades", drives);
+                    driveways, "drive pins in the blades", drive);
             default -> {
                 List<Placing> both = new ArrayList<>();
                 for (int i = 1; i <= spec.blades(); i++) {
                     both.add(pin("pivot-pin " + i, "blade " + i, Way.UP));
                     both.add(driveways.get(i - 1));
                 }
-                pivots.addAll(drives);
                 glued("Set both pins into each blade, square to it: the pivot pin below, "
                         + Words.mm(stack.pivotPinDepth())
                         + " long under the blade and flush on the upper face; the drive"
                         + " pin above, " + Words.mm(stack.drivePinHeight()) + " tall and flush on the lower face.",
-                        both, "pins in the blades", pivots);
+                        both, "pins in the blades", List.of(design.pivot(), design.drivePoint()));
             }
         }
     }
