@@ -2,7 +2,6 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
-import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Member;
@@ -59,13 +58,8 @@ final class BuildOrder {
     }
 
     private void pins() {
-        List<Point> pivots = new ArrayList<>();
-        List<Point> drives = new ArrayList<>();
-        for (int i = 0; i < spec.blades(); i++) {
-            Placement home = Placement.turn(i * spec.pitch());
-            pivots.add(home.apply(design.pivot()));
-            drives.add(home.apply(design.drivePoint()));
-        }
+        // Blades are alike, so the places of the first stand for all.
+        List<Point> drive = List.of(design.drivePoint());
         List<Placing> driveways = new ArrayList<>();
         for (int i = 1; i <= spec.blades(); i++) {
             driveways.add(pin("drive-pin " + i, "blade " + i, Way.DOWN));
@@ -76,19 +70,19 @@ final class BuildOrder {
             for (int i = 1; i <= spec.blades(); i++) {
                 posts.add(pin("pivot-pin " + i, "base-plate", Way.DOWN));
             }
-            glued(words.posts(spec.blades()), posts, "posts in the base", pivots);
+            glued(words.posts(spec.blades()), posts, "posts in the base", new PlateParts(design).pivots());
         }
         if (spec.jigs().isPresent()) {
             say(words.jigs().preparing());
         }
         if (spec.pinStyle() == PinStyle.TWO_HOLES) {
-            bothPins(words, driveways, pivots, drives);
+            bothPins(words, driveways);
         } else {
-            glued(words.drivePins(), driveways, "drive pins in the blades", drives);
+            glued(words.drivePins(), driveways, "drive pins in the blades", drive);
         }
     }
 
-    private void bothPins(PinWords words, List<Placing> driveways, List<Point> pivots, List<Point> drives) {
+    private void bothPins(PinWords words, List<Placing> driveways) {
         List<Placing> pivotways = new ArrayList<>();
         List<Placing> both = new ArrayList<>();
         for (int i = 1; i <= spec.blades(); i++) {
@@ -97,11 +91,10 @@ final class BuildOrder {
             both.add(driveways.get(i - 1));
         }
         if (spec.jigs().isPresent()) {
-            glued(words.jigs().pivotPins(), pivotways, "pivot pins in the blades", pivots);
-            glued(words.jigs().drivePins(), driveways, "drive pins in the blades", drives);
+            glued(words.jigs().pivotPins(), pivotways, "pivot pins in the blades", List.of(design.pivot()));
+            glued(words.jigs().drivePins(), driveways, "drive pins in the blades", List.of(design.drivePoint()));
         } else {
-            pivots.addAll(drives);
-            glued(words.both(), both, "pins in the blades", pivots);
+            glued(words.both(), both, "pins in the blades", List.of(design.pivot(), design.drivePoint()));
         }
     }
 

@@ -42,8 +42,11 @@ final class PageSteps {
         out.append("</ol>\n");
     }
 
-    /** Joins what the step brings; gives the members of the pieces that it works on and marks those that come. */
-    private static boolean[] join(BuildStep step, Built built, boolean[] coming) {
+    /**
+     * Joins what the step brings; gives the members of the pieces that it works on and marks those that come. Of pieces
+     * that are alike, as blades that all get their pins, only the first is shown.
+     */
+    private boolean[] join(BuildStep step, Built built, boolean[] coming) {
         for (Placing placing : step.placings()) {
             for (int member : built.moving(placing)) {
                 coming[member] = true;
@@ -51,9 +54,23 @@ final class PageSteps {
             built.join(placing);
         }
         boolean[] shown = new boolean[coming.length];
+        boolean[] seen = new boolean[coming.length];
+        List<List<String>> kinds = new ArrayList<>();
         for (Placing placing : step.placings()) {
-            for (int member : built.with(placing.members().get(0))) {
-                shown[member] = true;
+            int first = placing.members().get(0);
+            if (!seen[first]) {
+                List<Integer> piece = built.with(first);
+                List<String> parts = new ArrayList<>();
+                for (int member : piece) {
+                    seen[member] = true;
+                    parts.add(assembly.members().get(member).part().name());
+                }
+                boolean fresh = !kinds.contains(parts);
+                kinds.add(parts);
+                for (int member : piece) {
+                    shown[member] = fresh;
+                    coming[member] &= fresh;
+                }
             }
         }
         return shown;
