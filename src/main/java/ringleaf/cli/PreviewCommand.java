@@ -111,8 +111,9 @@ final class PreviewCommand {
                 }
             }
         } catch (InterruptedException e) {
-            // Told to end: by the process's end, or by whoever runs this within another program.
-            Thread.currentThread().interrupt();
+            // Told to end, by the process's end or by whoever runs this within another program: that is done now, and
+            // the interrupt with it, so that the pages can still be told in peace.
+            return;
         }
     }
 

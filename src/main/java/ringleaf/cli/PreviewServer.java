@@ -27,6 +27,8 @@ final class PreviewServer implements AutoCloseable {
     private static final int MOST_WAITING = 32;
     /** A line now and then shows a page whose browser has gone. */
     private static final long STILL_HERE_MS = 5000;
+    /** Patience with pages that do not take the last word. */
+    private static final long LAST_WORD_MS = 2000;
 
     private final HttpServer server;
     private final ExecutorService threads;
@@ -77,7 +79,7 @@ final class PreviewServer implements AutoCloseable {
         threads.shutdown();
         try {
             // Time for the last word to the pages; who does not listen is cut off.
-            threads.awaitTermination(500, TimeUnit.MILLISECONDS);
+            threads.awaitTermination(LAST_WORD_MS, TimeUnit.MILLISECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -3,8 +3,7 @@
 const banner = document.getElementById('banner');
 const events = '/events';
 const again = 3000;
-let shown = mark(document.lastChild && document.lastChild.nodeType === 8 ? document.lastChild.data : '');
-let wanted = null, problem = '', lost = '', busy = false;
+let shown = null, wanted = null, problem = '', lost = '', busy = false;
 
 /* The page carries its digest as a comment after its end. */
 function mark(text) { return /^[\w-]+$/.test(text) ? text : null; }
@@ -23,10 +22,15 @@ async function draw() {
     const answer = await fetch('/', { cache: 'no-store' });
     if (!answer.ok) throw new Error(answer.status);
     const text = await answer.text();
-    window.ringleaf.show(text);
-    shown = mark((/<!--([\w-]+)-->$/.exec(text) || ['', ''])[1]) || target;
+    try {
+      window.ringleaf.show(text);
+      shown = mark((/<!--([\w-]+)-->$/.exec(text) || ['', ''])[1]) || target;
+    } catch (failure) {
+      /* A page that will not be put in place of this one is loaded whole. */
+      location.reload();
+    }
   } catch (failure) {
-    /* The next word from the preview brings another try. */
+    /* Not to be had now: the next word from the preview brings another try. */
   }
   busy = false;
   if (wanted !== target) draw();
@@ -52,5 +56,8 @@ function listen() {
     if (source.readyState === EventSource.CLOSED) setTimeout(listen, again);
   };
 }
-listen();
+addEventListener('DOMContentLoaded', () => {
+  if (document.lastChild.nodeType === Node.COMMENT_NODE) shown = mark(document.lastChild.data);
+  listen();
+});
 })();

@@ -33,9 +33,13 @@ function shown(value, unit) {
   return (text.includes('.') ? text.replace(/\.?0+$/, '') : text).replace(/^-0$/, '0').replace('-', '\u2212') + unit;
 }
 
+/* Ends the listeners of a page that a newer one takes the place of. */
+let alive = new AbortController(), mechanisms = [];
+
 class Mechanism {
   constructor(root, data) {
     this.root = root; this.data = data; this.at = 0; this.apart = 0; this.zoom = 1; this.centre = null; this.playing = 0;
+    this.kept = new Set(); this.finding = '';
     this.svg = $(root, '.mechanism-picture'); this.stage = $(root, '.stage'); this.frame = $(root, '.frame');
     this.last = data.states.length - 1;
     this.columns = data.columns.map(column);
@@ -361,14 +365,14 @@ class Mechanism {
       this.centre = [centre[0] - (event.clientX - from[0]) * pixel, centre[1] - (event.clientY - from[1]) * pixel];
       from = [event.clientX, event.clientY];
       this.frameView();
-    });
-    addEventListener('pointerup', () => { from = null; });
+    }, { signal: alive.signal });
+    addEventListener('pointerup', () => { from = null; }, { signal: alive.signal });
     this.svg.addEventListener('wheel', event => {
       if (!event.ctrlKey) return;
       event.preventDefault();
       this.zoomTo(this.zoom * (event.deltaY < 0 ? 1.25 : 0.8));
     }, { passive: false });
-    addEventListener('resize', () => this.frameView());
+    addEventListener('resize', () => this.frameView(), { signal: alive.signal });
   }
 
   /* Parts that light up, in the picture and in every list. */
@@ -409,28 +413,35 @@ class Mechanism {
     return `${count} \u00d7 ${this.data.parts[part][0]}`;
   }
   light(part, use) {
-    if (part === this.lit && !use) return;
-    this.lit = part;
-    for (const element of $$(this.root, '[data-part]')) element.classList.toggle('lit', +element.dataset.part === part);
+    for (const element of $$(this.root, '[data-part]'))
+      element.classList.toggle('lit', +element.dataset.part === part || this.kept.has(+element.dataset.part));
     if (part !== undefined) this.note.textContent = use ? this.data.members[+use.dataset.m][0] : this.describe(part);
-    else this.note.textContent = '';
+    else this.note.textContent = this.finding;
   }
   clear() {
     for (const use of $$(this.svg, 'use.lit')) use.classList.remove('lit');
     for (const mark of $$(this.svg, '.marker')) mark.remove();
+    this.kept.clear();
+    this.finding = '';
     this.pin(undefined);
   }
 
   /* Findings */
   findings() {
     for (const row of $$(this.root, '.findings tr[data-where]')) {
+      const step = row.dataset.check === 'build-order' && this.step(row.dataset.where);
       const target = this.target(row.dataset.where);
-      if (!target) continue;
+      if (!target && !step) continue;
       const name = $(row, 'th').lastChild.textContent.trim();
       const button = make('button', { type: 'button', class: 'show', 'aria-label': `Show ${name}: ${row.dataset.where}` }, 'Show');
-      button.addEventListener('click', () => this.jump(target, row, button));
+      button.addEventListener('click', () => step ? (step.scrollIntoView({ block: 'center' }), step.focus()) : this.jump(target, row, button));
       $(row, '.see').append(button);
     }
+  }
+  step(where) {
+    const number = /^step (\d+)\b/.exec(where), step = number && $$(this.root, '.steps li')[number[1] - 1];
+    if (step) step.tabIndex = -1;
+    return step;
   }
   /* State, place and pieces that a finding's words speak of; null when it names none of them. */
   target(where) {
@@ -452,6 +463,7 @@ class Mechanism {
       rest = words(rest).replace(found[0], ' ');
     }
     if (target.place && target.state === null) target.state = 0;
+    if (this.step(where)) return target;
     return target.state !== null || target.place || target.members.length || target.parts.length ? target : null;
   }
   nearest(list, wanted) {
@@ -466,10 +478,9 @@ class Mechanism {
     if (target.state !== null) this.move(target.state);
     for (const index of target.members)
       for (const use of $$(this.svg, `use[data-m="${index}"]`)) { use.classList.add('lit'); this.reveal(this.data.members[index][1]); }
-    if (target.parts.length) this.pin(target.parts[0]);
     for (const part of target.parts) {
+      this.kept.add(part);
       this.reveal(part);
-      for (const element of $$(this.root, `[data-part="${part}"]`)) element.classList.add('lit');
     }
     if (target.place) {
       const [x, y] = target.place;
@@ -479,8 +490,9 @@ class Mechanism {
     this.source = source;
     this.back.hidden = false;
     const text = $(row, 'th').lastChild.textContent.trim();
-    this.note.textContent = `${text}: ${row.dataset.where}`;
-    say(`Showing ${text}: ${row.dataset.where}. ${this.sentence(this.state)}`);
+    this.finding = `${text}: ${row.dataset.where}`;
+    this.light(undefined);
+    say(`Showing ${this.finding}. ${this.sentence(this.state)}`);
     this.stage.scrollIntoView({ block: 'start' });
     this.slider.focus({ preventScroll: true });
   }
@@ -552,7 +564,7 @@ class Mechanism {
 
   /* What a newer page keeps. */
   memory() {
-    return { at: this.at / this.last, apart: this.apart, off: $$(this.root, '.layers input:not(:checked)').map(box => this.data.parts[+box.closest('[data-part]').dataset.part][0]) };
+    return { at: this.at / this.last, apart: this.apart, off: $$(this.root, '.layers [data-part] input:not(:checked)').map(box => this.data.parts[+box.closest('[data-part]').dataset.part][0]) };
   }
   recall({ at, apart, off }) {
     this.move(Math.round(at * this.last));
@@ -648,7 +660,6 @@ function ticks(least, most, count) {
   return all;
 }
 
-let mechanisms = [];
 function start() {
   const all = JSON.parse($(document, '#data').textContent);
   mechanisms = all.map((data, i) => new Mechanism(document.getElementById(`m${i}`), data));
@@ -658,6 +669,8 @@ function show(text) {
   const next = new DOMParser().parseFromString(text, 'text/html');
   const memory = new Map(mechanisms.map(one => [one.data.name, one.memory()]));
   for (const one of mechanisms) one.stop();
+  alive.abort();
+  alive = new AbortController();
   for (const query of ['#main', '#data', '#colours', 'header']) $(document, query).replaceWith(document.adoptNode($(next, query)));
   document.title = next.title;
   start();

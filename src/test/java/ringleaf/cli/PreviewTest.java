@@ -92,7 +92,7 @@ class PreviewTest {
                 assertThat(refused.statusCode()).as(method).isEqualTo(405);
                 assertThat(refused.headers().firstValue("allow")).contains("GET, HEAD");
             }
-            assertThat(Ran.listing(folder).keySet()).containsExactly("table.yaml");
+            assertThat(Ran.listing(folder).keySet()).containsExactly("/", "table.yaml");
         }
     }
 
@@ -230,7 +230,7 @@ class PreviewTest {
             assertThat(preview.get("").body()).contains("<h1>table.yaml</h1>").doesNotContain("<i>Table");
             Files.writeString(spec, SPEC.replace("Lens", "<i>Lens"));
             assertThat(problem(preview.next())).isEmpty();
-            assertThat(preview.get("").body()).contains("<h1>&lt;i&gt;Lens turntable</h1>").doesNotContain("<i>Lens");
+            assertThat(preview.get("").body()).contains("<h1>&#60;i&#62;Lens turntable</h1>").doesNotContain("<i>Lens");
         }
     }
 

@@ -2,6 +2,7 @@ package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
@@ -101,6 +102,8 @@ class ReportLooksTest {
             }
         }
         browser.prefer("prefers-color-scheme", "light");
+        browser.run("document.querySelector('h1').style.color = '#999'");
+        assertThat(browser.<List<?>>run(FAINT)).as("the measure itself").hasSize(1);
     }
 
     @Test
@@ -108,7 +111,6 @@ class ReportLooksTest {
         for (String preset : Presets.NAMES) {
             browser.open(page(preset), 1280, 900);
             picture(preset + "-light", 4000);
-            print(preset);
             browser.prefer("prefers-color-scheme", "dark");
             browser.run("const s = document.querySelector('#m0 .pull'); s.value = 100; s.dispatchEvent(new Event('input'))");
             picture(preset + "-dark-apart", 900);
@@ -116,6 +118,8 @@ class ReportLooksTest {
             browser.open(page(preset), 390, 844);
             picture(preset + "-phone", 4000);
         }
+        browser.open(page("harbour-light"), 1280, 900);
+        print("harbour-light");
         assertThat(browser.complaints()).isEmpty();
     }
 
@@ -135,7 +139,7 @@ class ReportLooksTest {
                 "Page.printToPDF", Map.of("printBackground", true, "preferCSSPageSize", true, "paperWidth", 8.27,
                         "paperHeight", 11.69));
         byte[] pdf = Base64.getDecoder().decode((String) printed.get("data"));
-        assertThat(new String(pdf, 0, 5, java.nio.charset.StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+        assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
         Files.write(PICTURES.resolve(name + "-print.pdf"), pdf);
     }
 }

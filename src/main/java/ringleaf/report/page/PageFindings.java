@@ -68,7 +68,8 @@ final class PageFindings {
         out.append(folded ? "</summary>\n" : "</h4>\n").append("<div class=\"scroll\" tabindex=\"0\" role=\"region\"");
         out.append(" aria-label=\"").append(caption).append("\"><table>\n<thead><tr>");
         for (String column : new String[] {"Check", "See", "Measured", "Limit", "Where", "What it says"}) {
-            out.append("<th scope=\"col\">").append(column).append("</th>");
+            out.append(column.equals("See") ? "<th scope=\"col\" class=\"see\">" : "<th scope=\"col\">");
+            out.append(column).append("</th>");
         }
         out.append("</tr></thead>\n<tbody>\n");
         for (int i = 0; i < findings.size(); i++) {

@@ -80,7 +80,7 @@ final class PageSteps {
         }
         for (Finding finding : findings) {
             if (finding.failed() && finding.where().startsWith("step " + number + ",")) {
-                PageText.html(out.append("<p class=\"note\"><span aria-hidden=\"true\">\u2717</span> "), finding.message());
+                PageText.html(out.append("<p class=\"note\"><span aria-hidden=\"true\">&#10007;</span> "), finding.message());
                 out.append("</p>");
             }
         }
