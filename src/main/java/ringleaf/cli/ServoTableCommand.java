@@ -51,7 +51,8 @@ final class ServoTableCommand {
      * @param within greatest error, mm or degrees
      * @param measured file of measurements
      */
-    record Wish(Optional<String> output, Optional<String> mechanism, Optional<String> within, Optional<String> measured) {}
+    record Wish(
+            Optional<String> output, Optional<String> mechanism, Optional<String> within, Optional<String> measured) {}
 
     private record Driven(String name, ServoLaw law, ServoTable table, Fitted fitted) {}
 
@@ -68,8 +69,8 @@ final class ServoTableCommand {
         folder.check();
         Map<String, ServoLaw> laws = laws(run, wish.mechanism());
         if (wish.measured().isPresent() && laws.size() > 1) {
-            throw Stop.wrong("--measured: " + laws.size() + " mechanisms have a servo (" + String.join(", ", laws.keySet())
-                    + "); --mechanism says which was measured");
+            throw Stop.wrong("--measured: " + laws.size() + " mechanisms have a servo ("
+                    + String.join(", ", laws.keySet()) + "); --mechanism says which was measured");
         }
         List<Driven> tables = new ArrayList<>();
         for (Map.Entry<String, ServoLaw> each : laws.entrySet()) {

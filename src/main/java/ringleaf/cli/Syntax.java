@@ -190,10 +190,12 @@ final class Syntax {
                         + "  ringleaf tolerance my.yaml --builds 10000 -o study%n"
                         + "%nWhat a process keeps sizes within is its repeatability in processes.yaml.%n");
         tolerance.addPositional(positional(0, "SPEC", true, SPEC));
-        tolerance.addOption(option("DIR", "writes tolerance/<mechanism>-drift.csv and -yield.csv there", OUTPUT_SHORT, OUTPUT));
+        tolerance.addOption(option(
+                "DIR", "writes tolerance/<mechanism>-drift.csv and -yield.csv there", OUTPUT_SHORT, OUTPUT));
         tolerance.addOption(option("N", "random builds, 1 to " + ToleranceCommand.MOST_BUILDS + " (default: "
                 + ToleranceCommand.USUAL_BUILDS + ")", BUILDS));
-        tolerance.addOption(option("N", "seed of the random numbers; the same seed gives the same builds (default: 1)", SEED));
+        tolerance.addOption(option(
+                "N", "seed of the random numbers; the same seed gives the same builds (default: 1)", SEED));
         reading(tolerance);
         return tolerance;
     }

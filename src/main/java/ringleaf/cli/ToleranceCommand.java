@@ -41,8 +41,8 @@ final class ToleranceCommand {
      * @param seed as typed, or null
      */
     int look(Run run, Optional<String> output, String builds, String seed) {
-        int count = (int) whole("--builds", builds, USUAL_BUILDS, 1, MOST_BUILDS, "a share needs a build", "more digits than the"
-                + " assumptions are worth");
+        String most = "more digits than the assumptions are worth";
+        int count = (int) whole("--builds", builds, USUAL_BUILDS, 1, MOST_BUILDS, "a share needs a build", most);
         long start = whole("--seed", seed, 1, 0, Integer.MAX_VALUE, "seeds are not negative", "smaller seeds do");
         OutputFolder folder = null;
         if (output.isPresent()) {
@@ -93,15 +93,16 @@ final class ToleranceCommand {
             yield = new YieldStudy(built.get()).of(builds, seed, threads, ticker(counter, "builds judged"));
         }
         List<String> lines = new ArrayList<>();
-        lines.add("how far each size may drift by itself, mm; reserve: the nearer way in multiples of what it is made within");
+        lines.add("how far each size may drift by itself, mm; reserve: the nearer way in multiples of what it is made"
+                + " within");
         lines.addAll(indented(ToleranceText.drifts(drifts)));
         List<String> shares = ToleranceText.yield(yield);
         lines.add(shares.get(0));
         lines.addAll(indented(shares.subList(1, shares.size())));
         lines.add("what stands behind this");
         lines.addAll(indented(built.get().assumptions()));
-        lines.addAll(indented(List.of("Deviations are normal about the drawing; what a process keeps a size within counts as"
-                + " two standard deviations. Figures of processes are in processes.yaml: put your own there.")));
+        lines.addAll(indented(List.of("Deviations are normal about the drawing; what a process keeps a size within"
+                + " counts as two standard deviations. Figures of processes are in processes.yaml: put your own there.")));
         out.print(name + "\n");
         for (String line : lines) {
             out.print("  " + line + "\n");

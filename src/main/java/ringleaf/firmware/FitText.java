@@ -57,7 +57,8 @@ public final class FitText {
             StringBuilder line = new StringBuilder();
             int[] widths = {6, 11, 11, 11, 0};
             for (int k = 0; k < cells.length; k++) {
-                line.append(cells[k]).append(" ".repeat(Math.max(k + 1 < cells.length ? 1 : 0, widths[k] - cells[k].length())));
+                int least = k + 1 < cells.length ? 1 : 0;
+                line.append(cells[k]).append(" ".repeat(Math.max(least, widths[k] - cells[k].length())));
             }
             lines.add(line.toString());
         }

@@ -55,7 +55,8 @@ public final class ServoFit {
 
     public ServoFit(ServoLaw law) {
         this.law = law;
-        this.span = Math.abs(law.output(law.travel(), ServoLaw.Build.AS_DRAWN) - law.output(0, ServoLaw.Build.AS_DRAWN));
+        ServoLaw.Build drawn = ServoLaw.Build.AS_DRAWN;
+        this.span = Math.abs(law.output(law.travel(), drawn) - law.output(0, drawn));
     }
 
     /**
@@ -118,7 +119,8 @@ public final class ServoFit {
             if (back > BACKWARDS * span) {
                 problems.accept(point.line(), "the " + law.output() + " of " + shown(point.output()) + " is "
                         + (sense < 0 ? "larger" : "smaller") + " than " + shown(before.output()) + " in line "
-                        + before.line() + ", though the servo has turned further; the " + law.output() + " runs one way");
+                        + before.line() + ", though the servo has turned further; the " + law.output()
+                        + " runs one way");
                 fine = false;
             }
         }

@@ -153,7 +153,8 @@ public final class ServoHeader {
                     if (per_mille > 1000)
                         per_mille = 1000;
                     return (uint32_t)(@NAME@_@OUTPUT@_LEAST
-                                      + ((uint64_t)(@NAME@_@OUTPUT@_MOST - @NAME@_@OUTPUT@_LEAST) * per_mille + 500) / 1000);
+                                      + ((uint64_t)(@NAME@_@OUTPUT@_MOST - @NAME@_@OUTPUT@_LEAST) * per_mille
+                                         + 500) / 1000);
                 }
 
                 """;
@@ -189,10 +190,11 @@ public final class ServoHeader {
             lines.add("");
         }
         lines.add("Pulses are meant for a servo mounted with its travel in the middle: at "
-                + Decimals.of(ServoTable.pulseAt(law, 0), 1) + " us the mechanism is put on at the start of its travel.");
+                + Decimals.of(ServoTable.pulseAt(law, 0), 1) + " us the mechanism is put on at the start of its"
+                + " travel.");
         lines.add("Caution: a servo that pushes against a stop stalls, grows hot and strips teeth. Try the two ends by"
-                + " hand with the linkage loose, move slowly at first, never send pulses past PULSE_LEAST and PULSE_MOST,"
-                + " keep fingers out of gears and blades, and follow the servo maker's word.");
+                + " hand with the linkage loose, move slowly at first, never send pulses past PULSE_LEAST and"
+                + " PULSE_MOST, keep fingers out of gears and blades, and follow the servo maker's word.");
         for (String caution : law.servo().cautions()) {
             lines.add("Caution: " + caution);
         }
@@ -205,7 +207,8 @@ public final class ServoHeader {
 
     private List<String> direction(ServoLaw law) {
         boolean falls = law.output(law.travel(), table.build()) < law.output(0, table.build());
-        String along = law.output().equals("opening") ? (falls ? "by closing" : "by opening") : "from the start of the travel";
+        String opening = falls ? "by closing" : "by opening";
+        String along = law.output().equals("opening") ? opening : "from the start of the travel";
         return List.of(
                 "Play: on a change of sense the servo turns " + Decimals.of(Math.toDegrees(law.lostMotion()), 2)
                         + " deg, or " + Decimals.of(Math.abs(table.takeUp()) * ServoTable.PULSE_UNIT, 1)
@@ -241,8 +244,9 @@ public final class ServoHeader {
         String line = PlainText.line(text).replace("µ", "u").replace("°", " deg").replace("±", "+/-");
         for (int i = 0; i < line.length(); i++) {
             char c = line.charAt(i);
-            boolean breaks = c == '/' && i > 0 && line.charAt(i - 1) == '*' || c == '*' && i > 0 && line.charAt(i - 1) == '/';
-            plain.append(c < ' ' || c > '~' || c == '\\' || breaks || c == '?' && i > 0 && line.charAt(i - 1) == '?' ? '_' : c);
+            char before = i > 0 ? line.charAt(i - 1) : ' ';
+            boolean breaks = c == '/' && before == '*' || c == '*' && before == '/' || c == '?' && before == '?';
+            plain.append(c < ' ' || c > '~' || c == '\\' || breaks ? '_' : c);
         }
         return plain.toString();
     }

@@ -16,7 +16,7 @@ import ringleaf.spec.shared.Servo;
  * @param step between rows, but for the last, in hundredths
  * @param within the greatest error asked for, mm or degrees
  * @param error the greatest error there is, mm or degrees
- * @param takeUp to be added to a pulse when the output is approached against the table's direction, tenths of a microsecond
+ * @param takeUp to be added to a pulse when the output is approached from the other side, tenths of a microsecond
  */
 public record ServoTable(
         ServoLaw law, ServoLaw.Build build, List<TableRow> rows, long step, double within, double error, int takeUp) {
@@ -108,8 +108,9 @@ public record ServoTable(
         while (i < rows.size() - 1 && rows.get(i).output() < asked) {
             i++;
         }
-        return interpolated(rows.get(i - 1).output(), rows.get(i - 1).pulse(), rows.get(i).output(), rows.get(i).pulse(),
-                asked);
+        TableRow from = rows.get(i - 1);
+        TableRow to = rows.get(i);
+        return interpolated(from.output(), from.pulse(), to.output(), to.pulse(), asked);
     }
 
     /** A line between two rows in whole numbers; C's division cuts towards 0, and so does this. */

@@ -9,8 +9,8 @@ import ringleaf.mechanism.AsBuilt.Deviation;
 /**
  * Lets one size drift at a time, both ways, and judges the thing anew at each step: outwards in growing steps until
  * something gives way, then by halving. The place is found to {@value #PRECISION} of what the process keeps the size
- * within (or of a hundredth of a mm); what holds again further out is not looked for, and what gives way and holds again
- * within one step is missed: steps begin at an eighth of what the process keeps and grow by half.
+ * within (or of a hundredth of a mm); what holds again further out is not looked for, and what gives way and holds
+ * again within one step is missed: steps begin at an eighth of what the process keeps and grow by half.
  */
 public final class DriftStudy {
     static final double PRECISION = 1e-3;

@@ -23,8 +23,10 @@ final class Spread {
         Runnable work = () -> {
             try {
                 IntConsumer own = worker.get();
-                for (int task = next.getAndIncrement(); task < tasks && trouble.get() == null; task = next.getAndIncrement()) {
+                int task = next.getAndIncrement();
+                while (task < tasks && trouble.get() == null) {
                     own.accept(task);
+                    task = next.getAndIncrement();
                     ticker.done(done.incrementAndGet(), tasks);
                 }
             } catch (RuntimeException e) {

@@ -141,7 +141,8 @@ public final class ToleranceText {
 
     /** One line for the whole and one for each check, also those that never gave way. */
     public static String yieldCsv(Yield yield, AsBuilt built) {
-        StringBuilder out = new StringBuilder("check,builds,broken,alone,share_holding,low_95,high_95,seed,holds_when\n");
+        StringBuilder out = new StringBuilder(1024);
+        out.append("check,builds,broken,alone,share_holding,low_95,high_95,seed,holds_when\n");
         row(out, yield, "all", yield.builds() - yield.good(), "", "everything below holds");
         for (AsBuilt.Limit limit : built.limits()) {
             int broken = 0;

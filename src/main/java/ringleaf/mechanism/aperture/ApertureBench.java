@@ -149,7 +149,8 @@ final class ApertureBench implements AsBuilt.Bench {
                 }
             }
             if (state == ring.length - 1) {
-                least(BuiltLimit.CLOSES, spec.leastRadius() + ApertureChecks.OPENING_TOLERANCE / 2 - blades.inscribedRadius());
+                double most = spec.leastRadius() + ApertureChecks.OPENING_TOLERANCE / 2;
+                least(BuiltLimit.CLOSES, most - blades.inscribedRadius());
             }
             if (!stop && distance[state] > 0) {
                 covers(state, play);

@@ -93,17 +93,17 @@ final class ApertureBuilt implements AsBuilt {
     @Override
     public List<String> assumptions() {
         List<String> all = new ArrayList<>();
-        all.add("Every blade, bore and slot is off by itself; each blade stands where its own pin, lever and slot hold it,"
-                + " and what they cover is looked at blade by blade at " + (EVEN + THIN)
+        all.add("Every blade, bore and slot is off by itself; each blade stands where its own pin, lever and slot"
+                + " hold it, and what they cover is looked at blade by blade at " + (EVEN + THIN)
                 + " states: nine from open to closed and the three with least lap.");
-        all.add("What still has to work is asked, not the reserves of the design: lap and clearances are there to be used"
-                + " up. Play that is left after the deviations is taken at its worst. Builds are as they come off the"
+        all.add("What still has to work is asked, not the reserves of the design: lap and clearances are there to"
+                + " be used up. Play that is left after the deviations is taken at its worst. Builds are as they come off the"
                 + " machines: a bore that is reamed or a pin that is filed to fit saves many.");
-        all.add("The ring's own angle counts as right: the servo's zero takes out what all blades share; for opens-fully the"
-                + " ring stands in the middle of its play. Blade edges and"
+        all.add("The ring's own angle counts as right: the servo's zero takes out what all blades share; for"
+                + " opens-fully the ring stands in the middle of its play. Blade edges and"
                 + " drive pins are off against their pivot holes.");
-        all.add("A sliver along the edge of the opening, up to three times as wide as blades stand off there, is no leak but"
-                + " an opening that is not quite round.");
+        all.add("A sliver along the edge of the opening, up to three times as wide as blades stand off there, is no"
+                + " leak but an opening that is not quite round.");
         if (design.isLinear()) {
             all.add("Curved slots are followed to first order in the deviations.");
         }

@@ -2,8 +2,8 @@ package ringleaf.mechanism.aperture;
 
 /**
  * N blades of which each has its own edges, pivot and angle, and what they cover together. Nothing is folded, as no two
- * are alike. The blades leave a gap when some point within the clear circle is in no blade and not in the opening, which
- * is the common part of the discs of their inner edges. The edge of such a gap has corners, where outlines of two
+ * are alike. The blades leave a gap when some point within the clear circle is in no blade and not in the opening,
+ * which is the common part of the discs of their inner edges. The edge of such a gap has corners, where outlines of two
  * blades cross or where one meets the clear circle; so it is enough to look whether every such crossing lies in a third
  * blade or is a corner of the opening. A gap without any corner, a hole within one outline, cannot be: outlines have
  * none. Plain arrays, filled again for every pose; not for several threads at once.
@@ -134,7 +134,7 @@ final class MadeBlades {
         return (holds(i, -1, d) ? Math.min(ends, Math.abs(d - middle[i])) : ends) - half[i];
     }
 
-    /** Whether the band reaches where the ray from the axis through its circle's centre, or back, leaves that circle. */
+    /** Whether the band reaches where the axis' ray through its circle's centre (or back) leaves that circle. */
     private boolean holds(int i, int side, double d) {
         int a = i * ARCS + BladeArcs.INNER;
         return d == 0 || side * (bandX[i] * midX[a] + bandY[i] * midY[a]) >= cosHalf[a] * d;
@@ -284,7 +284,8 @@ final class MadeBlades {
         if (dx * midX[a] + dy * midY[a] >= cosHalf[a] * r) {
             return Math.abs(r - middle[i]) < within;
         }
-        return sq(x - rootX[i]) + sq(y - rootY[i]) < within * within || sq(x - endX[i]) + sq(y - endY[i]) < within * within;
+        double square = within * within;
+        return sq(x - rootX[i]) + sq(y - rootY[i]) < square || sq(x - endX[i]) + sq(y - endY[i]) < square;
     }
 
     /** Whether a point on an end or an outer edge still belongs to the opening of blades that stand off. */
