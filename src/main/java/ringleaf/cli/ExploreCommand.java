@@ -151,8 +151,8 @@ final class ExploreCommand {
                 out.print(text);
             }
             if (failed) {
-                out.print("each alone, every check solved again; per cent of the value, of 1 mm or 10° where it is 0, and"
-                        + " another named way counts as 50 %\n");
+                out.print("each alone, every check solved again; per cent of the value, of 1 mm or 10° where it is 0,"
+                        + " and another named way counts as 50 %\n");
             }
             out.flush();
             err.flush();
@@ -183,7 +183,8 @@ final class ExploreCommand {
         }
         boolean works = !result.rows().isEmpty() && result.rows().get(0).works();
         if (!works) {
-            err.print("no combination works; `ringleaf explore SPEC --why-not` looks for the nearest change that does\n");
+            err.print("no combination works; `ringleaf explore SPEC --why-not` looks for the nearest change that"
+                    + " does\n");
             return Exit.FAILED;
         }
         if (wish.take() > 0 && result.isWhole()) {
@@ -196,7 +197,10 @@ final class ExploreCommand {
         try (Counter counter = Counter.of("explore", surroundings.errIsTerminal(), err)) {
             int keep = Math.max(wish.keep(), wish.take());
             return exploration.run(
-                    Optional.ofNullable(wish.minimise()), keep, (done, total) -> counter.show(done, total, "combinations tried"), interrupt::asked);
+                    Optional.ofNullable(wish.minimise()),
+                    keep,
+                    (done, total) -> counter.show(done, total, "combinations tried"),
+                    interrupt::asked);
         } catch (Columns.UnknownFigure e) {
             throw Stop.wrong("--minimise: " + e.getMessage());
         }
@@ -257,8 +261,8 @@ final class ExploreCommand {
         all.addAll(options);
         Optional<String> text = TakenSpec.of(variants.source(), all, meant);
         if (text.isEmpty()) {
-            throw Stop.trouble("the values have no place of their own in the text of the spec (it uses aliases, or writes"
-                    + " a map where a value is to stand); give them with --set instead");
+            throw Stop.trouble("the values have no place of their own in the text of the spec (it uses aliases, or"
+                    + " writes a map where a value is to stand); give them with --set instead");
         }
         write(taken, text.get());
         out.print("wrote " + taken + " (place " + take + "); next: ringleaf make " + taken + "\n");

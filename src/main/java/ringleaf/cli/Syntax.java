@@ -153,7 +153,8 @@ final class Syntax {
         explore.addOption(option("FIGURE", "what to seek the least of: outer-diameter, depth, ring-travel, parts,"
                 + " cutting-length, cutting-time, or any other dimension (default: the bezel of an aperture,"
                 + " else what the kind weighs first)", MINIMISE));
-        explore.addOption(option("N", "best designs whose outlines are judged too, and that are shown (default: 5)", KEEP));
+        explore.addOption(
+                option("N", "best designs whose outlines are judged too, and that are shown (default: 5)", KEEP));
         explore.addOption(option("K", "writes the design in place K as a spec", TAKE));
         explore.addOption(option("FILE", "where --take writes to, never over an existing file"
                 + " (default: the title's name and the place, as in harbour-light-1.yaml)", TO));
@@ -162,7 +163,8 @@ final class Syntax {
         explore.addOption(option("DIR", "folder for explore.csv and explore.svg (default: out/ and the title's name)",
                 OUTPUT_SHORT, OUTPUT));
         sets(explore);
-        explore.addOption(option("N", "states of the travel that every combination is checked at (default: 61)", STATES));
+        explore.addOption(
+                option("N", "states of the travel that every combination is checked at (default: 61)", STATES));
         explore.addOption(option("N", "threads that share the work (default: one for each core)", THREADS));
         shared(explore);
         return explore;

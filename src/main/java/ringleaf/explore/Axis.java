@@ -15,7 +15,12 @@ import ringleaf.spec.text.SpecSource;
  * @param ends places of the values that bound all others of their range: if these can be read, all can
  */
 public record Axis(
-        SpecPath path, List<String> texts, List<Double> numbers, String unit, List<SetOption> options, List<Integer> ends) {
+        SpecPath path,
+        List<String> texts,
+        List<Double> numbers,
+        String unit,
+        List<SetOption> options,
+        List<Integer> ends) {
     public Axis {
         texts = List.copyOf(texts);
         numbers = List.copyOf(numbers);

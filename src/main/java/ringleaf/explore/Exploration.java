@@ -117,7 +117,7 @@ public final class Exploration {
         return variants.reader().read(grid.options(0)).problems();
     }
 
-    /** The rows in order, the best and the undominated judged; what the judge fails falls behind, and others move up. */
+    /** The rows in order, the best and the undominated judged; what the judge fails falls behind, others move up. */
     private List<Row> judged(Ranking ranking, List<Row> rows, int keep, BooleanSupplier stopped) {
         List<Row> sorted = ranking.marked(ranking.sorted(rows));
         Variants.Reader reader = variants.reader();

@@ -22,6 +22,8 @@ final class NearestValue {
     private static final double SMALL = 0.05;
     private static final int MOST_SOLD = 5;
     private static final int HALVINGS = 5;
+    /** Doublings beyond the last of the steps upwards; the field's range ends them sooner. */
+    private static final int FURTHER = 8;
     /** A value found is rounded away from the present one to as many grid steps, where that changes little. */
     private static final int COARSEST = 1000;
 
@@ -153,6 +155,10 @@ final class NearestValue {
             if (ladder.isEmpty() || steps > ladder.get(ladder.size() - 1)) {
                 ladder.add(steps);
             }
+        }
+        // From nothing, or from next to nothing, it can be far to where it works.
+        for (int i = 0; i < FURTHER && sense > 0; i++) {
+            ladder.add(2 * ladder.get(ladder.size() - 1));
         }
         return ladder;
     }

@@ -40,12 +40,14 @@ public final class TakenSpec {
         }
         Problems problems = new Problems();
         Optional<Node> read = YamlReader.read(SpecSource.of(source.name(), text), problems);
-        return read.isPresent() && problems.isEmpty() && isSame(read.get(), meant) ? Optional.of(text) : Optional.empty();
+        boolean good = read.isPresent() && problems.isEmpty() && isSame(read.get(), meant);
+        return good ? Optional.of(text) : Optional.empty();
     }
 
     private static String written(Node value) {
         if (value instanceof Node.Scalar scalar) {
-            return scalar.plain() ? scalar.text() : '"' + scalar.text().replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+            String escaped = scalar.text().replace("\\", "\\\\").replace("\"", "\\\"");
+            return scalar.plain() ? scalar.text() : '"' + escaped + '"';
         }
         List<String> parts = new ArrayList<>();
         if (value instanceof Node.Mapping map) {

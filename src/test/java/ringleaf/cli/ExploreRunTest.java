@@ -6,6 +6,7 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -176,6 +177,10 @@ class ExploreRunTest {
         assertThat(check.err()).contains("what would fit\n", "  outer-diameter.at-most: 79.4 mm would fit (now 72 mm)\n");
     }
 
+    private static Duration cpu(Process process) {
+        return process.info().totalCpuDuration().orElse(Duration.ZERO);
+    }
+
     /** The best so far is printed and written when somebody presses Ctrl-C. */
     @Test
     @EnabledOnOs(OS.LINUX)
@@ -196,7 +201,11 @@ class ExploreRunTest {
                 .redirectOutput(out.toFile())
                 .redirectError(folder.resolve("stderr").toFile())
                 .start();
-        process.waitFor(4, TimeUnit.SECONDS);
+        // Not by the clock, for a busy machine may not have started yet: some thousand combinations are left after this.
+        Duration enough = Duration.ofSeconds(5);
+        for (int i = 0; i < 900 && cpu(process).compareTo(enough) < 0; i++) {
+            process.waitFor(100, TimeUnit.MILLISECONDS);
+        }
         new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
         assertThat(process.waitFor(100, TimeUnit.SECONDS)).isTrue();
         String said = Files.readString(out, StandardCharsets.UTF_8);

@@ -54,6 +54,14 @@ class WhyNotTest {
         assertThat(works("shutter.blades=12", "least-opening", least + "")).isTrue();
     }
 
+    /** From nothing it can be far to an opening whose blades fit into the housing. */
+    @Test
+    void aLeastOpeningOfNothingIsFollowedFarEnough() {
+        List<Change> changes = changes(2, "shutter.least-opening=0", "shutter.outer-diameter={at-most: 72}");
+        double least = Double.parseDouble(of(changes, "least-opening").value().split(" ")[0]);
+        assertThat(least).isBetween(20.0, 47.0);
+    }
+
     /** A 24-tooth pinion must turn further than any 180 degree servo; a compound pair or more teeth make it. */
     @Test
     void aServoThatDoesNotReachIsToldOtherWays() {

@@ -195,7 +195,8 @@ public final class Plot {
             data.append(i == 0 ? "M" : " L").append(Chart.number(cx + corners[i])).append(' ');
             data.append(Chart.number(cy + corners[i + 1]));
         }
-        chart.add(group, "path", "d", data.append('Z').toString(), "fill", fill, "stroke", stroke, "stroke-width", "1.4");
+        chart.add(
+                group, "path", "d", data.append('Z').toString(), "fill", fill, "stroke", stroke, "stroke-width", "1.4");
     }
 
     private void line(Element group, double x1, double y1, double x2, double y2, String stroke, double thick) {

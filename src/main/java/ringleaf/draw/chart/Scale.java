@@ -33,7 +33,8 @@ public record Scale(String title, double from, double to, List<Double> ticks, Li
         if (!(least <= most)) {
             return of(title, List.of(0.0, 1.0));
         }
-        double span = most - least > 1e-9 * Math.max(1, Math.abs(most)) ? most - least : Math.max(1, Math.abs(most) * 0.1);
+        boolean wide = most - least > 1e-9 * Math.max(1, Math.abs(most));
+        double span = wide ? most - least : Math.max(1, Math.abs(most) * 0.1);
         double from = least - AIR * span - (most > least ? 0 : span / 2);
         double to = most + AIR * span + (most > least ? 0 : span / 2);
         double step = step((to - from) / ABOUT);

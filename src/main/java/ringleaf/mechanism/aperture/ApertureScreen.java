@@ -51,7 +51,11 @@ final class ApertureScreen {
             double depth = leastDepth(spec);
             if (depth > spec.depth().getAsDouble() + HAIR) {
                 return Optional.of(failed(
-                        "depth", depth, spec.depth().getAsDouble(), "mm", "no stack of these thicknesses is lower than"));
+                        "depth",
+                        depth,
+                        spec.depth().getAsDouble(),
+                        "mm",
+                        "no stack of these thicknesses is lower than"));
             }
         }
         return Optional.empty();
