@@ -37,7 +37,9 @@ class ArchitectureTest {
             Map.entry("mechanism", List.of("part", "spec", "geom", "curve", "tooth", "groove", MATHS)),
             Map.entry("verify", List.of("part", "curve", "geom", JTS)),
             Map.entry("fabricate", List.of("part", "curve", "geom", "spec")),
-            Map.entry("draw", List.of("part", "curve", "geom", "org.apache.batik..", "org.w3c.dom..")),
+            Map.entry(
+                    "draw",
+                    List.of("part", "curve", "geom", "org.apache.batik..", "org.w3c.dom..", "org.apache.pdfbox..")),
             Map.entry("report", List.of("draw", "verify", "part", "geom", "com.fasterxml.jackson.core..")));
 
     @TestFactory

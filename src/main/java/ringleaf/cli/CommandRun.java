@@ -118,7 +118,8 @@ final class CommandRun {
     }
 
     private int make(ParseResult given) {
-        Wanted wanted = Wanted.of(text(given, Syntax.FORMATS), text(given, Syntax.DXF));
+        Wanted wanted = Wanted.of(
+                text(given, Syntax.FORMATS), text(given, Syntax.DXF), text(given, Syntax.PAGE_SIZE));
         Run run = Run.read(asked(given), surroundings, in);
         return new MakeCommand(surroundings, out, err)
                 .make(run, Optional.ofNullable(text(given, Syntax.OUTPUT)), wanted, given.hasMatchedOption(Syntax.ANYWAY));

@@ -38,6 +38,8 @@ final class MakeCommand {
         List<Design> designs = run.design();
         List<Preparation> prepared = run.prepare(designs);
         RunFiles drawn = RunFiles.start(run.document().title(), designs, prepared, wanted);
+        wanted.pages().ifPresent(pages -> drawn.with(
+                Beside.start("pages", () -> PagePlans.files(run.document(), designs, prepared, wanted, pages))));
         Beside<List<String>> earlier = Beside.start("earlier-run", () -> EarlierRun.files(path));
         List<Judged> all = run.judge(designs, prepared, surroundings, err);
         boolean failed = false;

@@ -30,6 +30,8 @@ final class RunFiles {
     private final String title;
     private final List<Preparation> prepared;
     private final List<Drawn> drawn = new ArrayList<>();
+    /** Further files of parts, held back like those. */
+    private final List<Beside<FileSet>> further = new ArrayList<>();
 
     private record Made(FileSet files, Map<String, List<String>> paths) {}
 
@@ -51,6 +53,11 @@ final class RunFiles {
                     Beside.start("views", () -> views(design, title))));
         }
         return files;
+    }
+
+    /** Adds files that are being made of the parts. */
+    void with(Beside<FileSet> files) {
+        further.add(files);
     }
 
     private static Made parts(Design design, Preparation prepared, Wanted wanted) {
@@ -98,6 +105,11 @@ final class RunFiles {
             PartFiles.Wanted own =
                     new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
             SheetFiles.add(SheetPlans.of(title, sheets), own, files);
+        }
+        for (Beside<FileSet> more : further) {
+            for (Map.Entry<String, byte[]> file : held ? Map.<String, byte[]>of().entrySet() : more.result().files().entrySet()) {
+                files.add(file.getKey(), file.getValue());
+            }
         }
         byte[] json = DesignJson.write(Version.text(), title, reports, files.files().keySet());
         files.add(DESIGN, json);

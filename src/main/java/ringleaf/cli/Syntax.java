@@ -22,6 +22,7 @@ final class Syntax {
     static final String SET = "--set";
     static final String FORMATS = "--formats";
     static final String DXF = "--dxf";
+    static final String PAGE_SIZE = "--page-size";
     static final String STATES = "--states";
     static final String THOROUGH = "--thorough";
     static final String KERF = "--kerf";
@@ -84,8 +85,11 @@ final class Syntax {
         make.addOption(option("DIR", "the output folder; files of the same names there are replaced"
                 + " (default: out/ and the title's name)", "-o", OUTPUT));
         judging(make);
-        make.addOption(option("LIST", "formats of part files: svg,dxf (default: both)", FORMATS));
+        make.addOption(option("LIST", "what is written of parts: svg, dxf (default: both); paper for pages at"
+                + " true scale, drawing for dimensioned sheets, pdf for paper and drawing", FORMATS));
         make.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));
+        make.addOption(option("SIZE", "paper of PDF pages: a4 or letter (default: letter where units are in or thou,"
+                + " else a4)", PAGE_SIZE));
         make.addOption(flag("writes part files although a check failed (still exit 1)", ANYWAY));
         return make;
     }

@@ -2,6 +2,7 @@ package ringleaf.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ringleaf.draw.dxf.DxfVersion;
 import ringleaf.spec.text.Nearest;
 import ringleaf.spec.text.Shown;
@@ -12,21 +13,35 @@ import ringleaf.spec.text.Shown;
  * @param svg whether as SVG
  * @param dxf whether as DXF
  * @param version of DXF
+ * @param pages of PDF, where there are to be any
  */
-record Wanted(boolean svg, boolean dxf, DxfVersion version) {
+record Wanted(boolean svg, boolean dxf, DxfVersion version, Optional<Pages> pages) {
     /** Formats of part files. */
-    static final List<String> FORMATS = List.of("svg", "dxf");
+    static final List<String> FORMATS = List.of("svg", "dxf", "paper", "drawing", "pdf");
+
+    private static final List<String> USUAL = List.of("svg", "dxf");
+    private static final List<String> SIZES = List.of("a4", "letter");
     /** Versions of DXF. */
     static final List<String> VERSIONS = List.of("r2000", "r12");
 
     /**
+     * PDF pages.
+     *
+     * @param paper whether parts at true scale
+     * @param drawing whether dimensioned sheets
+     * @param size of the paper, absent for what goes with the spec's units
+     */
+    record Pages(boolean paper, boolean drawing, Optional<String> size) {}
+
+    /**
      * What the options ask for.
      *
-     * @param formats comma-separated names, or null for all
+     * @param formats comma-separated names, or null for the usual ones
      * @param dxf version of DXF, or null for the usual one
+     * @param size of paper, or null
      */
-    static Wanted of(String formats, String dxf) {
-        List<String> asked = formats == null ? FORMATS : names(formats);
+    static Wanted of(String formats, String dxf, String size) {
+        List<String> asked = formats == null ? USUAL : names(formats);
         DxfVersion version = DxfVersion.AC1015;
         if (dxf != null) {
             if (!VERSIONS.contains(dxf)) {
@@ -37,7 +52,19 @@ record Wanted(boolean svg, boolean dxf, DxfVersion version) {
             }
             version = dxf.equals("r12") ? DxfVersion.R12 : DxfVersion.AC1015;
         }
-        return new Wanted(asked.contains("svg"), asked.contains("dxf"), version);
+        return new Wanted(asked.contains("svg"), asked.contains("dxf"), version, pages(asked, size));
+    }
+
+    private static Optional<Pages> pages(List<String> asked, String size) {
+        boolean paper = asked.contains("paper") || asked.contains("pdf");
+        boolean drawing = asked.contains("drawing") || asked.contains("pdf");
+        if (size != null && !SIZES.contains(size)) {
+            throw unknown("--page-size", "size of paper", size, SIZES);
+        }
+        if (size != null && !paper && !drawing) {
+            throw Stop.wrong("--page-size " + size + " has no meaning without paper, drawing or pdf among --formats");
+        }
+        return paper || drawing ? Optional.of(new Pages(paper, drawing, Optional.ofNullable(size))) : Optional.empty();
     }
 
     private static List<String> names(String formats) {

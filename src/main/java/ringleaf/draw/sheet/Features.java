@@ -1,0 +1,50 @@
+package ringleaf.draw.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Tolerance;
+
+/**
+ * A part as it lies on the sheet, before it has a scale: contours, where sizes are taken from, and what was found.
+ *
+ * @param edges in the turned part, the outline first
+ * @param bearings of them
+ * @param found features
+ */
+record Features(List<Edge> edges, Bearings bearings, Found found) {
+    /** Pieces above which an opening is described like an outline. */
+    private static final int MANY = 12;
+
+    static Features of(SheetItem item, Tolerance same) {
+        List<Edge> drawn = Edge.of(item.part(), same);
+        Bearings bearings = Bearings.of(drawn, same);
+        List<Edge> edges = new ArrayList<>();
+        for (Edge edge : drawn) {
+            edges.add(bearings.turn() == 0 ? edge : edge.placed(Placement.turn(bearings.turn())));
+        }
+        Found found = new Found();
+        new RoundFeatures(bearings, item.fits(), same, found).add(edges);
+        OutlineFeatures outlines = new OutlineFeatures(bearings, same, found);
+        List<Edge> shapes = new ArrayList<>();
+        boolean toothed = false;
+        for (int i = 0; i < edges.size(); i++) {
+            Edge edge = edges.get(i);
+            if (edge.isCircle()) {
+                continue;
+            }
+            if (outlines.teeth(edge)) {
+                toothed |= i == 0;
+            } else if (i == 0 || !edge.hole() || edge.pieces().size() > MANY) {
+                outlines.radii(edge);
+            } else {
+                shapes.add(edge);
+            }
+        }
+        new ShapeFeatures(bearings, item.fits(), same, found).add(shapes);
+        if (toothed) {
+            found.sized();
+        }
+        return new Features(edges, bearings, found);
+    }
+}
