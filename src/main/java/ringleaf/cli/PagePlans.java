@@ -26,19 +26,37 @@ import ringleaf.spec.shared.FitName;
 final class PagePlans {
     private PagePlans() {}
 
-    /**
-     * The files of the pages that are asked for.
-     *
-     * @param prepared the designs as they were prepared, in their order; empty when nothing was asked of them
-     */
+    /** The parts of a run that are made, ready for either kind of page. */
+    record Parts(List<PaperItem> papers, List<SheetItem> sheets) {}
+
+    /** The files of the pages that are asked for. */
     static FileSet files(
             SpecDocument document,
             List<Design> designs,
             List<Preparation> prepared,
             Wanted wanted,
             Wanted.Pages pages) {
-        List<PaperItem> papers = new ArrayList<>();
-        List<SheetItem> sheets = new ArrayList<>();
+        Parts parts = parts(document, designs, prepared, wanted);
+        FileSet files = new FileSet();
+        String tool = "ringleaf " + Version.text();
+        Paper size = size(document, pages.size());
+        if (pages.paper() && !parts.papers.isEmpty()) {
+            PageFiles.paper(document.title(), parts.papers, size, tool, files);
+        }
+        if (pages.drawing() && !parts.sheets.isEmpty()) {
+            PageFiles.drawing(document.title(), parts.sheets, size, tool, files);
+        }
+        return files;
+    }
+
+    /**
+     * Every part that is made, in the order of the designs.
+     *
+     * @param prepared the designs as they were prepared, in their order; empty when nothing was asked of them
+     */
+    static Parts parts(
+            SpecDocument document, List<Design> designs, List<Preparation> prepared, Wanted wanted) {
+        Parts parts = new Parts(new ArrayList<>(), new ArrayList<>());
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
             Preparation own = prepared.isEmpty()
@@ -46,21 +64,12 @@ final class PagePlans {
                     : prepared.get(i);
             for (Part part : design.parts()) {
                 if (part.isDrawn() && !part.source().isBought()) {
-                    papers.add(paper(design, part));
-                    sheets.add(sheet(document, design, part, own, wanted));
+                    parts.papers.add(paper(design, part));
+                    parts.sheets.add(sheet(document, design, part, own, wanted));
                 }
             }
         }
-        FileSet files = new FileSet();
-        String tool = "ringleaf " + Version.text();
-        Paper size = size(document, pages.size());
-        if (pages.paper() && !papers.isEmpty()) {
-            PageFiles.paper(document.title(), papers, size, tool, files);
-        }
-        if (pages.drawing() && !sheets.isEmpty()) {
-            PageFiles.drawing(document.title(), sheets, size, tool, files);
-        }
-        return files;
+        return parts;
     }
 
     /** Who measures in inches is taken to have letter paper. */
@@ -125,7 +134,8 @@ final class PagePlans {
                 words,
                 limits,
                 range(size.least(), size.most()),
-                range(size.leastPlay(), size.mostPlay()));
+                range(size.leastPlay(), size.mostPlay()),
+                size.how());
     }
 
     private static String range(double least, double most) {

@@ -2,6 +2,7 @@ package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.geom.Arc;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Tolerance;
 
@@ -13,6 +14,9 @@ import ringleaf.geom.Tolerance;
  * @param found features
  */
 record Features(List<Edge> edges, Bearings bearings, Found found) {
+    /** Turn of an arc about the part's centre that makes an opening round, rad. */
+    private static final double ROUND = Math.PI / 2;
+
     /** Pieces above which an opening is described like an outline. */
     private static final int MANY = 12;
 
@@ -35,7 +39,7 @@ record Features(List<Edge> edges, Bearings bearings, Found found) {
             }
             if (outlines.teeth(edge)) {
                 toothed |= i == 0;
-            } else if (i == 0 || !edge.hole() || edge.pieces().size() > MANY) {
+            } else if (i == 0 || edge.pieces().size() > MANY || isRound(edge, bearings, same)) {
                 outlines.radii(edge);
             } else {
                 shapes.add(edge);
@@ -46,5 +50,14 @@ record Features(List<Edge> edges, Bearings bearings, Found found) {
             found.sized();
         }
         return new Features(edges, bearings, found);
+    }
+
+    private static boolean isRound(Edge edge, Bearings bearings, Tolerance same) {
+        double sweep = 0;
+        for (Arc arc : edge.arcs()) {
+            boolean about = arc.centre().distance(bearings.origin()) < same.length();
+            sweep += about ? Math.abs(arc.sweep()) : 0;
+        }
+        return bearings.round() && sweep > ROUND && edge.pieces().size() > 4;
     }
 }

@@ -21,7 +21,7 @@ final class PartSheet {
     private static final double EDGE = 4;
     private static final double OVERHANG = 3.5;
     private static final double SECTION_GAP = 9;
-    private static final double TOP = 20;
+    private static final double TOP = 12;
     private final SheetItem item;
     private final Features features;
     private final Tolerance same;
@@ -69,16 +69,23 @@ final class PartSheet {
         return item.part().layers().size() > 1;
     }
 
+    /** The upright dimension line stands clear of the arrows of a section. */
+    private double offset() {
+        return isStepped() ? Linear.OFFSET + 3 : Linear.OFFSET;
+    }
+
     private boolean draw(Box block, boolean tables) {
         Box real = features.edges().get(0).contour().box();
         for (Edge edge : features.edges()) {
             real = real.union(edge.contour().box());
         }
         List<Table> all = Tables.of(item, features);
+        // The widest first: narrow ones find room beside them.
+        all.sort(Comparator.comparingDouble((Table table) -> -table.width()));
         double width = real.width() * scale;
         double height = real.height() * scale;
         boolean boxed = features.found().isBoxed();
-        double side = boxed ? Linear.OFFSET + 5 : OVERHANG;
+        double side = boxed ? offset() + 5 : isStepped() ? 2 * OVERHANG + 2 : OVERHANG;
         double section = isStepped() ? SECTION_GAP + (item.part().zTo() - item.part().zFrom()) * scale : 0;
         double below = (boxed ? Linear.OFFSET + 2 : OVERHANG) + section;
         double bottom = block.maxY() + EDGE;
@@ -87,7 +94,11 @@ final class PartSheet {
         if (slackX < 0 || slackY < 0) {
             return false;
         }
-        double top = area.maxY() - EDGE - (tables && !all.isEmpty() ? Math.min(slackY / 2, TOP) : slackY / 2);
+        double tallest = 0;
+        for (Table table : all) {
+            tallest = Math.max(tallest, tables ? table.height() + EDGE : 0);
+        }
+        double top = area.maxY() - EDGE - Math.max(Math.min(slackY / 2, TOP), (slackY - tallest) / 2);
         Point corner = new Point(area.centre().x() - width / 2, top - height);
         view = new View(scale, corner.minus(new Point(real.minX(), real.minY()).times(scale)));
         box = new Box(corner.x(), corner.y(), corner.x() + width, top);
@@ -198,7 +209,7 @@ final class PartSheet {
             unplaced.add(width + " wide over all");
         }
         String height = Sizes.mm(real.height());
-        if (!linear.upright(low, high, box.minX() - Linear.OFFSET, height)) {
+        if (!linear.upright(low, high, box.minX() - offset(), height)) {
             unplaced.add(height + " high over all");
         }
     }
@@ -234,7 +245,6 @@ final class PartSheet {
         boolean through = box.minY() < view.at(bearings.origin()).y() && view.at(bearings.origin()).y() < box.maxY();
         double y = through && bearings.round() ? view.at(bearings.origin()).y() : box.centre().y();
         double cut = view.back(new Point(0, y)).y();
-        double reach = features.found().isBoxed() ? 2 * OVERHANG : OVERHANG;
         for (int sense = -1; sense <= 1; sense += 2) {
             double x = sense < 0 ? box.minX() - OVERHANG : box.maxX() + OVERHANG;
             Point end = new Point(x, y);
@@ -242,10 +252,8 @@ final class PartSheet {
             Point tail = end.plus(new Point(sense * 2.4, 0));
             plotter.thin(new Line(tail, tail.plus(new Point(0, 4))));
             plotter.arrow(tail.plus(new Point(0, 0.2)), new Point(0, -1));
-            Point corner = tail.plus(new Point(-Lettering.width("A", Plotter.TEXT) / 2, 4.8));
-            if (reach > 0 && plotter.room().isFree(Room.textBox("A", corner, Plotter.TEXT).grown(-0.6))) {
-                plotter.text("A", corner, Plotter.TEXT);
-            }
+            Point corner = tail.plus(new Point(-Lettering.width("A", Plotter.TEXT) / 2, 5.6));
+            plotter.text("A", corner, Plotter.TEXT);
         }
         Section section = new Section(item.part(), bearings.turn(), cut);
         Box drawn = section.draw(plotter, view, bottom);

@@ -14,6 +14,9 @@ import ringleaf.geom.Point;
 final class Placer {
     private static final double GRID_X = 3;
     private static final double GRID_Y = 2.5;
+    /** Room round a callout beyond what every text has, mm, so that it is not read with its neighbour. */
+    private static final double AROUND = 1;
+
     private static final double JOG = 2;
     private static final double SHORTEST = 4;
     private static final double LONGEST = 95;
@@ -70,7 +73,7 @@ final class Placer {
         for (double y = area.minY() + 1; y + height <= area.maxY(); y += GRID_Y) {
             for (double x = area.minX() + 1; x + width <= area.maxX(); x += GRID_X) {
                 Box box = new Box(x, y, x + width, y + height);
-                if (room.isFree(box)) {
+                if (room.isFree(box.grown(AROUND))) {
                     for (Target target : targets) {
                         best = better(best, box, target, true);
                         best = better(best, box, target, false);

@@ -16,6 +16,7 @@ final class RoundFeatures {
     private final List<SheetItem.FitLine> fits;
     private final Tolerance same;
     private final Found found;
+    private Edge outline;
 
     RoundFeatures(Bearings bearings, List<SheetItem.FitLine> fits, Tolerance same, Found found) {
         this.bearings = bearings;
@@ -24,7 +25,9 @@ final class RoundFeatures {
         this.found = found;
     }
 
+    /** Notes all circles among the edges, the outline first. */
     void add(List<Edge> edges) {
+        outline = edges.get(0);
         List<Edge> circles = new ArrayList<>();
         for (Edge edge : edges) {
             if (edge.isCircle()) {
@@ -88,8 +91,8 @@ final class RoundFeatures {
     }
 
     /** Bosses and pins stand up from another level; the outline itself needs no word. */
-    private static String outer(Edge edge) {
-        return edge.levels().isEmpty() ? "" : " boss";
+    private String outer(Edge edge) {
+        return edge == outline ? "" : " boss";
     }
 
     private String what(Edge edge) {

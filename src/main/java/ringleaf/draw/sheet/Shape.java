@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import ringleaf.curve.Distances;
+import ringleaf.geom.Angles;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Box;
 import ringleaf.geom.Line;
@@ -34,6 +35,7 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         Shape shape = null;
         if (arcs.size() == 2 && lines.size() == 2) {
             shape = straightSlot(arcs, bearings, same);
+            shape = shape == null ? sector(arcs, same) : shape;
             shape = shape == null ? flats(arcs.get(0), lines, same) : shape;
         } else if (arcs.size() == 4 && lines.isEmpty()) {
             shape = arcSlot(arcs, bearings, same);
@@ -42,7 +44,12 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         } else if (lines.size() == 4 && (arcs.isEmpty() || arcs.size() == 4)) {
             shape = rectangle(arcs, lines, same);
         }
-        return shape == null ? opening(edge, bearings, same) : shape;
+        return shape == null ? opening(edge, bearings, same, bearings.round()) : shape;
+    }
+
+    /** Whether it has no simpler form. */
+    boolean isOpening() {
+        return lines.get(0).startsWith("opening ") || lines.get(0).startsWith("boss ");
     }
 
     private static boolean isHalf(Arc arc, double slack) {
@@ -103,13 +110,33 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         return null;
     }
 
+    /** A piece of a ring. */
+    private static Shape sector(List<Arc> arcs, Tolerance same) {
+        Arc a = arcs.get(0);
+        Arc b = arcs.get(1);
+        boolean ring = a.centre().distance(b.centre()) < same.length()
+                && Math.abs(a.radius() - b.radius()) > same.length()
+                && a.sweep() > 0 != b.sweep() > 0;
+        if (!ring) {
+            return null;
+        }
+        Arc outer = a.radius() > b.radius() ? a : b;
+        double inner = Math.min(a.radius(), b.radius());
+        List<String> words = new ArrayList<>();
+        words.add("sector " + Sizes.radius(inner) + " to " + Sizes.radius(outer.radius()));
+        double from = outer.sweep() > 0 ? outer.startAngle() : outer.startAngle() + outer.sweep();
+        words.add(Sizes.degrees(Math.abs(outer.sweep())) + " from " + Sizes.degrees(Angles.positive(from)));
+        return new Shape(words, outer.centre(), Optional.empty(), 0);
+    }
+
     /** A bore with one flat or with two. */
     private static Shape flats(Arc arc, List<Line> flats, Tolerance same) {
         double near = 0;
         for (Line flat : flats) {
-            Point foot = Distances.nearest(flat, arc.centre());
-            near = foot.distance(arc.centre());
-            if (near > arc.radius() - same.length()) {
+            near = Distances.nearest(flat, arc.centre()).distance(arc.centre());
+            boolean chord = Math.abs(flat.start().distance(arc.centre()) - arc.radius()) < same.length()
+                    && Math.abs(flat.end().distance(arc.centre()) - arc.radius()) < same.length();
+            if (!chord || near > arc.radius() - same.length()) {
                 return null;
             }
         }
@@ -144,10 +171,11 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         return new Shape(List.of(words), centre, Optional.of(axis), 0);
     }
 
-    private static Shape opening(Edge edge, Bearings bearings, Tolerance same) {
+    /** An opening or a boss by its reach from the centre, as in patterns, or by its box and the box's middle. */
+    static Shape opening(Edge edge, Bearings bearings, Tolerance same, boolean patterned) {
         List<String> words = new ArrayList<>();
         Box box = edge.contour().box();
-        if (bearings.round() && edge.contour().centroid().distance(bearings.origin()) > same.length()) {
+        if (patterned) {
             double near = Double.POSITIVE_INFINITY;
             double far = 0;
             for (Segment piece : edge.pieces()) {
@@ -169,9 +197,10 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
             for (long radius : radii) {
                 out.append(out.length() == 0 ? "" : ", ").append(Sizes.radius(radius * same.length()));
             }
-            words.add(out.toString());
+            words.add("corners " + out);
         }
-        return new Shape(words, edge.contour().centroid(), Optional.empty(), 0);
+        Point centre = patterned ? edge.contour().centroid() : box.centre();
+        return new Shape(words, centre, Optional.empty(), 0);
     }
 
     private static double farthest(Segment piece, Point from) {

@@ -52,7 +52,10 @@ final class ShapeFeatures {
         boolean central = bearings.round() && group.size() == 1
                 && shape.centre().distance(bearings.origin()) < same.length();
         if (Double.isNaN(first) && !central) {
-            for (Seen seen : group) {
+            for (Seen one : group) {
+                Seen seen = one.shape().isOpening()
+                        ? new Seen(one.edge(), Shape.opening(one.edge(), bearings, same, false))
+                        : one;
                 Target target = targets(seen.edge()).get(0);
                 found.place(String.join(", ", lines(seen, true)), seen.shape().centre(), target);
                 found.mark(seen.shape().centre(), 0);

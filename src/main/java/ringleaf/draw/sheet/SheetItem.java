@@ -39,6 +39,7 @@ public record SheetItem(
      * @param limits of the class, e.g. {@code 1.006 to 1.02}, or empty
      * @param expected sizes of the process, e.g. {@code 1.05 to 1.15}
      * @param play with the partner, e.g. {@code 0.05 to 0.156}
+     * @param how where the figures come from
      */
     public record FitLine(
             String name,
@@ -48,7 +49,8 @@ public record SheetItem(
             String fit,
             String limits,
             String expected,
-            String play) {}
+            String play,
+            String how) {}
 
     /** A line of a table: what, and its value with its unit. */
     public record Datum(String name, String value) {}

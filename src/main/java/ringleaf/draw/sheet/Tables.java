@@ -92,6 +92,9 @@ final class Tables {
         if (!item.part().note().isEmpty()) {
             notes.add(item.part().note());
         }
+        for (SheetItem.FitLine fit : item.fits()) {
+            notes.add(fit.name() + ": " + fit.how());
+        }
         double turn = features.bearings().turn();
         if (turn != 0) {
             notes.add("The view is turned by " + Sizes.degrees(turn) + " against the part's file.");

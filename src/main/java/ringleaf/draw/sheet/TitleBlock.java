@@ -64,7 +64,7 @@ final class TitleBlock {
             {"material", item.part().source().stock()},
             {"sizes without a tolerance", item.tolerance()}
         });
-        String file = item.file().isEmpty() ? "" : "; " + item.file() + " goes before this sheet";
+        String file = item.file().isEmpty() ? "" : "; where they differ, " + item.file() + " holds";
         pen.text(
                 Pen.fitted("Nominal outline, no kerf" + file + ".", CAPTION, 140),
                 new Point(block.minX() + 1.5, block.minY() + 2),
