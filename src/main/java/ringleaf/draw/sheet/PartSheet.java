@@ -42,6 +42,9 @@ final class PartSheet {
         this.area = frame.grown(-1);
         this.plotter = new Plotter(new Room(area));
         plotter.room().add(TitleBlock.block(sheet));
+        for (Line mark : TitleBlock.centring(sheet)) {
+            plotter.room().add(mark);
+        }
     }
 
     /** Draws what there is room for; null where the view itself has none. */

@@ -25,6 +25,9 @@ public final class SheetPages {
     private static final double[] DOWN = {1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01};
     private static final int TRIED = 3;
     private static final double COLUMN_GAP = 4;
+    /** Further sheets keep off the marks at the middle of each side, mm. */
+    private static final double MARKS = 6;
+
 
     /** A sheet before the number of sheets is known. */
     private record Sheet(Pen pen, Box box, SheetItem item, String scale) {}
@@ -113,7 +116,7 @@ public final class SheetPages {
     /** Tables that had no room beside the view, in columns on upright sheets. */
     private void further(SheetItem item, List<Table> tables) {
         Box box = paper.sheet(false);
-        Box frame = TitleBlock.frame(box).grown(-4);
+        Box frame = TitleBlock.frame(box).grown(-MARKS);
         double bottom = TitleBlock.block(box).maxY() + COLUMN_GAP;
         Plotter plotter = null;
         Point at = null;

@@ -1,8 +1,10 @@
 package ringleaf.draw.sheet;
 
+import java.util.List;
 import ringleaf.curve.Lettering;
 import ringleaf.draw.page.Pen;
 import ringleaf.geom.Box;
+import ringleaf.geom.Line;
 import ringleaf.geom.Point;
 
 /**
@@ -41,7 +43,9 @@ final class TitleBlock {
     static void draw(Pen pen, Box sheet, Facts facts) {
         Box frame = frame(sheet);
         pen.box(Pen.FRAME, frame);
-        centring(pen, sheet, frame);
+        for (Line mark : centring(sheet)) {
+            pen.line(Pen.OUTLINE, mark.start(), mark.end());
+        }
         Box block = block(sheet);
         pen.box(Pen.OUTLINE, block);
         SheetItem item = facts.item();
@@ -90,14 +94,15 @@ final class TitleBlock {
         return bottom;
     }
 
-    /** Marks in the middle of each side, from the edge of the sheet into the frame. */
-    private static void centring(Pen pen, Box sheet, Box frame) {
+    /** Marks in the middle of each side, from near the edge of the sheet into the frame; none into the title block. */
+    static List<Line> centring(Box sheet) {
+        Box frame = frame(sheet);
         Point centre = sheet.centre();
-        double in = 5;
         double edge = 5;
-        pen.line(Pen.OUTLINE, new Point(centre.x(), edge), new Point(centre.x(), frame.minY()));
-        pen.line(Pen.OUTLINE, new Point(centre.x(), sheet.maxY() - edge), new Point(centre.x(), frame.maxY()));
-        pen.line(Pen.OUTLINE, new Point(edge, centre.y()), new Point(frame.minX() + in, centre.y()));
-        pen.line(Pen.OUTLINE, new Point(sheet.maxX() - edge, centre.y()), new Point(frame.maxX() - in, centre.y()));
+        return List.of(
+                new Line(new Point(centre.x(), edge), new Point(centre.x(), frame.minY())),
+                new Line(new Point(centre.x(), sheet.maxY() - edge), new Point(centre.x(), frame.maxY() - edge)),
+                new Line(new Point(edge, centre.y()), new Point(frame.minX() + edge, centre.y())),
+                new Line(new Point(sheet.maxX() - edge, centre.y()), new Point(frame.maxX() - edge, centre.y())));
     }
 }
