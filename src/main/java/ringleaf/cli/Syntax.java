@@ -19,6 +19,7 @@ final class Syntax {
     private static final List<String> COMMANDS = List.of(MAKE, CHECK, NEW, PRESETS, SCHEMA, HELP);
 
     static final String OUTPUT = "--output";
+    static final String OUTPUT_SHORT = "-o";
     static final String SET = "--set";
     static final String FORMATS = "--formats";
     static final String DXF = "--dxf";
@@ -83,7 +84,7 @@ final class Syntax {
                         + "%n`ringleaf help leaf-aperture` lists every field of a spec with its default.%n");
         make.addPositional(positional(0, "SPEC", true, SPEC));
         make.addOption(option("DIR", "the output folder; files of the same names there are replaced"
-                + " (default: out/ and the title's name)", "-o", OUTPUT));
+                + " (default: out/ and the title's name)", OUTPUT_SHORT, OUTPUT));
         judging(make);
         make.addOption(option("LIST", "what is written of parts: svg, dxf (default: both); paper for pages at"
                 + " true scale, drawing for dimensioned sheets, pdf for paper and drawing", FORMATS));
