@@ -35,7 +35,8 @@ public class PagesBenchmark {
             if (part.isDrawn() && !part.source().isBought()) {
                 papers.add(new PaperItem(part.name(), "", part));
                 sheets.add(new SheetItem(
-                        "Harbour light", design.name(), part, "", "", List.of(), PartData.of(design, part)));
+                        "Harbour light", design.name(), part, "", "", List.of(), PartData.of(design, part),
+                        PartData.involute(design, part)));
             }
         }
     }

@@ -108,7 +108,8 @@ final class PagePlans {
                 .map(p -> "\u00B1" + Words.number(p.repeatability(), 3) + ", what " + process + " repeats to")
                 .orElse("as the process repeats");
         return new SheetItem(
-                document.title(), design.name(), part, tolerance, file, fits, PartData.of(design, part));
+                document.title(), design.name(), part, tolerance, file, fits, PartData.of(design, part),
+                PartData.involute(design, part));
     }
 
     private static SheetItem.FitLine fit(FitSize size) {

@@ -51,7 +51,7 @@ public final class PartData {
                 dimension(design, owner + word[0]).ifPresent(d -> own.add(datum(suffix, d)));
             }
             if (!own.isEmpty()) {
-                String stage = owner.startsWith("stage-") ? owner.substring(0, owner.indexOf('-', 6) + 1) : "";
+                String stage = stage(owner);
                 if (!stage.isEmpty()) {
                     all.add(new SheetItem.Datum("as the " + owner.substring(stage.length(), owner.length() - 1)
                             + " of stage", stage.substring(6, stage.length() - 1)));
@@ -66,6 +66,32 @@ public final class PartData {
             }
         }
         return all;
+    }
+
+    /** The involute teeth of a part that has one kind of them; of pulleys and of wheels with two kinds there is none. */
+    public static Optional<SheetItem.Involute> involute(Design design, Part part) {
+        SheetItem.Involute found = null;
+        for (String owner : owners(part)) {
+            String stage = stage(owner);
+            Optional<Dimension> teeth = dimension(design, owner + "teeth").or(() -> dimension(design, owner + "teeth-full"));
+            Optional<Dimension> module = dimension(design, stage + "module");
+            Optional<Dimension> angle = dimension(design, stage + "pressure-angle");
+            if (teeth.isPresent() && module.isPresent() && angle.isPresent()) {
+                if (found != null) {
+                    return Optional.empty();
+                }
+                found = new SheetItem.Involute(
+                        (int) Math.rint(teeth.get().value()),
+                        module.get().value(),
+                        Math.toRadians(angle.get().value()));
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+
+    /** The beginning {@code stage-n-} of a train's names, or nothing. */
+    private static String stage(String owner) {
+        return owner.startsWith("stage-") ? owner.substring(0, owner.indexOf('-', 6) + 1) : "";
     }
 
     /** Beginnings of the names that mean this part, with their hyphens. */

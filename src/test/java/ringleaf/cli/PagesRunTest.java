@@ -1,6 +1,7 @@
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
 import java.nio.file.Files;
@@ -23,6 +24,7 @@ import ringleaf.draw.page.Page;
 import ringleaf.draw.page.Paper;
 import ringleaf.draw.page.Pen;
 import ringleaf.draw.paper.PaperPages;
+import ringleaf.draw.sheet.SheetItem;
 import ringleaf.draw.sheet.SheetPages;
 import ringleaf.geom.Box;
 import ringleaf.geom.Point;
@@ -257,5 +259,40 @@ class PagesRunTest {
         PagePlans.Parts parts = parts("field-camera-stop", "stop.full-opening=240", "stop.least-opening=60");
         List<Page> pages = PaperPages.of("t", parts.papers(), Paper.A4);
         assertThat(pages.stream().filter(p -> p.contents().size() == 2).count()).isGreaterThan(4);
+    }
+
+    /** Spans measured on outlines against those that the design computes from the teeth. */
+    @Test
+    void spansOnOutlinesAreThoseOfTheTeeth() throws Exception {
+        Asked asked = new Asked("lens-turntable-gears", List.of(), 21, false, Optional.empty());
+        Run run = Run.read(asked, Surroundings.plain(folder), new ByteArrayInputStream(new byte[0]));
+        List<Design> designs = run.design();
+        int compared = 0;
+        for (SheetItem item : PagePlans.parts(run.document(), designs, List.of(), Wanted.of("pdf", null, null)).sheets()) {
+            List<SheetItem.Datum> told = new ArrayList<>(item.data());
+            Optional<SheetItem.Datum> stated =
+                    told.stream().filter(d -> d.name().startsWith("span")).findFirst();
+            if (stated.isEmpty()) {
+                continue;
+            }
+            told.remove(stated.get());
+            SheetItem silent = new SheetItem(
+                    item.title(), item.mechanism(), item.part(), item.tolerance(), item.file(), item.fits(), told,
+                    item.involute());
+            SheetItem.Datum measured = SheetPages.span(silent).orElseThrow();
+            // another tooth more between the jaws is a base pitch more
+            SheetItem.Involute gear = item.involute().orElseThrow();
+            double pitch = Math.PI * gear.module() * Math.cos(gear.pressureAngle());
+            double more = (teeth(stated.get()) - teeth(measured)) * pitch;
+            // flanks follow the involute within 0.5 µm each; texts have 3 decimals
+            assertThat(Double.parseDouble(measured.value()) + more)
+                    .isCloseTo(Double.parseDouble(stated.get().value()), within(0.0021));
+            compared++;
+        }
+        assertThat(compared).isEqualTo(3);
+    }
+
+    private static int teeth(SheetItem.Datum span) {
+        return Integer.parseInt(span.name().replaceAll("[^0-9]", ""));
     }
 }

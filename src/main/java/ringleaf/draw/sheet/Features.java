@@ -2,6 +2,7 @@ package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Tolerance;
@@ -12,8 +13,9 @@ import ringleaf.geom.Tolerance;
  * @param edges in the turned part, the outline first
  * @param bearings of them
  * @param found features
+ * @param span what a calliper measures over its teeth
  */
-record Features(List<Edge> edges, Bearings bearings, Found found) {
+record Features(List<Edge> edges, Bearings bearings, Found found, Optional<ToothSpan> span) {
     /** Turn of an arc about the part's centre that makes an opening round, rad. */
     private static final double ROUND = Math.PI / 2;
 
@@ -49,7 +51,18 @@ record Features(List<Edge> edges, Bearings bearings, Found found) {
         if (toothed) {
             found.sized();
         }
-        return new Features(edges, bearings, found);
+        return new Features(edges, bearings, found, span(item, edges.get(0), bearings, same));
+    }
+
+    private static Optional<ToothSpan> span(SheetItem item, Edge outline, Bearings bearings, Tolerance same) {
+        for (SheetItem.Datum datum : item.data()) {
+            if (datum.name().startsWith("span")) {
+                return Optional.empty();
+            }
+        }
+        return item.involute()
+                .flatMap(gear -> Teeth.of(outline, bearings, same)
+                        .flatMap(teeth -> ToothSpan.of(outline, teeth, bearings.origin(), gear, same)));
     }
 
     private static boolean isRound(Edge edge, Bearings bearings, Tolerance same) {

@@ -1,6 +1,7 @@
 package ringleaf.draw.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import ringleaf.part.Joint;
 import ringleaf.part.Part;
 
@@ -14,6 +15,7 @@ import ringleaf.part.Part;
  * @param file that holds the outline, or empty
  * @param fits of its joints
  * @param data what the mechanism states of it, e.g. its teeth
+ * @param involute its external involute teeth, if it has one kind of them
  */
 public record SheetItem(
         String title,
@@ -22,7 +24,8 @@ public record SheetItem(
         String tolerance,
         String file,
         List<FitLine> fits,
-        List<Datum> data) {
+        List<Datum> data,
+        Optional<Involute> involute) {
     public SheetItem {
         fits = List.copyOf(fits);
         data = List.copyOf(data);
@@ -51,6 +54,15 @@ public record SheetItem(
             String expected,
             String play,
             String how) {}
+
+    /**
+     * Involute teeth.
+     *
+     * @param teeth of the full circle
+     * @param module mm
+     * @param pressureAngle rad
+     */
+    public record Involute(int teeth, double module, double pressureAngle) {}
 
     /** A line of a table: what, and its value with its unit. */
     public record Datum(String name, String value) {}

@@ -54,6 +54,13 @@ public final class SheetPages {
         return pages.finished();
     }
 
+    /** The span that a sheet tells of a part whose design states none, measured on the outline. */
+    public static Optional<SheetItem.Datum> span(SheetItem item) {
+        return Features.of(item, SAME)
+                .span()
+                .map(span -> new SheetItem.Datum("span over " + span.teeth() + " teeth", Sizes.mm(span.span())));
+    }
+
     private void add(SheetItem item) {
         Features features = Features.of(item, SAME);
         PartSheet best = null;

@@ -19,6 +19,9 @@ final class Tables {
             for (SheetItem.Datum datum : item.data()) {
                 rows.add(List.of(datum.name(), datum.value()));
             }
+            features.span()
+                    .ifPresent(span -> rows.add(
+                            List.of("span over " + span.teeth() + " teeth", Sizes.mm(span.span()))));
             all.add(new Table("Data", List.of("what", "value"), rows));
         }
         if (item.part().layers().size() > 1) {
