@@ -16,7 +16,7 @@ import ringleaf.geom.Tolerance;
  * @param span what a calliper measures over its teeth
  */
 record Features(List<Edge> edges, Bearings bearings, Found found, Optional<ToothSpan> span) {
-    /** Turn of an arc about the part's centre that makes an opening round, rad. */
+    /** Turn of arcs about the part's centre that makes an opening of no simpler form round, rad. */
     private static final double ROUND = Math.PI / 2;
 
     /** Pieces above which an opening is described like an outline. */
@@ -71,6 +71,6 @@ record Features(List<Edge> edges, Bearings bearings, Found found, Optional<Tooth
             boolean about = arc.centre().distance(bearings.origin()) < same.length();
             sweep += about ? Math.abs(arc.sweep()) : 0;
         }
-        return bearings.round() && sweep > ROUND && edge.pieces().size() > 4;
+        return bearings.round() && sweep > ROUND && Shape.of(edge, bearings, same).isOpening();
     }
 }
