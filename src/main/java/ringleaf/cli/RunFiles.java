@@ -116,8 +116,8 @@ final class RunFiles {
                     new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
             SheetFiles.add(SheetPlans.of(title, sheets), own, files);
         }
-        for (Beside<FileSet> more : further) {
-            for (Map.Entry<String, byte[]> file : held ? Map.<String, byte[]>of().entrySet() : more.result().files().entrySet()) {
+        for (Beside<FileSet> more : held ? List.<Beside<FileSet>>of() : further) {
+            for (Map.Entry<String, byte[]> file : more.result().files().entrySet()) {
                 files.add(file.getKey(), file.getValue());
             }
         }

@@ -3,7 +3,7 @@ package ringleaf.draw.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ringleaf.geom.Arc;
+import ringleaf.curve.Winding;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Tolerance;
 
@@ -16,9 +16,6 @@ import ringleaf.geom.Tolerance;
  * @param span what a calliper measures over its teeth
  */
 record Features(List<Edge> edges, Bearings bearings, Found found, Optional<ToothSpan> span) {
-    /** Turn of arcs about the part's centre that makes an opening of no simpler form round, rad. */
-    private static final double ROUND = Math.PI / 2;
-
     /** Pieces above which an opening is described like an outline. */
     private static final int MANY = 12;
 
@@ -65,12 +62,10 @@ record Features(List<Edge> edges, Bearings bearings, Found found, Optional<Tooth
                         .flatMap(teeth -> ToothSpan.of(outline, teeth, bearings.origin(), gear, same)));
     }
 
+    /** Whether the opening has no simpler form and goes round the part's centre. */
     private static boolean isRound(Edge edge, Bearings bearings, Tolerance same) {
-        double sweep = 0;
-        for (Arc arc : edge.arcs()) {
-            boolean about = arc.centre().distance(bearings.origin()) < same.length();
-            sweep += about ? Math.abs(arc.sweep()) : 0;
-        }
-        return bearings.round() && sweep > ROUND && Shape.of(edge, bearings, same).isOpening();
+        return bearings.round()
+                && Winding.of(edge.contour(), bearings.origin()) != 0
+                && Shape.of(edge, bearings, same).isOpening();
     }
 }

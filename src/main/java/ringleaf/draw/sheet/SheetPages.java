@@ -20,7 +20,7 @@ public final class SheetPages {
     private static final Tolerance SAME = new Tolerance(0.001);
 
     private static final double SMALL = 40;
-    private static final double ENLARGED = 125;
+    private static final double ENLARGED = 110;
     private static final double[] UP = {50, 20, 10, 5, 2};
     private static final double[] DOWN = {1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01};
     private static final int TRIED = 3;
