@@ -40,7 +40,9 @@ class ArchitectureTest {
             Map.entry("verify", List.of("part", "curve", "geom", JTS)),
             Map.entry("explore", List.of("verify", "mechanism", "part", "spec", "geom")),
             Map.entry("fabricate", List.of("part", "curve", "geom", "spec")),
-            Map.entry("draw", List.of("part", "curve", "geom", "org.apache.batik..", "org.w3c.dom..")),
+            Map.entry(
+                    "draw",
+                    List.of("part", "curve", "geom", "org.apache.batik..", "org.w3c.dom..", "org.apache.pdfbox..")),
             Map.entry("report", List.of("draw", "explore", "verify", "part", "geom", "com.fasterxml.jackson.core..")));
 
     @TestFactory

@@ -136,7 +136,8 @@ final class CommandRun {
                 given.value(Syntax.FORMATS),
                 given.value(Syntax.DXF),
                 given.value(Syntax.SOLIDS),
-                given.value(Syntax.CHORD));
+                given.value(Syntax.CHORD),
+                given.value(Syntax.PAGE_SIZE));
         Run run = Run.read(asked(given), surroundings, in);
         return new MakeCommand(surroundings, out, err)
                 .make(

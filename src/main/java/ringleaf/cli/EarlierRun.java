@@ -13,6 +13,9 @@ import java.util.List;
 /** What an earlier run left in a folder, by the list in its design.json. */
 final class EarlierRun {
     private static final List<String> FOLDERS = List.of("parts/", "motion/", "views/", "sheets/", "solids/");
+    /** Files at the top that not every run writes. */
+    private static final List<String> TOP = List.of("paper.pdf", "drawing.pdf", "sheets.csv");
+
     private static final List<String> SUFFIXES = List.of(".svg", ".dxf", ".csv", ".stl", ".3mf");
 
     private EarlierRun() {}
@@ -59,6 +62,9 @@ final class EarlierRun {
     }
 
     private static boolean isOurs(String path) {
+        if (TOP.contains(path)) {
+            return true;
+        }
         String name = null;
         for (String folder : FOLDERS) {
             if (path.startsWith(folder)) {

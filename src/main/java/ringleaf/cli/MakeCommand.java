@@ -42,6 +42,8 @@ final class MakeCommand {
                 ? Solids.of(designs, wanted.solids().get(), run.document().catalogues())
                 : null;
         RunFiles drawn = RunFiles.start(run.document().title(), designs, prepared, wanted, solids);
+        wanted.pages().ifPresent(pages -> drawn.with(
+                Beside.start("pages", () -> PagePlans.files(run.document(), designs, prepared, wanted, pages))));
         Beside<List<String>> earlier = Beside.start("earlier-run", () -> EarlierRun.files(path));
         List<Judged> all = run.judge(designs, prepared, surroundings, err);
         boolean failed = false;

@@ -11,7 +11,14 @@ import java.util.Optional;
  */
 final class PlainLine implements Typed {
     private static final List<String> WITH_TEXT =
-            List.of(Syntax.OUTPUT, Syntax.SET, Syntax.FORMATS, Syntax.DXF, Syntax.STATES, Syntax.SHARED);
+            List.of(
+            Syntax.OUTPUT,
+            Syntax.SET,
+            Syntax.FORMATS,
+            Syntax.DXF,
+            Syntax.PAGE_SIZE,
+            Syntax.STATES,
+            Syntax.SHARED);
     private static final List<String> FLAGS = List.of(Syntax.THOROUGH, Syntax.KERF, Syntax.ANYWAY);
 
     private final List<String> options = new ArrayList<>();

@@ -37,6 +37,8 @@ final class RunFiles {
     private final List<Drawn> drawn = new ArrayList<>();
     private final Solids solids;
     private Beside<MadeSolids> meshes;
+    /** Further files of parts, held back like those. */
+    private final List<Beside<FileSet>> further = new ArrayList<>();
 
     private record Made(FileSet files, Map<String, List<String>> paths) {}
 
@@ -73,6 +75,11 @@ final class RunFiles {
             files.meshes = Beside.start("solids", () -> solids(solids, title));
         }
         return files;
+    }
+
+    /** Adds files that are being made of the parts. */
+    void with(Beside<FileSet> files) {
+        further.add(files);
     }
 
     private static Made parts(Design design, Preparation prepared, Wanted wanted) {
@@ -133,6 +140,11 @@ final class RunFiles {
         }
         if (!held && solids != null) {
             for (Map.Entry<String, byte[]> file : meshes.result().files.files().entrySet()) {
+                files.add(file.getKey(), file.getValue());
+            }
+        }
+        for (Beside<FileSet> more : held ? List.<Beside<FileSet>>of() : further) {
+            for (Map.Entry<String, byte[]> file : more.result().files().entrySet()) {
                 files.add(file.getKey(), file.getValue());
             }
         }

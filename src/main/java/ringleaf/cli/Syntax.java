@@ -31,6 +31,7 @@ final class Syntax {
     static final String SLICE = "--slice";
     static final String SOLIDS = "--solids";
     static final String CHORD = "--chord";
+    static final String PAGE_SIZE = "--page-size";
     static final String STATES = "--states";
     static final String THOROUGH = "--thorough";
     static final String KERF = "--kerf";
@@ -112,11 +113,14 @@ final class Syntax {
         make.addOption(option("DIR", "the output folder; files of the same names there are replaced"
                 + " (default: out/ and the title's name)", OUTPUT_SHORT, OUTPUT));
         judging(make);
-        make.addOption(option("LIST", "formats of part files: svg,dxf,stl,3mf (default: svg,dxf)", FORMATS));
+        make.addOption(option("LIST", "what is written of parts: svg, dxf (default: both); stl, 3mf for solids; paper for"
+                + " pages at true scale, drawing for dimensioned sheets, pdf for paper and drawing", FORMATS));
         make.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));
         make.addOption(option("N", "only a test slice of N blades, to try pins, slope and friction on scrap", SLICE));
         make.addOption(option("PARTS", "parts of which stl and 3mf are made: printed (the default), all, or names", SOLIDS));
         make.addOption(option("LENGTH", "how far the chords of stl and 3mf may leave the arcs (default: 0.01mm)", CHORD));
+        make.addOption(option("SIZE", "paper of PDF pages: a4 or letter (default: letter where units are in or thou,"
+                + " else a4)", PAGE_SIZE));
         make.addOption(flag("writes part files although a check failed (still exit 1)", ANYWAY));
         return make;
     }

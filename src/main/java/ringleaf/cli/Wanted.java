@@ -14,14 +14,25 @@ import ringleaf.spec.text.Shown;
  * @param dxf whether as DXF
  * @param version of DXF
  * @param solids that are asked for
+ * @param pages of PDF, where there are to be any
  */
-record Wanted(boolean svg, boolean dxf, DxfVersion version, Optional<SolidsAsked> solids) {
+record Wanted(boolean svg, boolean dxf, DxfVersion version, Optional<SolidsAsked> solids, Optional<Pages> pages) {
     /** Formats of part files. */
-    static final List<String> FORMATS = List.of("svg", "dxf", "stl", "3mf");
+    static final List<String> FORMATS = List.of("svg", "dxf", "stl", "3mf", "paper", "drawing", "pdf");
 
     private static final List<String> USUAL = List.of("svg", "dxf");
+    private static final List<String> SIZES = List.of("a4", "letter");
     /** Versions of DXF. */
     static final List<String> VERSIONS = List.of("r2000", "r12");
+
+    /**
+     * PDF pages.
+     *
+     * @param paper whether parts at true scale
+     * @param drawing whether dimensioned sheets
+     * @param size of the paper, absent for what goes with the spec's units
+     */
+    record Pages(boolean paper, boolean drawing, Optional<String> size) {}
 
     /**
      * What the options ask for.
@@ -30,8 +41,9 @@ record Wanted(boolean svg, boolean dxf, DxfVersion version, Optional<SolidsAsked
      * @param dxf version of DXF, or null for the usual one
      * @param solids names of parts, or null for the printed ones
      * @param chord tolerance of solids, or null for the usual one
+     * @param size of paper, or null
      */
-    static Wanted of(String formats, String dxf, String solids, String chord) {
+    static Wanted of(String formats, String dxf, String solids, String chord, String size) {
         List<String> asked = formats == null ? USUAL : names(formats);
         DxfVersion version = DxfVersion.AC1015;
         if (dxf != null) {
@@ -48,7 +60,20 @@ record Wanted(boolean svg, boolean dxf, DxfVersion version, Optional<SolidsAsked
                 asked.contains("svg"),
                 asked.contains("dxf"),
                 version,
-                plain ? Optional.empty() : Optional.ofNullable(SolidsAsked.of(asked, solids, chord)));
+                plain ? Optional.empty() : Optional.ofNullable(SolidsAsked.of(asked, solids, chord)),
+                pages(asked, size));
+    }
+
+    private static Optional<Pages> pages(List<String> asked, String size) {
+        boolean paper = asked.contains("paper") || asked.contains("pdf");
+        boolean drawing = asked.contains("drawing") || asked.contains("pdf");
+        if (size != null && !SIZES.contains(size)) {
+            throw unknown("--page-size", "size of paper", size, SIZES);
+        }
+        if (size != null && !paper && !drawing) {
+            throw Stop.wrong("--page-size " + size + " has no meaning without paper, drawing or pdf among --formats");
+        }
+        return paper || drawing ? Optional.of(new Pages(paper, drawing, Optional.ofNullable(size))) : Optional.empty();
     }
 
     private static List<String> names(String formats) {

@@ -77,6 +77,11 @@ public final class StrokeFont {
         SIGNS[c] = strokes;
     }
 
+    /** The strokes of a capital, a figure or a sign; null where there is none. */
+    static String sign(int c) {
+        return c < SIGNS.length ? SIGNS[c] : null;
+    }
+
     /** The width of a line of text whose capitals are {@code height} mm high. */
     public static double width(String text, double height) {
         int count = text.codePointCount(0, text.length());

@@ -70,7 +70,7 @@ public final class Fits {
     }
 
     /** The hole's class that gives the fit with a pin of h6. */
-    static String holeClass(FitName fit) {
+    public static String holeClass(FitName fit) {
         return switch (fit) {
             case RUNNING, GLUE -> "F8";
             case SLIDING -> "G7";

@@ -1,0 +1,59 @@
+package ringleaf.bench;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import ringleaf.draw.page.Paper;
+import ringleaf.draw.paper.PaperItem;
+import ringleaf.draw.sheet.SheetItem;
+import ringleaf.part.Design;
+import ringleaf.part.Part;
+import ringleaf.report.FileSet;
+import ringleaf.report.PageFiles;
+import ringleaf.report.PartData;
+
+/** PDF pages of a whole preset. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+public class PagesBenchmark {
+    private final List<PaperItem> papers = new ArrayList<>();
+    private final List<SheetItem> sheets = new ArrayList<>();
+
+    @Setup
+    public void design() throws IOException {
+        Design design = Specs.preset("harbour-light");
+        for (Part part : design.parts()) {
+            if (part.isDrawn() && !part.source().isBought()) {
+                papers.add(new PaperItem(part.name(), "", part));
+                sheets.add(new SheetItem(
+                        "Harbour light", design.name(), part, "", "", List.of(), PartData.of(design, part),
+                        PartData.involute(design, part)));
+            }
+        }
+    }
+
+    /** Parts of harbour-light at true scale, 5 pages of A4. */
+    @Benchmark
+    public FileSet paper() {
+        FileSet files = new FileSet();
+        PageFiles.paper("Harbour light", papers, Paper.A4, "", files);
+        return files;
+    }
+
+    /** Dimensioned sheets of all parts of harbour-light. */
+    @Benchmark
+    public FileSet drawing() {
+        FileSet files = new FileSet();
+        PageFiles.drawing("Harbour light", sheets, Paper.A4, "", files);
+        return files;
+    }
+}

@@ -1,0 +1,145 @@
+package ringleaf.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ringleaf.draw.page.Paper;
+import ringleaf.draw.paper.PaperItem;
+import ringleaf.draw.sheet.SheetItem;
+import ringleaf.fabricate.Fits;
+import ringleaf.fabricate.Iso286;
+import ringleaf.fabricate.Preparation;
+import ringleaf.part.Design;
+import ringleaf.part.FitSize;
+import ringleaf.part.Joint;
+import ringleaf.part.Part;
+import ringleaf.part.Words;
+import ringleaf.report.FileNames;
+import ringleaf.report.FileSet;
+import ringleaf.report.PageFiles;
+import ringleaf.report.PartData;
+import ringleaf.spec.SpecDocument;
+import ringleaf.spec.field.LengthUnit;
+import ringleaf.spec.shared.FitName;
+
+/** PDF pages of the parts that are made: what goes on them, from designs and catalogues. */
+final class PagePlans {
+    private PagePlans() {}
+
+    /** The parts of a run that are made, ready for either kind of page. */
+    record Parts(List<PaperItem> papers, List<SheetItem> sheets) {}
+
+    /** The files of the pages that are asked for. */
+    static FileSet files(
+            SpecDocument document,
+            List<Design> designs,
+            List<Preparation> prepared,
+            Wanted wanted,
+            Wanted.Pages pages) {
+        Parts parts = parts(document, designs, prepared, wanted);
+        FileSet files = new FileSet();
+        String tool = "ringleaf " + Version.text();
+        Paper size = size(document, pages.size());
+        if (pages.paper() && !parts.papers.isEmpty()) {
+            PageFiles.paper(document.title(), parts.papers, size, tool, files);
+        }
+        if (pages.drawing() && !parts.sheets.isEmpty()) {
+            PageFiles.drawing(document.title(), parts.sheets, size, tool, files);
+        }
+        return files;
+    }
+
+    /**
+     * Every part that is made, in the order of the designs.
+     *
+     * @param prepared the designs as they were prepared, in their order; empty when nothing was asked of them
+     */
+    static Parts parts(
+            SpecDocument document, List<Design> designs, List<Preparation> prepared, Wanted wanted) {
+        Parts parts = new Parts(new ArrayList<>(), new ArrayList<>());
+        for (int i = 0; i < designs.size(); i++) {
+            Design design = designs.get(i);
+            Preparation own = prepared.isEmpty()
+                    ? Preparation.of(design, document.fabrication(), document.catalogues())
+                    : prepared.get(i);
+            for (Part part : design.parts()) {
+                if (part.isDrawn() && !part.source().isBought()) {
+                    parts.papers.add(paper(design, part));
+                    parts.sheets.add(sheet(document, design, part, own, wanted));
+                }
+            }
+        }
+        return parts;
+    }
+
+    /** Who measures in inches is taken to have letter paper. */
+    private static Paper size(SpecDocument document, Optional<String> asked) {
+        boolean inches = document.units() == LengthUnit.IN || document.units() == LengthUnit.THOU;
+        return asked.map(size -> size.equals("letter")).orElse(inches) ? Paper.LETTER : Paper.A4;
+    }
+
+    private static PaperItem paper(Design design, Part part) {
+        String pieces = part.quantity() == 1 ? "1 piece" : part.quantity() + " pieces";
+        String thick = Words.number(part.zTo() - part.zFrom(), 3);
+        return new PaperItem(
+                design.name() + " " + part.name(),
+                pieces + ", " + part.source().stock() + ", " + thick + " mm thick",
+                part);
+    }
+
+    private static SheetItem sheet(
+            SpecDocument document, Design design, Part part, Preparation own, Wanted wanted) {
+        List<SheetItem.FitLine> fits = new ArrayList<>();
+        for (FitSize size : own.fits()) {
+            if (size.joint().part().equals(part.name())) {
+                fits.add(fit(size));
+            }
+        }
+        boolean kerf = own.parts().containsKey(part.name())
+                && own.parts().get(part.name()).kerf() > 0;
+        String ending = wanted.dxf() ? ".dxf" : wanted.svg() ? ".svg" : "";
+        String file = kerf || ending.isEmpty()
+                ? ""
+                : "parts/" + FileNames.of(design.name()) + "-" + FileNames.of(part.name()) + ending;
+        String process = part.source().process();
+        String tolerance = document.catalogues()
+                .processes()
+                .get(process)
+                .map(p -> "\u00B1" + Words.number(p.repeatability(), 3) + ", what " + process + " repeats to")
+                .orElse("as the process repeats");
+        return new SheetItem(
+                document.title(), design.name(), part, tolerance, file, fits, PartData.of(design, part),
+                PartData.involute(design, part));
+    }
+
+    private static SheetItem.FitLine fit(FitSize size) {
+        Joint joint = size.joint();
+        FitName fit = FitName.of(joint.fit());
+        double nominal = joint.nominal();
+        String words = fit.label();
+        String limits = "";
+        if (fit == FitName.THREAD_CLEARANCE) {
+            words = "for M" + Words.number(nominal, 2);
+        } else if (Iso286.covers(nominal)) {
+            boolean shaft = joint.shape() == Joint.Shape.SHAFT;
+            String name = shaft ? "h6" : Fits.holeClass(fit);
+            Iso286.Limits class286 = Iso286.of(name, nominal);
+            words += " " + Words.number(nominal, 3) + " " + (shaft ? name : name + "/h6");
+            limits = range(nominal + class286.lower(), nominal + class286.upper());
+        }
+        return new SheetItem.FitLine(
+                joint.name(),
+                joint.shape(),
+                joint.size(),
+                joint.count(),
+                words,
+                limits,
+                range(size.least(), size.most()),
+                range(size.leastPlay(), size.mostPlay()),
+                size.how());
+    }
+
+    private static String range(double least, double most) {
+        return Words.number(least, 3) + " to " + Words.number(most, 3);
+    }
+}

@@ -1,0 +1,110 @@
+package ringleaf.draw.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.geom.Angles;
+import ringleaf.geom.Point;
+import ringleaf.part.Layer;
+
+/** What is said of a part in tables. */
+final class Tables {
+    private static final double NOTE_WIDTH = 80;
+
+    private Tables() {}
+
+    static List<Table> of(SheetItem item, Features features) {
+        List<Table> all = new ArrayList<>();
+        if (!item.data().isEmpty()) {
+            List<List<String>> rows = new ArrayList<>();
+            for (SheetItem.Datum datum : item.data()) {
+                rows.add(List.of(datum.name(), datum.value()));
+            }
+            features.span()
+                    .ifPresent(span -> rows.add(
+                            List.of("span over " + span.teeth() + " teeth", Sizes.mm(span.span()))));
+            all.add(new Table("Data", List.of("what", "value"), rows));
+        }
+        if (item.part().layers().size() > 1) {
+            all.add(levels(item));
+        }
+        List<Found.Place> places = features.found().places();
+        if (!places.isEmpty()) {
+            all.add(places(places, features.bearings()));
+        }
+        if (!item.fits().isEmpty()) {
+            all.add(fits(item.fits()));
+        }
+        List<String> notes = notes(item, features);
+        if (!notes.isEmpty()) {
+            all.add(Table.notes(notes, NOTE_WIDTH));
+        }
+        return all;
+    }
+
+    private static Table levels(SheetItem item) {
+        List<List<String>> rows = new ArrayList<>();
+        double bed = item.part().zFrom();
+        for (int i = 0; i < item.part().layers().size(); i++) {
+            Layer layer = item.part().layers().get(i);
+            rows.add(List.of(
+                    Integer.toString(i + 1),
+                    Sizes.mm(layer.zFrom() - bed),
+                    Sizes.mm(layer.zTo() - bed),
+                    Sizes.mm(layer.height())));
+        }
+        return new Table("Levels, height above the lowest face", List.of("level", "from", "to", "height"), rows);
+    }
+
+    private static Table places(List<Found.Place> places, Bearings bearings) {
+        boolean round = bearings.round();
+        List<List<String>> rows = new ArrayList<>();
+        for (Found.Place place : places) {
+            Point at = place.at().minus(bearings.origin());
+            List<String> row = new ArrayList<>(List.of(place.label(), Sizes.mm(at.x()), Sizes.mm(at.y())));
+            if (round) {
+                row.add(Sizes.mm(at.norm()));
+                row.add(Sizes.degrees(Angles.positive(at.angle())));
+            }
+            row.add(place.what());
+            rows.add(row);
+        }
+        List<String> header =
+                round ? List.of("", "x", "y", "radius", "angle", "what") : List.of("", "x", "y", "what");
+        String from = round ? "from the centre" : "from the point marked 0";
+        return new Table("Places of centres, " + from, header, rows);
+    }
+
+    private static Table fits(List<SheetItem.FitLine> fits) {
+        List<List<String>> rows = new ArrayList<>();
+        for (SheetItem.FitLine fit : fits) {
+            rows.add(List.of(
+                    fit.name(),
+                    Integer.toString(fit.count()),
+                    Sizes.mm(fit.size()),
+                    fit.fit(),
+                    fit.limits(),
+                    fit.expected(),
+                    fit.play()));
+        }
+        return new Table(
+                "Fits, mm", List.of("joint", "n", "drawn", "fit", "limits", "expected as made", "play"), rows);
+    }
+
+    private static List<String> notes(SheetItem item, Features features) {
+        List<String> notes = new ArrayList<>();
+        if (!item.part().note().isEmpty()) {
+            notes.add(item.part().note());
+        }
+        for (SheetItem.FitLine fit : item.fits()) {
+            notes.add(fit.name() + ": " + fit.how());
+        }
+        double turn = features.bearings().turn();
+        if (turn != 0) {
+            notes.add("The view is turned by " + Sizes.degrees(turn) + " against the part's file.");
+        }
+        if (features.found().hasProfile()) {
+            notes.add("Curves without a radius are chains of tangent arcs, given by the file.");
+        }
+        return notes;
+    }
+}
