@@ -104,8 +104,10 @@ final class Syntax {
         make.addOption(option("LIST", "formats of part files: svg,dxf,stl,3mf (default: svg,dxf)", FORMATS));
         make.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));
         make.addOption(option("N", "only a test slice of N blades, to try pins, slope and friction on scrap", SLICE));
-        make.addOption(option("PARTS", "parts of which stl and 3mf are made: printed (the default), all, or names", SOLIDS));
-        make.addOption(option("LENGTH", "how far the chords of stl and 3mf may leave the arcs (default: 0.01mm)", CHORD));
+        make.addOption(option(
+                "PARTS", "parts of which stl and 3mf are made: printed (the default), all, or names", SOLIDS));
+        make.addOption(option(
+                "LENGTH", "how far the chords of stl and 3mf may leave the arcs (default: 0.01mm)", CHORD));
         make.addOption(flag("writes part files although a check failed (still exit 1)", ANYWAY));
         return make;
     }
