@@ -2,7 +2,9 @@ package ringleaf.draw.mesh;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import ringleaf.curve.Triangulation;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
@@ -131,8 +133,18 @@ public final class PartMesh {
                 wall(ring, i);
             }
         }
+        // the upper face of a part of one level is its lower face once more
+        Map<List<Region>, List<int[]>> cut = new IdentityHashMap<>();
         for (int i = 0; i < flats.size(); i++) {
-            for (List<int[]> region : flats.get(i)) {
+            List<int[]> flat = cut.get(faces.get(i));
+            if (flat == null) {
+                flat = new ArrayList<>();
+                for (List<int[]> region : flats.get(i)) {
+                    flat.add(Triangulation.of(rings.points(), region));
+                }
+                cut.put(faces.get(i), flat);
+            }
+            for (int[] region : flat) {
                 face(region, i / 2, i % 2 == 0);
             }
         }
@@ -155,8 +167,8 @@ public final class PartMesh {
         triangles.add(wall);
     }
 
-    private void face(List<int[]> region, int height, boolean up) {
-        int[] flat = Triangulation.of(rings.points(), region);
+    private void face(int[] cut, int height, boolean up) {
+        int[] flat = cut.clone();
         for (int t = 0; t < flat.length; t += 3) {
             int a = corner(flat[t], height);
             int b = corner(flat[t + 1], height);
