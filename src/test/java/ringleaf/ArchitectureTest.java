@@ -38,9 +38,10 @@ class ArchitectureTest {
             Map.entry("firmware", List.of("mechanism", "spec", "part", "draw", "geom", MATHS)),
             Map.entry("tolerance", List.of("mechanism", "part", "geom", MATHS)),
             Map.entry("verify", List.of("part", "curve", "geom", JTS)),
+            Map.entry("explore", List.of("verify", "mechanism", "part", "spec", "geom")),
             Map.entry("fabricate", List.of("part", "curve", "geom", "spec")),
             Map.entry("draw", List.of("part", "curve", "geom", "org.apache.batik..", "org.w3c.dom..")),
-            Map.entry("report", List.of("draw", "verify", "part", "geom", "com.fasterxml.jackson.core..")));
+            Map.entry("report", List.of("draw", "explore", "verify", "part", "geom", "com.fasterxml.jackson.core..")));
 
     @TestFactory
     Stream<DynamicTest> packagesUseOnlyWhatTheTableGrants() {

@@ -111,6 +111,8 @@ final class CommandRun {
                 return make(new ParsedLine(given));
             case Syntax.CHECK:
                 return check(new ParsedLine(given));
+            case Syntax.EXPLORE:
+                return new ExploreOptions(given).run(new ExploreCommand(in, out, err, surroundings));
             case Syntax.PREVIEW:
                 return preview(new ParsedLine(given));
             case Syntax.TOLERANCE:
@@ -130,10 +132,19 @@ final class CommandRun {
     }
 
     private int make(Typed given) {
-        Wanted wanted = Wanted.of(given.value(Syntax.FORMATS), given.value(Syntax.DXF));
+        Wanted wanted = Wanted.of(
+                given.value(Syntax.FORMATS),
+                given.value(Syntax.DXF),
+                given.value(Syntax.SOLIDS),
+                given.value(Syntax.CHORD));
         Run run = Run.read(asked(given), surroundings, in);
         return new MakeCommand(surroundings, out, err)
-                .make(run, Optional.ofNullable(given.value(Syntax.OUTPUT)), wanted, given.has(Syntax.ANYWAY));
+                .make(
+                        run,
+                        Optional.ofNullable(given.value(Syntax.OUTPUT)),
+                        wanted,
+                        given.value(Syntax.SLICE),
+                        given.has(Syntax.ANYWAY));
     }
 
     private int check(Typed given) {

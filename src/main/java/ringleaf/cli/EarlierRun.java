@@ -12,8 +12,8 @@ import java.util.List;
 
 /** What an earlier run left in a folder, by the list in its design.json. */
 final class EarlierRun {
-    private static final List<String> FOLDERS = List.of("parts/", "motion/", "views/");
-    private static final List<String> SUFFIXES = List.of(".svg", ".dxf", ".csv");
+    private static final List<String> FOLDERS = List.of("parts/", "motion/", "views/", "sheets/", "solids/");
+    private static final List<String> SUFFIXES = List.of(".svg", ".dxf", ".csv", ".stl", ".3mf");
 
     private EarlierRun() {}
 

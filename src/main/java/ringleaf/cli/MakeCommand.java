@@ -27,17 +27,21 @@ final class MakeCommand {
     /**
      * Makes everything.
      *
-     * @param output folder as typed; the default is {@code out/} and the title's name
+     * @param output folder as typed; the default is {@code out/} and the title's name, {@code -slice} after it for a slice
+     * @param slice number of blades of a test slice as typed, or null for the whole
      * @param anyway whether part files are written although a check failed
      */
-    int make(Run run, Optional<String> output, Wanted wanted, boolean anyway) {
-        String shown = output.orElse("out/" + run.document().slug());
+    int make(Run run, Optional<String> output, Wanted wanted, String slice, boolean anyway) {
+        String shown = output.orElse("out/" + run.document().slug() + (slice == null ? "" : "-slice"));
         Path path = surroundings.place(shown, "the folder of --output");
         OutputFolder folder = new OutputFolder(path, shown);
         folder.check();
-        List<Design> designs = run.design();
+        List<Design> designs = slice == null ? run.design() : run.slices(slice);
         List<Preparation> prepared = run.prepare(designs);
-        RunFiles drawn = RunFiles.start(run.document().title(), designs, prepared, wanted);
+        Solids solids = wanted.solids().isPresent()
+                ? Solids.of(designs, wanted.solids().get(), run.document().catalogues())
+                : null;
+        RunFiles drawn = RunFiles.start(run.document().title(), designs, prepared, wanted, solids);
         Beside<List<String>> earlier = Beside.start("earlier-run", () -> EarlierRun.files(path));
         List<Judged> all = run.judge(designs, prepared, surroundings, err);
         boolean failed = false;
@@ -65,6 +69,12 @@ final class MakeCommand {
             text.buildOrder(design, all.size() > 1);
         }
         text.list("cautions", cautions);
+        if (slice != null) {
+            text.list("no slice of", run.unsliced());
+        }
+        if (solids != null) {
+            text.list("no solid of", solids.leftOut());
+        }
         text.list("written to " + Shown.cut(shown, 300), folders(files));
         out.print(text);
         return failed ? Exit.FAILED : Exit.FINE;

@@ -70,7 +70,12 @@ final class OutputFolder {
      */
     void write(Map<String, byte[]> files, List<String> stale) {
         Thread hook = new Thread(this::interrupt, "ringleaf-interrupt");
-        Runtime.getRuntime().addShutdownHook(hook);
+        try {
+            Runtime.getRuntime().addShutdownHook(hook);
+        } catch (IllegalStateException e) {
+            // The process is ending already and waits for these files.
+            hook.setName("ringleaf-interrupt-late");
+        }
         try {
             prepare(files);
             commit(files, stale);

@@ -5,6 +5,10 @@ import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import ringleaf.explore.Change;
+import ringleaf.explore.Variants;
+import ringleaf.explore.WhyNot;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.SheetSet;
 import ringleaf.fabricate.Sheets;
@@ -18,6 +22,8 @@ import ringleaf.spec.SetOption;
 import ringleaf.spec.SpecDocument;
 import ringleaf.spec.SpecReader;
 import ringleaf.spec.shared.Catalogues;
+import ringleaf.spec.shared.SharedFiles;
+import ringleaf.spec.text.Node;
 import ringleaf.spec.text.Problems;
 import ringleaf.spec.text.SpecRefused;
 import ringleaf.spec.text.SpecSource;
@@ -26,16 +32,23 @@ import ringleaf.verify.Options;
 
 /** The way of one spec from its text to designs with findings. */
 final class Run {
+    /** States at which changes that would fit are tried. */
+    private static final int TRIED_STATES = 31;
+
+    private static final int MOST_REMEDIES = 8;
+
     private final Asked asked;
     private final SpecDocument document;
     private final List<Kind.Planned> planned;
+    private final Supplier<Variants> variants;
     /** What is to be laid on sheets; null before it was prepared, and where nothing is asked. */
     private Sheets sheets;
 
-    private Run(Asked asked, SpecDocument document, List<Kind.Planned> planned) {
+    private Run(Asked asked, SpecDocument document, List<Kind.Planned> planned, Supplier<Variants> variants) {
         this.asked = asked;
         this.document = document;
         this.planned = planned;
+        this.variants = variants;
     }
 
     /**
@@ -45,16 +58,17 @@ final class Run {
      */
     static Run read(Asked asked, Surroundings surroundings, InputStream in) {
         Problems problems = new Problems();
-        Catalogues catalogues = new Catalogues(OwnCatalogues.of(asked.spec(), asked.shared(), surroundings), problems);
+        SharedFiles shared = OwnCatalogues.of(asked.spec(), asked.shared(), surroundings);
+        Catalogues catalogues = new Catalogues(shared, problems);
         List<SetOption> options = new ArrayList<>();
         for (String set : asked.sets()) {
             SetOption.parse(set, problems).ifPresent(options::add);
         }
         Optional<SpecSource> source = new SpecFinder(surroundings, in).find(asked.spec(), problems);
-        Optional<SpecDocument> document = Optional.empty();
-        if (source.isPresent()) {
-            document = new SpecReader(Kinds.fields(), catalogues, problems).read(source.get(), options);
-        }
+        SpecReader reader = new SpecReader(Kinds.fields(), catalogues, problems);
+        Optional<Node.Mapping> root = source.isPresent() ? reader.root(source.get(), options) : Optional.empty();
+        Optional<SpecDocument> document =
+                root.isPresent() ? reader.read(source.get(), root.get()) : Optional.empty();
         List<Kind.Planned> planned = new ArrayList<>();
         if (document.isPresent()) {
             for (MechanismSpec mechanism : document.get().mechanisms()) {
@@ -62,7 +76,11 @@ final class Run {
             }
         }
         problems.throwIfAny();
-        return new Run(asked, document.orElseThrow(), planned);
+        return new Run(
+                asked,
+                document.orElseThrow(),
+                planned,
+                () -> new Variants(source.orElseThrow(), root.orElseThrow(), shared));
     }
 
     private static Kind.Planned plan(MechanismSpec mechanism, SpecDocument document, Problems problems) {
@@ -93,13 +111,56 @@ final class Run {
         return names;
     }
 
-    /** Designs every mechanism. */
+    /** Designs every mechanism; where one fails, the nearest changes that would fit go with it. */
     List<Design> design() {
         List<Design> all = new ArrayList<>();
         for (Kind.Planned each : planned) {
-            all.add(each.design(asked.states()));
+            Design design = each.design(asked.states());
+            boolean failed = new Judged(design, design.findings()).failed();
+            all.add(failed && design.remedies().isEmpty() ? design.withRemedies(remedies(design.name())) : design);
         }
         return all;
+    }
+
+    private List<String> remedies(String mechanism) {
+        int threads = Runtime.getRuntime().availableProcessors();
+        WhyNot whyNot = new WhyNot(variants.get(), TRIED_STATES, threads);
+        List<String> lines = new ArrayList<>();
+        for (Change change : whyNot.changes(mechanism, (d, t) -> {}, () -> false)) {
+            if (lines.size() < MOST_REMEDIES) {
+                lines.add(change.words(false));
+            }
+        }
+        return lines;
+    }
+
+    /**
+     * Test slices of the mechanisms that have any; the others are left out.
+     *
+     * @param typed number of blades
+     * @throws Stop when that cannot be
+     */
+    List<Design> slices(String typed) {
+        int members = Slice.of(typed, document.mechanisms(), planned);
+        List<Design> all = new ArrayList<>();
+        for (Kind.Planned each : planned) {
+            if (each.members() > 0) {
+                all.add(each.slice(asked.states(), members));
+            }
+        }
+        return all;
+    }
+
+    /** The mechanisms that a test slice leaves out. */
+    List<String> unsliced() {
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < planned.size(); i++) {
+            if (planned.get(i).members() == 0) {
+                MechanismSpec mechanism = document.mechanisms().get(i);
+                names.add(mechanism.name() + ": a " + mechanism.kind().name() + " has no blades");
+            }
+        }
+        return names;
     }
 
     /**

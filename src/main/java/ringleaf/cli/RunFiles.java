@@ -19,6 +19,7 @@ import ringleaf.report.MotionCsv;
 import ringleaf.report.PartFiles;
 import ringleaf.report.PartsCsv;
 import ringleaf.report.SheetFiles;
+import ringleaf.report.SolidFiles;
 import ringleaf.report.ViewFiles;
 import ringleaf.report.page.MechanismPage;
 import ringleaf.report.page.ReportPage;
@@ -34,6 +35,8 @@ final class RunFiles {
     private final String title;
     private final List<Preparation> prepared;
     private final List<Drawn> drawn = new ArrayList<>();
+    private final Solids solids;
+    private Beside<MadeSolids> meshes;
 
     private record Made(FileSet files, Map<String, List<String>> paths) {}
 
@@ -41,14 +44,23 @@ final class RunFiles {
 
     private record Drawn(Beside<Made> parts, Beside<Shown> shown) {}
 
-    private RunFiles(String title, List<Preparation> prepared) {
+    /** Solids with the paths of each part's files. */
+    private record MadeSolids(FileSet files, List<List<String>> paths) {}
+
+    private RunFiles(String title, List<Preparation> prepared, Solids solids) {
+        this.solids = solids;
         this.title = title;
         this.prepared = prepared;
     }
 
-    /** Begins to draw what is wanted of every design. */
-    static RunFiles start(String title, List<Design> designs, List<Preparation> prepared, Wanted wanted) {
-        RunFiles files = new RunFiles(title, prepared);
+    /**
+     * Begins to draw what is wanted of every design.
+     *
+     * @param solids to be made as well, or null
+     */
+    static RunFiles start(
+            String title, List<Design> designs, List<Preparation> prepared, Wanted wanted, Solids solids) {
+        RunFiles files = new RunFiles(title, prepared, solids);
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
             Preparation own = prepared.isEmpty() ? null : prepared.get(i);
@@ -56,6 +68,9 @@ final class RunFiles {
             files.drawn.add(new Drawn(
                     Beside.start("parts", () -> parts(design, own, wanted)),
                     Beside.start("views", () -> shown(number, design, title))));
+        }
+        if (solids != null) {
+            files.meshes = Beside.start("solids", () -> solids(solids, title));
         }
         return files;
     }
@@ -68,6 +83,12 @@ final class RunFiles {
             return new Made(files, PartFiles.add(design.name(), MachineLines.items(design, prepared), own, files));
         }
         return new Made(files, PartFiles.add(design, own, files));
+    }
+
+    private static MadeSolids solids(Solids solids, String title) {
+        FileSet files = new FileSet();
+        return new MadeSolids(
+                files, SolidFiles.add(solids.items(), solids.wanted(), title, "ringleaf " + Version.text(), files));
     }
 
     private static Shown shown(int number, Design design, String title) {
@@ -95,6 +116,7 @@ final class RunFiles {
             Map<String, List<String>> paths = new LinkedHashMap<>();
             if (!held) {
                 add(drawn.get(i).parts.result(), files, paths);
+                addSolids(design.name(), paths);
             }
             files.add("motion/" + FileNames.of(design.name()) + ".csv", MotionCsv.write(design.motion()));
             for (Map.Entry<String, byte[]> view : drawn.get(i).shown.result().views.files().entrySet()) {
@@ -109,6 +131,11 @@ final class RunFiles {
                     new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
             SheetFiles.add(SheetPlans.of(title, sheets), own, files);
         }
+        if (!held && solids != null) {
+            for (Map.Entry<String, byte[]> file : meshes.result().files.files().entrySet()) {
+                files.add(file.getKey(), file.getValue());
+            }
+        }
         List<MechanismPage> pages = new ArrayList<>();
         for (Drawn each : drawn) {
             pages.add(each.shown.result().page);
@@ -119,6 +146,17 @@ final class RunFiles {
         byte[] json = DesignJson.write(Version.text(), title, reports, files.files().keySet());
         files.add(DESIGN, json);
         return files.files();
+    }
+
+    /** Names a part's solids among its files. */
+    private void addSolids(String mechanism, Map<String, List<String>> paths) {
+        for (int i = 0; solids != null && i < solids.items().size(); i++) {
+            SolidFiles.Item item = solids.items().get(i);
+            if (item.mechanism().equals(mechanism)) {
+                paths.computeIfAbsent(item.part().name(), p -> new ArrayList<>())
+                        .addAll(meshes.result().paths.get(i));
+            }
+        }
     }
 
     private MechanismReport report(int i, Judged judged, Map<String, List<String>> paths) {

@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class Syntax {
     static final String MAKE = "make";
     static final String CHECK = "check";
+    static final String EXPLORE = "explore";
     static final String PREVIEW = "preview";
     static final String TOLERANCE = "tolerance";
     static final String SERVO_TABLE = "servo-table";
@@ -20,13 +21,16 @@ final class Syntax {
     static final String SCHEMA = "schema";
     static final String HELP = "help";
     private static final List<String> COMMANDS =
-            List.of(MAKE, CHECK, PREVIEW, TOLERANCE, SERVO_TABLE, NEW, PRESETS, SCHEMA, HELP);
+            List.of(MAKE, CHECK, EXPLORE, PREVIEW, TOLERANCE, SERVO_TABLE, NEW, PRESETS, SCHEMA, HELP);
 
     static final String OUTPUT = "--output";
     static final String OUTPUT_SHORT = "-o";
     static final String SET = "--set";
     static final String FORMATS = "--formats";
     static final String DXF = "--dxf";
+    static final String SLICE = "--slice";
+    static final String SOLIDS = "--solids";
+    static final String CHORD = "--chord";
     static final String STATES = "--states";
     static final String THOROUGH = "--thorough";
     static final String KERF = "--kerf";
@@ -40,6 +44,15 @@ final class Syntax {
     static final String MEASURED = "--measured";
     /** A topic of help beside commands and kinds. */
     static final String FABRICATION = "fabrication";
+
+    static final String VARY = "--vary";
+    static final String MINIMISE = "--minimise";
+    static final String KEEP = "--keep";
+    static final String TAKE = "--take";
+    static final String TO = "--to";
+    static final String YES = "--yes";
+    static final String THREADS = "--threads";
+    static final String WHY_NOT = "--why-not";
 
     static final String MARKDOWN = "--markdown";
 
@@ -76,6 +89,7 @@ final class Syntax {
         return switch (name) {
             case MAKE -> make();
             case CHECK -> check();
+            case EXPLORE -> explore();
             case PREVIEW -> preview();
             case TOLERANCE -> tolerance();
             case SERVO_TABLE -> servoTable();
@@ -98,8 +112,11 @@ final class Syntax {
         make.addOption(option("DIR", "the output folder; files of the same names there are replaced"
                 + " (default: out/ and the title's name)", OUTPUT_SHORT, OUTPUT));
         judging(make);
-        make.addOption(option("LIST", "formats of part files: svg,dxf (default: both)", FORMATS));
+        make.addOption(option("LIST", "formats of part files: svg,dxf,stl,3mf (default: svg,dxf)", FORMATS));
         make.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));
+        make.addOption(option("N", "only a test slice of N blades, to try pins, slope and friction on scrap", SLICE));
+        make.addOption(option("PARTS", "parts of which stl and 3mf are made: printed (the default), all, or names", SOLIDS));
+        make.addOption(option("LENGTH", "how far the chords of stl and 3mf may leave the arcs (default: 0.01mm)", CHORD));
         make.addOption(flag("writes part files although a check failed (still exit 1)", ANYWAY));
         return make;
     }
@@ -112,6 +129,43 @@ final class Syntax {
         check.addPositional(positional(0, "SPEC", true, SPEC));
         judging(check);
         return check;
+    }
+
+    private static CommandSpec explore() {
+        CommandSpec explore = command(
+                EXPLORE,
+                "Varies fields, solves and checks every combination, and shows the best and what binds them.",
+                "Examples:%n"
+                        + "  ringleaf explore harbour-light --vary shutter.blades=8..24 --vary shutter.lap=0.4,0.6,0.8%n"
+                        + "  ringleaf explore my.yaml --vary 'shutter.full-opening=2in..3in*5' --minimise depth%n"
+                        + "  ringleaf explore my.yaml --why-not%n"
+                        + "%nVALUES: values and ranges with commas between them; 8..24 goes in steps of 1, 60..70..2.5%n"
+                        + "in steps of 2.5, 2in..3in*5 gives five values. What takes names takes them too:%n"
+                        + "  --vary shutter.drive-pin=far-end,lever --vary fabrication.blade.stock=brass-0.1,brass-0.15%n"
+                        + "%nCutting times come from the processes' cutting speeds, which are places to start from.%n");
+        explore.addPositional(positional(0, "SPEC", true, SPEC));
+        explore.addOption(OptionSpec.builder(VARY)
+                .paramLabel("PATH=VALUES")
+                .type(String[].class)
+                .auxiliaryTypes(String.class)
+                .description("varies one field (repeatable; all combinations are tried)")
+                .build());
+        explore.addOption(option("FIGURE", "what to seek the least of: outer-diameter, depth, ring-travel, parts,"
+                + " cutting-length, cutting-time, or any other dimension (default: the bezel of an aperture,"
+                + " else what the kind weighs first)", MINIMISE));
+        explore.addOption(option("N", "best designs whose outlines are judged too, and that are shown (default: 5)", KEEP));
+        explore.addOption(option("K", "writes the design in place K as a spec", TAKE));
+        explore.addOption(option("FILE", "where --take writes to, never over an existing file"
+                + " (default: the title's name and the place, as in harbour-light-1.yaml)", TO));
+        explore.addOption(flag("more than 100,000 combinations are meant", YES));
+        explore.addOption(flag("the smallest single changes that make a spec work that does not", WHY_NOT));
+        explore.addOption(option("DIR", "folder for explore.csv and explore.svg (default: out/ and the title's name)",
+                OUTPUT_SHORT, OUTPUT));
+        sets(explore);
+        explore.addOption(option("N", "states of the travel that every combination is checked at (default: 61)", STATES));
+        explore.addOption(option("N", "threads that share the work (default: one for each core)", THREADS));
+        shared(explore);
+        return explore;
     }
 
     private static CommandSpec preview() {

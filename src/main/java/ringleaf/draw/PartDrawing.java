@@ -94,7 +94,7 @@ public final class PartDrawing {
         if (levels > 1 || extra.isGuiding()) {
             LayerStyle style = style(options, DrawingLayer.GUIDE, GUIDE_STYLE);
             String note = levels > 1 ? "for reading only: " + heightLines(part) : "for reading only";
-            List<Drawn> things = levels > 1 ? guide(part) : new ArrayList<>();
+            List<Drawn> things = levels > 1 ? guide(part, marks) : new ArrayList<>();
             addExtra(things, part, extra);
             layers.add(new DrawingLayer(DrawingLayer.GUIDE, style, note, things));
         }
@@ -169,14 +169,25 @@ public final class PartDrawing {
         return things;
     }
 
-    /** Heights of the levels as text, inside the part's box, so that the drawing's extent stays the part's own. */
-    private static List<Drawn> guide(Part part) {
+    /**
+     * Heights of the levels as text, inside the part's box, so that the drawing's extent stays the part's own, and clear
+     * of what is engraved.
+     */
+    private static List<Drawn> guide(Part part, List<Drawn> engraved) {
         List<Drawn> things = new ArrayList<>();
         List<String> lines = new ArrayList<>();
         for (int i = part.layers().size() - 1; i >= 0; i--) {
             lines.add(DrawingLayer.level(i + 1) + " " + heights(part.layers().get(i)));
         }
-        addLines(things, spots(part, part.layers()), part.box(), lines, false);
+        FreeSpot spots = spots(part, part.layers());
+        for (Drawn drawn : engraved) {
+            if (drawn instanceof Drawn.Lettering lettering) {
+                for (Path stroke : lettering.strokes()) {
+                    spots.add(stroke);
+                }
+            }
+        }
+        addLines(things, spots, part.box(), lines, false);
         return things;
     }
 

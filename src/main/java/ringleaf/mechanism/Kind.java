@@ -1,7 +1,9 @@
 package ringleaf.mechanism;
 
+import java.util.List;
 import java.util.Optional;
 import ringleaf.part.Design;
+import ringleaf.part.Finding;
 import ringleaf.spec.field.FieldSet;
 
 /** A kind of mechanism: its fields, declared once, and the way from their values to a design. */
@@ -23,11 +25,61 @@ public interface Kind {
      */
     Planned read(Request request);
 
+    /**
+     * Names of dimensions that are weighed against each other when designs are compared, each the better the smaller;
+     * the first is what is sought when nothing else is asked for. None where the kind has no opinion.
+     */
+    default List<String> weighed() {
+        return List.of();
+    }
+
+    /** Names of further dimensions that are shown when designs are compared. */
+    default List<String> compared() {
+        return List.of();
+    }
+
+    /** Sizes in which a thing is sold that a numeric field says the size of, ascending, inner units; or none. */
+    default double[] sold(String field) {
+        return new double[0];
+    }
+
     /** A mechanism that is ready to be designed. */
     @FunctionalInterface
     interface Planned {
         /** Designs it, with the motion in so many states (at least 2). Never fails: what does not fit is a finding. */
         Design design(int states);
+
+        /**
+         * Sizes and checks of the same design, by the quickest way there is.
+         *
+         * @param memo what other trials of the same exploration have worked out
+         */
+        default Trial trial(int states, Memo memo) {
+            return Trial.of(design(states));
+        }
+
+        /**
+         * A check that surely fails whatever sizes are solved, by closed forms alone; empty when none is known. What
+         * is refused here need not be designed.
+         */
+        default Optional<Finding> refusal() {
+            return Optional.empty();
+        }
+
+        /** Among how many like members a test slice chooses; 0 where the kind makes none. */
+        default int members() {
+            return 0;
+        }
+
+        /**
+         * A test slice: pieces cut out of the real parts that prove how so many of the members go together. Its checks
+         * are those of the whole design.
+         *
+         * @param members from 2 to {@link #members}
+         */
+        default Design slice(int states, int members) {
+            throw new IllegalStateException("this kind has no members to make a slice of");
+        }
 
         /** What its servo moves; empty where no servo drives it. */
         default Optional<ServoLaw> servoLaw() {

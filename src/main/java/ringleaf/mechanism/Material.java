@@ -61,26 +61,6 @@ public record Material(
                 sized.slopeLimit());
     }
 
-    /** The same process and material in another thickness, mm; webs stay as they are. */
-    public Material inThickness(double other) {
-        return new Material(
-                process,
-                stock,
-                sheet,
-                other,
-                leastWeb,
-                edgeDistanceFactor,
-                runningClearance,
-                slotClearance,
-                repeatability,
-                burr,
-                density,
-                stiffness,
-                elasticStrain,
-                friction,
-                slopeLimit);
-    }
-
     public Part.Source source() {
         return new Part.Source(process, stock);
     }

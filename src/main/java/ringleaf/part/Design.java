@@ -31,6 +31,12 @@ public record Design(
         List<String> remedies,
         List<Joint> joints) {
 
+    /** The same with other remedies. */
+    public Design withRemedies(List<String> lines) {
+        return new Design(
+                name, kind, choices, dimensions, parts, assembly, motion, findings, travel, lines, joints);
+    }
+
     /** A design without joints. */
     public Design(
             String name,

@@ -50,6 +50,12 @@ public final class FindingsText {
         return out.append(counts[2]).append(" passed\n").toString();
     }
 
+    /** One finding in one line. */
+    public static String line(Finding finding) {
+        return PlainText.line(finding.check()) + ": " + measured(finding) + " against " + limit(finding) + ", "
+                + PlainText.line(finding.where()) + ": " + PlainText.line(finding.message());
+    }
+
     private static String row(Finding finding, int check, int measured, int limit) {
         StringBuilder row = new StringBuilder();
         pad(row, PlainText.line(finding.check()), check);

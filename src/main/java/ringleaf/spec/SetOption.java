@@ -65,6 +65,11 @@ public record SetOption(SpecSource source, List<String> keys, Node value) {
         return Optional.of(new Node.Scalar(place, text, true));
     }
 
+    /** The document's root with this option laid over it. */
+    public Node.Mapping over(Node.Mapping root, Problems problems) {
+        return over(root, RootFields.NAMES, problems);
+    }
+
     /**
      * The document's root with this option laid over it; unchanged when it has no place there, which is then among
      * the problems.

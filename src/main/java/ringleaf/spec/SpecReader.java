@@ -44,6 +44,12 @@ public final class SpecReader {
      * @return empty when anything is wrong, which is then among the problems
      */
     public Optional<SpecDocument> read(SpecSource source, List<SetOption> options) {
+        Optional<Node.Mapping> root = root(source, options);
+        return root.isPresent() ? read(source, root.get()) : Optional.empty();
+    }
+
+    /** The text's root with the options laid over it; empty when it is no map, which is then among the problems. */
+    public Optional<Node.Mapping> root(SpecSource source, List<SetOption> options) {
         Optional<Node> node = YamlReader.read(source, problems);
         if (node.isEmpty()) {
             if (problems.isEmpty()) {
@@ -62,10 +68,11 @@ public final class SpecReader {
         for (SetOption option : options) {
             root = option.over(root, RootFields.NAMES, problems);
         }
-        return document(source, root);
+        return Optional.of(root);
     }
 
-    private Optional<SpecDocument> document(SpecSource source, Node.Mapping root) {
+    /** The document of a root; empty when anything is wrong, which is then among the problems. */
+    public Optional<SpecDocument> read(SpecSource source, Node.Mapping root) {
         Place place = source.whole();
         Values values = RootFields.SCALARS.bind(
                 known(root), place, new Reading(LengthUnit.MM, problems), RootFields.MAPS);

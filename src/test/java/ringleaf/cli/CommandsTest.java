@@ -143,8 +143,8 @@ class CommandsTest {
         assertThat(held.err()).contains("fail  depth").contains("held back").contains("--anyway");
         assertThat(Ran.listing(folder.resolve("o")).keySet())
                 .containsExactly(
-                        "/", "design.json", "motion/", "motion/shutter.csv", "parts.csv", "parts/", "parts/notes.svg", "views/",
-                        "views/shutter-closed.svg", "views/shutter-exploded.svg", "views/shutter-half.svg", "views/shutter-open.svg");
+                        "/", "design.json", "motion/", "motion/shutter.csv", "parts.csv", "parts/", "parts/notes.svg",
+                        "report.html", "views/", "views/shutter-closed.svg", "views/shutter-exploded.svg", "views/shutter-half.svg", "views/shutter-open.svg");
         Ran all = Ran.in(folder, Stream.concat(Stream.of(failing), Stream.of("--anyway")).toArray(String[]::new));
         assertThat(all.exit()).isEqualTo(1);
         assertThat(folder.resolve("o/parts/shutter-blade.dxf")).exists();

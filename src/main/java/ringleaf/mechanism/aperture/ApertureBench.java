@@ -20,6 +20,9 @@ final class ApertureBench implements AsBuilt.Bench {
     /** Ring angles of the states, the two stops last. */
     private final double[] ring;
 
+    /** Blade angles there as drawn. */
+    private final double[] angle;
+
     private final double[] distance;
     private final double[] gain;
     private final double[] slotRoom;
@@ -28,6 +31,8 @@ final class ApertureBench implements AsBuilt.Bench {
     private final double[] slot;
     private final double[] loss;
     private final double[] margins;
+    /** How far any blade's inner edge stands off in the state that is looked at, mm. */
+    private double astray;
 
     ApertureBench(ApertureDesign design, ApertureSizes sizes, double[] bladeAngles, int limits) {
         this.design = design;
@@ -39,6 +44,7 @@ final class ApertureBench implements AsBuilt.Bench {
         this.blades = new MadeBlades(n, band.pivotRadius());
         int states = bladeAngles.length + 2;
         ring = new double[states];
+        angle = new double[states];
         distance = new double[states];
         gain = new double[states];
         slotRoom = new double[states];
@@ -58,6 +64,7 @@ final class ApertureBench implements AsBuilt.Bench {
                     ? (i == states - 1 ? design.travel() + sense * design.rim().overTravel()
                             : -sense * design.rim().overTravel())
                     : design.law().ringAngle(b);
+            angle[i] = b;
             distance[i] = arcs.pose(band, b, 0).farthestFromPivot(spec.clearRadius());
             gain[i] = distance[i] / (lever * Math.cos(design.law().pressure(b)));
             slotRoom[i] = SlotRoom.at(design, b);
@@ -120,6 +127,7 @@ final class ApertureBench implements AsBuilt.Bench {
         least(BuiltLimit.PLAY, 1);
         for (int state = 0; state < ring.length; state++) {
             boolean stop = state >= ring.length - 2;
+            astray = 0;
             for (int i = 0; i < n; i++) {
                 double b = follower.bladeAngle(
                         ring[state],
@@ -164,6 +172,9 @@ final class ApertureBench implements AsBuilt.Bench {
                 band.innerRadius() + off[sizes.innerEdge][i],
                 band.outerRadius() + off[sizes.outerEdge][i],
                 band.span() + off[sizes.farEnd][i] / band.pivotRadius());
+        double cx = x - band.pivotRadius() * (1 + Math.cos(b) - Math.cos(angle[state]));
+        double cy = y - band.pivotRadius() * (Math.sin(b) - Math.sin(angle[state]));
+        astray = Math.max(astray, Math.hypot(cx, cy) + Math.abs(off[sizes.innerEdge][i]));
         double lever = design.pin().angle(band) + b;
         double longer = design.pin().length(band) + off[sizes.pinAlong][i];
         double px = x + longer * Math.cos(lever) - off[sizes.pinAcross][i] * Math.sin(lever);
@@ -202,12 +213,14 @@ final class ApertureBench implements AsBuilt.Bench {
         if (beside <= 0) {
             return;
         }
+        // Blades that keep tight while they lean apart are tight as they stand.
+        if (!broken(BuiltLimit.PLAY) && !opens(state, play, beside)) {
+            return;
+        }
+        least(BuiltLimit.PLAY, -1);
         Arrays.fill(loss, 0);
-        if (blades.gapApart(spec.clearRadius(), loss) >= 0) {
+        if (blades.gapApart(spec.clearRadius(), loss, slack()) >= 0) {
             least(BuiltLimit.TIGHT, -1);
-            least(BuiltLimit.PLAY, -1);
-        } else if (!broken(BuiltLimit.PLAY) && opens(state, play, beside)) {
-            least(BuiltLimit.PLAY, -1);
         }
     }
 
@@ -216,13 +229,13 @@ final class ApertureBench implements AsBuilt.Bench {
         int apart = n / 2;
         while (true) {
             double most = losses(state, play, apart, beside);
-            int seen = blades.gapApart(spec.clearRadius(), loss);
+            int seen = blades.gapApart(spec.clearRadius(), loss, slack());
             // Beside the opening, which grows meanwhile, a gap can open and be taken in by it again.
             int stages = beside < ArcFold.BESIDE * most ? ArcFold.PROBES : 1;
-            for (int k = stages - 1; k > 0 && seen < 0; k--) {
+            for (int k = stages - 1; k >= (stages > 1 ? 0 : 1) && seen < 0; k--) {
                 losses(state, play, apart, beside);
                 scale((double) k / stages);
-                seen = blades.gapApart(spec.clearRadius(), loss);
+                seen = blades.gapApart(spec.clearRadius(), loss, slack());
             }
             if (seen < 0) {
                 return false;
@@ -232,6 +245,17 @@ final class ApertureBench implements AsBuilt.Bench {
             }
             apart = Math.max(1, seen);
         }
+    }
+
+    /** What counts as opening beside the opening: see {@link ApertureBuilt#assumptions}. */
+    private double slack() {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (double each : loss) {
+            least = Math.min(least, each);
+            most = Math.max(most, each);
+        }
+        return ApertureBuilt.SLIVER * astray + most - least;
     }
 
     private void scale(double share) {

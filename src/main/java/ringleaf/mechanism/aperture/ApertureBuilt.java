@@ -11,6 +11,9 @@ final class ApertureBuilt implements AsBuilt {
     /** States with the least lap that are looked at besides. */
     static final int THIN = 3;
 
+    /** A sliver along the opening's edge counts as opening up to so many times what any blade's edge stands off. */
+    static final double SLIVER = 3;
+
     private static final int SWEPT = 61;
 
     private final ApertureDesign design;
@@ -99,6 +102,8 @@ final class ApertureBuilt implements AsBuilt {
         all.add("The ring's own angle counts as right: the servo's zero takes out what all blades share; for opens-fully the"
                 + " ring stands in the middle of its play. Blade edges and"
                 + " drive pins are off against their pivot holes.");
+        all.add("A sliver along the edge of the opening, up to three times as wide as blades stand off there, is no leak but"
+                + " an opening that is not quite round.");
         if (design.isLinear()) {
             all.add("Curved slots are followed to first order in the deviations.");
         }

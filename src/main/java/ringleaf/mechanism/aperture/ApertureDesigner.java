@@ -23,9 +23,15 @@ final class ApertureDesigner {
     private static final double SHARPEST = 1.2;
 
     private final ApertureSpec spec;
+    private final BladePlans plans;
 
     ApertureDesigner(ApertureSpec spec) {
+        this(spec, BladePlans.SOLVED);
+    }
+
+    ApertureDesigner(ApertureSpec spec, BladePlans plans) {
         this.spec = spec;
+        this.plans = plans;
     }
 
     /**
@@ -46,7 +52,7 @@ final class ApertureDesigner {
     /** The best of each layout allowed, the one to take first. */
     List<Candidate> candidates() {
         List<Candidate> found = new ArrayList<>();
-        for (BladePlan plan : LayoutPlans.of(needs(spec.lap()), spec.layouts())) {
+        for (BladePlan plan : plans.of(needs(spec.lap()), spec.layouts())) {
             found.add(candidate(plan));
         }
         int best = 0;
@@ -88,7 +94,7 @@ final class ApertureDesigner {
         double high = FoldedCover.LAP_CAP;
         for (int i = 0; i < MARGIN_STEPS; i++) {
             double lap = (low + high) / 2;
-            BladePlan plan = BladeSolver.solve(needs(lap), least.design().plan().layout());
+            BladePlan plan = plans.of(needs(lap), least.design().plan().layout());
             Candidate wider = candidate(plan);
             boolean fits = wider.broken() <= least.broken()
                     && wider.design().rim().outer() <= spec.outer().most() / 2 + 1e-9;

@@ -43,7 +43,21 @@ final class ApertureDimensions {
         return new Choice(name, value, spec.given().contains(path) ? Origin.GIVEN : Origin.DEFAULT, "");
     }
 
+    /** Every size, with the worst distance of any smooth curve's arcs from the curve, mm. */
     List<Dimension> all(double deviation) {
+        sizes();
+        mm("outline-deviation", deviation, Origin.SOLVED, "worst distance of any smooth curve's arcs from the curve");
+        return all;
+    }
+
+    /** For comparisons: every size that needs no outline, and what is left of the housing round the clear opening. */
+    List<Dimension> compared() {
+        sizes();
+        mm("bezel", design.rim().outer() - spec.clearRadius(), Origin.SOLVED, "from the clear opening to the outside");
+        return all;
+    }
+
+    private void sizes() {
         opening();
         blades();
         housing();
@@ -54,8 +68,6 @@ final class ApertureDimensions {
             mm("arm-reach", plan.reach(), origin("drive.arm-reach"), "");
             deg("arm-angle", spec.mirrored() ? -plan.at() : plan.at(), origin("drive.at"), "");
         });
-        mm("outline-deviation", deviation, Origin.SOLVED, "worst distance of any smooth curve's arcs from the curve");
-        return all;
     }
 
     private void opening() {

@@ -227,6 +227,18 @@ public final class ApertureFields {
             SCALE_FACTOR);
     static final Field<Values> DRIVE = Field.group("drive", DRIVE_SET).help("what turns the ring");
 
+    static final Field<Integer> JIG_BLADES = Field.count("blades")
+            .help("blades that a jig holds at once while a pin is glued in")
+            .atLeast(1, "an empty jig holds nothing")
+            .atMost(16, "glue sets in the first pocket before the last is filled")
+            .byDefaultWords("4, or as many as there are");
+    static final Field<Boolean> JIG_STACKING = Field.flag("stacking")
+            .help("whether there is a stand that holds all blades while the ring goes on")
+            .byDefault("true");
+    static final FieldSet JIG_SET = FieldSet.of(JIG_BLADES, JIG_STACKING);
+    static final Field<Values> JIGS = Field.group("jigs", JIG_SET)
+            .help("jigs that hold blades and pins square while glue sets; {} for all as usual, none where left out");
+
     /** All of them, in the order in which they are shown. */
     public static final FieldSet ALL = FieldSet.of(
             FULL_OPENING,
@@ -251,7 +263,8 @@ public final class ApertureFields {
             SCREW,
             CLEARANCES,
             FITS,
-            DRIVE);
+            DRIVE,
+            JIGS);
 
     private static Field<Double> clearance(String name, String help, String byDefault) {
         Field<Double> field = Field.length(name)

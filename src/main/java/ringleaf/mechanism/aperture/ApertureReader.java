@@ -84,6 +84,7 @@ final class ApertureReader {
                 spacer,
                 gear,
                 new DriveReader(request, full).read(full < SMALL_TEETH ? 0.5 : 0.8),
+                values.isGiven(ApertureFields.JIGS) ? new JigReader(request).read(pin) : Optional.empty(),
                 given());
     }
 

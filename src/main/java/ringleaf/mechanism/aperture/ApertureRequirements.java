@@ -14,7 +14,7 @@ import ringleaf.spec.shared.Servo;
 /** What the outlines and the motion of an aperture must hold to, for a judge that does not know apertures. */
 final class ApertureRequirements {
     /** What rounding and the judge's chords may take from a figure that was designed to the hair, mm. */
-    private static final double HAIR = 0.01;
+    static final double HAIR = 0.01;
     /** Kept between any two members that have no figure of their own, mm; common practice, no source. */
     static final double APART = 0.1;
 

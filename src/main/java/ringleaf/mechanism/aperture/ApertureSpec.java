@@ -1,6 +1,7 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import ringleaf.mechanism.Material;
@@ -31,6 +32,7 @@ import ringleaf.spec.shared.Screw;
  * @param spacer how the spacer ring is made
  * @param gear how the pinion is made
  * @param drive what turns the ring
+ * @param jigs that are asked for
  * @param given paths of the fields that the spec gives, within the mechanism
  */
 public record ApertureSpec(
@@ -56,6 +58,7 @@ public record ApertureSpec(
         Material spacer,
         Material gear,
         DriveSpec drive,
+        Optional<JigSpec> jigs,
         Set<String> given) {
 
     public double clearRadius() {
@@ -84,46 +87,6 @@ public record ApertureSpec(
 
     public OptionalDouble depth() {
         return wanted.depth();
-    }
-
-    /** The same mechanism for another wish; the blade's stock follows its thickness. */
-    ApertureSpec with(Wanted other) {
-        return with(other, layouts, drive);
-    }
-
-    ApertureSpec with(List<Layout> otherLayouts) {
-        return with(wanted, otherLayouts, drive);
-    }
-
-    ApertureSpec with(DriveSpec other) {
-        return with(wanted, layouts, other);
-    }
-
-    private ApertureSpec with(Wanted newWanted, List<Layout> newLayouts, DriveSpec newDrive) {
-        return new ApertureSpec(
-                name,
-                newWanted,
-                newLayouts,
-                layoutGiven,
-                pinStyle,
-                mirrored,
-                linearSlot,
-                bladeWidth,
-                bladeSpan,
-                lever,
-                leverAngle,
-                pinDiameter,
-                ledge,
-                clearances,
-                fitting,
-                screw,
-                blade.inThickness(newWanted.thickness()),
-                plate,
-                ring,
-                spacer,
-                gear,
-                newDrive,
-                given);
     }
 
     /** The angle from one blade to the next, rad. */

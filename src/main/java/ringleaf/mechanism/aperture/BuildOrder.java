@@ -12,6 +12,8 @@ import ringleaf.part.Words;
 
 /** What goes on when, with the order in which the blades are laid. Unmirrored, but for the words. */
 final class BuildOrder {
+    private static final String TURNS = "the ring must still turn by a finger.";
+
     private final ApertureDesign design;
     private final ApertureSpec spec;
     private final Stack stack;
@@ -48,8 +50,11 @@ final class BuildOrder {
                     one("spacer-shim", "base-plate", Way.DOWN));
         }
         put("Put the retainer on and draw the " + design.housing().screws().size() + " screws ("
-                + spec.screw().name() + ") up crosswise, just tight; the ring must still turn by a finger.",
+                + spec.screw().name() + ") up crosswise, just tight" + (isOnStand() ? "." : "; " + TURNS),
                 one("retainer", "base-plate", Way.DOWN));
+        if (isOnStand()) {
+            say("Lift the housing off the stacking jig, and only now turn the ring: " + TURNS);
+        }
         return steps;
     }
 
@@ -65,34 +70,38 @@ final class BuildOrder {
         for (int i = 1; i <= spec.blades(); i++) {
             driveways.add(pin("drive-pin " + i, "blade " + i, Way.DOWN));
         }
-        switch (spec.pinStyle()) {
-            case BASE_POSTS -> {
-                List<Placing> posts = new ArrayList<>();
-                for (int i = 1; i <= spec.blades(); i++) {
-                    posts.add(pin("pivot-pin " + i, "base-plate", Way.DOWN));
-                }
-                glued("Set " + spec.blades() + " posts into the base; each stands "
-                        + Words.mm(new BladeParts(design).postHeight()) + " out of it.",
-                        posts, "posts in the base", pivots);
-                glued("Set one drive pin into each blade, square to it and flush on the lower face.",
-                        driveways, "drive pins in the blades", drives);
+        PinWords words = new PinWords(design);
+        if (spec.pinStyle() == PinStyle.BASE_POSTS) {
+            List<Placing> posts = new ArrayList<>();
+            for (int i = 1; i <= spec.blades(); i++) {
+                posts.add(pin("pivot-pin " + i, "base-plate", Way.DOWN));
             }
-            case ONE_GLUED -> glued(
-                    "Set one drive pin into each printed blade, square to it and flush on the lower face.",
-                    driveways, "drive pins in the blades", drives);
-            default -> {
-                List<Placing> both = new ArrayList<>();
-                for (int i = 1; i <= spec.blades(); i++) {
-                    both.add(pin("pivot-pin " + i, "blade " + i, Way.UP));
-                    both.add(driveways.get(i - 1));
-                }
-                pivots.addAll(drives);
-                glued("Set both pins into each blade, square to it: the pivot pin below, "
-                        + Words.mm(stack.pivotPinDepth())
-                        + " long under the blade and flush on the upper face; the drive"
-                        + " pin above, " + Words.mm(stack.drivePinHeight()) + " tall and flush on the lower face.",
-                        both, "pins in the blades", pivots);
-            }
+            glued(words.posts(spec.blades()), posts, "posts in the base", pivots);
+        }
+        if (spec.jigs().isPresent()) {
+            say(words.jigs().preparing());
+        }
+        if (spec.pinStyle() == PinStyle.TWO_HOLES) {
+            bothPins(words, driveways, pivots, drives);
+        } else {
+            glued(words.drivePins(), driveways, "drive pins in the blades", drives);
+        }
+    }
+
+    private void bothPins(PinWords words, List<Placing> driveways, List<Point> pivots, List<Point> drives) {
+        List<Placing> pivotways = new ArrayList<>();
+        List<Placing> both = new ArrayList<>();
+        for (int i = 1; i <= spec.blades(); i++) {
+            pivotways.add(pin("pivot-pin " + i, "blade " + i, Way.UP));
+            both.add(pivotways.get(i - 1));
+            both.add(driveways.get(i - 1));
+        }
+        if (spec.jigs().isPresent()) {
+            glued(words.jigs().pivotPins(), pivotways, "pivot pins in the blades", pivots);
+            glued(words.jigs().drivePins(), driveways, "drive pins in the blades", drives);
+        } else {
+            pivots.addAll(drives);
+            glued(words.both(), both, "pins in the blades", pivots);
         }
     }
 
@@ -102,10 +111,22 @@ final class BuildOrder {
             List<Placing> both = List.of(
                     Placing.of(member("cover"), Placing.NOTHING, Way.DOWN),
                     Placing.of(member("base-plate"), member("cover"), Way.DOWN));
-            steps.add(BuildStep.of("Lay the cover down and the base plate on it.", both));
+            steps.add(BuildStep.of(isOnStand()
+                    ? "Stand the stacking jig up and lay the cover and then the base plate over its collar" + gap()
+                    : "Lay the cover down and the base plate on it.", both));
         } else {
-            steps.add(BuildStep.of("Lay the base plate down, bores up.", List.of(base)));
+            steps.add(BuildStep.of(isOnStand()
+                    ? "Stand the stacking jig up and lay the base plate over its collar, bores up" + gap()
+                    : "Lay the base plate down, bores up.", List.of(base)));
         }
+    }
+
+    private boolean isOnStand() {
+        return spec.jigs().isPresent() && spec.jigs().get().stacking();
+    }
+
+    private String gap() {
+        return design.pinionPlan().isPresent() ? ", the servo's place over the gap in its foot." : ".";
     }
 
     /**
@@ -126,7 +147,7 @@ final class BuildOrder {
         steps.add(BuildStep.of(
                 "Lay " + range + " in the open pose, each next one in the bore " + next
                         + " of the last: at every overlap the blade that is nearer its tip lies over the one nearer its"
-                        + " root.", over));
+                        + " root." + (isOnStand() ? " Each inner edge lies against the jig's collar." : ""), over));
         String rest = under > 1 ? "blades " + under + " to 1 likewise" : "blade 1 likewise";
         steps.add(BuildStep.of(
                 "Close the circle: lay " + rest + ", but lift the tips of those laid first and slip each root under"

@@ -40,17 +40,5 @@ public sealed interface DriveSpec {
             OptionalDouble backlash,
             boolean stepUp,
             Servo servo)
-            implements DriveSpec {
-        Pinion withServo(Servo other) {
-            return new Pinion(at, module, pressureAngle, pinionTeeth, spareTeeth, backlash, stepUp, other);
-        }
-
-        Pinion steppedUp() {
-            return new Pinion(at, module, pressureAngle, OptionalInt.empty(), spareTeeth, backlash, true, servo);
-        }
-
-        Pinion withTeeth(OptionalInt other) {
-            return new Pinion(at, module, pressureAngle, other, spareTeeth, backlash, stepUp, servo);
-        }
-    }
+            implements DriveSpec {}
 }

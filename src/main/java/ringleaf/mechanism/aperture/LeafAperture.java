@@ -1,5 +1,6 @@
 package ringleaf.mechanism.aperture;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,8 @@ import ringleaf.spec.field.FieldSet;
 /** The kind {@code leaf-aperture}: N blades between a base with bores and a slotted ring that turns them all. */
 public final class LeafAperture implements Kind {
     public static final String NAME = "leaf-aperture";
+    /** Thicknesses in which shim and film are sold, mm; common practice, no source. */
+    private static final double[] THICKNESSES = {0.03, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.8, 1};
 
     @Override
     public String name() {
@@ -32,8 +35,22 @@ public final class LeafAperture implements Kind {
 
     @Override
     public Planned read(Request request) {
-        ApertureSpec spec = new ApertureReader(request).read();
-        return new PlannedAperture(spec);
+        return new PlannedAperture(new ApertureReader(request).read());
+    }
+
+    @Override
+    public List<String> weighed() {
+        return List.of("bezel", "depth", "blades");
+    }
+
+    @Override
+    public List<String> compared() {
+        return List.of("outer-diameter", "ring-travel");
+    }
+
+    @Override
+    public double[] sold(String field) {
+        return field.equals(ApertureFields.BLADE_THICKNESS.name()) ? THICKNESSES.clone() : Kind.super.sold(field);
     }
 
     static Design design(ApertureSpec spec, int states) {
@@ -43,24 +60,53 @@ public final class LeafAperture implements Kind {
         ApertureParts made = new ApertureParts(design);
         List<Part> parts = made.parts();
         Assembly assembly = ApertureAssembly.of(design, parts, sweep);
-        if (spec.mirrored()) {
-            List<Part> image = Mirrored.parts(parts);
-            assembly = Mirrored.assembly(assembly, parts, image);
-            parts = image;
-        }
+        List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).parts(parts) : List.of();
         List<Finding> findings = new ApertureChecks(design, sweep).all();
+        return finished(candidates, sweep, made.deviation(), parts, jigs, assembly, findings);
+    }
+
+    /** A test slice of so many blades. */
+    static Design slice(ApertureSpec spec, int states, int members) {
+        List<ApertureDesigner.Candidate> candidates = new ApertureDesigner(spec).candidates();
+        ApertureDesign design = candidates.get(0).design();
+        Sweep sweep = sweep(design, states);
+        ApertureParts made = new ApertureParts(design);
+        TestSlice slice = new TestSlice(design, made, members);
+        List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).gluing() : List.of();
+        List<Finding> findings = new ArrayList<>(new ApertureChecks(design, sweep).all());
+        findings.addAll(slice.findings());
+        return finished(candidates, sweep, made.deviation(), slice.parts(), jigs, slice.assembly(sweep), findings);
+    }
+
+    /** Mirrored where the spec wants that, with the jigs after the mechanism's own parts. */
+    private static Design finished(
+            List<ApertureDesigner.Candidate> candidates,
+            Sweep sweep,
+            double deviation,
+            List<Part> own,
+            List<Part> jigs,
+            Assembly together,
+            List<Finding> findings) {
+        ApertureDesign design = candidates.get(0).design();
+        ApertureSpec spec = design.spec();
+        List<Part> parts = spec.mirrored() ? Mirrored.parts(own) : own;
+        Assembly assembly = spec.mirrored() ? Mirrored.assembly(together, own, parts) : together;
+        if (!jigs.isEmpty()) {
+            parts = new ArrayList<>(parts);
+            parts.addAll(spec.mirrored() ? Mirrored.parts(jigs) : jigs);
+        }
         ApertureDimensions dimensions = new ApertureDimensions(design, sweep);
         return new Design(
                 spec.name(),
                 NAME,
                 dimensions.choices(ApertureDimensions.whyLayout(candidates)),
-                dimensions.all(made.deviation()),
+                dimensions.all(deviation),
                 parts,
                 assembly,
                 ApertureTable.of(design, sweep),
                 findings,
                 travel(design, sweep),
-                new Remedies(spec, design, findings).lines(),
+                List.of(),
                 ApertureJoints.of(design, parts));
     }
 

@@ -37,7 +37,9 @@ final class MadeBlades {
     private final double[] midY;
     private final double[] cosHalf;
     private final double[] shrink;
+    private final int[] nearArcs;
     private final double[] radius;
+    private double grown;
     private int apart;
     private boolean gap;
 
@@ -54,6 +56,7 @@ final class MadeBlades {
         endX = new double[n];
         endY = new double[n];
         shrink = new double[n];
+        nearArcs = new int[n * ARCS];
         arcX = new double[n * ARCS];
         arcY = new double[n * ARCS];
         arcRadius = new double[n * ARCS];
@@ -142,10 +145,13 @@ final class MadeBlades {
      *
      * @param clear radius within which all is to be covered that is not open, mm
      * @param loss of each blade, mm
+     * @param slack by which the opening is taken to be larger than the common part of the inner discs, mm: blades that
+     *     stand off leave slivers along its edge that nobody would call a leak; 0 for blades all alike
      * @return the most steps by which two blades stand apart that bound one gap; 0 where only the clear circle bounds
      *     it; -1 where there is none
      */
-    int gapApart(double clear, double[] loss) {
+    int gapApart(double clear, double[] loss, double slack) {
+        grown = slack;
         for (int i = 0; i < n; i++) {
             shrink[i] = Math.min(loss[i], half[i] * (1 - 1e-9));
             for (int k = 0; k < ARCS; k++) {
@@ -155,11 +161,13 @@ final class MadeBlades {
         apart = 0;
         gap = false;
         boolean any = false;
-        for (int a = 0; a < n * ARCS; a++) {
+        int near = within(clear);
+        for (int i = 0; i < near; i++) {
+            int a = nearArcs[i];
             any |= onCircle(a, clear);
-            if (arcX[a] * arcX[a] + arcY[a] * arcY[a] < (clear + radius[a]) * (clear + radius[a])) {
-                for (int b = (a / ARCS + 1) * ARCS; b < n * ARCS; b++) {
-                    crossing(a, b, clear);
+            for (int k = i + 1; k < near; k++) {
+                if (nearArcs[k] / ARCS != a / ARCS) {
+                    crossing(a, nearArcs[k], clear);
                 }
             }
         }
@@ -167,6 +175,32 @@ final class MadeBlades {
             gap = true;
         }
         return gap ? apart : -1;
+    }
+
+    /** Lists the arcs that reach into the clear circle; gives how many. */
+    private int within(double clear) {
+        int near = 0;
+        for (int a = 0; a < n * ARCS; a++) {
+            double d = Math.sqrt(arcX[a] * arcX[a] + arcY[a] * arcY[a]);
+            // Nearest to the axis is where the way back from the circle's centre meets it, or an end of the arc.
+            boolean facing = -(arcX[a] * midX[a] + arcY[a] * midY[a]) >= cosHalf[a] * d;
+            if (facing ? Math.abs(d - radius[a]) < clear : reachesIn(a, clear)) {
+                nearArcs[near++] = a;
+            }
+        }
+        return near;
+    }
+
+    private boolean reachesIn(int a, double clear) {
+        double sin = Math.sqrt(Math.max(0, 1 - cosHalf[a] * cosHalf[a]));
+        for (int side = -1; side <= 1; side += 2) {
+            double x = arcX[a] + radius[a] * (midX[a] * cosHalf[a] - side * midY[a] * sin);
+            double y = arcY[a] + radius[a] * (midY[a] * cosHalf[a] + side * midX[a] * sin);
+            if (x * x + y * y < clear * clear) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean onArc(int a, double x, double y) {
@@ -189,7 +223,8 @@ final class MadeBlades {
             if (onArc(a, x, y)) {
                 met = true;
                 int i = a / ARCS;
-                if (isBare(x, y, i, i) && !(a % ARCS == BladeArcs.INNER && isOpen(x, y, i, i))) {
+                boolean inner = a % ARCS == BladeArcs.INNER;
+                if (isBare(x, y, i, i) && !(inner ? isOpen(x, y, i, i) : besideOpening(x, y))) {
                     gap = true;
                 }
             }
@@ -220,7 +255,7 @@ final class MadeBlades {
         int i = a / ARCS;
         int j = b / ARCS;
         boolean both = a % ARCS == BladeArcs.INNER && b % ARCS == BladeArcs.INNER;
-        if (isBare(x, y, i, j) && !(both && isOpen(x, y, i, j))) {
+        if (isBare(x, y, i, j) && !(both ? isOpen(x, y, i, j) : besideOpening(x, y))) {
             gap = true;
             int steps = Math.abs(i - j);
             apart = Math.max(apart, Math.min(steps, n - steps));
@@ -252,10 +287,15 @@ final class MadeBlades {
         return sq(x - rootX[i]) + sq(y - rootY[i]) < within * within || sq(x - endX[i]) + sq(y - endY[i]) < within * within;
     }
 
+    /** Whether a point on an end or an outer edge still belongs to the opening of blades that stand off. */
+    private boolean besideOpening(double x, double y) {
+        return grown > 0 && isOpen(x, y, -1, -1);
+    }
+
     /** Whether the point lies in the inner discs of all blades but these two. */
     private boolean isOpen(double x, double y, int i, int j) {
         for (int k = 0; k < n; k++) {
-            double inner = radius[k * ARCS + BladeArcs.INNER] + HAIR * scale;
+            double inner = radius[k * ARCS + BladeArcs.INNER] + grown + HAIR * scale;
             if (k != i && k != j && sq(x - bandX[k]) + sq(y - bandY[k]) > inner * inner) {
                 return false;
             }

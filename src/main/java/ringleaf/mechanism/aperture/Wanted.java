@@ -3,7 +3,7 @@ package ringleaf.mechanism.aperture;
 import java.util.OptionalDouble;
 
 /**
- * What an aperture shall do and where it must fit: the part of a spec that a remedy may touch.
+ * What an aperture shall do and where it must fit: the heart of a spec.
  *
  * @param clearRadius half the full opening, mm
  * @param leastRadius half the least opening, mm, at least 0
@@ -20,25 +20,4 @@ public record Wanted(
         double thickness,
         double lap,
         OuterLimit outer,
-        OptionalDouble depth) {
-
-    Wanted withLeastRadius(double other) {
-        return new Wanted(clearRadius, other, blades, thickness, lap, outer, depth);
-    }
-
-    Wanted withBlades(int other) {
-        return new Wanted(clearRadius, leastRadius, other, thickness, lap, outer, depth);
-    }
-
-    Wanted withThickness(double other) {
-        return new Wanted(clearRadius, leastRadius, blades, other, lap, outer, depth);
-    }
-
-    Wanted withOuter(OuterLimit other) {
-        return new Wanted(clearRadius, leastRadius, blades, thickness, lap, other, depth);
-    }
-
-    Wanted withDepth(OptionalDouble other) {
-        return new Wanted(clearRadius, leastRadius, blades, thickness, lap, outer, other);
-    }
-}
+        OptionalDouble depth) {}

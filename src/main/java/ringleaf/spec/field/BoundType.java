@@ -79,6 +79,11 @@ record BoundType(FieldType<? extends Number> number) implements FieldType<Bound>
     }
 
     @Override
+    public Numeric numeric() {
+        return number.numeric();
+    }
+
+    @Override
     public String takes() {
         return number.takes() + " or limits";
     }

@@ -53,6 +53,11 @@ record CountType(Range range) implements FieldType<Integer> {
     }
 
     @Override
+    public Numeric numeric() {
+        return new Numeric(Quantity.NUMBER, true, false, range.least(), range.most());
+    }
+
+    @Override
     public String takes() {
         return "whole number";
     }

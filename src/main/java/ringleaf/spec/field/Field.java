@@ -224,6 +224,31 @@ public final class Field<T> {
         return type;
     }
 
+    /** What kind of number it takes, alone or within limits; null when it takes none. */
+    public Numeric numeric() {
+        return type.numeric();
+    }
+
+    /** Whether it takes limits as well as a value. */
+    public boolean isBound() {
+        return type instanceof BoundType;
+    }
+
+    /** The fields inside it, or null. */
+    public FieldSet inner() {
+        return type.inner();
+    }
+
+    /** The named ways it takes, or none. */
+    public List<String> options() {
+        return List.copyOf(type.options().keySet());
+    }
+
+    /** The catalogue whose names it takes, without its ending; empty when it takes none. */
+    public String catalogue() {
+        return type.catalogueOfNames();
+    }
+
     /** The default read as a value; null when there is none. A default that cannot be read is an error of the code. */
     public T defaultValue() {
         if (defaultText.isEmpty()) {

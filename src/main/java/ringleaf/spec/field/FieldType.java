@@ -64,6 +64,16 @@ interface FieldType<T> {
         return null;
     }
 
+    /** What kind of number it takes, alone or within limits; null when it takes none. */
+    default Numeric numeric() {
+        return null;
+    }
+
+    /** The catalogue whose names it takes, without its ending; empty when it takes none. */
+    default String catalogueOfNames() {
+        return "";
+    }
+
     /** Reports what is no single value, nothing included; the scalar, or null after reporting. */
     static Node.Scalar scalar(Node node, Place place, String wanted, Reading reading) {
         if (!(node instanceof Node.Scalar scalar)) {

@@ -71,6 +71,11 @@ record ModuleType(QuantityType length) implements FieldType<Double> {
     }
 
     @Override
+    public Numeric numeric() {
+        return length.numeric();
+    }
+
+    @Override
     public String takes() {
         return length.takes() + " or diametral pitch (24dp)";
     }

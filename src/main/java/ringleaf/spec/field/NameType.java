@@ -57,6 +57,12 @@ record NameType(String catalogue) implements FieldType<String> {
     }
 
     @Override
+    public String catalogueOfNames() {
+        String file = catalogue;
+        return file.endsWith(".yaml") ? file.substring(0, file.length() - ".yaml".length()) : file;
+    }
+
+    @Override
     public String takes() {
         return "name from " + catalogue;
     }

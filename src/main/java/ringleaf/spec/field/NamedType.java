@@ -33,6 +33,12 @@ record NamedType(NameType name, FieldSet inner) implements FieldType<Named> {
     }
 
     @Override
+    public String catalogueOfNames() {
+        String file = name.catalogue();
+        return file.endsWith(".yaml") ? file.substring(0, file.length() - ".yaml".length()) : file;
+    }
+
+    @Override
     public String takes() {
         return name.takes() + ", or a map";
     }

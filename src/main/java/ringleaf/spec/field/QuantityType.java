@@ -62,6 +62,12 @@ record QuantityType(Quantity quantity, boolean alwaysMm, Range range) implements
     }
 
     @Override
+    public Numeric numeric() {
+        double least = quantity.inner(range.least());
+        return new Numeric(quantity, false, alwaysMm, least, quantity.inner(range.most()));
+    }
+
+    @Override
     public String takes() {
         String words = quantity.words().substring(quantity.words().indexOf(' ') + 1);
         return alwaysMm ? words + " (bare: mm)" : words;

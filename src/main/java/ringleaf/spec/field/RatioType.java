@@ -70,6 +70,11 @@ record RatioType(Range range) implements FieldType<Double> {
     }
 
     @Override
+    public Numeric numeric() {
+        return new Numeric(Quantity.NUMBER, false, false, range.least(), range.most());
+    }
+
+    @Override
     public String takes() {
         return "ratio";
     }

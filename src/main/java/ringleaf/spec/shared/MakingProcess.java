@@ -1,6 +1,8 @@
 package ringleaf.spec.shared;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.text.Problems;
@@ -85,6 +87,11 @@ public record MakingProcess(
             Field.length("thickness-from").help("thinnest that it makes").required();
     static final Field<Double> THICKNESS_TO =
             Field.length("thickness-to").help("thickest that it makes").required();
+    static final Field<Double> CUTTING_SPEED = Field.number("cutting-speed")
+            .help("speed along the outline, mm a second, as far as one figure serves")
+            .atLeast(0.01, "slower than any machine that finishes")
+            .atMost(10_000, "faster than any machine turns a corner")
+            .byDefaultWords("not known, and no cutting time is told");
     static final Field<List<String>> CAUTIONS =
             Field.text("cautions", 300).help("what to look out for").list(20).byDefaultWords("none");
 
@@ -104,6 +111,7 @@ public record MakingProcess(
             REPEATABILITY,
             THICKNESS_FROM,
             THICKNESS_TO,
+            CUTTING_SPEED,
             CAUTIONS);
 
     private static Field<Double> length(String name, String help, double most) {
@@ -162,6 +170,12 @@ public record MakingProcess(
             case GLUE -> runningClearance / 2;
             case THREAD_CLEARANCE -> 0;
         };
+    }
+
+    /** Speed along an outline, mm/s; empty for what does not go along outlines one after another. */
+    public OptionalDouble cuttingSpeed() {
+        Optional<Double> speed = entry.values().given(CUTTING_SPEED);
+        return speed.isPresent() ? OptionalDouble.of(speed.get()) : OptionalDouble.empty();
     }
 
     /** Whether it makes this thickness, mm. */

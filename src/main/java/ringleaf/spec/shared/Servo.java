@@ -158,33 +158,6 @@ public record Servo(
                 entry);
     }
 
-    /** The same servo with another travel, rad. */
-    public Servo withTravel(double other) {
-        return new Servo(
-                name,
-                other,
-                torque,
-                bodyLength,
-                bodyWidth,
-                caseHeight,
-                bodyBelow,
-                earLength,
-                earThickness,
-                holesAlong,
-                holesAcross,
-                holeDiameter,
-                axisOffset,
-                hornHeight,
-                hornDiameter,
-                hornScrewCircle,
-                hornScrewHole,
-                splineDiameter,
-                pulseFrom,
-                pulseTo,
-                cautions,
-                entry);
-    }
-
     private static double or(Values values, Field<Double> field, Servo standIn) {
         Optional<Double> value = values.given(field);
         if (value.isPresent()) {

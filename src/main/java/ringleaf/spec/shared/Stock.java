@@ -150,6 +150,24 @@ public record Stock(
         return processes.contains(process);
     }
 
+    /** This stock without a thickness of its own. */
+    public Stock inAnyThickness() {
+        return new Stock(
+                name,
+                material,
+                OptionalDouble.empty(),
+                flatness,
+                density,
+                stiffness,
+                yieldStrain,
+                friction,
+                slopeLimit,
+                processes,
+                kerf,
+                cautions,
+                entry);
+    }
+
     /** This stock in a thickness, mm; a sheet thicker than shim may bend less. */
     public Stock ofThickness(double wanted) {
         double slope = wanted > SHIM_LIMIT ? Math.min(slopeLimit, THICK_SLOPE) : slopeLimit;

@@ -34,6 +34,14 @@ public final class Problems {
         at(source.whole(), reason, hint);
     }
 
+    /** All problems as {@link #list} gives them; this collection is empty afterwards. */
+    public List<Problem> drain() {
+        List<Problem> all = list();
+        found.clear();
+        count = 0;
+        return all;
+    }
+
     public boolean isEmpty() {
         return found.isEmpty();
     }

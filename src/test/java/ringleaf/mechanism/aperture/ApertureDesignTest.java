@@ -109,31 +109,11 @@ class ApertureDesignTest {
     }
 
     @Test
-    void whatDoesNotFitIsReportedWithChangesThatDo() {
-        List<String> lines = new ArrayList<>(List.of(SMALLEST));
-        lines.add("outer-diameter: {at-most: 92}");
-        Design tight = design(spec(lines.toArray(String[]::new)));
-        assertThat(failed(tight.findings())).extracting(Finding::check).containsExactly("outer-diameter");
-        assertThat(tight.remedies()).isNotEmpty();
-        assertThat(tight.remedies().get(0)).startsWith("outer-diameter: ");
-        String needed = tight.remedies().get(0).substring("outer-diameter: ".length()).split(" ")[0];
-        lines.set(4, "outer-diameter: {at-most: " + needed + "}");
-        assertThat(failed(design(spec(lines.toArray(String[]::new))).findings())).isEmpty();
-    }
-
-    @Test
     void bladesThatCannotCloseSoFarNameTheLeastOpeningThatWorks() {
         Design shut = design(spec("full-opening: 40", "least-opening: 0", "blades: 12", "blade-thickness: 0.1"));
         List<Finding> steep = failed(shut.findings());
         assertThat(steep).extracting(Finding::check).contains("blades-bend");
         assertThat(steep.get(0).message()).contains("least opening");
-        String remedy = shut.remedies().stream()
-                .filter(r -> r.startsWith("least-opening: "))
-                .findFirst()
-                .orElseThrow();
-        double least = Double.parseDouble(remedy.substring("least-opening: ".length()).split(" ")[0]);
-        // N t / (pi d) = tan 6 degrees, by the stair of the design document.
-        assertThat(least).isGreaterThanOrEqualTo(12 * 0.1 / (Math.PI * Math.tan(Math.toRadians(6))) - 1e-9);
     }
 
     @Test
@@ -206,7 +186,6 @@ class ApertureDesignTest {
             };
             Design direct = design(spec(lines));
             assertThat(failed(direct.findings())).extracting(Finding::check).contains("servo-reaches");
-            assertThat(direct.remedies()).contains("drive.by: step-up would fit");
             lines[6] = "drive: {by: step-up, module: 0.8}";
             Design stepped = design(spec(lines));
             assertThat(dimension(stepped, "pinion-teeth")).isEqualTo(24);
@@ -233,8 +212,6 @@ class ApertureDesignTest {
         Verdict verdict = Judge.judge(design.assembly(), Options.DEFAULT);
         if (failed(design.findings()).isEmpty()) {
             assertThat(failed(verdict.findings())).as("seed %d%n%s", seed, text).isEmpty();
-        } else {
-            assertThat(design.remedies()).as("seed %d%n%s", seed, text).isNotNull();
         }
         for (StateReport state : verdict.states()) {
             assertThat(state.inscribed())

@@ -39,6 +39,13 @@ final class Apertures {
         return planned.design(states);
     }
 
+    static Design slice(String text, int states, int blades) {
+        Request request = request(text);
+        ringleaf.mechanism.Kind.Planned planned = new LeafAperture().read(request);
+        request.problems().throwIfAny();
+        return planned.slice(states, blades);
+    }
+
     /** The sizes alone, before anything is drawn. */
     static ApertureDesign sizes(String text) {
         Request request = request(text);

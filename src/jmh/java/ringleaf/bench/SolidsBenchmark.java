@@ -1,0 +1,45 @@
+package ringleaf.bench;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import ringleaf.geom.Tolerance;
+import ringleaf.part.Part;
+import ringleaf.report.FileSet;
+import ringleaf.report.SolidFiles;
+
+/** Solids of all made parts of a preset, STL and 3MF, in memory. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+public class SolidsBenchmark {
+    @Param({"harbour-light", "semaphore-arm-belt"})
+    public String preset;
+
+    private final List<SolidFiles.Item> items = new ArrayList<>();
+
+    @Setup
+    public void design() throws IOException {
+        for (Part part : Specs.preset(preset).parts()) {
+            if (part.isDrawn() && !part.source().isBought()) {
+                items.add(new SolidFiles.Item(preset, part));
+            }
+        }
+    }
+
+    @Benchmark
+    public FileSet solids() {
+        FileSet files = new FileSet();
+        SolidFiles.add(items, new SolidFiles.Wanted(true, true, new Tolerance(0.01)), preset, "", files);
+        return files;
+    }
+}

@@ -1,0 +1,54 @@
+package ringleaf.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.mechanism.Kind;
+import ringleaf.spec.MechanismSpec;
+import ringleaf.spec.text.Shown;
+
+/** How many members a test slice is to have, and what cannot be sliced. */
+final class Slice {
+    /** One blade lies over nothing. */
+    static final int LEAST = 2;
+
+    private Slice() {}
+
+    /**
+     * The number that was typed.
+     *
+     * @throws Stop when it is none, when no mechanism can be sliced, and when it is out of range for one that can
+     */
+    static int of(String typed, List<MechanismSpec> mechanisms, List<Kind.Planned> planned) {
+        List<String> others = new ArrayList<>();
+        boolean digits = !typed.isEmpty() && typed.length() <= 6;
+        for (int i = 0; digits && i < typed.length(); i++) {
+            digits = typed.charAt(i) >= '0' && typed.charAt(i) <= '9';
+        }
+        int number = digits ? Integer.parseInt(typed) : -1;
+        int least = Integer.MAX_VALUE;
+        String smallest = "";
+        for (int i = 0; i < planned.size(); i++) {
+            MechanismSpec mechanism = mechanisms.get(i);
+            int members = planned.get(i).members();
+            if (members == 0) {
+                others.add(mechanism.name() + " is a " + mechanism.kind().name());
+            } else if (members < least) {
+                least = members;
+                smallest = mechanism.name();
+            }
+        }
+        if (others.size() == planned.size()) {
+            throw Stop.wrong(Syntax.SLICE + ": " + String.join(", ", others)
+                    + "; a test slice is cut out of a leaf-aperture, whose blades lie over one another");
+        } else if (number < 0) {
+            throw Stop.wrong(Syntax.SLICE + ": " + Shown.quoted(typed) + " is no whole number from " + LEAST + " to " + least);
+        } else if (number < LEAST) {
+            throw Stop.wrong(Syntax.SLICE + ": " + number + " is below the least of " + LEAST
+                    + " (one blade lies over nothing); nearest: " + LEAST);
+        } else if (number > least) {
+            throw Stop.wrong(Syntax.SLICE + ": " + number + " is above the " + least + " blades of " + smallest + "; nearest: "
+                    + least);
+        }
+        return number;
+    }
+}

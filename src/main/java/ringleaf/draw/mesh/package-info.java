@@ -1,0 +1,5 @@
+/**
+ * Solids of parts: closed meshes of triangles made from the layers, and their files (STL, 3MF). May use: part, curve,
+ * geom, and the numbers of draw.
+ */
+package ringleaf.draw.mesh;

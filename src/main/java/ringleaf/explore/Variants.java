@@ -1,0 +1,140 @@
+package ringleaf.explore;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.Kinds;
+import ringleaf.mechanism.Request;
+import ringleaf.spec.Fabrication;
+import ringleaf.spec.MechanismSpec;
+import ringleaf.spec.SetOption;
+import ringleaf.spec.SpecDocument;
+import ringleaf.spec.SpecReader;
+import ringleaf.spec.shared.Catalogues;
+import ringleaf.spec.shared.SharedFiles;
+import ringleaf.spec.text.Node;
+import ringleaf.spec.text.Problem;
+import ringleaf.spec.text.Problems;
+import ringleaf.spec.text.SpecSource;
+
+/**
+ * A spec and everything that is one option away from it, read from the tree of the text so that the text is parsed
+ * once. Each thread takes a reader of its own.
+ *
+ * @param source of the spec
+ * @param root of its tree, options of the command line laid over it
+ * @param shared the user's own catalogues
+ */
+public record Variants(SpecSource source, Node.Mapping root, SharedFiles shared) {
+
+    /**
+     * A variant that was read.
+     *
+     * @param document empty when it could not be read
+     * @param planned of each mechanism, in their order; of no use when there are problems
+     * @param problems what is wrong with it
+     */
+    public record Variant(Optional<SpecDocument> document, List<Kind.Planned> planned, List<Problem> problems) {
+        public boolean isGood() {
+            return problems.isEmpty();
+        }
+
+        List<MechanismSpec> mechanisms() {
+            return document.orElseThrow().mechanisms();
+        }
+
+        /** The place of a mechanism. */
+        int indexOf(String name) {
+            for (int i = 0; i < mechanisms().size(); i++) {
+                if (mechanisms().get(i).name().equals(name)) {
+                    return i;
+                }
+            }
+            throw new IllegalArgumentException(name);
+        }
+    }
+
+    /** A reader for one thread. */
+    public Reader reader() {
+        return new Reader(this);
+    }
+
+    /** Reads variants, one after another. */
+    public static final class Reader {
+        private final Variants of;
+        private final Problems problems = new Problems();
+        private final Catalogues catalogues;
+        private final SpecReader reader;
+
+        private Reader(Variants of) {
+            this.of = of;
+            this.catalogues = new Catalogues(of.shared(), problems);
+            this.reader = new SpecReader(Kinds.fields(), catalogues, problems);
+        }
+
+        /** The spec with these options laid over it. */
+        public Variant read(List<SetOption> options) {
+            Node.Mapping root = of.root();
+            for (SetOption option : options) {
+                root = option.over(root, problems);
+            }
+            return read(root);
+        }
+
+        /** Names of a catalogue, or none when there is no such. */
+        List<String> names(String catalogue) {
+            return switch (catalogue) {
+                case "servos" -> List.copyOf(catalogues.servos().names());
+                case "screws" -> List.copyOf(catalogues.screws().names());
+                case "bearings" -> List.copyOf(catalogues.bearings().names());
+                case "belts" -> List.copyOf(catalogues.belts().names());
+                default -> List.of();
+            };
+        }
+
+        private Variant read(Node.Mapping root) {
+            Optional<SpecDocument> document = problems.isEmpty() ? reader.read(of.source(), root) : Optional.empty();
+            List<Kind.Planned> planned = new ArrayList<>();
+            if (document.isPresent()) {
+                for (MechanismSpec mechanism : document.get().mechanisms()) {
+                    planned.add(plan(mechanism, document.get()));
+                }
+            }
+            return new Variant(document, planned, problems.drain());
+        }
+
+        private Kind.Planned plan(MechanismSpec mechanism, SpecDocument document) {
+            return plan(mechanism, document.fabrication());
+        }
+
+        private Kind.Planned plan(MechanismSpec mechanism, Fabrication fabrication) {
+            return Kinds.named(mechanism.kind().name())
+                    .read(new Request(mechanism.name(), mechanism.values(), fabrication, catalogues, problems));
+        }
+
+        /**
+         * One mechanism of a variant, with the stock of one family in whatever thickness is asked for; empty when
+         * something else stands against it.
+         *
+         * @param name of the mechanism
+         */
+        Optional<Kind.Planned> inAnyThickness(Variant variant, String name) {
+            if (variant.document().isEmpty()) {
+                return Optional.empty();
+            }
+            Fabrication fabrication = variant.document().get().fabrication();
+            MechanismSpec mechanism = variant.mechanisms().get(variant.indexOf(name));
+            for (String family : Fabrication.FAMILIES) {
+                if (fabrication.given(family).isPresent()
+                        && fabrication.given(family).get().stock().thickness().isPresent()) {
+                    Kind.Planned planned = plan(mechanism, fabrication.inAnyThickness(family));
+                    if (problems.drain().isEmpty()) {
+                        return Optional.of(planned);
+                    }
+                }
+            }
+            return Optional.empty();
+        }
+    }
+}

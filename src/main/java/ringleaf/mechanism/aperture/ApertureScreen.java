@@ -1,0 +1,79 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.Optional;
+import ringleaf.part.Finding;
+
+/**
+ * What no choice of blades can mend, by closed forms alone: slope and strain of the closed blades, which depend on
+ * number, thickness and opening only, posts too low for their blades, and a housing or a stack that is larger than
+ * allowed even with the narrowest band and the fewest layers that any aperture has. Everything refused here fails in
+ * the full design too; what is not refused may still fail there.
+ */
+final class ApertureScreen {
+    /** No band spans less than a quarter turn, so that a quarter of all blades lie over every pivot circle's point. */
+    private static final int QUARTER = 4;
+
+    private static final double HAIR = 1e-6;
+
+    private ApertureScreen() {}
+
+    /** The first check that surely fails. */
+    static Optional<Finding> refusal(ApertureSpec spec) {
+        double radius = spec.leastRadius();
+        double slope = radius > 0 ? LeafSlope.slope(spec.blades(), spec.thickness(), radius) : Math.PI / 2;
+        if (slope > spec.blade().slopeLimit()) {
+            return Optional.of(failed(
+                    "blades-bend",
+                    Math.toDegrees(slope),
+                    Math.toDegrees(spec.blade().slopeLimit()),
+                    "deg",
+                    "slope at which the blades climb over one another"));
+        }
+        double strain = LeafSlope.strain(spec.blades(), spec.thickness(), radius);
+        if (strain > spec.blade().elasticStrain()) {
+            return Optional.of(failed(
+                    "blades-bend", strain, spec.blade().elasticStrain(), "1", "bending strain of a blade, estimated"));
+        }
+        if (spec.pinStyle() == PinStyle.BASE_POSTS && spec.thickness() < StackChecks.LEAST_POST_BLADE) {
+            return Optional.of(failed(
+                    "pins-pass",
+                    spec.thickness(),
+                    StackChecks.LEAST_POST_BLADE,
+                    "mm",
+                    "a blade must be thick enough to hold on a post no higher than itself"));
+        }
+        double outer = leastOuter(spec);
+        if (outer > spec.outer().most() + HAIR) {
+            return Optional.of(failed(
+                    "outer-diameter", outer, spec.outer().most(), "mm", "no aperture of this opening is smaller than"));
+        }
+        if (spec.depth().isPresent()) {
+            double depth = leastDepth(spec);
+            if (depth > spec.depth().getAsDouble() + HAIR) {
+                return Optional.of(failed(
+                        "depth", depth, spec.depth().getAsDouble(), "mm", "no stack of these thicknesses is lower than"));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Finding failed(String check, double measured, double limit, String unit, String message) {
+        return new Finding(check, Finding.Status.FAIL, measured, limit, unit, "by closed forms", message);
+    }
+
+    /** A round housing is no smaller than clear opening, band, ledge, play and wall come to, mm. */
+    static double leastOuter(ApertureSpec spec) {
+        double band = spec.bladeWidth().orElse(spec.pinHole() + 2 * spec.holeEdge());
+        double cavity = spec.clearRadius() + spec.clearances().opening() + band + spec.clearances().blade();
+        double wall = Rim.leastPlainRim(spec, cavity, 0) + spec.clearances().ringRadial() + Rim.wallWidth(spec);
+        return 2 * wall;
+    }
+
+    /** Plates, ring, its play and the fewest layers that there can be, mm. */
+    static double leastDepth(ApertureSpec spec) {
+        int layers = Math.max(1, spec.blades() / QUARTER);
+        double cavity = layers * (spec.thickness() + spec.blade().burr()) + spec.clearances().bladePlay();
+        double cover = spec.plate().sheet() ? Stack.coverThickness(spec) : 0;
+        return cover + 2 * spec.plate().thickness() + cavity + spec.ring().thickness() + spec.clearances().ringAxial();
+    }
+}

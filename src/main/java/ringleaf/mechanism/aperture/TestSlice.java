@@ -1,0 +1,281 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ringleaf.curve.Fillet;
+import ringleaf.curve.Flattening;
+import ringleaf.curve.Overlay;
+import ringleaf.curve.Shapes;
+import ringleaf.geom.Angles;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.geom.Tolerance;
+import ringleaf.mechanism.Material;
+import ringleaf.part.Assembly;
+import ringleaf.part.Finding;
+import ringleaf.part.Layer;
+import ringleaf.part.Member;
+import ringleaf.part.Part;
+import ringleaf.part.Requirement;
+import ringleaf.part.Words;
+
+/**
+ * The fewest parts that prove pins, slope and friction: a few neighbouring blades, and of base and ring the wedges that
+ * hold their bores and slots. The wedges run on to the axis, where a screw and a washer as high as the cavity take the
+ * place of wall and ledge: so the ring's piece turns about the true axis at its true height, and each piece lies in a
+ * hand. Bores and slots are those of the real parts; what else falls into a wedge is filled. Unmirrored.
+ */
+final class TestSlice {
+    static final String BASE = "slice-base";
+    static final String RING = "slice-ring";
+    static final String WASHER = "slice-washer";
+    /** Least that is left beside bores and slots and round the axis to hold by, mm; common practice, no source. */
+    private static final double GRIP = 3;
+    /** Corners of a piece that is held in the hand are rounded to this, mm. */
+    private static final double CORNER = 1.5;
+    /** How far along its wedge an arm reaches. */
+    private static final double ARM = 0.6;
+    /** Least rim of the washer, mm. */
+    private static final double LEAST_RIM = 1;
+    /** A wedge that leaves less than this open is the whole round, rad. */
+    private static final double WHOLE = 0.35;
+
+    private final ApertureDesign design;
+    private final ApertureSpec spec;
+    private final int blades;
+    private final List<Part> parts = new ArrayList<>();
+
+    TestSlice(ApertureDesign design, ApertureParts made, int blades) {
+        this.design = design;
+        this.spec = design.spec();
+        this.blades = blades;
+        List<Contour> bores = new ArrayList<>();
+        List<Contour> slots = new ArrayList<>();
+        Contour slot = SlotOutline.of(design).contour();
+        double bore = new PlateParts(design).boreRadius();
+        for (int i = 0; i < blades; i++) {
+            Placement turn = Placement.turn(i * spec.pitch());
+            bores.add(Contour.circle(turn.apply(design.pivot()), bore));
+            slots.add(slot.placed(turn));
+        }
+        parts.add(piece(made.named("base-plate"), BASE, bores, design.rim().cavity(), spec.plate()));
+        for (Part part : made.parts()) {
+            if (List.of("blade", "pivot-pin", "drive-pin").contains(part.name())) {
+                parts.add(few(part));
+            }
+        }
+        parts.add(washer());
+        parts.add(piece(made.named("drive-ring"), RING, slots, design.rim().floor(), spec.ring()));
+        double through = design.stack().ringTop();
+        double length = Math.ceil(through + 2 * spec.screw().nutHeight());
+        parts.add(bought("slice-screw", 1, spec.screw().name() + " x " + Words.number(length, 0) + " mm"));
+        parts.add(bought("slice-nut", 2, spec.screw().name() + " nut"));
+    }
+
+    List<Part> parts() {
+        return parts;
+    }
+
+    private static Part bought(String name, int quantity, String what) {
+        Part.Source source = new Part.Source("bought", what);
+        return new Part(name, "bought", quantity, source, List.of(), List.of(), "");
+    }
+
+    private Part few(Part part) {
+        return new Part(
+                part.name(), part.family(), blades, part.source(), part.layers(), part.marks(), part.note(), part.working());
+    }
+
+    private double axisHole() {
+        return spec.screw().clearanceMedium() / 2;
+    }
+
+    /** Radius of what stands round the axis between the pieces, mm. */
+    double washerRadius() {
+        return axisHole() + Math.max(spec.spacer().leastWeb(), LEAST_RIM);
+    }
+
+    private Part washer() {
+        Stack stack = design.stack();
+        Material making = spec.spacer();
+        int sheets = Math.max(1, stack.ledgeSheets());
+        double height = (stack.ringBottom() - stack.baseTop()) / sheets;
+        Layer layer = Layer.of(
+                Region.ring(Point.ORIGIN, axisHole(), washerRadius()), stack.baseTop(), stack.baseTop() + height);
+        String note = (sheets > 1 ? "all of them together" : "it") + " keeps the ring the cavity's "
+                + Words.mm(stack.cavity()) + " above the base";
+        return new Part(WASHER, "spacer", sheets, making.source(), List.of(layer), List.of(), note);
+    }
+
+    /** The wedge of a real part that holds these of its holes. */
+    private Part piece(Part whole, String name, List<Contour> kept, double radius, Material making) {
+        Region wedge = wedge(kept, radius, Math.max(making.leastWeb(), GRIP));
+        List<Layer> layers = new ArrayList<>();
+        for (Layer layer : whole.layers()) {
+            Region real = layer.regions().get(0);
+            Region filled = new Region(real.outer(), among(real.holes(), kept));
+            Region piece = Overlay.intersection(List.of(filled), List.of(wedge)).get(0);
+            layers.add(Layer.of(piece, layer.zFrom(), layer.zTo()));
+        }
+        String note = "piece of the " + whole.name() + " with " + blades + (name.equals(BASE) ? " bores" : " slots")
+                + " and a hole at the axis";
+        return new Part(name, whole.family(), 1, whole.source(), layers, List.of(), note);
+    }
+
+    /** Those of the holes that are kept, as the real part has them. */
+    private static List<Contour> among(List<Contour> holes, List<Contour> kept) {
+        List<Contour> found = new ArrayList<>();
+        for (Contour hole : holes) {
+            Point centre = hole.centroid();
+            for (Contour one : kept) {
+                if (one.centroid().distance(centre) < 1e-6) {
+                    found.add(hole);
+                }
+            }
+        }
+        return found;
+    }
+
+    /** A wedge about the axis that leaves {@code web} beside all holes, with a hub round the hole at its tip. */
+    private Region wedge(List<Contour> holes, double radius, double web) {
+        double first = holes.get(0).centroid().angle();
+        double from = 0;
+        double to = 0;
+        for (Contour hole : holes) {
+            double at = holes.indexOf(hole) * spec.pitch();
+            for (Point p : Flattening.points(hole, Tolerance.JUDGE)) {
+                double direction = at + Angles.signed(p.angle() - first - at);
+                double room = Math.asin(Math.min(1, web / p.norm()));
+                from = Math.min(from, direction - room);
+                to = Math.max(to, direction + room);
+            }
+        }
+        List<Contour> axis = List.of(Contour.circle(Point.ORIGIN, axisHole()));
+        if (to - from > Angles.TURN - WHOLE) {
+            return new Region(Contour.circle(Point.ORIGIN, radius), axis);
+        }
+        Region sector = Region.of(Shapes.discSector(Point.ORIGIN, radius, first + from, first + to));
+        Contour joined = Overlay.union(List.of(sector, arm(radius, first + (from + to) / 2, (to - from) / 2)))
+                .get(0)
+                .outer();
+        return new Region(Fillet.rounded(joined, CORNER, corner -> true), axis);
+    }
+
+    /** The hub about the axis, and from it to the middle of a wedge an arm as wide as the hub, so that no tip breaks. */
+    private Region arm(double radius, double direction, double half) {
+        double hub = axisHole() + GRIP;
+        double along = ARM * radius;
+        double wide = Math.min(along * Math.sin(Math.min(half, Math.PI / 2)), (1 - ARM) * radius);
+        return Region.of(Shapes.hull(Point.ORIGIN, hub, Point.polar(along, direction), Math.max(wide, hub / 2)));
+    }
+
+    /** Whether the washer stops the blades before they are closed. */
+    List<Finding> findings() {
+        double least = 2 * washerRadius();
+        if (spec.leastRadius() >= washerRadius() + spec.clearances().blade()) {
+            return List.of();
+        }
+        return List.of(new Finding(
+                "slice",
+                Finding.Status.WARN,
+                least,
+                2 * spec.leastRadius(),
+                "mm",
+                "washer at the axis",
+                "the slice closes no further than to its washer; the whole mechanism has none"));
+    }
+
+    Assembly assembly(Sweep sweep) {
+        Bodies bodies = new Bodies(design, sweep);
+        List<Member> members = new ArrayList<>();
+        for (Part part : parts) {
+            if (!part.isDrawn()) {
+                continue;
+            }
+            boolean each = part.family().equals("blade") || part.family().equals("pin");
+            // the last blade lies lowest, as in the whole
+            for (int i = (each ? blades : 1) - 1; i >= 0; i--) {
+                String name = each ? part.name() + " " + (i + 1) : part.name();
+                int body = each ? Bodies.blade(i) : part.name().equals(RING) ? Bodies.RING : Bodies.FIXED;
+                members.add(new Member(name, part, body, Placement.turn(each ? i * spec.pitch() : 0)));
+            }
+        }
+        return new Assembly(
+                spec.name(),
+                members,
+                bodies,
+                Optional.empty(),
+                requirements(members),
+                List.of(),
+                new SliceSteps(design, blades, findings().isEmpty()).steps());
+    }
+
+    private List<Requirement> requirements(List<Member> members) {
+        Clearances c = spec.clearances();
+        double hair = ApertureRequirements.HAIR;
+        List<Requirement> all = new ArrayList<>();
+        all.add(new Requirement.StaysApart("nothing-touches", ApertureRequirements.APART - hair, pairs(members)));
+        all.add(new Requirement.LeastWeb("plates-whole", BASE, spec.plate().leastWeb() - hair));
+        all.add(new Requirement.LeastWeb("ring-whole", RING, spec.ring().leastWeb() - hair));
+        all.add(new Requirement.LeastWeb("plates-whole", WASHER, spec.spacer().leastWeb() - hair));
+        List<Requirement.Fit> drives = new ArrayList<>();
+        Contour slot = SlotOutline.of(design).contour();
+        for (int i = 0; i < blades; i++) {
+            Placement turn = Placement.turn(i * spec.pitch());
+            drives.add(new Requirement.Fit(
+                    index(members, "blade " + (i + 1)),
+                    turn.apply(design.drivePoint()),
+                    spec.pinDiameter() / 2,
+                    index(members, RING),
+                    slot.placed(turn)));
+        }
+        double sliding = Math.min(c.slot() / 2, c.slotEnd()) - hair;
+        all.add(new Requirement.PinInHole("pin-in-slot", drives, sliding));
+        return all;
+    }
+
+    /** Blades lie over one another, so they and their pins are not held against each other; pins run in their holes. */
+    private List<Requirement.Pair> pairs(List<Member> members) {
+        Clearances c = spec.clearances();
+        double hair = ApertureRequirements.HAIR;
+        boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
+        boolean stops = !findings().isEmpty();
+        List<Requirement.Pair> pairs = new ArrayList<>();
+        for (int i = 0; i < members.size(); i++) {
+            for (int k = 0; k < i; k++) {
+                String one = members.get(i).part().family();
+                String other = members.get(k).part().family();
+                boolean leaves = isLeaf(one) && isLeaf(other);
+                boolean washer = stops && isLeaf(one) != isLeaf(other) && (one + other).contains("spacer");
+                double least = Double.NaN;
+                if (leaves || washer) {
+                    least = Double.NEGATIVE_INFINITY;
+                } else if (isLeaf(one) && other.equals("plate") || isLeaf(other) && one.equals("plate")) {
+                    least = posts ? 0 : c.bore() / 2 - hair;
+                } else if (isLeaf(one) && other.equals("ring") || isLeaf(other) && one.equals("ring")) {
+                    least = Math.min(c.slot() / 2, c.slotEnd()) - hair;
+                }
+                if (!Double.isNaN(least)) {
+                    pairs.add(new Requirement.Pair(k, i, least));
+                }
+            }
+        }
+        return pairs;
+    }
+
+    private static boolean isLeaf(String family) {
+        return family.equals("blade") || family.equals("pin");
+    }
+
+    private static int index(List<Member> members, String name) {
+        for (int i = 0; i < members.size(); i++) {
+            if (members.get(i).name().equals(name)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException(name);
+    }
+}

@@ -1,0 +1,139 @@
+package ringleaf.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.draw.PlainText;
+import ringleaf.explore.Axis;
+import ringleaf.explore.Column;
+import ringleaf.explore.Exploration;
+import ringleaf.explore.Row;
+
+/** The best of an exploration as a table for people. */
+public final class ExploreText {
+    private static final int MOST_LIMIT = 90;
+    /** Rows that fail are shown only where none works. */
+    private static final int MOST_FAILING = 5;
+
+    private final Exploration.Result result;
+    private final List<List<String>> lines = new ArrayList<>();
+
+    private ExploreText(Exploration.Result result) {
+        this.result = result;
+    }
+
+    /** The table with what it says above and below it. */
+    public static String of(Exploration.Result result) {
+        return new ExploreText(result).text();
+    }
+
+    private String text() {
+        int works = 0;
+        int against = 0;
+        int refused = 0;
+        for (Row row : result.rows()) {
+            works += row.works() ? 1 : 0;
+            against += row.status() == Row.Status.CONTRADICTS ? 1 : 0;
+            refused += row.status() == Row.Status.FAILS && !row.solved() ? 1 : 0;
+        }
+        int failing = result.rows().size() - works - against;
+        StringBuilder out = new StringBuilder(4096);
+        int all = result.grid().size();
+        out.append(result.isWhole() ? "" : result.rows().size() + " of ").append(all);
+        out.append(all == 1 ? " combination" : " combinations").append(" at ").append(result.states());
+        out.append(" states: ").append(works).append(works == 1 ? " works" : " work");
+        out.append(failing == 0 ? "" : ", " + failing + (failing == 1 ? " fails" : " fail"));
+        out.append(refused == 0 ? "" : " (" + refused + " by closed forms already)");
+        out.append(against == 0 ? "" : ", " + against + (against == 1 ? " contradicts itself" : " contradict themselves"));
+        out.append("; sorted by ").append(result.columns().sought().shown()).append('\n');
+        List<Row> rows = result.shown().isEmpty()
+                ? result.rows().subList(0, Math.min(MOST_FAILING, result.rows().size()))
+                : result.shown();
+        table(rows, works > 0, out);
+        if (against > 0) {
+            out.append("what contradicts itself, e.g. ").append(example()).append('\n');
+        }
+        if (works > 0) {
+            out.append("* undominated: none that works is as good in ").append(weighed()).append(" and better in ");
+            out.append(result.columns().weighed().size() > 1 ? "one of them\n" : "it\n");
+        }
+        return out.toString();
+    }
+
+    /** The first combination that contradicts itself, with the reason. */
+    private String example() {
+        for (Row row : result.rows()) {
+            if (row.status() == Row.Status.CONTRADICTS) {
+                return PlainText.line(row.limit());
+            }
+        }
+        return "";
+    }
+
+    private String weighed() {
+        StringBuilder words = new StringBuilder();
+        List<Integer> weighed = result.columns().weighed();
+        for (int i = 0; i < weighed.size(); i++) {
+            words.append(i == 0 ? "" : i == weighed.size() - 1 ? " and " : ", ");
+            words.append(result.columns().all().get(weighed.get(i)).shown());
+        }
+        return words.toString();
+    }
+
+    private void table(List<Row> rows, boolean works, StringBuilder out) {
+        List<String> head = new ArrayList<>(List.of("#"));
+        for (Axis axis : result.grid().axes()) {
+            head.add(result.columns().mechanisms().size() == 1 ? axis.path().within() : axis.path().shown());
+        }
+        for (Column column : result.columns().all()) {
+            head.add(column.shown());
+        }
+        for (Column way : result.columns().ways()) {
+            head.add(way.shown());
+        }
+        head.add(works ? "bound by" : "fails by");
+        lines.add(head);
+        for (Row row : rows) {
+            lines.add(line(row));
+        }
+        int[] widths = new int[head.size()];
+        for (List<String> line : lines) {
+            for (int i = 0; i < widths.length; i++) {
+                widths[i] = Math.max(widths[i], line.get(i).length());
+            }
+        }
+        for (List<String> line : lines) {
+            StringBuilder text = new StringBuilder("  ");
+            for (int i = 0; i < widths.length; i++) {
+                String cell = line.get(i);
+                boolean last = i == widths.length - 1;
+                String pad = last ? "" : " ".repeat(widths[i] - cell.length());
+                text.append(i == 0 ? pad + cell : cell + pad).append(last ? "" : "  ");
+            }
+            out.append(text.toString().stripTrailing()).append('\n');
+        }
+    }
+
+    private List<String> line(Row row) {
+        List<String> line = new ArrayList<>();
+        line.add((row.undominated() ? "* " : "") + result.rank(row));
+        for (int a = 0; a < result.grid().axes().size(); a++) {
+            line.add(PlainText.line(result.grid().text(row.index(), a)));
+        }
+        for (int c = 0; c < row.figures().length; c++) {
+            double figure = row.figures()[c];
+            line.add(Figures.isNumber(figure) ? shown(figure, result.columns().units().get(c)) : "-");
+        }
+        line.addAll(row.ways());
+        String limit = PlainText.line(row.limit());
+        line.add(limit.length() > MOST_LIMIT ? limit.substring(0, MOST_LIMIT) + "…" : limit);
+        return line;
+    }
+
+    private static String shown(double figure, String unit) {
+        if (unit.equals("s") && figure >= 60) {
+            long seconds = Math.round(figure);
+            return seconds / 60 + " min " + seconds % 60 + " s";
+        }
+        return Figures.withUnit(figure, unit);
+    }
+}
