@@ -37,7 +37,7 @@ final class MakeCommand {
         folder.check();
         List<Design> designs = run.design();
         List<Preparation> prepared = run.prepare(designs);
-        RunFiles drawn = RunFiles.start(run.document().title(), designs, prepared, wanted);
+        RunFiles drawn = RunFiles.start(run.document(), designs, prepared, wanted);
         Beside<List<String>> earlier = Beside.start("earlier-run", () -> EarlierRun.files(path));
         List<Judged> all = run.judge(designs, prepared, surroundings, err);
         boolean failed = false;

@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import ringleaf.draw.PartDrawing;
+import ringleaf.fabricate.Fits;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.Prepared;
 import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
+import ringleaf.part.FitSize;
 import ringleaf.report.DesignJson;
 import ringleaf.report.FileNames;
 import ringleaf.report.FileSet;
@@ -18,6 +20,7 @@ import ringleaf.report.PartFiles;
 import ringleaf.report.PartsCsv;
 import ringleaf.report.SheetFiles;
 import ringleaf.report.ViewFiles;
+import ringleaf.spec.SpecDocument;
 
 /**
  * All files of a run, made in memory. Drawings begin on threads of their own as soon as the designs are there, beside
@@ -30,19 +33,23 @@ final class RunFiles {
     private final String title;
     private final List<Preparation> prepared;
     private final List<Drawn> drawn = new ArrayList<>();
+    private final Beside<List<List<FitSize>>> fits;
 
     private record Made(FileSet files, Map<String, List<String>> paths) {}
 
     private record Drawn(Beside<Made> parts, Beside<FileSet> views) {}
 
-    private RunFiles(String title, List<Preparation> prepared) {
+    private RunFiles(String title, List<Preparation> prepared, Beside<List<List<FitSize>>> fits) {
         this.title = title;
         this.prepared = prepared;
+        this.fits = fits;
     }
 
     /** Begins to draw what is wanted of every design. */
-    static RunFiles start(String title, List<Design> designs, List<Preparation> prepared, Wanted wanted) {
-        RunFiles files = new RunFiles(title, prepared);
+    static RunFiles start(SpecDocument document, List<Design> designs, List<Preparation> prepared, Wanted wanted) {
+        String title = document.title();
+        // all fits on one thread, for they ask the catalogues, which nobody else does until the files are there
+        RunFiles files = new RunFiles(title, prepared, Beside.start("fits", () -> fits(document, designs)));
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
             Preparation own = prepared.isEmpty() ? null : prepared.get(i);
@@ -51,6 +58,14 @@ final class RunFiles {
                     Beside.start("views", () -> views(design, title))));
         }
         return files;
+    }
+
+    private static List<List<FitSize>> fits(SpecDocument document, List<Design> designs) {
+        List<List<FitSize>> all = new ArrayList<>();
+        for (Design design : designs) {
+            all.add(Fits.of(design, document.fabrication(), document.catalogues()));
+        }
+        return all;
     }
 
     private static Made parts(Design design, Preparation prepared, Wanted wanted) {
@@ -105,17 +120,16 @@ final class RunFiles {
     }
 
     private MechanismReport report(int i, Judged judged, Map<String, List<String>> paths) {
-        if (prepared.isEmpty()) {
-            return new MechanismReport(judged.design(), judged.findings(), paths);
-        }
         Map<String, Double> kerfs = new LinkedHashMap<>();
-        for (Map.Entry<String, Prepared> part : prepared.get(i).parts().entrySet()) {
-            if (part.getValue().kerf() > 0) {
-                kerfs.put(part.getKey(), part.getValue().kerf());
+        if (!prepared.isEmpty()) {
+            for (Map.Entry<String, Prepared> part : prepared.get(i).parts().entrySet()) {
+                if (part.getValue().kerf() > 0) {
+                    kerfs.put(part.getKey(), part.getValue().kerf());
+                }
             }
         }
-        return new MechanismReport(
-                judged.design(), judged.findings(), paths, prepared.get(i).fits(), kerfs);
+        List<FitSize> own = fits.result().get(i);
+        return new MechanismReport(judged.design(), judged.findings(), paths, own, kerfs);
     }
 
     private static void add(Made made, FileSet files, Map<String, List<String>> paths) {

@@ -138,7 +138,15 @@ class SheetsRunTest {
         assertThat(Ran.listing(folder.resolve("plain")))
                 .containsKey("parts/stop-blade.svg")
                 .doesNotContainKeys("sheets/", "sheets.csv", "parts/stop-blade-kerf.svg");
-        assertThat(Files.readString(folder.resolve("plain/design.json"))).doesNotContain("\"fits\"");
+        // fits are told all the same: the size that the file has, and what the machine makes of it
+        JsonNode stop = new ObjectMapper()
+                .readTree(folder.resolve("plain/design.json").toFile())
+                .get("mechanisms")
+                .get("stop");
+        for (JsonNode fit : stop.get("fits")) {
+            assertThat(fit.get("drawn")).as(fit.get("name").asText()).isEqualTo(fit.get("outline"));
+        }
+        assertThat(stop.get("fits").toString()).contains("kerf not in the file");
         assertThat(Ran.in(folder, "help", "fabrication").out()).contains("sheet.gap").contains("kerf-width");
     }
 }
