@@ -45,6 +45,7 @@ public record Cutting(
      * @param marginGiven whether the margin was given
      * @param turn {@code free}, {@code quarter}, {@code half} or {@code none}
      * @param effort orders that are tried
+     * @param own whether a family says it for itself
      * @param place of what the user said
      */
     public record SheetSize(
@@ -55,11 +56,12 @@ public record Cutting(
             boolean marginGiven,
             String turn,
             int effort,
+            boolean own,
             Place place) {
         /** The same with a margin that is wide enough for a frame, unless another was asked for. */
         public SheetSize withFrame(double frame) {
             double wide = marginGiven ? margin : Math.max(margin, frame);
-            return new SheetSize(width, height, gap, wide, marginGiven, turn, effort, place);
+            return new SheetSize(width, height, gap, wide, marginGiven, turn, effort, own, place);
         }
 
         /** Whether it asks for the same; where it was said does not matter. */
@@ -79,15 +81,14 @@ public record Cutting(
         Optional<Values> sheet = pick(FabricationFields.SHEET, general, family);
         Optional<Double> width =
                 family == null ? Optional.empty() : family.given(FabricationFields.KERF_WIDTH);
-        Place sheetPlace = family != null && family.isGiven(FabricationFields.SHEET)
-                ? family.where(FabricationFields.SHEET)
-                : general.where(FabricationFields.SHEET);
+        boolean own = family != null && family.isGiven(FabricationFields.SHEET);
+        Place sheetPlace = own ? family.where(FabricationFields.SHEET) : general.where(FabricationFields.SHEET);
         return new Cutting(
                 pick(FabricationFields.KERF, general, family).orElse(false),
                 optional(width),
                 tabs.isEmpty() ? Optional.empty() : Optional.of(tabs(tabs.get())),
                 pick(FabricationFields.SPARES, general, family).orElse(0.0),
-                sheet.isEmpty() ? Optional.empty() : Optional.of(sheet(sheet.get(), sheetPlace)),
+                sheet.isEmpty() ? Optional.empty() : Optional.of(sheet(sheet.get(), own, sheetPlace)),
                 general.require(FabricationFields.LINE),
                 general.require(FabricationFields.SCALE_BAR),
                 place);
@@ -98,7 +99,7 @@ public record Cutting(
                 values.require(FabricationFields.TAB_COUNT), optional(values.given(FabricationFields.TAB_WIDTH)));
     }
 
-    private static SheetSize sheet(Values values, Place place) {
+    private static SheetSize sheet(Values values, boolean own, Place place) {
         double gap = values.require(FabricationFields.GAP);
         return new SheetSize(
                 values.get(FabricationFields.SHEET_WIDTH).orElse(0.0),
@@ -108,6 +109,7 @@ public record Cutting(
                 values.isGiven(FabricationFields.MARGIN),
                 values.require(FabricationFields.TURN),
                 values.require(FabricationFields.EFFORT),
+                own,
                 place);
     }
 

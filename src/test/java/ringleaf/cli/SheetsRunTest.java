@@ -107,6 +107,48 @@ class SheetsRunTest {
         }
     }
 
+    /** Printed parts of one stock lie together on a bed, as footprints with their levels. */
+    @Test
+    void printersHaveABed() throws IOException {
+        Ran ran = make(
+                "bed",
+                "--set", "fabrication.ring={process: filament-print, stock: petg}",
+                "--set", "fabrication.spacer={process: filament-print, stock: petg}",
+                "--set", "fabrication.sheet.effort=1");
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        String bed = Files.readString(folder.resolve("bed/sheets/filament-print-petg-1.svg"));
+        assertThat(bed)
+                .contains("id=\"level-1\"")
+                .contains("id=\"level-2\"")
+                .contains("spacer-ring: level-1 z 0 to ")
+                .doesNotContain("id=\"cut\"")
+                .doesNotContain("kerf of");
+        assertThat(Files.readString(folder.resolve("bed/sheets.csv"))).contains("filament-print,petg,210,150,1,2,");
+        Ran small = make(
+                "none",
+                "--set", "fabrication.ring={process: filament-print, stock: petg, sheet: {width: 50, height: 50}}");
+        assertThat(small.exit()).isEqualTo(2);
+        assertThat(small.err()).contains("50 by 50 mm is too small for drive-ring");
+    }
+
+    /** What a family says for itself goes over what is said for all, also for parts of other families of its stock. */
+    @Test
+    void ownSheetsGoOverThoseForAll() throws IOException {
+        Ran ran = make(
+                "own",
+                "--set", "fabrication.plate={process: co2-laser, stock: acrylic-3, sheet: {width: 160, height: 120}}",
+                "--set", "fabrication.spacer={process: co2-laser, stock: acrylic-3}",
+                "--set", "fabrication.sheet.effort=1");
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        assertThat(Files.readString(folder.resolve("own/sheets.csv"))).contains("co2-laser,acrylic-3,160,120,");
+        Ran two = make(
+                "none",
+                "--set", "fabrication.plate={stock: acrylic-3, sheet: {width: 160, height: 120}}",
+                "--set", "fabrication.spacer={stock: acrylic-3, sheet: {width: 200, height: 120}}");
+        assertThat(two.exit()).isEqualTo(2);
+        assertThat(two.err()).contains("share their sheets");
+    }
+
     @Test
     void slitNarrowerThanTheKerfHoldsFilesBack() throws IOException {
         Ran ran = make("slit", "--set", "fabrication.plate.kerf-width=1.9", "--set", "fabrication.sheet.gap=3");
