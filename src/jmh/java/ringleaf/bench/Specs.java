@@ -3,12 +3,16 @@ package ringleaf.bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import ringleaf.fabricate.Preparation;
+import ringleaf.fabricate.Sheets;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Design;
 import ringleaf.spec.MechanismSpec;
+import ringleaf.spec.SetOption;
 import ringleaf.spec.SpecDocument;
 import ringleaf.spec.SpecReader;
 import ringleaf.spec.shared.Catalogues;
@@ -36,17 +40,46 @@ final class Specs {
 
     /** Reads and designs the only mechanism of a spec. */
     static Design design(String text) {
+        return designs(read(text, List.of())).get(0);
+    }
+
+    /** What is to be laid on sheets of a spec's parts, after setting one field of the spec. */
+    static Sheets sheets(String text, String set) {
+        Problems problems = new Problems();
+        SpecDocument document = read(text, List.of(SetOption.parse(set, problems).orElseThrow()));
+        List<Design> designs = designs(document);
+        List<Preparation> prepared = new ArrayList<>();
+        for (Design design : designs) {
+            prepared.add(Preparation.of(design, document.fabrication(), document.catalogues()));
+        }
+        Sheets sheets = Sheets.of(designs, prepared, problems);
+        problems.throwIfAny();
+        return sheets;
+    }
+
+    private static SpecDocument read(String text, List<SetOption> options) {
         Problems problems = new Problems();
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        SpecDocument document = new SpecReader(Kinds.fields(), catalogues, problems)
-                .read(SpecSource.of("benchmark", text), List.of())
+        return new SpecReader(Kinds.fields(), catalogues, problems)
+                .read(SpecSource.of("benchmark", text), options)
                 .orElseThrow();
-        MechanismSpec mechanism = document.mechanisms().get(0);
-        Kind.Planned planned = Kinds.named(mechanism.kind().name())
-                .read(new Request(
-                        mechanism.name(), mechanism.values(), document.fabrication(), catalogues, problems));
-        problems.throwIfAny();
-        return planned.design(STATES);
+    }
+
+    private static List<Design> designs(SpecDocument document) {
+        List<Design> designs = new ArrayList<>();
+        for (MechanismSpec mechanism : document.mechanisms()) {
+            Problems problems = new Problems();
+            Kind.Planned planned = Kinds.named(mechanism.kind().name())
+                    .read(new Request(
+                            mechanism.name(),
+                            mechanism.values(),
+                            document.fabrication(),
+                            document.catalogues(),
+                            problems));
+            problems.throwIfAny();
+            designs.add(planned.design(STATES));
+        }
+        return designs;
     }
 
     /** The text of a preset; the project's folder must be the working folder. */
