@@ -33,7 +33,7 @@ public class PresetSheetsBenchmark {
 
     @Setup
     public void prepare() throws IOException {
-        sheets = Specs.sheets(Specs.text(preset), "fabrication.sheet={width: 300, height: 300}");
+        sheets = Specs.sheets(Specs.text(preset), "fabrication.sheet={width: 300mm, height: 300mm}");
     }
 
     @Benchmark

@@ -29,7 +29,7 @@ public final class FabricationFields {
             .byDefaultWords("the narrowest web of the process");
     static final FieldSet TAB_SET = FieldSet.of(TAB_COUNT, TAB_WIDTH);
     static final Field<Values> TABS =
-            Field.group("tabs", TAB_SET).help("bridges that hold each piece in its sheet, away from working edges");
+            Field.group("tabs", TAB_SET).help("bridges that hold each piece in its sheet, away from working edges; part files show their places");
 
     static final Field<Double> SPARES = Field.percent("spares")
             .help("spare copies on the sheets of parts of which there are several, at least one")
@@ -73,7 +73,7 @@ public final class FabricationFields {
             .byDefault("12");
     static final FieldSet SHEET_SET = FieldSet.of(SHEET_WIDTH, SHEET_HEIGHT, GAP, MARGIN, TURN, EFFORT);
     static final Field<Values> SHEET =
-            Field.group("sheet", SHEET_SET).help("size of the sheets on which all parts of one stock are laid out");
+            Field.group("sheet", SHEET_SET).help("size of the sheets, or of the printer's bed, on which all parts of one stock are laid out");
 
     static final Field<String> LINE = Field.choice("line")
             .help("lines of the cut files")
