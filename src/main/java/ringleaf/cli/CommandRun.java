@@ -37,7 +37,8 @@ final class CommandRun {
     int run(String[] args) {
         WarmUp.start(args);
         try {
-            return parsed(args);
+            Optional<Typed> plain = PlainLine.of(args);
+            return plain.isPresent() ? make(plain.get()) : parsed(args);
         } catch (SpecRefused e) {
             err.print(e.getMessage());
             return Exit.WRONG;
@@ -102,9 +103,9 @@ final class CommandRun {
     private int command(String name, CommandLine line, ParseResult given) {
         switch (name) {
             case Syntax.MAKE:
-                return make(given);
+                return make(new ParsedLine(given));
             case Syntax.CHECK:
-                return check(given);
+                return check(new ParsedLine(given));
             case Syntax.NEW:
                 return new NewCommand(surroundings, out).write(given.matchedPositionalValue(0, ""), given.matchedPositionalValue(1, null));
             case Syntax.PRESETS:
@@ -117,14 +118,14 @@ final class CommandRun {
         }
     }
 
-    private int make(ParseResult given) {
-        Wanted wanted = Wanted.of(text(given, Syntax.FORMATS), text(given, Syntax.DXF));
+    private int make(Typed given) {
+        Wanted wanted = Wanted.of(given.value(Syntax.FORMATS), given.value(Syntax.DXF));
         Run run = Run.read(asked(given), surroundings, in);
         return new MakeCommand(surroundings, out, err)
-                .make(run, Optional.ofNullable(text(given, Syntax.OUTPUT)), wanted, given.hasMatchedOption(Syntax.ANYWAY));
+                .make(run, Optional.ofNullable(given.value(Syntax.OUTPUT)), wanted, given.has(Syntax.ANYWAY));
     }
 
-    private int check(ParseResult given) {
+    private int check(Typed given) {
         Run run = Run.read(asked(given), surroundings, in);
         List<Design> designs = run.design();
         List<Judged> all = run.judge(designs, run.prepare(designs), surroundings, err);
@@ -140,22 +141,17 @@ final class CommandRun {
         return failed ? Exit.FAILED : Exit.FINE;
     }
 
-    private static Asked asked(ParseResult given) {
-        String[] sets = given.matchedOptionValue(Syntax.SET, new String[0]);
-        List<String> all = new ArrayList<>(List.of(sets));
-        if (given.hasMatchedOption(Syntax.KERF)) {
+    private static Asked asked(Typed given) {
+        List<String> all = new ArrayList<>(given.values(Syntax.SET));
+        if (given.has(Syntax.KERF)) {
             all.add("fabrication.kerf=true");
         }
         return new Asked(
-                given.matchedPositionalValue(0, ""),
+                given.positional(0),
                 all,
-                States.of(text(given, Syntax.STATES)),
-                given.hasMatchedOption(Syntax.THOROUGH),
-                Optional.ofNullable(text(given, Syntax.SHARED)));
-    }
-
-    private static String text(ParseResult given, String option) {
-        return given.matchedOptionValue(option, null);
+                States.of(given.value(Syntax.STATES)),
+                given.has(Syntax.THOROUGH),
+                Optional.ofNullable(given.value(Syntax.SHARED)));
     }
 
     private int presets() {

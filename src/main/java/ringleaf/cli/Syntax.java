@@ -19,6 +19,7 @@ final class Syntax {
     private static final List<String> COMMANDS = List.of(MAKE, CHECK, NEW, PRESETS, SCHEMA, HELP);
 
     static final String OUTPUT = "--output";
+    static final String OUTPUT_SHORT = "-o";
     static final String SET = "--set";
     static final String FORMATS = "--formats";
     static final String DXF = "--dxf";
@@ -82,7 +83,7 @@ final class Syntax {
                         + "%n`ringleaf help leaf-aperture` lists every field of a spec with its default.%n");
         make.addPositional(positional(0, "SPEC", true, SPEC));
         make.addOption(option("DIR", "the output folder; files of the same names there are replaced"
-                + " (default: out/ and the title's name)", "-o", OUTPUT));
+                + " (default: out/ and the title's name)", OUTPUT_SHORT, OUTPUT));
         judging(make);
         make.addOption(option("LIST", "formats of part files: svg,dxf (default: both)", FORMATS));
         make.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));

@@ -24,16 +24,11 @@ import ringleaf.report.FileSet;
 import ringleaf.report.MechanismReport;
 import ringleaf.report.PartFiles;
 import ringleaf.report.ViewFiles;
-import ringleaf.spec.shared.Catalogues;
-import ringleaf.spec.shared.SharedFiles;
-import ringleaf.spec.text.Problems;
-import ringleaf.spec.text.SpecSource;
-import ringleaf.spec.text.YamlReader;
 import ringleaf.verify.Judge;
 import ringleaf.verify.Options;
 
 /**
- * Loads what a run will need soon, on a second thread, while the first one is still parsing options or solving. A cold
+ * Loads what a run will need soon, on a second thread, while the first one is still reading or solving. A cold
  * start spends most of its time on loading and linking classes; results do not depend on this. It does real work on a
  * plate with a hole that turns by a right angle.
  */
@@ -53,9 +48,6 @@ final class WarmUp {
 
     private static void load() {
         try {
-            // In the order of need: the options' library keeps the first thread busy for as long as this takes.
-            YamlReader.read(SpecSource.of("", "title: t\nmechanisms: {a: {is: 1}} # b\n"), new Problems());
-            new Catalogues(SharedFiles.NONE, new Problems()).processes().names();
             SvgWriter.warmUp();
             Design plate = plate();
             FileSet files = new FileSet();
