@@ -50,6 +50,7 @@ final class SheetPlans {
                 placed(piece.cuts(), laid),
                 placed(piece.marks(), laid),
                 piece.single(),
+                placed(piece.leads(), laid),
                 levels(laid));
     }
 

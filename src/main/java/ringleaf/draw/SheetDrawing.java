@@ -33,6 +33,7 @@ public final class SheetDrawing {
      * @param cuts what is cut of the outer contour between tabs; empty where it is cut all round
      * @param marks that go with it
      * @param engraved whether its name is engraved; else it stands on {@code guide}, as on leaves that slide
+     * @param guides lines on {@code guide} that go with it
      * @param levels of what is printed, from the bed up, which are drawn in place of the outline; empty for what is cut
      */
     public record Item(
@@ -41,6 +42,7 @@ public final class SheetDrawing {
             List<Path> cuts,
             List<Path> marks,
             boolean engraved,
+            List<Path> guides,
             List<List<Region>> levels) {}
 
     /**
@@ -82,6 +84,9 @@ public final class SheetDrawing {
             build(levels, item);
             for (Path path : item.marks()) {
                 mark.add(Drawn.of(path));
+            }
+            for (Path path : item.guides()) {
+                guide.add(Drawn.of(path));
             }
             name(item.engraved() ? mark : guide, item, items);
         }

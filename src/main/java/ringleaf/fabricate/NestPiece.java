@@ -11,6 +11,7 @@ import ringleaf.geom.Region;
  * @param outline to cut, or the footprint of what is printed
  * @param marks that go with it
  * @param cuts what is cut of the outer contour between its tabs; empty where it is cut all round
+ * @param leads from where the cut runs into each contour
  * @param count of copies
  * @param single whether it is the only one of its kind, so that it may carry its name
  * @param levels of what is printed, from the bed up; empty for what is cut
@@ -21,6 +22,7 @@ public record NestPiece(
         Region outline,
         List<Path> marks,
         List<Path> cuts,
+        List<Path> leads,
         int count,
         boolean single,
         List<List<Region>> levels,
@@ -28,12 +30,13 @@ public record NestPiece(
     public NestPiece {
         marks = List.copyOf(marks);
         cuts = List.copyOf(cuts);
+        leads = List.copyOf(leads);
         levels = List.copyOf(levels);
     }
 
-    /** A piece that is cut. */
+    /** A piece that is cut, without leads. */
     public NestPiece(
             String name, Region outline, List<Path> marks, List<Path> cuts, int count, boolean single) {
-        this(name, outline, marks, cuts, count, single, List.of(), "");
+        this(name, outline, marks, cuts, List.of(), count, single, List.of(), "");
     }
 }

@@ -86,7 +86,31 @@ public final class Preparation {
                     + " holes shrunk by half of it; switch off any correction in the machine");
         }
         TabPlan tabs = tabs(made, process.get(), stock.get(), cutting);
-        parts.put(part.name(), new Prepared(made, part, process.get(), stock.get(), cutting, kerf, tabs, notes));
+        LeadPlan leads = LeadPlan.NONE;
+        if (cutting.leadIn() > 0 && isBurnt(process.get())) {
+            // beyond the gap the lead would run into a neighbour on the sheet
+            double room = cutting.sheet().isPresent() ? cutting.sheet().get().gap() : cutting.leadIn();
+            leads = new LeadPlan(Math.min(cutting.leadIn(), room), working(made));
+            made = started(made, leads);
+        }
+        parts.put(part.name(), new Prepared(made, part, process.get(), stock.get(), cutting, kerf, tabs, leads, notes));
+    }
+
+    /** Only beams burn a pit where they begin: a knife does not, and etching and printing have no beginning. */
+    private static boolean isBurnt(MakingProcess process) {
+        return !process.makesLayers() && process.kerf() > 0;
+    }
+
+    private static Part started(Part part, LeadPlan leads) {
+        List<Layer> layers = new ArrayList<>();
+        for (Layer layer : part.layers()) {
+            List<Region> regions = new ArrayList<>();
+            for (Region region : layer.regions()) {
+                regions.add(leads.started(region));
+            }
+            layers.add(new Layer(regions, layer.zFrom(), layer.zTo()));
+        }
+        return part.withLayers(layers);
     }
 
     /** Tabs as asked for; etched sheets always have some, as nothing else would hold their parts. */

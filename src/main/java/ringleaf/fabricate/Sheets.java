@@ -178,14 +178,18 @@ public final class Sheets {
                 levels.add(own);
             }
             String note = name + ": " + heights;
-            add(new NestPiece(name, footprints.get(k), List.of(), List.of(), count, false, levels, note), group);
+            add(
+                    new NestPiece(
+                            name, footprints.get(k), List.of(), List.of(), List.of(), count, false, levels, note),
+                    group);
         }
     }
 
     private void piece(String name, Region outline, List<Path> marks, int count, Prepared prepared, Group group) {
         List<Path> cuts = prepared.tabs().cuts(outline);
         group.tabWidth = Math.max(group.tabWidth, cuts.isEmpty() ? 0 : prepared.tabs().width());
-        add(new NestPiece(name, outline, marks, cuts, count, count == 1), group);
+        List<Path> leads = prepared.leads().leads(outline, cuts.isEmpty());
+        add(new NestPiece(name, outline, marks, cuts, leads, count, count == 1, List.of(), ""), group);
     }
 
     private void add(NestPiece piece, Group group) {

@@ -12,6 +12,7 @@ import ringleaf.spec.text.Place;
  * @param kerf whether outlines carry the kerf
  * @param kerfWidth mm, when the user measured it
  * @param tabs bridges to the sheet, when asked for
+ * @param leadIn length of the leads into contours, mm; 0 for none
  * @param spares share of spare copies, 0 for none
  * @param sheet to lay parts out on, when asked for
  * @param line {@code usual}, {@code by-process} or {@code hairline}
@@ -22,6 +23,7 @@ public record Cutting(
         boolean kerf,
         OptionalDouble kerfWidth,
         Optional<Tabs> tabs,
+        double leadIn,
         double spares,
         Optional<SheetSize> sheet,
         String line,
@@ -87,6 +89,7 @@ public record Cutting(
                 pick(FabricationFields.KERF, general, family).orElse(false),
                 optional(width),
                 tabs.isEmpty() ? Optional.empty() : Optional.of(tabs(tabs.get())),
+                pick(FabricationFields.LEAD_IN, general, family).orElse(0.0),
                 pick(FabricationFields.SPARES, general, family).orElse(0.0),
                 sheet.isEmpty() ? Optional.empty() : Optional.of(sheet(sheet.get(), own, sheetPlace)),
                 general.require(FabricationFields.LINE),

@@ -138,8 +138,10 @@ class SheetsRunTest {
                 "own",
                 "--set", "fabrication.plate={process: co2-laser, stock: acrylic-3, sheet: {width: 160, height: 120}}",
                 "--set", "fabrication.spacer={process: co2-laser, stock: acrylic-3}",
-                "--set", "fabrication.sheet.effort=1");
-        assertThat(ran.exit()).as(ran.err()).isZero();
+                "--set", "fabrication.sheet.effort=1",
+                "--anyway");
+        // a spacer of whole sheets is too high for these pins, which is beside the point here
+        assertThat(ran.exit()).as(ran.err()).isEqualTo(1);
         assertThat(Files.readString(folder.resolve("own/sheets.csv"))).contains("co2-laser,acrylic-3,160,120,");
         Ran two = make(
                 "none",
@@ -147,6 +149,34 @@ class SheetsRunTest {
                 "--set", "fabrication.spacer={stock: acrylic-3, sheet: {width: 200, height: 120}}");
         assertThat(two.exit()).isEqualTo(2);
         assertThat(two.err()).contains("share their sheets");
+    }
+
+    @Test
+    void leadsAreDrawnOnGuideAndContoursStayClosed() throws IOException {
+        String[] effort = {"--set", "fabrication.sheet.effort=1"};
+        make("without", effort);
+        Ran ran = make("with", "--set", "fabrication.lead-in=1", effort[0], effort[1]);
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        for (String file : new String[] {"parts/stop-base-plate-kerf.svg", "sheets/co2-laser-acrylic-3-1.svg"}) {
+            String with = Files.readString(folder.resolve("with/" + file));
+            String without = Files.readString(folder.resolve("without/" + file));
+            int more = paths(guide(with)) - paths(guide(without));
+            // ten bores, the opening, screws, the witness
+            assertThat(more).as(file).isGreaterThan(14);
+            assertThat(paths(with) - paths(guide(with))).isEqualTo(paths(without) - paths(guide(without)));
+        }
+        // etching has no beginning
+        String etched = "parts/stop-blade-kerf.svg";
+        assertThat(Files.readString(folder.resolve("with/" + etched)))
+                .isEqualTo(Files.readString(folder.resolve("without/" + etched)));
+    }
+
+    private static String guide(String svg) {
+        return svg.substring(svg.indexOf("id=\"guide\""));
+    }
+
+    private static int paths(String svg) {
+        return svg.split("<path", -1).length - 1;
     }
 
     @Test
