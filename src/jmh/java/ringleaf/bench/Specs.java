@@ -40,16 +40,24 @@ final class Specs {
 
     /** Reads and designs the only mechanism of a spec. */
     static Design design(String text) {
-        return designs(read(text, List.of())).get(0);
+        return planned(text).design(STATES);
+    }
+
+    /** Reads the only mechanism of a spec. */
+    static Kind.Planned planned(String text) {
+        SpecDocument document = read(text, List.of());
+        return planned(document, document.mechanisms().get(0));
     }
 
     /** What is to be laid on sheets of a spec's parts, after setting one field of the spec. */
     static Sheets sheets(String text, String set) {
         Problems problems = new Problems();
         SpecDocument document = read(text, List.of(SetOption.parse(set, problems).orElseThrow()));
-        List<Design> designs = designs(document);
+        List<Design> designs = new ArrayList<>();
         List<Preparation> prepared = new ArrayList<>();
-        for (Design design : designs) {
+        for (MechanismSpec mechanism : document.mechanisms()) {
+            Design design = planned(document, mechanism).design(STATES);
+            designs.add(design);
             prepared.add(Preparation.of(design, document.fabrication(), document.catalogues()));
         }
         Sheets sheets = Sheets.of(designs, prepared, problems);
@@ -65,21 +73,17 @@ final class Specs {
                 .orElseThrow();
     }
 
-    private static List<Design> designs(SpecDocument document) {
-        List<Design> designs = new ArrayList<>();
-        for (MechanismSpec mechanism : document.mechanisms()) {
-            Problems problems = new Problems();
-            Kind.Planned planned = Kinds.named(mechanism.kind().name())
-                    .read(new Request(
-                            mechanism.name(),
-                            mechanism.values(),
-                            document.fabrication(),
-                            document.catalogues(),
-                            problems));
-            problems.throwIfAny();
-            designs.add(planned.design(STATES));
-        }
-        return designs;
+    private static Kind.Planned planned(SpecDocument document, MechanismSpec mechanism) {
+        Problems problems = new Problems();
+        Kind.Planned planned = Kinds.named(mechanism.kind().name())
+                .read(new Request(
+                        mechanism.name(),
+                        mechanism.values(),
+                        document.fabrication(),
+                        document.catalogues(),
+                        problems));
+        problems.throwIfAny();
+        return planned;
     }
 
     /** The text of a preset; the project's folder must be the working folder. */

@@ -46,10 +46,15 @@ final class CommandRun {
             err.print("ringleaf: " + e.getMessage() + "\n");
             return e.exit();
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            err.print("ringleaf " + Version.text() + ": an error of the tool itself and not of yours (" + place(e)
-                    + "); please report it with the command line and the spec\n");
+            err.print(ownFault(e) + "\n");
             return Exit.TROUBLE;
         }
+    }
+
+    /** What a user is told when the tool itself is wrong. */
+    static String ownFault(Throwable e) {
+        return "ringleaf " + Version.text() + ": an error of the tool itself and not of yours (" + place(e)
+                + "); please report it with the command line and the spec";
     }
 
     /** Where it broke, in one word for the report. */
@@ -106,6 +111,12 @@ final class CommandRun {
                 return make(new ParsedLine(given));
             case Syntax.CHECK:
                 return check(new ParsedLine(given));
+            case Syntax.PREVIEW:
+                return preview(new ParsedLine(given));
+            case Syntax.TOLERANCE:
+                return tolerance(new ParsedLine(given));
+            case Syntax.SERVO_TABLE:
+                return servoTable(new ParsedLine(given));
             case Syntax.NEW:
                 return new NewCommand(surroundings, out).write(given.matchedPositionalValue(0, ""), given.matchedPositionalValue(1, null));
             case Syntax.PRESETS:
@@ -139,6 +150,29 @@ final class CommandRun {
         out.flush();
         FindingsOut.print(all, surroundings.colour(), err);
         return failed ? Exit.FAILED : Exit.FINE;
+    }
+
+    private int preview(Typed given) {
+        return new PreviewCommand(surroundings, out, err)
+                .serve(asked(given), PreviewCommand.port(given.value(Syntax.PORT)));
+    }
+
+    private int tolerance(Typed given) {
+        return new ToleranceCommand(surroundings, out, err)
+                .look(
+                        Run.read(asked(given), surroundings, in),
+                        Optional.ofNullable(given.value(Syntax.OUTPUT)),
+                        given.value(Syntax.BUILDS),
+                        given.value(Syntax.SEED));
+    }
+
+    private int servoTable(Typed given) {
+        Run run = Run.read(asked(given), surroundings, in);
+        return new ServoTableCommand(surroundings, out, err).write(run, new ServoTableCommand.Wish(
+                Optional.ofNullable(given.value(Syntax.OUTPUT)),
+                Optional.ofNullable(given.value(Syntax.MECHANISM)),
+                Optional.ofNullable(given.value(Syntax.WITHIN)),
+                Optional.ofNullable(given.value(Syntax.MEASURED))));
     }
 
     private static Asked asked(Typed given) {

@@ -34,7 +34,8 @@ final class Counter implements Progress, AutoCloseable {
         show(done, total, "orders of laying tried");
     }
 
-    private void show(int done, int total, String what) {
+    /** Tells how much of anything is done. */
+    void show(int done, int total, String what) {
         if (err != null) {
             int full = total > 0 ? (int) ((long) BAR * done / total) : BAR;
             String bar = "#".repeat(full) + ".".repeat(BAR - full);

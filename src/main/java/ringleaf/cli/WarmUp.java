@@ -11,6 +11,7 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Assembly;
+import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
 import ringleaf.part.Design;
 import ringleaf.part.Layer;
@@ -18,7 +19,9 @@ import ringleaf.part.Member;
 import ringleaf.part.Motion;
 import ringleaf.part.MotionTable;
 import ringleaf.part.Part;
+import ringleaf.part.Placing;
 import ringleaf.part.Requirement;
+import ringleaf.part.Way;
 import ringleaf.report.DesignJson;
 import ringleaf.report.FileSet;
 import ringleaf.report.MechanismReport;
@@ -73,7 +76,8 @@ final class WarmUp {
                 new Requirement.StaysApart("", 1, List.of()));
         Callout callout = new Callout(Callout.Form.DIAMETER, "open", Point.ORIGIN, new Point(9, 0), "");
         Assembly assembly = new Assembly(
-                "plate", List.of(member), new Turn(), Optional.empty(), requirements, List.of(callout), List.of());
+                "plate", List.of(member), new Turn(), Optional.empty(), requirements, List.of(callout),
+                List.of(BuildStep.of("", List.of(Placing.of(0, Placing.NOTHING, Way.DOWN)))));
         MotionTable table = new MotionTable(List.of("a"), List.of(new double[1], new double[1]), "", List.of());
         return new Design(
                 "plate", "", List.of(), List.of(), List.of(part), assembly, table, List.of(), Map.of(), List.of());
