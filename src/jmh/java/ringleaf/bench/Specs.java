@@ -3,12 +3,16 @@ package ringleaf.bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import ringleaf.fabricate.Preparation;
+import ringleaf.fabricate.Sheets;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Design;
 import ringleaf.spec.MechanismSpec;
+import ringleaf.spec.SetOption;
 import ringleaf.spec.SpecDocument;
 import ringleaf.spec.SpecReader;
 import ringleaf.spec.shared.Catalogues;
@@ -41,15 +45,43 @@ final class Specs {
 
     /** Reads the only mechanism of a spec. */
     static Kind.Planned planned(String text) {
+        SpecDocument document = read(text, List.of());
+        return planned(document, document.mechanisms().get(0));
+    }
+
+    /** What is to be laid on sheets of a spec's parts, after setting one field of the spec. */
+    static Sheets sheets(String text, String set) {
+        Problems problems = new Problems();
+        SpecDocument document = read(text, List.of(SetOption.parse(set, problems).orElseThrow()));
+        List<Design> designs = new ArrayList<>();
+        List<Preparation> prepared = new ArrayList<>();
+        for (MechanismSpec mechanism : document.mechanisms()) {
+            Design design = planned(document, mechanism).design(STATES);
+            designs.add(design);
+            prepared.add(Preparation.of(design, document.fabrication(), document.catalogues()));
+        }
+        Sheets sheets = Sheets.of(designs, prepared, problems);
+        problems.throwIfAny();
+        return sheets;
+    }
+
+    private static SpecDocument read(String text, List<SetOption> options) {
         Problems problems = new Problems();
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        SpecDocument document = new SpecReader(Kinds.fields(), catalogues, problems)
-                .read(SpecSource.of("benchmark", text), List.of())
+        return new SpecReader(Kinds.fields(), catalogues, problems)
+                .read(SpecSource.of("benchmark", text), options)
                 .orElseThrow();
-        MechanismSpec mechanism = document.mechanisms().get(0);
+    }
+
+    private static Kind.Planned planned(SpecDocument document, MechanismSpec mechanism) {
+        Problems problems = new Problems();
         Kind.Planned planned = Kinds.named(mechanism.kind().name())
                 .read(new Request(
-                        mechanism.name(), mechanism.values(), document.fabrication(), catalogues, problems));
+                        mechanism.name(),
+                        mechanism.values(),
+                        document.fabrication(),
+                        document.catalogues(),
+                        problems));
         problems.throwIfAny();
         return planned;
     }

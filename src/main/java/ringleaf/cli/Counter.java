@@ -4,10 +4,13 @@ import java.io.PrintStream;
 import ringleaf.verify.Progress;
 
 /**
- * Counts judged states in one line of a terminal and wipes the line in the end; says nothing anywhere else. A line is
- * enough for the one long step there is, and a progress library would cost every start the time to load it.
+ * Shows in one line of a terminal, as a bar and in figures, how far a long step has come, and wipes the line in the
+ * end; says nothing anywhere else. A progress library would cost every start the time to load it.
  */
 final class Counter implements Progress, AutoCloseable {
+    /** Characters of the bar. */
+    private static final int BAR = 24;
+
     private final String name;
     private final PrintStream err;
     private int written;
@@ -34,7 +37,9 @@ final class Counter implements Progress, AutoCloseable {
     /** Tells how much of anything is done. */
     void show(int done, int total, String what) {
         if (err != null) {
-            String line = "\r" + name + ": " + done + " of " + total + " " + what;
+            int full = total > 0 ? (int) ((long) BAR * done / total) : BAR;
+            String bar = "#".repeat(full) + ".".repeat(BAR - full);
+            String line = "\r" + name + " [" + bar + "] " + done + " of " + total + " " + what;
             written = line.length() - 1;
             err.print(line);
             err.flush();

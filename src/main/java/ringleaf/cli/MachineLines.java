@@ -80,17 +80,18 @@ final class MachineLines {
             guide.add("KERF " + Words.number(part.kerf(), 4).toUpperCase(Locale.ROOT) + " MM IS IN");
         }
         return new PartDrawing.Extra(
-                part.notes(), guide, bridges(part), part.cutting().scaleBar());
+                part.notes(), guide, guides(part), part.cutting().scaleBar());
     }
 
-    /** Where sheets leave tabs; the part's own file keeps its outline closed. */
-    private static List<Path> bridges(Prepared part) {
-        List<Path> bridges = new ArrayList<>();
+    /** Where sheets leave tabs, for the part's own file keeps its outline closed, and where cuts begin. */
+    private static List<Path> guides(Prepared part) {
+        List<Path> guides = new ArrayList<>();
         for (Layer layer : part.part().layers()) {
             for (Region region : layer.regions()) {
-                bridges.addAll(part.tabs().bridges(region));
+                guides.addAll(part.tabs().bridges(region));
+                guides.addAll(part.leads().leads(region, true));
             }
         }
-        return bridges;
+        return guides;
     }
 }

@@ -41,7 +41,7 @@ final class MakeCommand {
         Solids solids = wanted.solids().isPresent()
                 ? Solids.of(designs, wanted.solids().get(), run.document().catalogues())
                 : null;
-        RunFiles drawn = RunFiles.start(run.document().title(), designs, prepared, wanted, solids);
+        RunFiles drawn = RunFiles.start(run.document(), designs, prepared, wanted, solids);
         wanted.pages().ifPresent(pages -> drawn.with(
                 Beside.start("pages", () -> PagePlans.files(run.document(), designs, prepared, wanted, pages))));
         Beside<List<String>> earlier = Beside.start("earlier-run", () -> EarlierRun.files(path));

@@ -59,13 +59,12 @@ final class PagePlans {
         Parts parts = new Parts(new ArrayList<>(), new ArrayList<>());
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
-            Preparation own = prepared.isEmpty()
-                    ? Preparation.of(design, document.fabrication(), document.catalogues())
-                    : prepared.get(i);
+            Preparation own = prepared.isEmpty() ? null : prepared.get(i);
+            List<FitSize> sizes = Fits.of(design, document.fabrication(), document.catalogues());
             for (Part part : design.parts()) {
                 if (part.isDrawn() && !part.source().isBought()) {
                     parts.papers.add(paper(design, part));
-                    parts.sheets.add(sheet(document, design, part, own, wanted));
+                    parts.sheets.add(sheet(document, design, part, sizes, own, wanted));
                 }
             }
         }
@@ -88,14 +87,15 @@ final class PagePlans {
     }
 
     private static SheetItem sheet(
-            SpecDocument document, Design design, Part part, Preparation own, Wanted wanted) {
+            SpecDocument document, Design design, Part part, List<FitSize> sizes, Preparation own, Wanted wanted) {
         List<SheetItem.FitLine> fits = new ArrayList<>();
-        for (FitSize size : own.fits()) {
+        for (FitSize size : sizes) {
             if (size.joint().part().equals(part.name())) {
                 fits.add(fit(size));
             }
         }
-        boolean kerf = own.parts().containsKey(part.name())
+        boolean kerf = own != null
+                && own.parts().containsKey(part.name())
                 && own.parts().get(part.name()).kerf() > 0;
         String ending = wanted.dxf() ? ".dxf" : wanted.svg() ? ".svg" : "";
         String file = kerf || ending.isEmpty()

@@ -7,10 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import ringleaf.draw.PartDrawing;
 import ringleaf.draw.view.MovingView;
+import ringleaf.fabricate.Fits;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.Prepared;
 import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
+import ringleaf.part.FitSize;
 import ringleaf.report.DesignJson;
 import ringleaf.report.FileNames;
 import ringleaf.report.FileSet;
@@ -23,6 +25,7 @@ import ringleaf.report.SolidFiles;
 import ringleaf.report.ViewFiles;
 import ringleaf.report.page.MechanismPage;
 import ringleaf.report.page.ReportPage;
+import ringleaf.spec.SpecDocument;
 
 /**
  * All files of a run, made in memory. Drawings begin on threads of their own as soon as the designs are there, beside
@@ -39,6 +42,7 @@ final class RunFiles {
     private Beside<MadeSolids> meshes;
     /** Further files of parts, held back like those. */
     private final List<Beside<FileSet>> further = new ArrayList<>();
+    private final Beside<List<List<FitSize>>> fits;
 
     private record Made(FileSet files, Map<String, List<String>> paths) {}
 
@@ -49,10 +53,12 @@ final class RunFiles {
     /** Solids with the paths of each part's files. */
     private record MadeSolids(FileSet files, List<List<String>> paths) {}
 
-    private RunFiles(String title, List<Preparation> prepared, Solids solids) {
+    private RunFiles(
+            String title, List<Preparation> prepared, Solids solids, Beside<List<List<FitSize>>> fits) {
         this.solids = solids;
         this.title = title;
         this.prepared = prepared;
+        this.fits = fits;
     }
 
     /**
@@ -61,8 +67,9 @@ final class RunFiles {
      * @param solids to be made as well, or null
      */
     static RunFiles start(
-            String title, List<Design> designs, List<Preparation> prepared, Wanted wanted, Solids solids) {
-        RunFiles files = new RunFiles(title, prepared, solids);
+            SpecDocument document, List<Design> designs, List<Preparation> prepared, Wanted wanted, Solids solids) {
+        String title = document.title();
+        RunFiles files = new RunFiles(title, prepared, solids, Beside.start("fits", () -> fits(document, designs)));
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
             Preparation own = prepared.isEmpty() ? null : prepared.get(i);
@@ -80,6 +87,14 @@ final class RunFiles {
     /** Adds files that are being made of the parts. */
     void with(Beside<FileSet> files) {
         further.add(files);
+    }
+
+    private static List<List<FitSize>> fits(SpecDocument document, List<Design> designs) {
+        List<List<FitSize>> all = new ArrayList<>();
+        for (Design design : designs) {
+            all.add(Fits.of(design, document.fabrication(), document.catalogues()));
+        }
+        return all;
     }
 
     private static Made parts(Design design, Preparation prepared, Wanted wanted) {
@@ -172,17 +187,16 @@ final class RunFiles {
     }
 
     private MechanismReport report(int i, Judged judged, Map<String, List<String>> paths) {
-        if (prepared.isEmpty()) {
-            return new MechanismReport(judged.design(), judged.findings(), paths);
-        }
         Map<String, Double> kerfs = new LinkedHashMap<>();
-        for (Map.Entry<String, Prepared> part : prepared.get(i).parts().entrySet()) {
-            if (part.getValue().kerf() > 0) {
-                kerfs.put(part.getKey(), part.getValue().kerf());
+        if (!prepared.isEmpty()) {
+            for (Map.Entry<String, Prepared> part : prepared.get(i).parts().entrySet()) {
+                if (part.getValue().kerf() > 0) {
+                    kerfs.put(part.getKey(), part.getValue().kerf());
+                }
             }
         }
-        return new MechanismReport(
-                judged.design(), judged.findings(), paths, prepared.get(i).fits(), kerfs);
+        List<FitSize> own = fits.result().get(i);
+        return new MechanismReport(judged.design(), judged.findings(), paths, own, kerfs);
     }
 
     private static void add(Made made, FileSet files, Map<String, List<String>> paths) {

@@ -9,6 +9,7 @@ import ringleaf.fabricate.SheetSet;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Path;
 import ringleaf.geom.Point;
+import ringleaf.geom.Region;
 import ringleaf.part.Words;
 import ringleaf.report.SheetFiles;
 
@@ -48,7 +49,21 @@ final class SheetPlans {
                 piece.outline().placed(laid.placement()),
                 placed(piece.cuts(), laid),
                 placed(piece.marks(), laid),
-                piece.single());
+                piece.single(),
+                placed(piece.leads(), laid),
+                levels(laid));
+    }
+
+    private static List<List<Region>> levels(Nested.Laid laid) {
+        List<List<Region>> levels = new ArrayList<>();
+        for (List<Region> level : laid.piece().levels()) {
+            List<Region> placed = new ArrayList<>();
+            for (Region region : level) {
+                placed.add(region.placed(laid.placement()));
+            }
+            levels.add(placed);
+        }
+        return levels;
     }
 
     private static List<Path> placed(List<Path> paths, Nested.Laid laid) {
@@ -63,14 +78,17 @@ final class SheetPlans {
         double width = set.size().width();
         double height = set.size().height();
         List<String> notes = new ArrayList<>();
-        notes.add("sheet " + (index + 1) + " of " + set.nested().sheets().size() + ", " + set.process().name() + ", "
+        notes.add((set.isPrinted() ? "bed " : "sheet ") + (index + 1) + " of " + set.nested().sheets().size() + ", " + set.process().name() + ", "
                 + set.stock().name() + ", " + Words.number(width, 2) + " x " + Words.number(height, 2)
                 + " mm, true scale");
-        notes.add(
-                set.kerf() > 0
-                        ? "kerf of " + Words.number(set.kerf(), 4)
-                                + " mm is in: switch off any correction in the machine"
-                        : "nominal outlines, no kerf in them");
+        if (set.isPrinted()) {
+            notes.add("footprints on the bed, nominal outlines, heights above the bed in mm:");
+            heights(notes, set.nested().sheets().get(index));
+        } else {
+            notes.add(set.kerf() > 0
+                    ? "kerf of " + Words.number(set.kerf(), 4) + " mm is in: switch off any correction in the machine"
+                    : "nominal outlines, no kerf in them");
+        }
         if (set.tabWidth() > 0) {
             notes.add("tabs of " + Words.number(set.tabWidth(), 3) + " mm hold the parts: snip and file them flush");
         }
@@ -82,6 +100,16 @@ final class SheetPlans {
                 notes,
                 set.isMetal(),
                 MachineLines.styles(set.cutting(), set.process().name()));
+    }
+
+    /** A line for each distinct part on the bed. */
+    private static void heights(List<String> notes, List<Nested.Laid> sheet) {
+        for (Nested.Laid laid : sheet) {
+            String note = laid.piece().note();
+            if (!notes.contains(note)) {
+                notes.add(note);
+            }
+        }
     }
 
     /** Three holes in the frame, so that a mask cannot be laid on the wrong way round. */

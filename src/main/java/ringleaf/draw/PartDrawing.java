@@ -81,9 +81,7 @@ public final class PartDrawing {
         for (int i = 0; i < levels; i++) {
             Layer layer = part.layers().get(i);
             String name = levels == 1 ? DrawingLayer.CUT : DrawingLayer.level(i + 1);
-            LayerStyle usual = levels == 1
-                    ? CUT_STYLE
-                    : new LayerStyle(LEVEL_COLOURS[i % LEVEL_COLOURS.length], CUT_STYLE.width());
+            LayerStyle usual = levels == 1 ? CUT_STYLE : levelStyle(i);
             layers.add(new DrawingLayer(name, style(options, name, usual), heights(layer), outlines(layer)));
         }
         List<Drawn> marks = marks(part, options);
@@ -114,6 +112,11 @@ public final class PartDrawing {
         if (extra.scaleBar()) {
             things.addAll(ScaleBar.at(corner));
         }
+    }
+
+    /** The usual style of a level, counted from 0. */
+    static LayerStyle levelStyle(int level) {
+        return new LayerStyle(LEVEL_COLOURS[level % LEVEL_COLOURS.length], CUT_STYLE.width());
     }
 
     private static LayerStyle style(Options options, String name, LayerStyle usual) {

@@ -33,8 +33,17 @@ public final class SheetDrawing {
      * @param cuts what is cut of the outer contour between tabs; empty where it is cut all round
      * @param marks that go with it
      * @param engraved whether its name is engraved; else it stands on {@code guide}, as on leaves that slide
+     * @param guides lines on {@code guide} that go with it
+     * @param levels of what is printed, from the bed up, which are drawn in place of the outline; empty for what is cut
      */
-    public record Item(String name, Region outline, List<Path> cuts, List<Path> marks, boolean engraved) {}
+    public record Item(
+            String name,
+            Region outline,
+            List<Path> cuts,
+            List<Path> marks,
+            boolean engraved,
+            List<Path> guides,
+            List<List<Region>> levels) {}
 
     /**
      * The sheet.
@@ -62,21 +71,35 @@ public final class SheetDrawing {
     public static Drawing of(Sheet sheet, List<Item> items) {
         List<Drawn> cut = new ArrayList<>();
         List<Drawn> mark = new ArrayList<>();
+        List<List<Drawn>> levels = new ArrayList<>();
         List<Drawn> guide = new ArrayList<>();
         guide.add(Drawn.of(Contour.rectangle(new Box(0, 0, sheet.width(), sheet.height()))));
         for (Contour contour : sheet.first()) {
             cut.add(Drawn.of(contour));
         }
         for (Item item : items) {
-            cut(cut, item);
+            if (item.levels().isEmpty()) {
+                cut(cut, item);
+            }
+            build(levels, item);
             for (Path path : item.marks()) {
                 mark.add(Drawn.of(path));
+            }
+            for (Path path : item.guides()) {
+                guide.add(Drawn.of(path));
             }
             name(item.engraved() ? mark : guide, item, items);
         }
         below(guide, sheet);
         List<DrawingLayer> layers = new ArrayList<>();
-        layers.add(layer(sheet, DrawingLayer.CUT, CUT_STYLE, "in this order: inside before outside", cut));
+        if (!cut.isEmpty()) {
+            layers.add(layer(sheet, DrawingLayer.CUT, CUT_STYLE, "in this order: inside before outside", cut));
+        }
+        for (int i = 0; i < levels.size(); i++) {
+            String name = DrawingLayer.level(i + 1);
+            LayerStyle usual = PartDrawing.levelStyle(i);
+            layers.add(layer(sheet, name, usual, "of each part that has it, heights on guide", levels.get(i)));
+        }
         if (!mark.isEmpty()) {
             layers.add(layer(sheet, DrawingLayer.MARK, MARK_STYLE, "engrave or score, do not cut", mark));
         }
@@ -86,6 +109,19 @@ public final class SheetDrawing {
 
     private static DrawingLayer layer(Sheet sheet, String name, LayerStyle usual, String note, List<Drawn> things) {
         return new DrawingLayer(name, sheet.styles().getOrDefault(name, usual), note, things);
+    }
+
+    private static void build(List<List<Drawn>> levels, Item item) {
+        for (int i = 0; i < item.levels().size(); i++) {
+            if (i == levels.size()) {
+                levels.add(new ArrayList<>());
+            }
+            for (Region region : item.levels().get(i)) {
+                for (Contour contour : region.contours()) {
+                    levels.get(i).add(Drawn.of(contour));
+                }
+            }
+        }
     }
 
     private static void cut(List<Drawn> cut, Item item) {
@@ -105,6 +141,13 @@ public final class SheetDrawing {
         FreeSpot spots = new FreeSpot();
         for (Contour contour : item.outline().contours()) {
             spots.add(contour);
+        }
+        for (List<Region> level : item.levels()) {
+            for (Region region : level) {
+                for (Contour contour : region.contours()) {
+                    spots.add(new Path(contour.segments()));
+                }
+            }
         }
         for (Path path : item.marks()) {
             spots.add(path);

@@ -1,72 +1,113 @@
 package ringleaf.fabricate;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ringleaf.part.Design;
 import ringleaf.part.FitSize;
 import ringleaf.part.Joint;
+import ringleaf.part.Part;
 import ringleaf.part.Words;
+import ringleaf.spec.Cutting;
+import ringleaf.spec.Fabrication;
+import ringleaf.spec.shared.Catalogues;
 import ringleaf.spec.shared.FitName;
 import ringleaf.spec.shared.MakingProcess;
 import ringleaf.spec.shared.Stock;
 
 /**
  * Sizes of joints from design to workshop. What is cut or printed follows the process's allowance and repeatability;
- * bought pins are taken as ground to h6, and metal holes are named the ISO 286 class that gives the fit with such a
- * pin, so that they can be reamed where the process is too coarse.
+ * bought pins and axles are taken as ground to h6, bearings as of normal class, and metal holes are named the ISO 286
+ * class that gives the fit with such a partner, so that they can be reamed where the process is too coarse.
  */
 public final class Fits {
     private static final String PIN = "h6";
 
     private Fits() {}
 
+    /** The sizes of all joints of a design, in its order; of parts whose process or stock is unknown there are none. */
+    public static List<FitSize> of(Design design, Fabrication fabrication, Catalogues catalogues) {
+        List<FitSize> sizes = new ArrayList<>();
+        for (Joint joint : design.joints()) {
+            Part part = part(design, joint.part());
+            if (part == null) {
+                continue;
+            }
+            if (part.source().isBought()) {
+                if (joint.shape().isInner()) {
+                    sizes.add(bought(joint));
+                }
+                continue;
+            }
+            Optional<MakingProcess> process = catalogues.processes().get(part.source().process());
+            Optional<Stock> stock = catalogues.stock().get(part.source().stock());
+            if (process.isPresent() && stock.isPresent()) {
+                Cutting cutting = fabrication.cutting(part.family());
+                boolean layers = process.get().makesLayers();
+                double kerf = layers ? 0 : Preparation.kerf(cutting, process.get(), stock.get());
+                sizes.add(made(joint, process.get(), stock.get(), kerf, cutting.kerf() && kerf > 0));
+            }
+        }
+        return sizes;
+    }
+
+    private static Part part(Design design, String name) {
+        for (Part part : design.parts()) {
+            if (part.name().equals(name)) {
+                return part;
+            }
+        }
+        return null;
+    }
+
     /**
-     * The sizes of a hole or a slot.
+     * The sizes of a hole, a slot, a seat, or of a shaft that is made.
      *
      * @param kerf mm that the process takes away
      * @param kerfIn whether the outlines in the files carry it
      */
     public static FitSize made(Joint joint, MakingProcess process, Stock stock, double kerf, boolean kerfIn) {
-        boolean shaft = joint.shape() == Joint.Shape.SHAFT;
-        double sense = shaft ? -1 : 1;
+        boolean inner = joint.shape().isInner();
+        double sense = inner ? -1 : 1;
         double drawn = joint.size() - (kerfIn ? sense * kerf : 0);
         double expected = drawn + sense * kerf;
         double least = expected - process.repeatability();
         double most = expected + process.repeatability();
         FitName fit = FitName.of(joint.fit());
-        Iso286.Limits pin = pin(joint, fit);
-        StringBuilder how = new StringBuilder(process.name());
-        if (fit == FitName.THREAD_CLEARANCE) {
-            how.append(", hole of ISO 273 medium");
+        Iso286.Limits partner = partner(joint, fit);
+        StringBuilder how = new StringBuilder(process.name()).append(", ");
+        if (joint.basis().isEmpty()) {
+            how.append("allowance ").append(Words.number(joint.size() - joint.nominal(), 3)).append(" mm");
         } else {
-            how.append(", allowance ").append(Words.number(joint.size() - joint.nominal(), 3)).append(" mm");
+            how.append(joint.basis());
         }
         how.append(", ±").append(Words.number(process.repeatability(), 3)).append(" mm");
         if (kerf > 0) {
-            how.append(kerfIn ? ", kerf in the file" : ", kerf not in the file: burnt " + (shaft ? "off" : "away"));
+            how.append(kerfIn ? ", kerf in the file" : ", kerf not in the file: burnt " + (inner ? "off" : "away"));
         }
-        if (!shaft && isMetal(stock) && fit != FitName.THREAD_CLEARANCE && Iso286.covers(joint.nominal())) {
+        if (!inner && isMetal(stock) && fit != FitName.THREAD_CLEARANCE && Iso286.covers(joint.nominal())) {
             how.append(reamed(joint, fit, process));
         }
-        double low = shaft ? -most : least;
-        double high = shaft ? -least : most;
-        double partner = sense * joint.nominal();
+        double low = inner ? -most : least;
+        double high = inner ? -least : most;
+        double other = sense * joint.nominal();
         return new FitSize(
-                joint, drawn, least, most, low - partner - pin.upper(), high - partner - pin.lower(), how.toString());
+                joint, drawn, least, most, low - other - partner.upper(), high - other - partner.lower(),
+                how.toString());
     }
 
-    /** The sizes of a bought pin that is ground to h6. */
+    /** The sizes of a bought pin that is ground to h6, or of a bearing's outer ring. */
     public static FitSize bought(Joint joint) {
-        if (!Iso286.covers(joint.nominal())) {
-            double d = joint.nominal();
+        double d = joint.nominal();
+        boolean ring = joint.shape() == Joint.Shape.RING;
+        if (!ring && !Iso286.covers(d)) {
             return new FitSize(joint, d, d, d, 0, 0, "bought by its nominal size");
         }
-        Iso286.Limits limits = Iso286.of(PIN, joint.nominal());
+        Iso286.Limits limits = ring ? Iso492.outerRing(d) : Iso286.of(PIN, d);
+        String how = ring ? "bought, outer ring of normal class" : "bought, ISO 286 " + PIN;
         return new FitSize(
-                joint,
-                joint.size(),
-                joint.size() + limits.lower(),
-                joint.size() + limits.upper(),
-                0,
-                -limits.lower(),
-                "bought, ISO 286 " + PIN);
+                joint, joint.size(), joint.size() + limits.lower(), joint.size() + limits.upper(), 0, -limits.lower(),
+                how);
     }
 
     /** The hole's class that gives the fit with a pin of h6. */
@@ -79,17 +120,32 @@ public final class Fits {
         };
     }
 
+    /** The class of the seat that gives the fit with a bearing's outer ring (common practice, no source). */
+    static String seatClass(FitName fit) {
+        return switch (fit) {
+            case PRESS -> "N7";
+            case SLIDING -> "H7";
+            case GLUE, RUNNING -> "G7";
+            case THREAD_CLEARANCE -> throw new IllegalArgumentException("a thread's clearance has no class");
+        };
+    }
+
     private static String reamed(Joint joint, FitName fit, MakingProcess process) {
-        String name = holeClass(fit);
+        boolean seat = joint.shape() == Joint.Shape.SEAT;
+        String name = seat ? seatClass(fit) : holeClass(fit);
         Iso286.Limits limits = Iso286.of(name, joint.nominal());
         boolean holds = process.repeatability() <= (limits.upper() - limits.lower()) / 2;
-        return "; metal: " + name + "/" + PIN + " is " + Words.number(joint.nominal() + limits.lower(), 3) + " to "
+        return "; metal: " + name + (seat ? "" : "/" + PIN) + " is "
+                + Words.number(joint.nominal() + limits.lower(), 3) + " to "
                 + Words.number(joint.nominal() + limits.upper(), 3) + " mm"
                 + (holds ? "" : ", finer than the process: ream where it matters");
     }
 
-    private static Iso286.Limits pin(Joint joint, FitName fit) {
-        boolean ground = fit != FitName.THREAD_CLEARANCE && Iso286.covers(joint.nominal());
+    private static Iso286.Limits partner(Joint joint, FitName fit) {
+        if (joint.shape() == Joint.Shape.SEAT) {
+            return Iso492.outerRing(joint.nominal());
+        }
+        boolean ground = fit != FitName.THREAD_CLEARANCE && !joint.shape().isInner() && Iso286.covers(joint.nominal());
         return ground ? Iso286.of(PIN, joint.nominal()) : new Iso286.Limits(0, 0);
     }
 

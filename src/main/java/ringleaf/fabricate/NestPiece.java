@@ -8,15 +8,35 @@ import ringleaf.geom.Region;
  * An outline to be laid on sheets.
  *
  * @param name for people
- * @param outline to cut
+ * @param outline to cut, or the footprint of what is printed
  * @param marks that go with it
  * @param cuts what is cut of the outer contour between its tabs; empty where it is cut all round
+ * @param leads from where the cut runs into each contour
  * @param count of copies
  * @param single whether it is the only one of its kind, so that it may carry its name
+ * @param levels of what is printed, from the bed up; empty for what is cut
+ * @param note a line for people on the levels' heights, or empty
  */
-public record NestPiece(String name, Region outline, List<Path> marks, List<Path> cuts, int count, boolean single) {
+public record NestPiece(
+        String name,
+        Region outline,
+        List<Path> marks,
+        List<Path> cuts,
+        List<Path> leads,
+        int count,
+        boolean single,
+        List<List<Region>> levels,
+        String note) {
     public NestPiece {
         marks = List.copyOf(marks);
         cuts = List.copyOf(cuts);
+        leads = List.copyOf(leads);
+        levels = List.copyOf(levels);
+    }
+
+    /** A piece that is cut, without leads. */
+    public NestPiece(
+            String name, Region outline, List<Path> marks, List<Path> cuts, int count, boolean single) {
+        this(name, outline, marks, cuts, List.of(), count, single, List.of(), "");
     }
 }

@@ -32,10 +32,4 @@ public record Nested(List<List<Laid>> sheets, double usedHeight) {
     public double utilisation(double width, double height) {
         return area() / (width * ((sheets.size() - 1) * height + usedHeight));
     }
-
-    boolean isBetterThan(Nested other) {
-        return other == null
-                || sheets.size() < other.sheets.size()
-                || sheets.size() == other.sheets.size() && usedHeight < other.usedHeight - 1e-9;
-    }
 }

@@ -5,9 +5,8 @@ import java.util.List;
 import ringleaf.spec.Cutting;
 
 /**
- * Lays pieces on sheets, each as low as it will go, also into the holes of others. Several orders are tried, the
- * largest first and then changes of the best one; the best result counts, so more tries never give a worse one, and
- * the same input always gives the same result.
+ * Lays pieces on sheets, each as low as it will go, also into the holes of others. Several orders are tried, and
+ * the best result counts, so more tries never give a worse one, and the same input always gives the same result.
  *
  * <p>Outlines are compared on a grid of cells, which is on the safe side: pieces keep at least the gap and stay inside
  * the margin exactly, and lie a cell further apart at most than they would have to.
@@ -50,69 +49,12 @@ public final class Nesting {
     }
 
     private Nested best(Watch watch) {
-        List<NestShape> order = new ArrayList<>();
+        List<NestShape> all = new ArrayList<>();
         for (NestShape shape : shapes) {
             for (int i = 0; i < shape.piece.count(); i++) {
-                order.add(shape);
+                all.add(shape);
             }
         }
-        order.sort((a, b) -> Double.compare(b.longest, a.longest));
-        Nested best = laid(order, false);
-        List<NestShape> bestOrder = order;
-        boolean bestWay = false;
-        long random = 20_011;
-        for (int i = 1; i < size.effort(); i++) {
-            watch.at(i, size.effort());
-            List<NestShape> next = new ArrayList<>(bestOrder);
-            boolean byMiddle = bestWay;
-            if (i == 1) {
-                byMiddle = true;
-            } else if (i == 2) {
-                next.sort((a, b) -> Double.compare(b.area, a.area));
-            } else {
-                // a few pieces change places; a fixed congruence, so that every run makes the same changes
-                for (int k = 0; k < 1 + i % 3; k++) {
-                    random = next(random);
-                    int from = (int) ((random >>> 33) % next.size());
-                    random = next(random);
-                    int to = (int) ((random >>> 33) % next.size());
-                    next.add(to, next.remove(from));
-                }
-            }
-            Nested tried = laid(next, byMiddle);
-            if (tried.isBetterThan(best)) {
-                best = tried;
-                bestOrder = next;
-                bestWay = byMiddle;
-            }
-        }
-        return best;
-    }
-
-    private static long next(long random) {
-        return random * 6364136223846793005L + 1442695040888963407L;
-    }
-
-    private Nested laid(List<NestShape> order, boolean byMiddle) {
-        List<SheetGrid> grids = new ArrayList<>();
-        for (NestShape shape : order) {
-            boolean done = false;
-            for (int i = 0; !done && i < grids.size(); i++) {
-                done = grids.get(i).lay(shape, byMiddle);
-            }
-            if (!done) {
-                SheetGrid fresh = new SheetGrid(roomWidth, roomHeight, size.margin(), cell);
-                if (!fresh.lay(shape, byMiddle)) {
-                    throw new IllegalArgumentException(shape.piece.name() + " does not fit the sheet");
-                }
-                grids.add(fresh);
-            }
-        }
-        List<List<Nested.Laid>> sheets = new ArrayList<>();
-        for (SheetGrid grid : grids) {
-            sheets.add(CutOrder.sorted(grid.laid()));
-        }
-        double top = grids.isEmpty() ? 0 : grids.get(grids.size() - 1).top();
-        return new Nested(sheets, top + 2 * size.margin());
+        return all.isEmpty() ? new Nested(List.of(), 0) : LayingSearch.of(all, size, cell, watch).nested();
     }
 }

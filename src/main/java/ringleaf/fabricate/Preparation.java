@@ -11,8 +11,6 @@ import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
-import ringleaf.part.FitSize;
-import ringleaf.part.Joint;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
@@ -22,7 +20,7 @@ import ringleaf.spec.shared.Catalogues;
 import ringleaf.spec.shared.MakingProcess;
 import ringleaf.spec.shared.Stock;
 
-/** A design made ready for its machines, as the spec asks: kerf, tabs, and what sizes are to be expected. */
+/** A design made ready for its machines, as the spec asks: kerf and tabs. */
 public final class Preparation {
     static final String TABS = "tabs";
 
@@ -33,7 +31,6 @@ public final class Preparation {
     private final Catalogues catalogues;
     private final Map<String, Prepared> parts = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
-    private final List<FitSize> fits = new ArrayList<>();
 
     private Preparation(Fabrication fabrication, Catalogues catalogues) {
         this.fabrication = fabrication;
@@ -49,9 +46,6 @@ public final class Preparation {
             }
         }
         preparation.sayReached();
-        for (Joint joint : design.joints()) {
-            preparation.add(joint);
-        }
         return preparation;
     }
 
@@ -63,11 +57,6 @@ public final class Preparation {
     /** What the machine cannot do with the outlines. */
     public List<Finding> findings() {
         return findings;
-    }
-
-    /** The joints with their sizes. */
-    public List<FitSize> fits() {
-        return fits;
     }
 
     /** The width a process takes away in a stock, mm, unless the user has measured another. */
@@ -97,7 +86,31 @@ public final class Preparation {
                     + " holes shrunk by half of it; switch off any correction in the machine");
         }
         TabPlan tabs = tabs(made, process.get(), stock.get(), cutting);
-        parts.put(part.name(), new Prepared(made, part, process.get(), stock.get(), cutting, kerf, tabs, notes));
+        LeadPlan leads = LeadPlan.NONE;
+        if (cutting.leadIn() > 0 && isBurnt(process.get())) {
+            // beyond the gap the lead would run into a neighbour on the sheet
+            double room = cutting.sheet().isPresent() ? cutting.sheet().get().gap() : cutting.leadIn();
+            leads = new LeadPlan(Math.min(cutting.leadIn(), room), working(made));
+            made = started(made, leads);
+        }
+        parts.put(part.name(), new Prepared(made, part, process.get(), stock.get(), cutting, kerf, tabs, leads, notes));
+    }
+
+    /** Only beams burn a pit where they begin: a knife does not, and etching and printing have no beginning. */
+    private static boolean isBurnt(MakingProcess process) {
+        return !process.makesLayers() && process.kerf() > 0;
+    }
+
+    private static Part started(Part part, LeadPlan leads) {
+        List<Layer> layers = new ArrayList<>();
+        for (Layer layer : part.layers()) {
+            List<Region> regions = new ArrayList<>();
+            for (Region region : layer.regions()) {
+                regions.add(leads.started(region));
+            }
+            layers.add(new Layer(regions, layer.zFrom(), layer.zTo()));
+        }
+        return part.withLayers(layers);
     }
 
     /** Tabs as asked for; etched sheets always have some, as nothing else would hold their parts. */
@@ -169,19 +182,5 @@ public final class Preparation {
                     "all parts with kerf",
                     "no slit is narrower than the kerf"));
         }
-    }
-
-    private void add(Joint joint) {
-        Prepared prepared = parts.get(joint.part());
-        if (prepared == null) {
-            if (joint.shape() == Joint.Shape.SHAFT) {
-                fits.add(Fits.bought(joint));
-            }
-            return;
-        }
-        double kerf = prepared.process().makesLayers()
-                ? 0
-                : kerf(prepared.cutting(), prepared.process(), prepared.stock());
-        fits.add(Fits.made(joint, prepared.process(), prepared.stock(), kerf, prepared.kerf() > 0));
     }
 }

@@ -16,6 +16,7 @@ import ringleaf.spec.shared.Stock;
  * @param cutting what was asked for
  * @param kerf mm that are in the outlines; 0 for nominal ones
  * @param tabs bridges that sheets leave in the outline
+ * @param leads where cuts begin
  * @param notes lines for people on what was done to the outline
  */
 public record Prepared(
@@ -26,6 +27,7 @@ public record Prepared(
         Cutting cutting,
         double kerf,
         TabPlan tabs,
+        LeadPlan leads,
         List<String> notes) {
     public Prepared {
         notes = List.copyOf(notes);

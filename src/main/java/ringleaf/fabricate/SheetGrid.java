@@ -17,12 +17,19 @@ final class SheetGrid {
     private final double roomHeight;
     private final int stride;
     private final boolean[] taken;
-    private final List<Nested.Laid> laid = new ArrayList<>();
+    private final List<Nested.Laid> laid;
     /** Cells, as columns and rows, of which each belongs to one laid piece. */
-    private final List<int[]> markers = new ArrayList<>();
+    private final List<int[]> markers;
 
-    private final Map<TurnedShape, Long> tried = new HashMap<>();
+    /** Places below which a shape found no room; that grows with every look and stays true, as sheets only fill up. */
+    private final Map<TurnedShape, Long> tried;
+
     private double top;
+    private double burden;
+    private NestShape highest;
+
+    /** A place for a shape at one of its angles, in cells. */
+    record Spot(TurnedShape turned, int x, int y) {}
 
     SheetGrid(double roomWidth, double roomHeight, double margin, double cell) {
         this.roomWidth = roomWidth;
@@ -31,6 +38,38 @@ final class SheetGrid {
         this.cell = cell;
         stride = (int) Math.ceil(roomWidth / cell) + 2 * PAD;
         taken = new boolean[stride * ((int) Math.ceil(roomHeight / cell) + 2 * PAD)];
+        laid = new ArrayList<>();
+        markers = new ArrayList<>();
+        tried = new HashMap<>();
+    }
+
+    private SheetGrid(SheetGrid from) {
+        roomWidth = from.roomWidth;
+        roomHeight = from.roomHeight;
+        margin = from.margin;
+        cell = from.cell;
+        stride = from.stride;
+        taken = from.taken.clone();
+        laid = new ArrayList<>(from.laid);
+        markers = new ArrayList<>(from.markers);
+        tried = new HashMap<>(from.tried);
+        top = from.top;
+        burden = from.burden;
+        highest = from.highest;
+    }
+
+    SheetGrid copy() {
+        return new SheetGrid(this);
+    }
+
+    /** Areas times the heights of their tops above the lower margin, mm³. */
+    double burden() {
+        return burden;
+    }
+
+    /** The shape that reaches highest, the first of those; null on an empty sheet. */
+    NestShape highest() {
+        return highest;
     }
 
     List<Nested.Laid> laid() {
@@ -43,11 +82,11 @@ final class SheetGrid {
     }
 
     /**
-     * Lays the shape at the angle and place where it is lowest; false when there is no room.
+     * The angle and place where the shape is lowest; null when there is no room.
      *
      * @param byMiddle whether the centre of its area counts, or else its top
      */
-    boolean lay(NestShape shape, boolean byMiddle) {
+    Spot find(NestShape shape, boolean byMiddle) {
         TurnedShape best = null;
         long bestPlace = 0;
         double lowest = Double.POSITIVE_INFINITY;
@@ -67,11 +106,7 @@ final class SheetGrid {
                 leftmost = right;
             }
         }
-        if (best == null) {
-            return false;
-        }
-        put(shape, best, (int) (bestPlace % stride), (int) (bestPlace / stride));
-        return true;
+        return best == null ? null : new Spot(best, (int) (bestPlace % stride), (int) (bestPlace / stride));
     }
 
     /** The first free place in rows from below, as row times row length plus column; -1 for none up to a height. */
@@ -113,12 +148,21 @@ final class SheetGrid {
         return true;
     }
 
-    private void put(NestShape shape, TurnedShape turned, int x, int y) {
+    /** Lays the shape where room was found for it. */
+    void put(NestShape shape, Spot spot) {
+        TurnedShape turned = spot.turned();
+        int x = spot.x();
+        int y = spot.y();
         turned.grown.take(taken, stride, x + PAD, y + PAD);
         int[] some = turned.own.someCell();
         markers.add(new int[] {some[0] + x, some[1] + y});
         Point shift = new Point(margin + x * cell, margin + y * cell).minus(turned.corner);
         laid.add(new Nested.Laid(shape.piece, new Placement(turned.turn.angle(), shift)));
-        top = Math.max(top, y * cell + turned.height);
+        double reach = y * cell + turned.height;
+        burden += reach * shape.area;
+        if (highest == null || reach > top + 1e-9) {
+            top = reach;
+            highest = shape;
+        }
     }
 }

@@ -41,6 +41,11 @@ public record SheetSet(
         return Fits.isMetal(stock);
     }
 
+    /** Whether the sheet is a printer's bed. */
+    public boolean isPrinted() {
+        return process.makesLayers();
+    }
+
     static boolean isEtched(MakingProcess process) {
         return process.name().equals("photo-etch");
     }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import ringleaf.curve.Overlay;
+import ringleaf.geom.Box;
 import ringleaf.geom.Path;
 import ringleaf.geom.Region;
 import ringleaf.part.Design;
@@ -13,7 +15,7 @@ import ringleaf.part.Words;
 import ringleaf.spec.Cutting;
 import ringleaf.spec.text.Problems;
 
-/** Collects the parts that share process and stock, and lays them on sheets. */
+/** Collects the parts that share process and stock, and lays them on sheets; a printer's sheet is its bed. */
 public final class Sheets {
     private static final class Group {
         private Prepared first;
@@ -33,13 +35,21 @@ public final class Sheets {
     }
 
     /**
-     * Collects the parts of all designs that are cut from sheet and whose family asks for sheets.
+     * Collects the parts of all designs whose family asks for sheets.
      *
      * @param prepared the designs' parts, in the designs' order
      * @param problems where parts larger than their sheet, gaps below the kerf and contradictions go
      */
     public static Sheets of(List<Design> designs, List<Preparation> prepared, Problems problems) {
         Sheets sheets = new Sheets(designs.size() > 1, problems);
+        for (Preparation each : prepared) {
+            for (Prepared part : each.parts().values()) {
+                sheets.claim(part);
+            }
+        }
+        for (Group group : sheets.groups.values()) {
+            sheets.check(group.size, group.first);
+        }
         for (int i = 0; i < prepared.size(); i++) {
             for (Prepared part : prepared.get(i).parts().values()) {
                 sheets.add(designs.get(i).name(), part);
@@ -66,31 +76,46 @@ public final class Sheets {
         return sets;
     }
 
-    private void add(String mechanism, Prepared part) {
-        if (part.process().makesLayers() || part.cutting().sheet().isEmpty()) {
+    /** Settles the sheets of the part's stock: what a family says for itself goes over what is said for all. */
+    private void claim(Prepared part) {
+        if (part.cutting().sheet().isEmpty()) {
             return;
         }
         Cutting.SheetSize size = part.cutting().sheet().get();
         if (SheetSet.isEtched(part.process())) {
             size = size.withFrame(SheetSet.FRAME);
         }
-        String key = part.process().name() + " " + part.stock().name();
-        Group group = groups.get(key);
+        Group group = groups.get(key(part));
         if (group == null) {
             group = new Group();
             group.first = part;
             group.size = size;
-            groups.put(key, group);
-            check(size, part);
-        } else if (!group.size.agrees(size)) {
+            groups.put(key(part), group);
+        } else if (!group.size.own()) {
+            group.size = size;
+        } else if (size.own() && !group.size.agrees(size)) {
             problems.at(
                     size.place(),
-                    "asks for other sheets of " + part.stock().name() + " than another family that is cut from it",
+                    "asks for other sheets of " + part.stock().name() + " than another family that is made of it",
                     "parts of one stock share their sheets");
+        }
+    }
+
+    private static String key(Prepared part) {
+        return part.process().name() + " " + part.stock().name();
+    }
+
+    private void add(String mechanism, Prepared part) {
+        if (part.cutting().sheet().isEmpty()) {
             return;
         }
+        Group group = groups.get(key(part));
         group.kerf = Math.max(group.kerf, part.kerf());
-        pieces(mechanism, part, group);
+        if (part.process().makesLayers()) {
+            printed(mechanism, part, group);
+        } else {
+            pieces(mechanism, part, group);
+        }
     }
 
     private void check(Cutting.SheetSize size, Prepared part) {
@@ -111,10 +136,7 @@ public final class Sheets {
             Layer layer = part.layers().get(i);
             boolean top = i == part.layers().size() - 1;
             int plies = thickness > 0 ? Math.max(1, (int) Math.round(layer.height() / thickness)) : 1;
-            int count = part.quantity() * plies;
-            if (part.quantity() > 1 && prepared.cutting().spares() > 0) {
-                count += Math.max(1, (int) Math.ceil(count * prepared.cutting().spares() - 1e-9));
-            }
+            int count = withSpares(prepared, part.quantity() * plies);
             for (int k = 0; k < layer.regions().size(); k++) {
                 String name = (several ? mechanism + "-" : "") + part.name()
                         + (part.layers().size() > 1 ? "-level-" + (i + 1) : "")
@@ -124,17 +146,60 @@ public final class Sheets {
         }
     }
 
+    private static int withSpares(Prepared prepared, int count) {
+        boolean spares = prepared.part().quantity() > 1 && prepared.cutting().spares() > 0;
+        return spares ? count + Math.max(1, (int) Math.ceil(count * prepared.cutting().spares() - 1e-9)) : count;
+    }
+
+    /** What is printed lies on the bed as seen from above, with all its levels. */
+    private void printed(String mechanism, Prepared prepared, Group group) {
+        Part part = prepared.part();
+        List<Region> all = new ArrayList<>();
+        StringBuilder heights = new StringBuilder();
+        for (int i = 0; i < part.layers().size(); i++) {
+            Layer layer = part.layers().get(i);
+            all.addAll(layer.regions());
+            heights.append(i == 0 ? "" : ", ").append("level-").append(i + 1).append(" z ");
+            heights.append(Words.number(layer.zFrom() - part.zFrom(), 3)).append(" to ");
+            heights.append(Words.number(layer.zTo() - part.zFrom(), 3));
+        }
+        List<Region> footprints = part.layers().size() > 1 ? Overlay.union(all) : all;
+        int count = withSpares(prepared, part.quantity());
+        for (int k = 0; k < footprints.size(); k++) {
+            String name = (several ? mechanism + "-" : "") + part.name() + (footprints.size() > 1 ? "-" + (k + 1) : "");
+            List<List<Region>> levels = new ArrayList<>();
+            for (Layer layer : part.layers()) {
+                List<Region> own = new ArrayList<>();
+                for (Region region : layer.regions()) {
+                    boolean stands = footprints.size() == 1
+                            || !Overlay.intersection(List.of(footprints.get(k)), List.of(region)).isEmpty();
+                    own.addAll(stands ? List.of(region) : List.of());
+                }
+                levels.add(own);
+            }
+            String note = name + ": " + heights;
+            add(
+                    new NestPiece(
+                            name, footprints.get(k), List.of(), List.of(), List.of(), count, false, levels, note),
+                    group);
+        }
+    }
+
     private void piece(String name, Region outline, List<Path> marks, int count, Prepared prepared, Group group) {
         List<Path> cuts = prepared.tabs().cuts(outline);
         group.tabWidth = Math.max(group.tabWidth, cuts.isEmpty() ? 0 : prepared.tabs().width());
-        NestPiece piece = new NestPiece(name, outline, marks, cuts, count, count == 1);
+        List<Path> leads = prepared.leads().leads(outline, cuts.isEmpty());
+        add(new NestPiece(name, outline, marks, cuts, leads, count, count == 1, List.of(), ""), group);
+    }
+
+    private void add(NestPiece piece, Group group) {
+        Box box = piece.outline().box();
         if (!Nesting.fits(piece, group.size)) {
             problems.at(
                     group.size.place(),
                     "a sheet of " + Words.number(group.size.width(), 2) + " by " + Words.number(group.size.height(), 2)
-                            + " mm is too small for " + name + ", which measures "
-                            + Words.number(outline.box().width(), 2) + " by "
-                            + Words.number(outline.box().height(), 2) + " mm, with a margin of "
+                            + " mm is too small for " + piece.name() + ", which measures "
+                            + Words.number(box.width(), 2) + " by " + Words.number(box.height(), 2) + " mm, with a margin of "
                             + Words.number(group.size.margin(), 2) + " mm",
                     "take a larger sheet or a smaller margin");
             return;

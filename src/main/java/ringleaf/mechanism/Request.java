@@ -1,8 +1,12 @@
 package ringleaf.mechanism;
 
+import java.util.Optional;
 import ringleaf.spec.Fabrication;
+import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Catalogues;
+import ringleaf.spec.shared.Screw;
+import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problems;
 
 /**
@@ -15,4 +19,18 @@ import ringleaf.spec.text.Problems;
  * @param problems where contradictions go
  */
 public record Request(
-        String name, Values values, Fabrication fabrication, Catalogues catalogues, Problems problems) {}
+        String name, Values values, Fabrication fabrication, Catalogues catalogues, Problems problems) {
+    /** What every kind calls its fits by name. */
+    public static final String FITS = "fits";
+
+    /** The screw that a user named, with holes as the mechanism's fits ask for; an unknown one becomes a problem. */
+    public Optional<Screw> screw(String named, Place place) {
+        Optional<Screw> screw = catalogues.screws().find(named, place);
+        Field<?> fits = values.fields().find(FITS);
+        if (screw.isEmpty() || fits == null || values.given(fits).isEmpty()) {
+            return screw;
+        }
+        Values own = (Values) values.given(fits).get();
+        return Optional.of(screw.get().withSeries(own.require(Screw.THREAD_CLEARANCE)));
+    }
+}

@@ -10,13 +10,22 @@ package ringleaf.part;
  * @param nominal diameter of what goes in, or of the shaft itself, mm
  * @param size diameter or width of the nominal outline, mm
  * @param count of such features on one part
+ * @param basis where the size comes from, for people; empty where it is what the process allows for the fit
  */
-public record Joint(String name, String part, Shape shape, String fit, double nominal, double size, int count) {
-    /** Kinds of features. */
+public record Joint(
+        String name, String part, Shape shape, String fit, double nominal, double size, int count, String basis) {
+    /** Kinds of features: a seat is a hole for the outer ring of a bearing, a ring that outer ring itself. */
     public enum Shape {
         HOLE,
         SLOT,
-        SHAFT;
+        SHAFT,
+        SEAT,
+        RING;
+
+        /** Whether it goes into something; else something goes into it. */
+        public boolean isInner() {
+            return this == SHAFT || this == RING;
+        }
 
         public String label() {
             return name().toLowerCase(java.util.Locale.ROOT);

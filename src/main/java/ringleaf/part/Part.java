@@ -60,6 +60,11 @@ public record Part(
         this(name, family, quantity, source, layers, marks, note, List.of());
     }
 
+    /** What is bought by its name alone. */
+    public static Part bought(String name, int quantity, String stock) {
+        return new Part(name, "bought", quantity, new Source("bought", stock), List.of(), List.of(), "");
+    }
+
     /** The same with working edges wherever its outline runs through one of these regions. */
     public Part withWorking(List<Region> regions) {
         return new Part(name, family, quantity, source, layers, marks, note, regions);

@@ -12,7 +12,7 @@ import ringleaf.part.FitSize;
  * @param design what was resolved
  * @param findings of all checks, the kind's own and the judge's, in the order in which they are to be read
  * @param files by name of part: paths relative to the output folder; parts that are missing have none
- * @param fits the joints' sizes, where they were asked for
+ * @param fits the joints' sizes
  * @param kerfs by name of part: the kerf that is in its files, mm; parts that are missing have none
  */
 public record MechanismReport(
@@ -26,7 +26,7 @@ public record MechanismReport(
         fits = List.copyOf(fits);
     }
 
-    /** A report of nominal outlines. */
+    /** A report of nominal outlines without joints. */
     public MechanismReport(Design design, List<Finding> findings, Map<String, List<String>> files) {
         this(design, findings, files, List.of(), Map.of());
     }

@@ -12,6 +12,7 @@ import ringleaf.spec.text.Place;
  * @param kerf whether outlines carry the kerf
  * @param kerfWidth mm, when the user measured it
  * @param tabs bridges to the sheet, when asked for
+ * @param leadIn length of the leads into contours, mm; 0 for none
  * @param spares share of spare copies, 0 for none
  * @param sheet to lay parts out on, when asked for
  * @param line {@code usual}, {@code by-process} or {@code hairline}
@@ -22,6 +23,7 @@ public record Cutting(
         boolean kerf,
         OptionalDouble kerfWidth,
         Optional<Tabs> tabs,
+        double leadIn,
         double spares,
         Optional<SheetSize> sheet,
         String line,
@@ -45,6 +47,7 @@ public record Cutting(
      * @param marginGiven whether the margin was given
      * @param turn {@code free}, {@code quarter}, {@code half} or {@code none}
      * @param effort orders that are tried
+     * @param own whether a family says it for itself
      * @param place of what the user said
      */
     public record SheetSize(
@@ -55,11 +58,12 @@ public record Cutting(
             boolean marginGiven,
             String turn,
             int effort,
+            boolean own,
             Place place) {
         /** The same with a margin that is wide enough for a frame, unless another was asked for. */
         public SheetSize withFrame(double frame) {
             double wide = marginGiven ? margin : Math.max(margin, frame);
-            return new SheetSize(width, height, gap, wide, marginGiven, turn, effort, place);
+            return new SheetSize(width, height, gap, wide, marginGiven, turn, effort, own, place);
         }
 
         /** Whether it asks for the same; where it was said does not matter. */
@@ -79,15 +83,15 @@ public record Cutting(
         Optional<Values> sheet = pick(FabricationFields.SHEET, general, family);
         Optional<Double> width =
                 family == null ? Optional.empty() : family.given(FabricationFields.KERF_WIDTH);
-        Place sheetPlace = family != null && family.isGiven(FabricationFields.SHEET)
-                ? family.where(FabricationFields.SHEET)
-                : general.where(FabricationFields.SHEET);
+        boolean own = family != null && family.isGiven(FabricationFields.SHEET);
+        Place sheetPlace = own ? family.where(FabricationFields.SHEET) : general.where(FabricationFields.SHEET);
         return new Cutting(
                 pick(FabricationFields.KERF, general, family).orElse(false),
                 optional(width),
                 tabs.isEmpty() ? Optional.empty() : Optional.of(tabs(tabs.get())),
+                pick(FabricationFields.LEAD_IN, general, family).orElse(0.0),
                 pick(FabricationFields.SPARES, general, family).orElse(0.0),
-                sheet.isEmpty() ? Optional.empty() : Optional.of(sheet(sheet.get(), sheetPlace)),
+                sheet.isEmpty() ? Optional.empty() : Optional.of(sheet(sheet.get(), own, sheetPlace)),
                 general.require(FabricationFields.LINE),
                 general.require(FabricationFields.SCALE_BAR),
                 place);
@@ -98,7 +102,7 @@ public record Cutting(
                 values.require(FabricationFields.TAB_COUNT), optional(values.given(FabricationFields.TAB_WIDTH)));
     }
 
-    private static SheetSize sheet(Values values, Place place) {
+    private static SheetSize sheet(Values values, boolean own, Place place) {
         double gap = values.require(FabricationFields.GAP);
         return new SheetSize(
                 values.get(FabricationFields.SHEET_WIDTH).orElse(0.0),
@@ -108,6 +112,7 @@ public record Cutting(
                 values.isGiven(FabricationFields.MARGIN),
                 values.require(FabricationFields.TURN),
                 values.require(FabricationFields.EFFORT),
+                own,
                 place);
     }
 

@@ -29,7 +29,7 @@ public final class FabricationFields {
             .byDefaultWords("the narrowest web of the process");
     static final FieldSet TAB_SET = FieldSet.of(TAB_COUNT, TAB_WIDTH);
     static final Field<Values> TABS =
-            Field.group("tabs", TAB_SET).help("bridges that hold each piece in its sheet, away from working edges");
+            Field.group("tabs", TAB_SET).help("bridges that hold each piece in its sheet, away from working edges; part files show their places");
 
     static final Field<Double> SPARES = Field.percent("spares")
             .help("spare copies on the sheets of parts of which there are several, at least one")
@@ -73,7 +73,14 @@ public final class FabricationFields {
             .byDefault("12");
     static final FieldSet SHEET_SET = FieldSet.of(SHEET_WIDTH, SHEET_HEIGHT, GAP, MARGIN, TURN, EFFORT);
     static final Field<Values> SHEET =
-            Field.group("sheet", SHEET_SET).help("size of the sheets on which all parts of one stock are laid out");
+            Field.group("sheet", SHEET_SET).help("size of the sheets, or of the printer's bed, on which all parts of one stock are laid out");
+
+    static final Field<Double> LEAD_IN = Field.length("lead-in")
+            .help("length of the leads by which a beam runs into each contour from the scrap, off working edges; drawn"
+                    + " on guide, and contours begin there")
+            .atLeast(0, "nothing is shorter than nothing")
+            .atMost(20, "a longer lead only wastes the sheet")
+            .byDefaultWords("no leads");
 
     static final Field<String> LINE = Field.choice("line")
             .help("lines of the cut files")
@@ -86,10 +93,10 @@ public final class FabricationFields {
             .byDefault("false");
 
     /** What a family may say for itself. */
-    static final FieldSet FAMILY = FieldSet.of(KERF, KERF_WIDTH, TABS, SPARES, SHEET);
+    static final FieldSet FAMILY = FieldSet.of(KERF, KERF_WIDTH, TABS, LEAD_IN, SPARES, SHEET);
 
     /** What holds for every family that says nothing else. */
-    public static final FieldSet GENERAL = FieldSet.of(KERF, TABS, SPARES, SHEET, LINE, SCALE_BAR);
+    public static final FieldSet GENERAL = FieldSet.of(KERF, TABS, LEAD_IN, SPARES, SHEET, LINE, SCALE_BAR);
 
     /** Everything that may stand under the name of a family. */
     public static FieldSet ofFamily() {

@@ -226,7 +226,7 @@ class CommandsTest {
         Ran silent = Ran.in(folder, args);
         Ran watched = Ran.with(new Surroundings(folder, true, false), "", args);
         assertThat(silent.err()).doesNotContain("\r");
-        assertThat(watched.err()).contains("\rshutter: 21 of 21 states judged").endsWith(silent.err());
+        assertThat(watched.err()).contains("\rshutter [########################] 21 of 21 states judged").endsWith(silent.err());
         assertThat(watched.out()).isEqualTo(silent.out());
     }
 }

@@ -107,6 +107,78 @@ class SheetsRunTest {
         }
     }
 
+    /** Printed parts of one stock lie together on a bed, as footprints with their levels. */
+    @Test
+    void printersHaveABed() throws IOException {
+        Ran ran = make(
+                "bed",
+                "--set", "fabrication.ring={process: filament-print, stock: petg}",
+                "--set", "fabrication.spacer={process: filament-print, stock: petg}",
+                "--set", "fabrication.sheet.effort=1");
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        String bed = Files.readString(folder.resolve("bed/sheets/filament-print-petg-1.svg"));
+        assertThat(bed)
+                .contains("id=\"level-1\"")
+                .contains("id=\"level-2\"")
+                .contains("spacer-ring: level-1 z 0 to ")
+                .doesNotContain("id=\"cut\"")
+                .doesNotContain("kerf of");
+        assertThat(Files.readString(folder.resolve("bed/sheets.csv"))).contains("filament-print,petg,210,150,1,2,");
+        Ran small = make(
+                "none",
+                "--set", "fabrication.ring={process: filament-print, stock: petg, sheet: {width: 50, height: 50}}");
+        assertThat(small.exit()).isEqualTo(2);
+        assertThat(small.err()).contains("50 by 50 mm is too small for drive-ring");
+    }
+
+    /** What a family says for itself goes over what is said for all, also for parts of other families of its stock. */
+    @Test
+    void ownSheetsGoOverThoseForAll() throws IOException {
+        Ran ran = make(
+                "own",
+                "--set", "fabrication.plate={process: co2-laser, stock: acrylic-3, sheet: {width: 160, height: 120}}",
+                "--set", "fabrication.spacer={process: co2-laser, stock: acrylic-3}",
+                "--set", "fabrication.sheet.effort=1",
+                "--anyway");
+        // a spacer of whole sheets is too high for these pins, which is beside the point here
+        assertThat(ran.exit()).as(ran.err()).isEqualTo(1);
+        assertThat(Files.readString(folder.resolve("own/sheets.csv"))).contains("co2-laser,acrylic-3,160,120,");
+        Ran two = make(
+                "none",
+                "--set", "fabrication.plate={stock: acrylic-3, sheet: {width: 160, height: 120}}",
+                "--set", "fabrication.spacer={stock: acrylic-3, sheet: {width: 200, height: 120}}");
+        assertThat(two.exit()).isEqualTo(2);
+        assertThat(two.err()).contains("share their sheets");
+    }
+
+    @Test
+    void leadsAreDrawnOnGuideAndContoursStayClosed() throws IOException {
+        String[] effort = {"--set", "fabrication.sheet.effort=1"};
+        make("without", effort);
+        Ran ran = make("with", "--set", "fabrication.lead-in=1", effort[0], effort[1]);
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        for (String file : new String[] {"parts/stop-base-plate-kerf.svg", "sheets/co2-laser-acrylic-3-1.svg"}) {
+            String with = Files.readString(folder.resolve("with/" + file));
+            String without = Files.readString(folder.resolve("without/" + file));
+            int more = paths(guide(with)) - paths(guide(without));
+            // ten bores, the opening, screws, the witness
+            assertThat(more).as(file).isGreaterThan(14);
+            assertThat(paths(with) - paths(guide(with))).isEqualTo(paths(without) - paths(guide(without)));
+        }
+        // etching has no beginning
+        String etched = "parts/stop-blade-kerf.svg";
+        assertThat(Files.readString(folder.resolve("with/" + etched)))
+                .isEqualTo(Files.readString(folder.resolve("without/" + etched)));
+    }
+
+    private static String guide(String svg) {
+        return svg.substring(svg.indexOf("id=\"guide\""));
+    }
+
+    private static int paths(String svg) {
+        return svg.split("<path", -1).length - 1;
+    }
+
     @Test
     void slitNarrowerThanTheKerfHoldsFilesBack() throws IOException {
         Ran ran = make("slit", "--set", "fabrication.plate.kerf-width=1.9", "--set", "fabrication.sheet.gap=3");
@@ -138,7 +210,15 @@ class SheetsRunTest {
         assertThat(Ran.listing(folder.resolve("plain")))
                 .containsKey("parts/stop-blade.svg")
                 .doesNotContainKeys("sheets/", "sheets.csv", "parts/stop-blade-kerf.svg");
-        assertThat(Files.readString(folder.resolve("plain/design.json"))).doesNotContain("\"fits\"");
+        // fits are told all the same: the size that the file has, and what the machine makes of it
+        JsonNode stop = new ObjectMapper()
+                .readTree(folder.resolve("plain/design.json").toFile())
+                .get("mechanisms")
+                .get("stop");
+        for (JsonNode fit : stop.get("fits")) {
+            assertThat(fit.get("drawn")).as(fit.get("name").asText()).isEqualTo(fit.get("outline"));
+        }
+        assertThat(stop.get("fits").toString()).contains("kerf not in the file");
         assertThat(Ran.in(folder, "help", "fabrication").out()).contains("sheet.gap").contains("kerf-width");
     }
 }

@@ -64,7 +64,7 @@ class FitsTest {
 
     @Test
     void kerfInTheFileOrNotDecidesWhatIsExpected() {
-        Joint bore = new Joint("pivot-bore", "base-plate", Joint.Shape.HOLE, "running", 1.5, 1.65, 14);
+        Joint bore = new Joint("pivot-bore", "base-plate", Joint.Shape.HOLE, "running", 1.5, 1.65, 14, "");
         MakingProcess laser = process("co2-laser");
         FitSize in = Fits.made(bore, laser, stock("acrylic-3"), 0.2, true);
         assertThat(in.drawn()).isCloseTo(1.45, within(1e-12));
@@ -80,11 +80,40 @@ class FitsTest {
 
     @Test
     void metalHolesNameTheirClass() {
-        Joint hole = new Joint("pin-hole", "blade", Joint.Shape.HOLE, "press", 1.5, 1.48, 1);
+        Joint hole = new Joint("pin-hole", "blade", Joint.Shape.HOLE, "press", 1.5, 1.48, 1, "");
         FitSize size = Fits.made(hole, process("fibre-laser"), stock("brass-0.15"), 0.06, true);
         assertThat(size.how()).contains("P7/h6 is 1.484 to 1.494 mm").contains("ream");
-        FitSize pin = Fits.bought(new Joint("pivot-pin", "pivot-pin", Joint.Shape.SHAFT, "press", 1.5, 1.5, 1));
+        FitSize pin = Fits.bought(new Joint("pivot-pin", "pivot-pin", Joint.Shape.SHAFT, "press", 1.5, 1.5, 1, ""));
         assertThat(pin.least()).isCloseTo(1.494, within(1e-12));
         assertThat(pin.most()).isEqualTo(1.5);
+    }
+
+    /** N7 of ISO 286-2, from memory, no source confirmed; outer rings of ISO 492, normal class, from memory. */
+    @Test
+    void bearingsSitInTheirSeats() {
+        double[][] n7 = {{3, -14, -4}, {6, -16, -4}, {9, -19, -4}, {16, -23, -5}, {22, -28, -7}, {42, -33, -8}};
+        for (double[] row : n7) {
+            assertThat(Iso286.of("N7", row[0]).lower()).isCloseTo(row[1] / 1000, within(1e-12));
+            assertThat(Iso286.of("N7", row[0]).upper()).isCloseTo(row[2] / 1000, within(1e-12));
+        }
+        Joint seat = new Joint("bearing-seat", "base-plate", Joint.Shape.SEAT, "press", 16, 15.95, 1, "");
+        FitSize size = Fits.made(seat, process("co2-laser"), stock("acrylic-3"), 0.2, true);
+        assertThat(size.drawn()).isCloseTo(15.75, within(1e-12));
+        assertThat(size.leastPlay()).isCloseTo(15.85 - 16, within(1e-12));
+        assertThat(size.mostPlay()).isCloseTo(16.05 - (16 - 0.008), within(1e-12));
+        FitSize metal = Fits.made(seat, process("fibre-laser"), stock("brass-0.2"), 0.06, true);
+        assertThat(metal.how()).contains("N7 is 15.977 to 15.995 mm").doesNotContain("h6");
+        FitSize ring = Fits.bought(new Joint("axle-bearing", "axle-bearing", Joint.Shape.RING, "press", 22, 22, 2, ""));
+        assertThat(ring.least()).isCloseTo(21.991, within(1e-12));
+        assertThat(ring.how()).contains("normal class");
+    }
+
+    @Test
+    void basisStandsInPlaceOfTheAllowance() {
+        Joint screw = new Joint(
+                "screw-hole", "base-plate", Joint.Shape.HOLE, "thread-clearance", 3, 3.2, 4, "hole of ISO 273 fine for M3");
+        FitSize size = Fits.made(screw, process("co2-laser"), stock("acrylic-3"), 0.2, true);
+        assertThat(size.how()).contains("ISO 273 fine").doesNotContain("allowance");
+        assertThat((size.least() + size.most()) / 2).isCloseTo(3.2, within(1e-12));
     }
 }

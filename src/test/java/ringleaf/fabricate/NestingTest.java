@@ -30,6 +30,7 @@ class NestingTest {
                 true,
                 turn,
                 effort,
+                true,
                 SpecSource.of("test", "").whole());
     }
 
@@ -120,6 +121,21 @@ class NestingTest {
                 before = used;
             }
         }
+    }
+
+    /** What more orders are worth: where the first order needs two sheets, two dozen find the way to do with one. */
+    @Test
+    void effortPays() {
+        List<NestPiece> pieces = List.of(
+                piece("plate", Region.ring(Point.ORIGIN, 24, 38), 2),
+                piece("leaf", leaf(30, 5, 2.3), 8),
+                piece("wheel", Region.ring(Point.ORIGIN, 2, 13), 4),
+                piece("bar", Region.of(Contour.rectangle(new Box(0, 0, 55, 9))), 4));
+        Nested first = Nesting.of(pieces, sheet(160, 200, 2, "quarter", 1), (done, all) -> {});
+        Nested more = Nesting.of(pieces, sheet(160, 200, 2, "quarter", 24), (done, all) -> {});
+        judge(more, sheet(160, 200, 2, "quarter", 24), 18);
+        assertThat(first.sheets().size()).isEqualTo(2);
+        assertThat(more.sheets().size()).isEqualTo(1);
     }
 
     @Test

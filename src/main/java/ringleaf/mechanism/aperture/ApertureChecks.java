@@ -162,7 +162,7 @@ final class ApertureChecks {
                             + (design.isLinear() ? "" : ". Drawn with straight slots");
                 }
                 case EAR -> check = "opens-fully";
-                case BORE_WEB -> check = "plates-whole";
+                case BORE_EDGE, BORE_WEB -> check = "plates-whole";
                 case LEVER_LENGTH -> check = "holes-whole";
                 default -> check = "";
             }

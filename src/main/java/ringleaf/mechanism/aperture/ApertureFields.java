@@ -1,6 +1,8 @@
 package ringleaf.mechanism.aperture;
 
+import ringleaf.mechanism.Request;
 import ringleaf.spec.shared.FitName;
+import ringleaf.spec.shared.Screw;
 import ringleaf.spec.shared.Servo;
 import ringleaf.spec.field.Bound;
 import ringleaf.spec.field.Field;
@@ -156,9 +158,9 @@ public final class ApertureFields {
     static final Field<String> PIN_HOLE = FitName.field(
                     "pin-hole", "pins in the holes they are set into", FitName.PRESS, FitName.GLUE)
             .byDefaultWords("holes as wide as the pin, to be opened until it holds");
-    static final FieldSet FIT_SET = FieldSet.of(PIVOT_BORE, SLOT_FIT, PIN_HOLE);
+    static final FieldSet FIT_SET = FieldSet.of(PIVOT_BORE, SLOT_FIT, PIN_HOLE, Screw.THREAD_CLEARANCE);
     static final Field<Values> FITS =
-            Field.group("fits", FIT_SET).help("fits by name; each takes what the process allows for it");
+            Field.group(Request.FITS, FIT_SET).help("fits by name; each takes what the process allows for it");
 
     static final Field<String> BY = Field.choice("by")
             .help("what turns the ring")

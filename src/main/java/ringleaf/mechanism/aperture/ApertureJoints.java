@@ -50,9 +50,10 @@ final class ApertureJoints {
                     spec.fitting().slot(),
                     pin,
                     pin + spec.clearances().slot(),
-                    spec.blades()));
+                    spec.blades(),
+                    ""));
             case "pivot-pin", "drive-pin" -> joints.add(new Joint(
-                    part, part, Joint.Shape.SHAFT, spec.fitting().pinHole(), pin, pin, 1));
+                    part, part, Joint.Shape.SHAFT, spec.fitting().pinHole(), pin, pin, 1, ""));
             case "pinion" -> pinion(part);
             case "cover", "retainer", "spacer-ring", "spacer-shim" -> screws(part);
             default -> {
@@ -70,16 +71,20 @@ final class ApertureJoints {
     }
 
     private void screws(String part) {
-        hole(
+        joints.add(new Joint(
                 "screw-hole",
                 part,
+                Joint.Shape.HOLE,
                 FitName.THREAD_CLEARANCE.label(),
                 spec.screw().thread(),
                 2 * design.housing().screwHole(),
-                design.housing().screws().size());
+                design.housing().screws().size(),
+                spec.screw().holeBasis()));
     }
 
     private void hole(String name, String part, String fit, double nominal, double size, int count) {
-        joints.add(new Joint(name, part, Joint.Shape.HOLE, fit, nominal, size, count));
+        boolean grips = fit.equals(FitName.PRESS.label()) && size == nominal;
+        String basis = grips ? "as wide as the pin, to be opened until it holds" : "";
+        joints.add(new Joint(name, part, Joint.Shape.HOLE, fit, nominal, size, count, basis));
     }
 }

@@ -51,9 +51,8 @@ final class ApertureReader {
         PinStyle style = pinStyle(blade);
         double pin = values.get(ApertureFields.PIN_DIAMETER).orElse(full < SMALL ? 1.0 : 1.5);
         boolean layoutGiven = values.isGiven(ApertureFields.DRIVE_PIN);
-        Optional<Screw> screw = request.catalogues()
-                .screws()
-                .find(values.require(ApertureFields.SCREW), values.where(ApertureFields.SCREW));
+        Optional<Screw> screw =
+                request.screw(values.require(ApertureFields.SCREW), values.where(ApertureFields.SCREW));
         return new ApertureSpec(
                 request.name(),
                 new Wanted(

@@ -106,6 +106,7 @@ public record ApertureSpec(
                 pinDiameter + clearances.slot(),
                 clearances.slotEnd(),
                 Math.max(ring.leastWeb(), 0),
+                plate.leastWeb(),
                 clearRadius() + clearances.opening(),
                 ApertureChecks.PRESSURE_WARN,
                 ApertureChecks.PRESSURE_FAIL);

@@ -70,9 +70,9 @@ public record BladeNeeds(
                 cavityAtMost);
     }
 
-    /** Least width of a band that holds a pin's hole with its edges. */
+    /** Least width of a band that holds a pin's hole with its edges, and the plate's bore beside its opening. */
     double widthForHole() {
-        return pins.hole() + 2 * pins.edge();
+        return Math.max(pins.hole() + 2 * pins.edge(), pins.bore() + 2 * pins.plateWeb());
     }
 
     /**
@@ -84,7 +84,8 @@ public record BladeNeeds(
      * @param bore diameter of the pivots' bores in the plate
      * @param slotWidth of the ring's slots
      * @param slotEnd free length of the slot beyond the pin at either end of the travel
-     * @param web least material between slots, bores and openings
+     * @param web least material between slots and openings of the ring
+     * @param plateWeb least material between bores and the opening of the plate that has them
      * @param ringOpening radius of the ring's own opening
      * @param pressure limit of the slot's pressure angle that is sought, rad
      * @param pressureAtMost limit that is taken when the first cannot be held, rad
@@ -97,6 +98,7 @@ public record BladeNeeds(
             double slotWidth,
             double slotEnd,
             double web,
+            double plateWeb,
             double ringOpening,
             double pressure,
             double pressureAtMost) {}

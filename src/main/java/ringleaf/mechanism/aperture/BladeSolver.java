@@ -276,7 +276,8 @@ public final class BladeSolver {
             return;
         }
         double open = needs.clearRadius() + needs.opensBy();
-        double forBores = (needs.pins().web() + needs.pins().bore()) / Math.sin(Math.PI / needs.blades()) - 2 * open;
+        BladeNeeds.PinNeeds pins = needs.pins();
+        double forBores = (pins.plateWeb() + pins.bore()) / Math.sin(Math.PI / needs.blades()) - 2 * open;
         int least = (int) Math.ceil(Math.max(needs.widthForHole(), forBores) * WIDTHS_PER_MM - 1e-9);
         boolean first = bestCavity == Double.MAX_VALUE;
         double room = first ? 2 * open : bestCavity - needs.endClearance() - open - out - 1e-9;

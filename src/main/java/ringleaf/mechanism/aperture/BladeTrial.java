@@ -9,8 +9,8 @@ import java.util.List;
  */
 final class BladeTrial {
     private static final BladeLimit[] STATIC = {
-        BladeLimit.PIN_EDGE, BladeLimit.LEVER_LENGTH, BladeLimit.BORE_WEB, BladeLimit.DIP, BladeLimit.SLOT_WEB,
-        BladeLimit.TURNS_BACK, BladeLimit.EAR
+        BladeLimit.PIN_EDGE, BladeLimit.LEVER_LENGTH, BladeLimit.BORE_EDGE, BladeLimit.BORE_WEB, BladeLimit.DIP,
+        BladeLimit.SLOT_WEB, BladeLimit.TURNS_BACK, BladeLimit.EAR
     };
     /** States at which ears are looked at. */
     private static final int EAR_STATES = 12;
@@ -125,13 +125,16 @@ final class BladeTrial {
         switch (limit) {
             case PIN_EDGE:
                 // Ears make up for a narrow band, but only where the user wants it so.
-                asked = Double.isNaN(needs.given().width()) ? needs.widthForHole() : 0;
+                asked = Double.isNaN(needs.given().width()) ? pins.hole() + 2 * pins.edge() : 0;
                 return width;
             case LEVER_LENGTH:
                 asked = layout.isLever() ? pins.hole() + pins.edge() : 0;
                 return pin.length(band);
+            case BORE_EDGE:
+                asked = pins.plateWeb();
+                return band.pivotRadius() - needs.clearRadius() - needs.opensBy() - pins.bore() / 2;
             case BORE_WEB:
-                asked = pins.web();
+                asked = pins.plateWeb();
                 return band.pivotRadius() * apart - pins.bore();
             case DIP:
                 asked = pins.ringOpening() + pins.web();

@@ -24,7 +24,7 @@ record Housing(Contour outline, List<Point> screws, int ownScrews, double screwH
     private static final int FEWEST_SCREWS = 4;
 
     static Housing of(ApertureSpec spec, Rim rim, DrivePlan drive) {
-        double hole = spec.screw().clearanceMedium() / 2;
+        double hole = spec.screw().hole() / 2;
         double web = Rim.housingWeb(spec);
         double witnessHole = Math.max(0.5, Math.min(hole, spec.plate().leastWeb() / 2));
         double blocked = drive.blockedHalfAngle(rim, hole + web);
@@ -36,7 +36,7 @@ record Housing(Contour outline, List<Point> screws, int ownScrews, double screwH
         for (int i = 0; i < count; i++) {
             screws.add(Point.polar(rim.screws(), from + room * i / (count - 1)));
         }
-        double beside = (hole + witnessHole + web) / rim.screws();
+        double beside = 2 * Math.asin((hole + witnessHole + web) / (2 * rim.screws()));
         Point witness = Point.polar(rim.screws(), from + room / (count - 1) + beside);
         return new Housing(drive.outline(rim), screws, own, hole, witness, witnessHole);
     }

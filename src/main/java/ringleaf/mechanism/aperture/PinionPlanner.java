@@ -96,7 +96,7 @@ final class PinionPlanner {
                 pair,
                 Math.min(spaces, gearTeeth - 1),
                 spec.clearances().pinion(),
-                spec.screw().clearanceMedium() / 2 + Rim.housingWeb(spec),
+                spec.screw().hole() / 2 + Rim.housingWeb(spec),
                 List.of(),
                 wanted.stepUp() ? Optional.of(stepUp(at, pair, turned)) : Optional.empty(),
                 wanted.servo());

@@ -35,7 +35,7 @@ record Rim(
 
     /** Wall of the housing: a screw's hole and the least web on both of its sides. */
     static double wallWidth(ApertureSpec spec) {
-        return spec.screw().clearanceMedium() + 2 * housingWeb(spec);
+        return spec.screw().hole() + 2 * housingWeb(spec);
     }
 
     static double housingWeb(ApertureSpec spec) {

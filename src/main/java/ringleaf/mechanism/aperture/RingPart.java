@@ -63,7 +63,10 @@ final class RingPart {
         double sides = 0.3 / rim.floor();
         Contour around = Shapes.annulusSector(
                 Point.ORIGIN, rim.opening() + 0.1, rim.rim() + 1, to - sides, from + sides);
-        return List.of(Region.of(around));
+        // slots slide wherever they are, those behind the notch as well
+        double behind = (rim.slotOuter() + rim.floor()) / 2;
+        Contour slots = Shapes.annulusSector(Point.ORIGIN, rim.opening() + 0.1, behind, from, to);
+        return List.of(Region.of(around), Region.of(slots));
     }
 
     /** The plain rim is the first piece of either outline. */

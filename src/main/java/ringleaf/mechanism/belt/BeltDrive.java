@@ -9,6 +9,7 @@ import ringleaf.mechanism.Request;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.MotionTable;
+import ringleaf.part.Part;
 import ringleaf.part.Words;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Values;
@@ -49,17 +50,19 @@ public final class BeltDrive implements Kind {
         DriveRoom room = DriveRoom.of(plan);
         DriveDimensions dimensions = new DriveDimensions(plan, assembly.plates(), values);
         List<Finding> findings = new DriveChecks(plan, room).all();
+        List<Part> parts = assembly.parts();
         return new Design(
                 plan.spec().name(),
                 NAME,
                 dimensions.choices(),
                 dimensions.all(),
-                assembly.parts(),
+                parts,
                 assembly.assembly(),
                 table(plan, assembly.motion(), room),
                 findings,
                 travel(plan, assembly.motion()),
-                remedies(plan, findings));
+                remedies(plan, findings),
+                DriveJoints.of(plan, assembly.plates(), parts));
     }
 
     private static MotionTable table(DrivePlan plan, BeltMotion motion, DriveRoom room) {

@@ -18,6 +18,7 @@ import ringleaf.part.Part;
 import ringleaf.part.Requirement;
 import ringleaf.part.View;
 import ringleaf.part.Words;
+import ringleaf.spec.shared.Bearing;
 
 /** Parts of a belt drive and how they stand together. */
 final class DriveAssembly {
@@ -49,7 +50,7 @@ final class DriveAssembly {
         List<Part> parts = new ArrayList<>();
         for (Part part : plates.parts()) {
             // what is bought has no outline to make it by
-            parts.add(part.source().isBought() ? bought(part.name(), part.quantity(), part.source().stock()) : part);
+            parts.add(part.source().isBought() ? Part.bought(part.name(), part.quantity(), part.source().stock()) : part);
         }
         List<Wheel> wheels = plan.path().wheels();
         for (int i = 0; i < wheels.size(); i++) {
@@ -60,20 +61,27 @@ final class DriveAssembly {
                 parts.add(roller(i, false));
             }
         }
-        parts.add(bought("belt", 1, "belt " + spec.choice().belt().name() + ", " + plan.layout().beltTeeth()
+        parts.add(Part.bought("belt", 1, "belt " + spec.choice().belt().name() + ", " + plan.layout().beltTeeth()
                 + " teeth, "
                 + Words.mm(spec.choice().width()) + " wide"));
-        spec.servo().ifPresent(s -> parts.add(bought("servo", 1, s.name() + ", travel " + Words.degrees(s.travel(),
+        spec.servo().ifPresent(s -> parts.add(Part.bought("servo", 1, s.name() + ", travel " + Words.degrees(s.travel(),
                 0))));
         if (spec.plates() > 0) {
             axles(parts);
         }
+        if (spec.axles().seat().isPresent()) {
+            Bearing bearing = spec.axles().seat().get().bearing();
+            parts.add(Part.bought("axle-bearing", spec.plates(), bearing.words()));
+        }
+        for (PulleySpec pulley : List.of(spec.driver(), spec.driven())) {
+            pulley.body().axle().bearing().ifPresent(b -> parts.add(Part.bought(pulley.partName("bearing"), 1, b.words())));
+        }
         if (plates.packing() > 0) {
-            parts.add(bought("packing", 2, Words.mm(plates.packing()) + " under the servo's ears"));
+            parts.add(Part.bought("packing", 2, Words.mm(plates.packing()) + " under the servo's ears"));
         }
         if (spec.plates() > 1) {
             double length = plates.frontBottom() + 2 * spec.plate().thickness() + spec.screw().nutHeight();
-            parts.add(bought("screw", plates.screws().size(), spec.screw().name() + ", at least "
+            parts.add(Part.bought("screw", plates.screws().size(), spec.screw().name() + ", at least "
                     + Words.number(Math.ceil(length), 0) + " mm long, with nut"));
         }
         return parts;
@@ -81,7 +89,11 @@ final class DriveAssembly {
 
     /** Rods through the plates, for every wheel but one that sits on a servo. */
     private void axles(List<Part> parts) {
-        double length = plan.top() + spec.plates() * (spec.plate().thickness() + spec.axialRoom());
+        double through = spec.plate().thickness();
+        if (spec.axles().seat().isPresent()) {
+            through = Math.max(through, spec.axles().seat().get().bearing().width());
+        }
+        double length = plan.top() + spec.plates() * (through + spec.axialRoom());
         List<Wheel> wheels = plan.path().wheels();
         for (int i = spec.servo().isPresent() ? 1 : 0; i < wheels.size(); i++) {
             Optional<PulleySpec> pulley = plan.pulley(i);
@@ -89,13 +101,9 @@ final class DriveAssembly {
             double axle = main && pulley.isPresent()
                     ? DrivePlates.axle(pulley.get())
                     : plan.roller(wheels.get(i).name()).axle();
-            parts.add(bought(wheels.get(i).name() + "-axle", 1, "rod Ø" + Words.number(axle, 2) + ", at least "
+            parts.add(Part.bought(wheels.get(i).name() + "-axle", 1, "rod Ø" + Words.number(axle, 2) + ", at least "
                     + Words.number(Math.ceil(length), 0) + " mm long"));
         }
-    }
-
-    private static Part bought(String name, int quantity, String stock) {
-        return new Part(name, "bought", quantity, new Part.Source("bought", stock), List.of(), List.of(), "");
     }
 
     private Part roller(int wheel, boolean stacked) {

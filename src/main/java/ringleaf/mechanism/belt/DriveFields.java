@@ -1,11 +1,14 @@
 package ringleaf.mechanism.belt;
 
 import java.util.List;
+import ringleaf.mechanism.Request;
 import ringleaf.spec.field.Bound;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Named;
 import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.FitName;
+import ringleaf.spec.shared.Screw;
 import ringleaf.spec.shared.Servo;
 
 /** Every field of a belt drive, declared once. */
@@ -136,6 +139,20 @@ final class DriveFields {
     static final Field<String> SCREW =
             Field.name("screw", "screws").help("screws that hold the plates").byDefault("M3");
 
+    static final Field<String> AXLE_BEARING = Field.name("axle-bearing", "bearings")
+            .help("ball bearing in each plate in which the driven pulley's axle turns")
+            .example("625")
+            .byDefaultWords("none; it turns in the plates themselves");
+    static final Field<String> AXLE_FIT = FitName.field(
+                    "axle", "axles in the plates", FitName.RUNNING, FitName.SLIDING, FitName.PRESS, FitName.GLUE)
+            .byDefault("running");
+    static final Field<String> SEAT_FIT = FitName.field(
+                    "bearing-seat", "bearings in the plates", FitName.PRESS, FitName.GLUE, FitName.SLIDING)
+            .byDefault("press");
+    static final FieldSet FIT_SET = FieldSet.of(AXLE_FIT, SEAT_FIT, Screw.THREAD_CLEARANCE);
+    static final Field<Values> FITS = Field.group(Request.FITS, FIT_SET)
+            .help("fits by name; each takes what the process allows for it; those of bores stand beside their axles");
+
     static final Field<Double> PULLEY_ROOM = clearance("pulleys", "between pulleys, flanges included", "2");
     static final Field<Double> BELT_ROOM = clearance("belt", "of the belt to what it does not run on", "1");
     static final Field<Double> AXIAL_ROOM = clearance("axial", "of the pulleys to the plates", "1");
@@ -169,5 +186,7 @@ final class DriveFields {
             PLATES,
             PLATE_THICKNESS,
             SCREW,
+            AXLE_BEARING,
+            FITS,
             CLEARANCES);
 }

@@ -44,7 +44,7 @@ final class DrivePlates {
     }
 
     double standoffRadius() {
-        return spec.screw().clearanceMedium() / 2 + 1.5;
+        return spec.screw().hole() / 2 + 1.5;
     }
 
     List<Point> screws() {
@@ -87,7 +87,7 @@ final class DrivePlates {
         double length = frontBottom();
         List<Region> rings = new ArrayList<>();
         for (Point screw : screws) {
-            rings.add(Region.ring(screw, spec.screw().clearanceMedium() / 2, standoffRadius()));
+            rings.add(Region.ring(screw, spec.screw().hole() / 2, standoffRadius()));
         }
         return new Part(
                 "standoff", "spacer", screws.size(),
@@ -131,16 +131,15 @@ final class DrivePlates {
     private List<Region> common() {
         List<Region> cuts = new ArrayList<>();
         for (Point screw : screws) {
-            cuts.add(Region.disc(screw, spec.screw().clearanceMedium() / 2));
+            cuts.add(Region.disc(screw, spec.screw().hole() / 2));
         }
         List<Wheel> wheels = plan.path().wheels();
-        double play = spec.plate().runningClearance() / 2;
         for (int i = 1; i < wheels.size(); i++) {
             Wheel wheel = wheels.get(i);
             if (i == plan.layout().driven()) {
                 cuts.add(Region.disc(wheel.centre(), axleRadius(spec.driven())));
             } else {
-                double radius = plan.roller(wheel.name()).axle() / 2 + play;
+                double radius = spec.axles().hole(plan.roller(wheel.name()).axle());
                 cuts.add(wheel.name().equals("idler") ? idlerSlot(wheel, radius) : Region.disc(wheel.centre(), radius));
             }
         }
@@ -182,23 +181,15 @@ final class DrivePlates {
         return Region.of(Shapes.obround(way.times(in()), way.times(-out()), radius));
     }
 
-    /** Hole in a plate in which the pulley's axle turns: a round bore has its play already, others grip their axle. */
+    /** Radius of the hole in a plate for a pulley's axle, or for the bearing that holds it. */
     private double axleRadius(PulleySpec pulley) {
-        Bore bore = pulley.body().bore();
-        return bore instanceof Bore.Round ? bore.reach() : axle(pulley) / 2 + spec.plate().runningClearance() / 2;
+        return pulley == spec.driven() ? spec.axles().drivenHole(axle(pulley)) : spec.axles().hole(axle(pulley));
     }
 
     /** Diameter of the axle that a pulley's bore takes. */
     static double axle(PulleySpec pulley) {
-        Bore bore = pulley.body().bore();
-        if (bore instanceof Bore.Round) {
-            return 2 * bore.reach() - pulley.material().runningClearance();
-        }
-        return bore instanceof Bore.Flatted || bore instanceof Bore.Keyed ? 2 * boreRadius(bore) : USUAL_AXLE;
-    }
-
-    private static double boreRadius(Bore bore) {
-        return bore instanceof Bore.Keyed keyed ? keyed.diameter() / 2 : bore.reach();
+        double axle = pulley.body().axle().axle();
+        return axle > 0 ? axle : USUAL_AXLE;
     }
 
     /** From the servo's own frame (output at the origin, body towards +x) to its place. */
@@ -223,7 +214,7 @@ final class DrivePlates {
 
     private Contour outline(boolean base) {
         List<Circle> discs = new ArrayList<>();
-        double pad = Math.max(standoffRadius(), spec.screw().clearanceMedium() / 2)
+        double pad = Math.max(standoffRadius(), spec.screw().hole() / 2)
                 + Math.max(1, spec.plate().leastWeb() / 2);
         for (Point screw : screws) {
             discs.add(new Circle(screw, pad));

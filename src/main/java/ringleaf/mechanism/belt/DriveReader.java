@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import ringleaf.geom.Point;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
+import ringleaf.mechanism.body.AxleFit;
 import ringleaf.mechanism.body.Body;
 import ringleaf.mechanism.body.Bore;
 import ringleaf.mechanism.body.Lightening;
@@ -28,11 +29,14 @@ final class DriveReader {
     private final Request request;
     private final Values values;
     private final Problems problems;
+    /** Problems of mechanisms before this one, which do not keep its own from being told. */
+    private final int earlier;
 
     DriveReader(Request request) {
         this.request = request;
         this.values = request.values();
         this.problems = request.problems();
+        this.earlier = problems.count();
     }
 
     /** A drive and the belt that was found for it. */
@@ -70,20 +74,20 @@ final class DriveReader {
         PulleySpec driver = pulley("driver", true, teeth.get(), choice, material, servo);
         PulleySpec driven = pulley("driven", false, teeth.get(), choice, material, Optional.empty());
         Material plate = plate();
-        Optional<Screw> screw = request.catalogues()
-                .screws()
-                .find(values.require(DriveFields.SCREW), values.where(DriveFields.SCREW));
+        Optional<Screw> screw =
+                request.screw(values.require(DriveFields.SCREW), values.where(DriveFields.SCREW));
         List<DriveSpec.Roller> further = further(choice, material);
         DriveSpec.Roller idler = idler(choice, material);
         if (driver == null || driven == null || screw.isEmpty() || further == null || idler == null
-                || !problems.isEmpty()) {
+                || problems.count() > earlier) {
             return null;
         }
         double wanted = Double.isNaN(asked)
                 ? TeethChoice.usualDistance(belt.get(), teeth.get().driver(), teeth.get().driven())
                 : asked;
-        return searched(spec(
-                choice, driver, driven, distance, wanted, fixed, idler, further, servo, plate, screw.get()));
+        DriveSpec spec = spec(
+                choice, driver, driven, distance, wanted, fixed, idler, further, servo, plate, screw.get());
+        return problems.count() == earlier ? searched(spec) : null;
     }
 
     private DriveSpec spec(
@@ -121,6 +125,7 @@ final class DriveReader {
                 plates.equals("two") ? 2 : plates.equals("one") ? 1 : 0,
                 plate,
                 screw,
+                new AxlesReader(request).read(plate, driven),
                 room.require(DriveFields.PULLEY_ROOM),
                 room.require(DriveFields.BELT_ROOM),
                 room.require(DriveFields.AXIAL_ROOM));
@@ -243,7 +248,8 @@ final class DriveReader {
                             + "mm works");
             return null;
         }
-        PulleySpec bored = toothed.withBody(new Body(new Bore.Round(bore), Optional.empty(), Lightening.NONE));
+        PulleySpec bored = toothed.withBody(
+                new Body(new Bore.Round(bore), AxleFit.running(axle), Optional.empty(), Lightening.NONE));
         return new DriveSpec.Roller(name, true, Optional.of(bored), 0, axle, centre, along);
     }
 

@@ -32,6 +32,7 @@ import ringleaf.spec.shared.Servo;
  * @param plates that hold the axles, 0 to 2
  * @param plate their material
  * @param screw that holds the plates
+ * @param axles how they sit in the plates
  * @param pulleyRoom least room between pulleys
  * @param beltRoom least room of the belt
  * @param axialRoom between pulleys and plates
@@ -56,6 +57,7 @@ record DriveSpec(
         int plates,
         Material plate,
         Screw screw,
+        Axles axles,
         double pulleyRoom,
         double beltRoom,
         double axialRoom) {

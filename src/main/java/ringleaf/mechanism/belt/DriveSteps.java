@@ -33,6 +33,7 @@ final class DriveSteps {
         if (spec.servo().isPresent()) {
             servo(spec.servo().get().name());
         }
+        bearings();
         wheels();
         belt();
         if (plan.driverTorque() > 0) {
@@ -79,6 +80,17 @@ final class DriveSteps {
                     + ", its long side away from the driven pulley"
                     + (spec.fixed() ? "." : "; leave its screws loose in their slots.")));
         }
+    }
+
+    private void bearings() {
+        if (spec.axles().seat().isEmpty()) {
+            return;
+        }
+        double proud = spec.axles().seat().get().bearing().width() - spec.plate().thickness();
+        Point at = plan.path().wheels().get(plan.layout().driven()).centre();
+        steps.add(BuildStep.of("Set a bearing into each plate, flush with the side that faces the pulleys"
+                        + (proud > 0 ? "; it stands " + Words.mm(proud) + " proud on the other." : "."))
+                .withGlue("bearings in the plates", List.of(at)));
     }
 
     /** Those that are not put up together with the belt. */

@@ -79,6 +79,7 @@ public final class Pulley implements Kind {
         PulleyDimensions.belt(figures, spec.choice(), values);
         PulleyDimensions.pulley(figures, spec, stack, Origin.GIVEN, "", values);
         List<Part> parts = new ArrayList<>(stack.parts(Point.ORIGIN, phase()));
+        spec.body().axle().bearing().ifPresent(b -> parts.add(Part.bought("bearing", 1, b.words())));
         List<Choice> choices = PulleyDimensions.choices(spec.choice(), values, spec.material().sheet());
         Map<String, Double> travel = new LinkedHashMap<>();
         travel.put("states", (double) states);
@@ -86,7 +87,7 @@ public final class Pulley implements Kind {
         travel.put("pulley", 360.0 / spec.rim().teeth());
         return new Design(
                 name, NAME, choices, figures.all(), parts, assembly(name, spec, stack, motion), table(motion),
-                PulleyChecks.of(spec, stack), travel, List.of());
+                PulleyChecks.of(spec, stack), travel, List.of(), stack.joints());
     }
 
     /** The first groove lies on +x, where the belt leaves the pulley's upper half. */

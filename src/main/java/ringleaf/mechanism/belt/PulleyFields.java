@@ -115,7 +115,7 @@ final class PulleyFields {
     static final FieldSet BELT_SET = FieldSet.of(BELT, BELT_WIDTH, GROOVE, BACKLASH, CLEARANCE, FACE);
 
     /** One pulley by itself. */
-    static final FieldSet ALONE = BELT_SET.and(TEETH_GIVEN).and(BODY);
+    static final FieldSet ALONE = BELT_SET.and(TEETH_GIVEN).and(BODY).and(BodyFields.FITS);
 
     /** One pulley of a drive. */
     static final FieldSet OF_DRIVE = FieldSet.of(TEETH).and(BODY);

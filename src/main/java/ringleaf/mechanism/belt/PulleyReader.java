@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import ringleaf.groove.Groove;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
+import ringleaf.mechanism.body.AxleFit;
 import ringleaf.mechanism.body.Body;
 import ringleaf.mechanism.body.BodyFields;
 import ringleaf.mechanism.body.BodyReader;
@@ -63,7 +64,7 @@ final class PulleyReader {
         double room = rim.rootRadius() - material.leastWeb();
         Body body = new BodyReader(request, values, material).read(servo);
         if (!values.isGiven(BodyFields.BORE)) {
-            body = new Body(bore(servo, room), body.screws(), body.lightening());
+            body = bored(body, servo, room);
         }
         if (body.hubReach() > room + 1e-9) {
             Place at = values.where(body.bore().reach() > room ? BodyFields.BORE : BodyFields.HUB_SCREWS);
@@ -150,18 +151,21 @@ final class PulleyReader {
     }
 
     /** The servo's horn, or its output where the horn is too large, else the thickest usual axle that fits. */
-    private Bore bore(Optional<Servo> servo, double room) {
+    private Body bored(Body body, Optional<Servo> servo, double room) {
         if (servo.isPresent()) {
             Bore horn = new Bore.Horn(servo.get(), 4);
-            return horn.reach() <= room ? horn : new Bore.Round(servo.get().splineDiameter());
+            double output = servo.get().splineDiameter();
+            return horn.reach() <= room
+                    ? body.withBore(horn, AxleFit.NONE)
+                    : body.withBore(new Bore.Round(output), AxleFit.gripping(output));
         }
         for (double axle : AXLES) {
             double bore = axle + material.runningClearance();
             if (bore / 2 <= Math.min(room, 0.6 * (room + material.leastWeb()))) {
-                return new Bore.Round(bore);
+                return body.withBore(new Bore.Round(bore), AxleFit.running(axle));
             }
         }
-        return new Bore.Solid();
+        return body.withBore(new Bore.Solid(), AxleFit.NONE);
     }
 
     private double flange(PulleyRim rim) {
@@ -203,11 +207,11 @@ final class PulleyReader {
                 : PulleyFields.JOIN_COUNT.defaultValue();
         Place place = given.isPresent() ? given.get().where(PulleyFields.JOIN_SCREW)
                 : values.where(PulleyFields.JOINING);
-        Optional<Screw> screw = request.catalogues().screws().find(name, place);
+        Optional<Screw> screw = request.screw(name, place);
         if (screw.isEmpty()) {
             return Optional.empty();
         }
-        double hole = screw.get().clearanceMedium();
+        double hole = screw.get().hole();
         double web = material.leastWeb();
         double from = body.hubReach() + web + hole / 2;
         double to = rim.rootRadius() - web - hole / 2;

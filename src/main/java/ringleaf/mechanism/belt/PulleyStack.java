@@ -8,12 +8,14 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.part.Joint;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
 import ringleaf.part.Part;
 import ringleaf.part.Placing;
 import ringleaf.part.Way;
 import ringleaf.part.Words;
+import ringleaf.spec.shared.FitName;
 
 /**
  * The parts of a pulley and how they lie on one another: flange, rim, flange, hub, from the foot up.
@@ -83,6 +85,30 @@ final class PulleyStack {
         double need = spec.body().hubReach() + 2 * spec.material().leastWeb();
         double most = spec.flanges() > 1 && seat > 0 ? seat : spec.rim().rootRadius();
         return Math.min(most, spec.hubDiameter().orElse(2 * need) / 2);
+    }
+
+    /** Bores, screw holes and seats of its parts, with their fits. */
+    List<Joint> joints() {
+        List<Joint> joints = new ArrayList<>();
+        fixings(joints, spec.partName("pulley"));
+        if (spec.flanges() > 0 && seat == 0) {
+            fixings(joints, spec.partName("flange"));
+        } else if (spec.flanges() > 0) {
+            double hole = 2 * seat + spec.material().slotClearance() / 2;
+            joints.add(flangeSeat("pulley", Joint.Shape.SHAFT, 2 * seat, spec.flanges()));
+            joints.add(flangeSeat("flange", Joint.Shape.HOLE, hole, 1));
+        }
+        return joints;
+    }
+
+    private void fixings(List<Joint> joints, String part) {
+        joints.addAll(spec.body().joints(part));
+        spec.joining().ifPresent(s -> joints.add(s.joint("joining-screw-hole", part)));
+    }
+
+    private Joint flangeSeat(String part, Joint.Shape shape, double size, int count) {
+        String name = spec.partName(part);
+        return new Joint("flange-seat", name, shape, FitName.GLUE.label(), 2 * seat, size, count, "");
     }
 
     /** Parts as they are made, in their place: the axis at {@code centre}, the first groove in {@code phase}. */

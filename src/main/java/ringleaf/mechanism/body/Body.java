@@ -4,19 +4,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.geom.Contour;
+import ringleaf.part.Joint;
 
 /**
  * What is cut into a round part besides its rim.
  *
  * @param bore in the middle
+ * @param axle what goes through it
  * @param screws round it
  * @param lightening between hub and rim
  */
-public record Body(Bore bore, Optional<HubScrews> screws, Lightening lightening) {
+public record Body(Bore bore, AxleFit axle, Optional<HubScrews> screws, Lightening lightening) {
     /** Radius that holds bore and hub screws, mm. */
     public double hubReach() {
         double reach = bore.reach();
         return screws.isPresent() ? Math.max(reach, screws.get().reach()) : reach;
+    }
+
+    /** The same with another bore. */
+    public Body withBore(Bore other, AxleFit on) {
+        return new Body(other, on, screws, lightening);
     }
 
     /**
@@ -31,5 +38,12 @@ public record Body(Bore bore, Optional<HubScrews> screws, Lightening lightening)
         double hub = Math.max(hubReach() + web, 2 * web);
         cuts.addAll(lightening.cuts(hub, rim, web));
         return cuts;
+    }
+
+    /** Bore and screw holes of a part of this name, with their fits. */
+    public List<Joint> joints(String part) {
+        List<Joint> joints = BoreJoints.of(part, bore, axle);
+        screws.ifPresent(s -> joints.add(s.joint("hub-screw-hole", part)));
+        return joints;
     }
 }

@@ -1,8 +1,11 @@
 package ringleaf.mechanism.body;
 
+import ringleaf.mechanism.Request;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.FitName;
+import ringleaf.spec.shared.Screw;
 import ringleaf.spec.shared.Servo;
 
 /** The fields of a round part's body. */
@@ -16,13 +19,27 @@ public final class BodyFields {
             .option("keyway", "a hole with a slot for a key")
             .option("square", "a square hole")
             .option("servo-horn", "the screw pattern of a servo's horn")
+            .option("bearing", "the seat of a ball bearing that runs on the axle")
             .option("none", "no hole")
             .byDefault("round");
     static final Field<Double> DIAMETER = Field.length("diameter")
             .help("diameter of the hole as cut; the side of a square one")
             .atLeast(0.3, "no axle is thinner")
             .atMost(500, "larger than any gear here")
-            .byDefaultWords("3 mm and the process's running clearance");
+            .byDefaultWords("that of the axle and what the fit adds");
+    static final Field<Double> AXLE = Field.length("axle")
+            .help("diameter of the axle, the side of a square one; across and key-width are then its own too")
+            .atLeast(0.3, "no axle is thinner")
+            .atMost(500, "larger than any gear here")
+            .byDefaultWords("3 mm");
+    static final Field<String> FIT = FitName.field(
+                    "fit", "how it sits on its axle, or its bearing in it",
+                    FitName.RUNNING, FitName.SLIDING, FitName.PRESS, FitName.GLUE)
+            .byDefaultWords("running where it is round, press for a bearing; else as wide as the axle");
+    static final Field<String> BEARING = Field.name("bearing", "bearings")
+            .help("ball bearing in a bore of form bearing")
+            .example("623")
+            .byDefaultWords("none");
     static final Field<Double> ACROSS = Field.length("across")
             .help("from the flat of a D to the far side")
             .atLeast(0.2, "no axle is thinner")
@@ -46,8 +63,8 @@ public final class BodyFields {
             .atLeast(2, "one screw lets it turn")
             .atMost(8, "horns have no more holes")
             .byDefault("4");
-    static final FieldSet BORE_SET =
-            FieldSet.of(FORM, DIAMETER, ACROSS, KEY_WIDTH, KEY_DEPTH, SERVO, HORN_SCREWS);
+    static final FieldSet BORE_SET = FieldSet.of(
+            FORM, DIAMETER, AXLE, FIT, ACROSS, KEY_WIDTH, KEY_DEPTH, BEARING, SERVO, HORN_SCREWS);
     public static final Field<Values> BORE = Field.group("bore", BORE_SET).help("hole for the axle");
 
     static final Field<String> SCREW =
@@ -65,6 +82,10 @@ public final class BodyFields {
     static final FieldSet SCREW_SET = FieldSet.of(SCREW, COUNT, CIRCLE);
     public static final Field<Values> HUB_SCREWS =
             Field.group("hub-screws", SCREW_SET).help("holes round the bore, for a hub or another part");
+
+    /** The fits by name of a kind whose only fits beside its bores are screw holes. */
+    public static final Field<Values> FITS = Field.group(Request.FITS, FieldSet.of(Screw.THREAD_CLEARANCE))
+            .help("fits by name; those of bores stand beside their axles");
 
     static final Field<String> LIGHTENED = Field.choice("form")
             .help("how material is taken out between hub and rim")

@@ -1,11 +1,9 @@
 package ringleaf.mechanism.body;
 
-import java.util.List;
 import java.util.Optional;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Words;
-import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Screw;
 import ringleaf.spec.shared.Servo;
@@ -13,9 +11,6 @@ import ringleaf.spec.text.Problems;
 
 /** From the fields of a body to the body; what contradicts itself is reported. */
 public final class BodyReader {
-    /** Axle of a part of which nothing is said, mm; common practice, no source. */
-    public static final double USUAL_AXLE = 3;
-
     private final Request request;
     private final Values values;
     private final Material material;
@@ -31,90 +26,8 @@ public final class BodyReader {
 
     /** The body; {@code driving} is the servo that sits on this part's axle, if one does. */
     public Body read(Optional<Servo> driving) {
-        Bore bore = bore(driving);
-        return new Body(bore, screws(bore), lightening());
-    }
-
-    private Bore bore(Optional<Servo> driving) {
-        Optional<Values> given = values.given(BodyFields.BORE);
-        double usual = USUAL_AXLE + material.runningClearance();
-        if (given.isEmpty()) {
-            return driving.isPresent() ? new Bore.Horn(driving.get(), 4) : new Bore.Round(usual);
-        }
-        Values bore = given.get();
-        String form = bore.require(BodyFields.FORM);
-        refuse(bore, form);
-        double diameter = bore.get(BodyFields.DIAMETER).orElse(usual);
-        return switch (form) {
-            case "d" -> flatted(bore, diameter);
-            case "keyway" -> keyed(bore, diameter);
-            case "square" -> new Bore.Square(diameter);
-            case "servo-horn" -> horn(bore, driving);
-            case "none" -> new Bore.Solid();
-            default -> new Bore.Round(diameter);
-        };
-    }
-
-    /** Fields that mean nothing for the form of the bore. */
-    private void refuse(Values bore, String form) {
-        refuse(bore, List.of(BodyFields.ACROSS), form, form.equals("d"), "form: d");
-        refuse(bore, List.of(BodyFields.KEY_WIDTH, BodyFields.KEY_DEPTH), form, form.equals("keyway"), "form: keyway");
-        refuse(
-                bore,
-                List.of(BodyFields.SERVO, BodyFields.HORN_SCREWS),
-                form,
-                form.equals("servo-horn"),
-                "form: servo-horn");
-        boolean hasDiameter = !form.equals("servo-horn") && !form.equals("none");
-        refuse(bore, List.of(BodyFields.DIAMETER), form, hasDiameter, "form: round");
-    }
-
-    private void refuse(Values bore, List<Field<?>> fields, String form, boolean belongs, String instead) {
-        for (Field<?> field : fields) {
-            if (!belongs && bore.isGiven(field)) {
-                problems.at(
-                        bore.where(field),
-                        "has no meaning for a bore of form " + form,
-                        "leave it out, or " + instead);
-            }
-        }
-    }
-
-    private Bore flatted(Values bore, double diameter) {
-        double across = bore.get(BodyFields.ACROSS).orElse(diameter * 5 / 6);
-        if (across <= diameter / 2 || across >= diameter) {
-            problems.at(
-                    bore.where(BodyFields.ACROSS),
-                    Words.mm(across) + " is not between half the diameter and all of it",
-                    "the nearest that works lies between " + Words.mm(diameter / 2) + " and " + Words.mm(diameter));
-            return new Bore.Round(diameter);
-        }
-        return new Bore.Flatted(diameter, across);
-    }
-
-    private Bore keyed(Values bore, double diameter) {
-        double width = bore.get(BodyFields.KEY_WIDTH).orElse(diameter / 3);
-        double depth = bore.get(BodyFields.KEY_DEPTH).orElse(diameter / 8);
-        if (width >= diameter) {
-            problems.at(
-                    bore.where(BodyFields.KEY_WIDTH),
-                    "a key of " + Words.mm(width) + " is not narrower than its bore of " + Words.mm(diameter),
-                    "the usual width is " + Words.mm(diameter / 3));
-            return new Bore.Round(diameter);
-        }
-        return new Bore.Keyed(diameter, width, depth);
-    }
-
-    private Bore horn(Values bore, Optional<Servo> driving) {
-        Optional<String> named = bore.get(BodyFields.SERVO);
-        String name = named.orElse(Servo.STAND_IN);
-        Optional<Servo> servo = named.isEmpty() && driving.isPresent()
-                ? driving
-                : request.catalogues().servos().find(name, bore.where(BodyFields.SERVO));
-        if (servo.isEmpty()) {
-            return new Bore.Solid();
-        }
-        return new Bore.Horn(servo.get(), bore.require(BodyFields.HORN_SCREWS));
+        BoreReader.Read bore = new BoreReader(request, values, material).read(driving);
+        return new Body(bore.bore(), bore.axle(), screws(bore.bore()), lightening());
     }
 
     private Optional<HubScrews> screws(Bore bore) {
@@ -123,14 +36,13 @@ public final class BodyReader {
             return Optional.empty();
         }
         Values screws = given.get();
-        Optional<Screw> screw = request.catalogues()
-                .screws()
-                .find(screws.require(BodyFields.SCREW), screws.where(BodyFields.SCREW));
+        Optional<Screw> screw =
+                request.screw(screws.require(BodyFields.SCREW), screws.where(BodyFields.SCREW));
         if (screw.isEmpty()) {
             return Optional.empty();
         }
         int count = screws.require(BodyFields.COUNT);
-        double hole = screw.get().clearanceMedium();
+        double hole = screw.get().hole();
         double web = material.leastWeb();
         double forBore = 2 * bore.reach() + hole + 2 * web;
         double forNeighbours = count > 1 ? (hole + web) / Math.sin(Math.PI / count) : 0;
@@ -153,13 +65,12 @@ public final class BodyReader {
             return Optional.empty();
         }
         Values screws = given.get();
-        Optional<Screw> screw = request.catalogues()
-                .screws()
-                .find(screws.require(BodyFields.SCREW), screws.where(BodyFields.SCREW));
+        Optional<Screw> screw =
+                request.screw(screws.require(BodyFields.SCREW), screws.where(BodyFields.SCREW));
         if (screw.isEmpty()) {
             return Optional.empty();
         }
-        double least = 2 * (radius + material.leastWeb()) + screw.get().clearanceMedium();
+        double least = 2 * (radius + material.leastWeb()) + screw.get().hole();
         double circle = screws.get(BodyFields.CIRCLE).orElse(Math.ceil(10 * least) / 10);
         if (circle < least - 1e-9) {
             problems.at(

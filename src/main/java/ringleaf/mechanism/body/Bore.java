@@ -9,6 +9,7 @@ import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.spec.shared.Bearing;
 import ringleaf.spec.shared.Servo;
 
 /** What is cut in the middle of a round part to hold it on its axle; outlines about the origin, in mm. */
@@ -154,6 +155,28 @@ public sealed interface Bore {
         @Override
         public String words() {
             return "screw pattern of the horn of servo " + servo.name();
+        }
+    }
+
+    /**
+     * The seat of a ball bearing.
+     *
+     * @param diameter of the seat, mm
+     */
+    record Seat(Bearing bearing, double diameter) implements Bore {
+        @Override
+        public List<Contour> cuts() {
+            return List.of(Contour.circle(Point.ORIGIN, diameter / 2));
+        }
+
+        @Override
+        public double reach() {
+            return diameter / 2;
+        }
+
+        @Override
+        public String words() {
+            return "seat of ball bearing " + bearing.name();
         }
     }
 

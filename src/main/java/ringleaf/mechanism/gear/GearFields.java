@@ -108,7 +108,7 @@ final class GearFields {
             .byDefault("true");
 
     /** A gear alone. */
-    static final FieldSet SINGLE = WHEEL.and(INTERNAL, WIDTH, SINGLE_BACKLASH, MARKS);
+    static final FieldSet SINGLE = WHEEL.and(INTERNAL, WIDTH, SINGLE_BACKLASH, MARKS, BodyFields.FITS);
 
     static final Field<Double> RATIO = Field.ratio("ratio")
             .help("turns of the driver to one of the last driven gear")
@@ -184,7 +184,8 @@ final class GearFields {
             MARKS,
             DRIVE,
             DRIVER,
-            DRIVEN);
+            DRIVEN,
+            BodyFields.FITS);
 
     static final Field<Double> STAGE_AT = Field.angle("at")
             .help("direction from the axis of the stage's driver to where it meshes")
@@ -222,5 +223,6 @@ final class GearFields {
             AT,
             TRAVEL,
             MARKS,
-            DRIVE);
+            DRIVE,
+            BodyFields.FITS);
 }

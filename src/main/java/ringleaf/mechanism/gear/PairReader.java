@@ -12,12 +12,15 @@ final class PairReader {
     private final Request request;
     private final Values values;
     private final Problems problems;
+    /** Problems of mechanisms before this one, which do not keep its own from being told. */
+    private final int earlier;
     private final SharedReader shared;
 
     PairReader(Request request) {
         this.request = request;
         this.values = request.values();
         this.problems = request.problems();
+        this.earlier = problems.count();
         this.shared = new SharedReader(request);
     }
 
@@ -43,7 +46,7 @@ final class PairReader {
                 SharedReader.open(values, GearFields.BACKLASH),
                 2 * material.repeatability(),
                 values.require(GearFields.TIPS).equals("full"));
-        if (!problems.isEmpty()) {
+        if (problems.count() > earlier) {
             return null;
         }
         Optional<StageSpec> stage = new StageReader(request, material, driver, driven)

@@ -56,6 +56,8 @@ record SingleDesign(
                 List.of(Layer.of(wheel.region(), 0, width)),
                 lines,
                 rim instanceof Rim.Inner ? "internal teeth" : wheel.spec().body().bore().words());
+        List<Part> parts = new ArrayList<>(List.of(part));
+        wheel.spec().body().axle().bearing().ifPresent(b -> parts.add(Part.bought("bearing", 1, b.words())));
         List<Finding> findings = new ArrayList<>();
         ToothChecks.add(findings, PART, wheel, material.leastWeb());
         Turning turning = new Turning(states);
@@ -80,12 +82,13 @@ record SingleDesign(
                 SingleGear.NAME,
                 choices,
                 dimensions(),
-                List.of(part),
+                parts,
                 assembly,
                 table(turning),
                 findings,
                 travel,
-                List.of());
+                List.of(),
+                wheel.spec().body().joints(PART));
     }
 
     private List<Dimension> dimensions() {

@@ -42,6 +42,8 @@ public final class SingleGear implements Kind {
     public Planned read(Request request) {
         Values values = request.values();
         Problems problems = request.problems();
+        // what is wrong with mechanisms before this one does not keep its own faults from being told
+        int earlier = problems.count();
         SharedReader shared = new SharedReader(request);
         Material material = shared.material();
         if (!values.isGiven(GearFields.TEETH)) {
@@ -50,7 +52,7 @@ public final class SingleGear implements Kind {
                     "is missing (" + GearFields.TEETH.help() + ")",
                     "e.g. teeth: 24");
         }
-        if (!problems.isEmpty()) {
+        if (problems.count() > earlier) {
             return states -> null;
         }
         Optional<Rim> rim = rim(values, material, problems);
@@ -64,7 +66,7 @@ public final class SingleGear implements Kind {
                     "a gear alone has no travel to cut a sector for",
                     "give the sector's teeth, e.g. sector: {teeth: 8}");
         }
-        if (!problems.isEmpty()) {
+        if (problems.count() > earlier) {
             return states -> null;
         }
         SingleDesign design = new SingleDesign(

@@ -83,7 +83,8 @@ record TrainDesign(TrainSpec spec, List<Stage> stages) {
     static Design design(TrainSpec spec, int states) {
         TrainDesign design = of(spec);
         TrainMotion motion = new TrainMotion(design, states);
-        List<Part> parts = new TrainParts(design).parts();
+        TrainParts made = new TrainParts(design);
+        List<Part> parts = made.parts();
         Assembly assembly = new TrainAssembly(design, parts, motion).assemble();
         Rolling rolling = Rolling.of(design, motion);
         List<Finding> findings = new TrainChecks(design, rolling).all();
@@ -98,7 +99,8 @@ record TrainDesign(TrainSpec spec, List<Stage> stages) {
                 rolling.table(),
                 findings,
                 design.travel(states),
-                new TrainRemedies(design, findings).lines());
+                new TrainRemedies(design, findings).lines(),
+                made.joints());
     }
 
     private Map<String, Double> travel(int states) {

@@ -6,7 +6,9 @@ import ringleaf.geom.Contour;
 import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Region;
+import ringleaf.mechanism.body.Body;
 import ringleaf.mechanism.body.Bore;
+import ringleaf.part.Joint;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
@@ -27,8 +29,40 @@ final class TrainParts {
         for (int shaft = 0; shaft <= design.stages().size(); shaft++) {
             parts.add(shaft(shaft));
         }
+        for (int shaft = 0; shaft <= design.stages().size(); shaft++) {
+            for (Body body : bodies(shaft)) {
+                String bearing = name(spec, shaft) + "-bearing";
+                body.axle().bearing().ifPresent(b -> parts.add(Part.bought(bearing, 1, b.words())));
+            }
+        }
         spec.drive().servo().ifPresent(servo -> parts.add(servo(servo)));
         return parts;
+    }
+
+    /** Bores and screw holes of all gears, with their fits. */
+    List<Joint> joints() {
+        List<Joint> joints = new ArrayList<>();
+        for (int shaft = 0; shaft <= design.stages().size(); shaft++) {
+            for (Body body : bodies(shaft)) {
+                joints.addAll(body.joints(name(spec, shaft)));
+            }
+        }
+        return joints;
+    }
+
+    /** What is cut into the gears on a shaft: one of them where they have the same. */
+    private List<Body> bodies(int shaft) {
+        List<Body> bodies = new ArrayList<>();
+        if (shaft > 0) {
+            bodies.add(design.stages().get(shaft - 1).driven().spec().body());
+        }
+        if (shaft < design.stages().size()) {
+            Body body = design.stages().get(shaft).driver().spec().body();
+            if (bodies.isEmpty() || !bodies.get(0).equals(body)) {
+                bodies.add(body);
+            }
+        }
+        return bodies;
     }
 
     /** Name of the part on a shaft, the first driver's being 0. */
@@ -112,6 +146,6 @@ final class TrainParts {
 
     private static Part servo(Servo servo) {
         String stock = servo.name() + ", travel " + Words.degrees(servo.travel(), 0);
-        return new Part("servo", "bought", 1, new Part.Source("bought", stock), List.of(), List.of(), "");
+        return Part.bought("servo", 1, stock);
     }
 }

@@ -26,12 +26,15 @@ final class TrainReader {
     private final Request request;
     private final Values values;
     private final Problems problems;
+    /** Problems of mechanisms before this one, which do not keep its own from being told. */
+    private final int earlier;
     private final SharedReader shared;
 
     TrainReader(Request request) {
         this.request = request;
         this.values = request.values();
         this.problems = request.problems();
+        this.earlier = problems.count();
         this.shared = new SharedReader(request);
     }
 
@@ -43,7 +46,7 @@ final class TrainReader {
         List<StageSpec> stages = written.isPresent()
                 ? written(written.get(), material, drive.servo())
                 : shared(material, drive.servo());
-        if (!problems.isEmpty() || stages.isEmpty()) {
+        if (problems.count() > earlier || stages.isEmpty()) {
             return null;
         }
         // A sheet is stacked in whole sheets, so the gap between two stages is one of them.
@@ -109,7 +112,7 @@ final class TrainReader {
                     .withShifts(
                             SharedReader.open(driver, GearFields.PROFILE_SHIFT),
                             SharedReader.open(driven, GearFields.PROFILE_SHIFT));
-            if (!problems.isEmpty()) {
+            if (problems.count() > earlier) {
                 return List.of();
             }
             new StageReader(request, material, driver, driven)
@@ -128,7 +131,7 @@ final class TrainReader {
     /** A total ratio beside stages that are written out must be theirs. */
     private void total(List<StageSpec> stages) {
         Optional<Double> asked = values.given(GearFields.RATIO);
-        if (asked.isEmpty() || !problems.isEmpty()) {
+        if (asked.isEmpty() || problems.count() > earlier) {
             return;
         }
         double total = 1;

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
+import ringleaf.mechanism.body.AxleFit;
 import ringleaf.mechanism.body.Body;
 import ringleaf.mechanism.body.BodyFields;
 import ringleaf.mechanism.body.BodyReader;
@@ -53,24 +54,25 @@ final class WheelReader {
         Body body = new BodyReader(request, values, material).read(servo);
         double room = rim.rootRadius() - material.leastWeb();
         if (!values.isGiven(BodyFields.BORE) && body.bore().reach() > room) {
-            body = new Body(smaller(servo, room), body.screws(), body.lightening());
+            body = smaller(body, servo, room);
         }
         bore(rim, body, room);
         return new WheelSpec(body, finish(rim), OptionalDouble.empty(), sector(rim));
     }
 
     /** The servo's own output in place of its horn, else the thickest usual axle that leaves the web. */
-    private Bore smaller(Optional<Servo> servo, double room) {
+    private Body smaller(Body body, Optional<Servo> servo, double room) {
         if (servo.isPresent()) {
-            return new Bore.Round(servo.get().splineDiameter());
+            double output = servo.get().splineDiameter();
+            return body.withBore(new Bore.Round(output), AxleFit.gripping(output));
         }
         for (double axle : AXLES) {
             double bore = axle + material.runningClearance();
             if (bore / 2 <= room) {
-                return new Bore.Round(bore);
+                return body.withBore(new Bore.Round(bore), AxleFit.running(axle));
             }
         }
-        return new Bore.Solid();
+        return body.withBore(new Bore.Solid(), AxleFit.NONE);
     }
 
     private void bore(Rim rim, Body body, double room) {
@@ -98,6 +100,9 @@ final class WheelReader {
         }
         if (bore instanceof Bore.Horn) {
             return "more teeth, a larger module, or form: round";
+        }
+        if (bore instanceof Bore.Seat) {
+            return "more teeth, a larger module, or a smaller bearing";
         }
         double scale = room / bore.reach();
         double size = bore instanceof Bore.Square square ? square.side() : diameter(bore);
@@ -136,7 +141,7 @@ final class WheelReader {
                             + " outside its teeth" + (screws.isPresent() ? " and screws" : ""),
                     "the nearest that works is " + Words.number(Math.ceil(20 * least) / 10, 1) + "mm");
         }
-        Body body = new Body(new Bore.Solid(), screws, Lightening.NONE);
+        Body body = new Body(new Bore.Solid(), AxleFit.NONE, screws, Lightening.NONE);
         return new WheelSpec(body, TipFinish.NONE, OptionalDouble.of(radius), sector(rim));
     }
 

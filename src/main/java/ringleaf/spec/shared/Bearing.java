@@ -2,6 +2,7 @@ package ringleaf.spec.shared;
 
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
+import ringleaf.spec.text.Decimal;
 
 /**
  * A deep-groove ball bearing, mm.
@@ -26,6 +27,12 @@ public record Bearing(String name, double bore, double outside, double width, En
                 .atLeast(0.5, "no bearing is smaller")
                 .atMost(300, "no model holds a larger one")
                 .required();
+    }
+
+    /** What to buy, for people. */
+    public String words() {
+        return "ball bearing " + name + ", " + Decimal.of(bore) + " x " + Decimal.of(outside) + " x "
+                + Decimal.of(width) + " mm";
     }
 
     static Bearing of(Entry entry) {

@@ -25,7 +25,7 @@ import ringleaf.spec.text.SpecSource;
 import ringleaf.spec.text.YamlReader;
 
 /**
- * One catalogue, read when it is first asked; bare lengths in it are millimetres.
+ * One catalogue, read when it is first asked, by whichever thread; bare lengths in it are millimetres.
  *
  * @param <T> what an entry becomes
  */
@@ -65,7 +65,7 @@ public final class Catalogue<T> {
     }
 
     /** All names, the ready ones first. */
-    public Collection<String> names() {
+    public synchronized Collection<String> names() {
         load();
         Set<String> names = new LinkedHashSet<>(ready.names());
         names.addAll(ownEntries.keySet());
@@ -73,7 +73,7 @@ public final class Catalogue<T> {
     }
 
     /** An entry by its name; empty when there is none or it is wrong, which is then among the problems. */
-    public Optional<T> get(String name) {
+    public synchronized Optional<T> get(String name) {
         load();
         Optional<T> known = made.get(name);
         if (known == null) {
@@ -84,7 +84,7 @@ public final class Catalogue<T> {
     }
 
     /** An entry by the name a user wrote; an unknown name becomes a problem at its place. */
-    public Optional<T> find(String name, Place place) {
+    public synchronized Optional<T> find(String name, Place place) {
         load();
         if (!ready.names().contains(name) && !ownEntries.containsKey(name)) {
             String reason = "there is no " + one + " " + Shown.quoted(name) + " in " + fileName;

@@ -26,7 +26,7 @@ public final class Catalogues {
         this.problems = problems;
     }
 
-    public Catalogue<MakingProcess> processes() {
+    public synchronized Catalogue<MakingProcess> processes() {
         if (processes == null) {
             processes = new Catalogue<>(
                     "processes", "process", MakingProcess.FIELDS, e -> MakingProcess.of(e, problems), own, problems);
@@ -34,35 +34,35 @@ public final class Catalogues {
         return processes;
     }
 
-    public Catalogue<Stock> stock() {
+    public synchronized Catalogue<Stock> stock() {
         if (stock == null) {
             stock = new Catalogue<>("stock", "stock", Stock.FIELDS, e -> Stock.of(e, problems), own, problems);
         }
         return stock;
     }
 
-    public Catalogue<Servo> servos() {
+    public synchronized Catalogue<Servo> servos() {
         if (servos == null) {
             servos = new Catalogue<>("servos", "servo", Servo.FIELDS, this::servo, own, problems);
         }
         return servos;
     }
 
-    public Catalogue<Screw> screws() {
+    public synchronized Catalogue<Screw> screws() {
         if (screws == null) {
             screws = new Catalogue<>("screws", "screw", Screw.FIELDS, Screw::of, own, problems);
         }
         return screws;
     }
 
-    public Catalogue<Bearing> bearings() {
+    public synchronized Catalogue<Bearing> bearings() {
         if (bearings == null) {
             bearings = new Catalogue<>("bearings", "bearing", Bearing.FIELDS, Bearing::of, own, problems);
         }
         return bearings;
     }
 
-    public Catalogue<Belt> belts() {
+    public synchronized Catalogue<Belt> belts() {
         if (belts == null) {
             belts = new Catalogue<>("belts", "belt", Belt.FIELDS, this::belt, own, problems);
         }

@@ -17,6 +17,7 @@ import ringleaf.spec.field.Values;
  * @param headHeight of its head
  * @param nutAcross across the flats of its nut
  * @param nutHeight of its nut
+ * @param series of its clearance holes: {@code fine}, {@code medium} or {@code coarse}
  * @param entry values with their sources
  */
 public record Screw(
@@ -30,7 +31,16 @@ public record Screw(
         double headHeight,
         double nutAcross,
         double nutHeight,
+        String series,
         Entry entry) {
+    /** Chooses the series of clearance holes; stands among the fits of every kind that has screws. */
+    public static final Field<String> THREAD_CLEARANCE = Field.choice(FitName.THREAD_CLEARANCE.label())
+            .help("holes that screws pass, by their series of ISO 273")
+            .option("fine", "little play, for plates that line up by their screws")
+            .option("medium", "the usual")
+            .option("coarse", "easy to put together, for holes that come out small or out of place")
+            .byDefault("medium");
+
     static final Field<Double> THREAD = size("thread", "nominal diameter");
     static final Field<Double> FINE = size("clearance-fine", "hole it passes with little play");
     static final Field<Double> MEDIUM = size("clearance-medium", "hole it passes");
@@ -66,6 +76,24 @@ public record Screw(
                 values.require(HEAD_HEIGHT),
                 values.require(NUT_ACROSS),
                 values.require(NUT_HEIGHT),
+                THREAD_CLEARANCE.defaultValue(),
                 entry);
+    }
+
+    /** The same screw with holes of another series. */
+    public Screw withSeries(String other) {
+        return new Screw(
+                name, thread, clearanceFine, clearanceMedium, clearanceCoarse, tapDrill, headDiameter, headHeight,
+                nutAcross, nutHeight, other, entry);
+    }
+
+    /** Diameter of the hole that it passes, mm, in its series. */
+    public double hole() {
+        return series.equals("fine") ? clearanceFine : series.equals("coarse") ? clearanceCoarse : clearanceMedium;
+    }
+
+    /** Where the hole's size comes from, for people. */
+    public String holeBasis() {
+        return "hole of ISO 273 " + series + " for " + name;
     }
 }

@@ -53,6 +53,22 @@ class ApertureDesignTest {
         }
     }
 
+    /** Plates of 3 mm acrylic need webs of 3 mm, which is what bounds blades that have little to cover. */
+    @ParameterizedTest
+    @ValueSource(strings = {"8", "10", "12"})
+    void thickPlatesKeepTheirWebsBesideThePivots(String least) {
+        Design design = design(spec(
+                "full-opening: 30", "least-opening: " + least, "blades: 10", "blade-thickness: 0.15",
+                "fits: {pin-hole: press}") + """
+                fabrication:
+                  plate: {process: co2-laser, stock: acrylic-3}
+                """);
+        assertThat(failed(design.findings())).isEmpty();
+        assertThat(failed(Judge.judge(design.assembly(), Options.DEFAULT).findings())).isEmpty();
+        double web = (dimension(design, "blade-width") - dimension(design, "pin-diameter") - 0.15) / 2;
+        assertThat(web).isCloseTo(3, within(0.03));
+    }
+
     /** Common practice, no source: 16 blades of 0.2 mm suit about 86 mm, and about 90 degrees of teeth drive them. */
     @Test
     void theTradesSetOfSixteenBladesComesOut() {

@@ -17,7 +17,7 @@ class BladeSolverTest {
     /** Terms of the cases worked by brute force: 1.5 mm pins, web 0.8, clearances 0.1. */
     private static BladeNeeds needs(double clear, double least, int blades, Play play) {
         BladeNeeds.PinNeeds pins = new BladeNeeds.PinNeeds(
-                1.5, 1.5, 0.8, 1.6, 1.6, 0, 0.8, clear, Math.toRadians(30), Math.toRadians(45));
+                1.5, 1.5, 0.8, 1.6, 1.6, 0, 0.8, 0.8, clear, Math.toRadians(30), Math.toRadians(45));
         return new BladeNeeds(
                 clear, least, blades, 0.6, 0.1, 0.1, pins, play, BladeNeeds.Given.NOTHING, false, OPEN);
     }

@@ -56,7 +56,7 @@ class BodyTest {
     void openingsLeaveTheWeb(int count) {
         for (Lightening.Form form : List.of(Lightening.Form.HOLES, Lightening.Form.SPOKES)) {
             double web = 1.5;
-            Body body = new Body(new Bore.Round(6), Optional.empty(), new Lightening(form, count, 0));
+            Body body = new Body(new Bore.Round(6), AxleFit.running(5.85), Optional.empty(), new Lightening(form, count, 0));
             List<Contour> cuts = body.cuts(30, web);
             if (form == Lightening.Form.SPOKES && count == 12) {
                 // Twelve spokes of a web each leave no window at so small a hub.
