@@ -33,6 +33,9 @@ function shown(value, unit) {
   return (text.includes('.') ? text.replace(/\.?0+$/, '') : text).replace(/^-0$/, '0').replace('-', '\u2212') + unit;
 }
 
+/* Ends the listeners of a page that a newer one takes the place of. */
+let alive = new AbortController(), mechanisms = [];
+
 class Mechanism {
   constructor(root, data) {
     this.root = root; this.data = data; this.at = 0; this.apart = 0; this.zoom = 1; this.centre = null; this.playing = 0;
@@ -362,14 +365,14 @@ class Mechanism {
       this.centre = [centre[0] - (event.clientX - from[0]) * pixel, centre[1] - (event.clientY - from[1]) * pixel];
       from = [event.clientX, event.clientY];
       this.frameView();
-    });
-    addEventListener('pointerup', () => { from = null; });
+    }, { signal: alive.signal });
+    addEventListener('pointerup', () => { from = null; }, { signal: alive.signal });
     this.svg.addEventListener('wheel', event => {
       if (!event.ctrlKey) return;
       event.preventDefault();
       this.zoomTo(this.zoom * (event.deltaY < 0 ? 1.25 : 0.8));
     }, { passive: false });
-    addEventListener('resize', () => this.frameView());
+    addEventListener('resize', () => this.frameView(), { signal: alive.signal });
   }
 
   /* Parts that light up, in the picture and in every list. */
@@ -657,7 +660,6 @@ function ticks(least, most, count) {
   return all;
 }
 
-let mechanisms = [];
 function start() {
   const all = JSON.parse($(document, '#data').textContent);
   mechanisms = all.map((data, i) => new Mechanism(document.getElementById(`m${i}`), data));
@@ -667,6 +669,8 @@ function show(text) {
   const next = new DOMParser().parseFromString(text, 'text/html');
   const memory = new Map(mechanisms.map(one => [one.data.name, one.memory()]));
   for (const one of mechanisms) one.stop();
+  alive.abort();
+  alive = new AbortController();
   for (const query of ['#main', '#data', '#colours', 'header']) $(document, query).replaceWith(document.adoptNode($(next, query)));
   document.title = next.title;
   start();
