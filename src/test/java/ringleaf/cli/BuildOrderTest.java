@@ -78,7 +78,7 @@ class BuildOrderTest {
     @ParameterizedTest
     @ValueSource(strings = {
         "hand: right", "drive: {servo: micro-180}", "drive: {servo: micro-180}, hand: right",
-        "drive-pin: far-end, drive: {by: step-up, module: 0.8}", "pin-style: one-glued"
+        "drive-pin: far-end, drive: {by: step-up, module: 0.8}"
     })
     void aperturesGoTogether(String more) throws IOException {
         assertWhole(aperture("0.15", more));
@@ -89,7 +89,7 @@ class BuildOrderTest {
         "belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70",
         "belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70, plates: none",
         "belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70, plates: one, servo: micro-180",
-        "gear-train, ratio: 12, stages: 2, module: 1"
+        "gear-train, ratio: 12, module: 1"
     })
     void drivesGoTogether(String kind) throws IOException {
         Files.writeString(folder.resolve("d.yaml"), "title: D\nmechanisms:\n  drive: {kind: " + kind + "}\n");
