@@ -37,6 +37,7 @@ class ArchitectureTest {
             Map.entry("mechanism", List.of("part", "spec", "geom", "curve", "tooth", "groove", MATHS)),
             Map.entry("verify", List.of("part", "curve", "geom", JTS)),
             Map.entry("fabricate", List.of("part", "curve", "geom", "spec")),
+            Map.entry("coupon", List.of("part", "curve", "geom", "spec", MATHS)),
             Map.entry("draw", List.of("part", "curve", "geom", "org.apache.batik..", "org.w3c.dom..")),
             Map.entry("report", List.of("draw", "verify", "part", "geom", "com.fasterxml.jackson.core..")));
 

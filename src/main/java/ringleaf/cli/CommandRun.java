@@ -107,6 +107,8 @@ final class CommandRun {
                 return check(given);
             case Syntax.NEW:
                 return new NewCommand(surroundings, out).write(given.matchedPositionalValue(0, ""), given.matchedPositionalValue(1, null));
+            case Syntax.COUPON:
+                return coupon(given);
             case Syntax.PRESETS:
                 return presets();
             case Syntax.SCHEMA:
@@ -138,6 +140,32 @@ final class CommandRun {
         out.flush();
         FindingsOut.print(all, surroundings.colour(), err);
         return failed ? Exit.FAILED : Exit.FINE;
+    }
+
+    private int coupon(ParseResult given) {
+        CouponCommand command = new CouponCommand(
+                surroundings,
+                out,
+                Optional.ofNullable(text(given, Syntax.SHARED)),
+                Optional.ofNullable(text(given, Syntax.OUTPUT)));
+        String process = text(given, Syntax.PROCESS);
+        String read = text(given, Syntax.READ);
+        if ((process == null) == (read == null)) {
+            throw Stop.wrong("coupon takes either --process NAME, for a piece, or --read FILE, for a filled sheet");
+        }
+        List<String> others = read == null
+                ? List.of(Syntax.REPLACE)
+                : List.of(Syntax.STOCK, Syntax.FORMATS, Syntax.DXF);
+        for (String other : others) {
+            if (given.hasMatchedOption(other)) {
+                throw Stop.wrong(other + " has no meaning with " + (read == null ? Syntax.PROCESS : Syntax.READ));
+            }
+        }
+        if (read != null) {
+            return command.read(read, given.hasMatchedOption(Syntax.REPLACE));
+        }
+        Wanted wanted = Wanted.of(text(given, Syntax.FORMATS), text(given, Syntax.DXF));
+        return command.make(process, Optional.ofNullable(text(given, Syntax.STOCK)), wanted);
     }
 
     private static Asked asked(ParseResult given) {

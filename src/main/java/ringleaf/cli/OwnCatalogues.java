@@ -43,6 +43,11 @@ final class OwnCatalogues implements SharedFiles {
         return folders.isEmpty() ? NONE : new OwnCatalogues(folders);
     }
 
+    /** Those of {@code --shared} alone. */
+    static SharedFiles of(Optional<String> typed, Surroundings surroundings) {
+        return typed.isEmpty() ? NONE : new OwnCatalogues(List.of(asked(typed.get(), surroundings)));
+    }
+
     private static Folder asked(String shown, Surroundings surroundings) {
         Path folder = surroundings.place(shown, "the folder of --shared");
         if (!Files.isDirectory(folder)) {

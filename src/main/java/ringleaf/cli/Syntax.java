@@ -15,8 +15,9 @@ final class Syntax {
     static final String NEW = "new";
     static final String PRESETS = "presets";
     static final String SCHEMA = "schema";
+    static final String COUPON = "coupon";
     static final String HELP = "help";
-    private static final List<String> COMMANDS = List.of(MAKE, CHECK, NEW, PRESETS, SCHEMA, HELP);
+    private static final List<String> COMMANDS = List.of(MAKE, CHECK, NEW, PRESETS, SCHEMA, COUPON, HELP);
 
     static final String OUTPUT = "--output";
     static final String SET = "--set";
@@ -31,6 +32,10 @@ final class Syntax {
     static final String FABRICATION = "fabrication";
 
     static final String MARKDOWN = "--markdown";
+    static final String PROCESS = "--process";
+    static final String STOCK = "--stock";
+    static final String READ = "--read";
+    static final String REPLACE = "--replace";
 
     private static final String SPEC = "a file, a preset's name, or - for standard input";
 
@@ -68,6 +73,7 @@ final class Syntax {
             case NEW -> fresh();
             case PRESETS -> presets();
             case SCHEMA -> schema();
+            case COUPON -> coupon();
             default -> help();
         };
     }
@@ -113,8 +119,11 @@ final class Syntax {
                         + States.USUAL + ")", STATES));
         command.addOption(flag("outlines carry the kerf, as with fabrication.kerf=true", KERF));
         command.addOption(flag("judges outlines at every state, and not only at ends, extremes and nine between", THOROUGH));
-        command.addOption(option(
-                "FOLDER", "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones", SHARED));
+        command.addOption(shared());
+    }
+
+    private static OptionSpec shared() {
+        return option("FOLDER", "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones", SHARED);
     }
 
     private static CommandSpec fresh() {
@@ -136,6 +145,30 @@ final class Syntax {
                 SCHEMA,
                 "Prints the JSON Schema of a spec, for editors.",
                 "Example:%n  ringleaf schema > ringleaf.schema.json%n");
+    }
+
+    private static CommandSpec coupon() {
+        CommandSpec coupon = command(
+                COUPON,
+                "Makes a test piece that measures your own machine, and reads what you measured on it.",
+                "Examples:%n"
+                        + "  ringleaf coupon --process co2-laser --stock acrylic-3%n"
+                        + "  ringleaf coupon --read out/coupon-co2-laser-acrylic-3/coupon.yaml -o shared%n"
+                        + "%nThe first writes the piece and a sheet to fill in; the second turns the filled sheet into%n"
+                        + "own values of the process, which every make takes from shared/ beside its spec, or from%n"
+                        + "--shared FOLDER.%n");
+        coupon.addOption(option("NAME", "the process to measure, by its name in processes.yaml", PROCESS));
+        coupon.addOption(option(
+                "NAME", "what the piece is made of (default: the thickest stock up to 3 mm that the process usually makes)",
+                STOCK));
+        coupon.addOption(option("FILE", "the filled sheet", READ));
+        coupon.addOption(option("DIR", "the output folder (default: out/coupon-PROCESS-STOCK, or shared with --read)",
+                "-o", OUTPUT));
+        coupon.addOption(flag("replaces values that shared/processes.yaml already holds for the process", REPLACE));
+        coupon.addOption(option("LIST", "formats of the piece: svg,dxf (default: both)", FORMATS));
+        coupon.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));
+        coupon.addOption(shared());
+        return coupon;
     }
 
     private static CommandSpec help() {
