@@ -34,9 +34,10 @@ class ArchitectureTest {
             Map.entry("spec", List.of("geom", "org.snakeyaml.engine..", "com.fasterxml.jackson.core..")),
             Map.entry("tooth", List.of("geom", "curve", MATHS)),
             Map.entry("groove", List.of("geom", "curve")),
-            Map.entry("mechanism", List.of("part", "spec", "geom", "curve", "tooth", "groove", MATHS)),
+            Map.entry("mechanism", List.of("part", "spec", "geom", "curve", "tooth", "groove", "outline", MATHS)),
             Map.entry("verify", List.of("part", "curve", "geom", JTS)),
             Map.entry("fabricate", List.of("part", "curve", "geom", "spec")),
+            Map.entry("outline", List.of("part", "curve", "geom", "spec", "javax.xml..", "org.xml.sax..")),
             Map.entry("coupon", List.of("part", "curve", "geom", "spec", MATHS)),
             Map.entry("draw", List.of("part", "curve", "geom", "org.apache.batik..", "org.w3c.dom..")),
             Map.entry("report", List.of("draw", "verify", "part", "geom", "com.fasterxml.jackson.core..")));

@@ -98,7 +98,12 @@ final class ApertureDimensions {
                 2 * rim.outer(),
                 spec.outer().isExact() && 2 * rim.outer() <= spec.outer().most() ? Origin.GIVEN : Origin.SOLVED,
                 "bound by " + design.bound());
-        mm("envelope-width", design.drive().envelopeWidth(rim), Origin.SOLVED, "with the drive's lobe");
+        boolean own = spec.bezel().housing().isPresent();
+        mm(
+                "envelope-width",
+                own ? BezelFit.width(design.housing().outline()) : design.drive().envelopeWidth(rim),
+                own ? Origin.GIVEN : Origin.SOLVED,
+                own ? "greatest width of the outline given" : "with the drive's lobe");
         deg("stop-over-travel", rim.overTravel(), Origin.SOLVED, "ring past either end before it is stopped");
     }
 

@@ -31,6 +31,7 @@ import ringleaf.spec.shared.Screw;
  * @param spacer how the spacer ring is made
  * @param gear how the pinion is made
  * @param drive what turns the ring
+ * @param bezel the user's own outlines
  * @param given paths of the fields that the spec gives, within the mechanism
  */
 public record ApertureSpec(
@@ -56,6 +57,7 @@ public record ApertureSpec(
         Material spacer,
         Material gear,
         DriveSpec drive,
+        Bezel bezel,
         Set<String> given) {
 
     public double clearRadius() {
@@ -123,6 +125,7 @@ public record ApertureSpec(
                 spacer,
                 gear,
                 newDrive,
+                bezel,
                 given);
     }
 
