@@ -35,6 +35,8 @@ class ArchitectureTest {
             Map.entry("tooth", List.of("geom", "curve", MATHS)),
             Map.entry("groove", List.of("geom", "curve")),
             Map.entry("mechanism", List.of("part", "spec", "geom", "curve", "tooth", "groove", "outline", MATHS)),
+            Map.entry("firmware", List.of("mechanism", "spec", "part", "draw", "geom", MATHS)),
+            Map.entry("tolerance", List.of("mechanism", "part", "geom", MATHS)),
             Map.entry("verify", List.of("part", "curve", "geom", JTS)),
             Map.entry("fabricate", List.of("part", "curve", "geom", "spec")),
             Map.entry("outline", List.of("part", "curve", "geom", "spec", "javax.xml..", "org.xml.sax..")),

@@ -36,6 +36,11 @@ final class Specs {
 
     /** Reads and designs the only mechanism of a spec. */
     static Design design(String text) {
+        return planned(text).design(STATES);
+    }
+
+    /** Reads the only mechanism of a spec. */
+    static Kind.Planned planned(String text) {
         Problems problems = new Problems();
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
         SpecDocument document = new SpecReader(Kinds.fields(), catalogues, problems)
@@ -46,7 +51,7 @@ final class Specs {
                 .read(new Request(
                         mechanism.name(), mechanism.values(), document.fabrication(), catalogues, problems));
         problems.throwIfAny();
-        return planned.design(STATES);
+        return planned;
     }
 
     /** The text of a preset; the project's folder must be the working folder. */

@@ -37,7 +37,8 @@ final class CommandRun {
     int run(String[] args) {
         WarmUp.start(args);
         try {
-            return parsed(args);
+            Optional<Typed> plain = PlainLine.of(args);
+            return plain.isPresent() ? make(plain.get()) : parsed(args);
         } catch (SpecRefused e) {
             err.print(e.getMessage());
             return Exit.WRONG;
@@ -45,10 +46,15 @@ final class CommandRun {
             err.print("ringleaf: " + e.getMessage() + "\n");
             return e.exit();
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            err.print("ringleaf " + Version.text() + ": an error of the tool itself and not of yours (" + place(e)
-                    + "); please report it with the command line and the spec\n");
+            err.print(ownFault(e) + "\n");
             return Exit.TROUBLE;
         }
+    }
+
+    /** What a user is told when the tool itself is wrong. */
+    static String ownFault(Throwable e) {
+        return "ringleaf " + Version.text() + ": an error of the tool itself and not of yours (" + place(e)
+                + "); please report it with the command line and the spec";
     }
 
     /** Where it broke, in one word for the report. */
@@ -102,13 +108,19 @@ final class CommandRun {
     private int command(String name, CommandLine line, ParseResult given) {
         switch (name) {
             case Syntax.MAKE:
-                return make(given);
+                return make(new ParsedLine(given));
             case Syntax.CHECK:
-                return check(given);
+                return check(new ParsedLine(given));
+            case Syntax.PREVIEW:
+                return preview(new ParsedLine(given));
+            case Syntax.TOLERANCE:
+                return tolerance(new ParsedLine(given));
+            case Syntax.SERVO_TABLE:
+                return servoTable(new ParsedLine(given));
             case Syntax.NEW:
                 return new NewCommand(surroundings, out).write(given.matchedPositionalValue(0, ""), given.matchedPositionalValue(1, null));
             case Syntax.COUPON:
-                return coupon(given);
+                return coupon(new ParsedLine(given));
             case Syntax.PRESETS:
                 return presets();
             case Syntax.SCHEMA:
@@ -119,14 +131,14 @@ final class CommandRun {
         }
     }
 
-    private int make(ParseResult given) {
-        Wanted wanted = Wanted.of(text(given, Syntax.FORMATS), text(given, Syntax.DXF));
+    private int make(Typed given) {
+        Wanted wanted = Wanted.of(given.value(Syntax.FORMATS), given.value(Syntax.DXF));
         Run run = Run.read(asked(given), surroundings, in);
         return new MakeCommand(surroundings, out, err)
-                .make(run, Optional.ofNullable(text(given, Syntax.OUTPUT)), wanted, given.hasMatchedOption(Syntax.ANYWAY));
+                .make(run, Optional.ofNullable(given.value(Syntax.OUTPUT)), wanted, given.has(Syntax.ANYWAY));
     }
 
-    private int check(ParseResult given) {
+    private int check(Typed given) {
         Run run = Run.read(asked(given), surroundings, in);
         List<Design> designs = run.design();
         List<Judged> all = run.judge(designs, run.prepare(designs), surroundings, err);
@@ -142,14 +154,14 @@ final class CommandRun {
         return failed ? Exit.FAILED : Exit.FINE;
     }
 
-    private int coupon(ParseResult given) {
+    private int coupon(Typed given) {
         CouponCommand command = new CouponCommand(
                 surroundings,
                 out,
-                Optional.ofNullable(text(given, Syntax.SHARED)),
-                Optional.ofNullable(text(given, Syntax.OUTPUT)));
-        String process = text(given, Syntax.PROCESS);
-        String read = text(given, Syntax.READ);
+                Optional.ofNullable(given.value(Syntax.SHARED)),
+                Optional.ofNullable(given.value(Syntax.OUTPUT)));
+        String process = given.value(Syntax.PROCESS);
+        String read = given.value(Syntax.READ);
         if ((process == null) == (read == null)) {
             throw Stop.wrong("coupon takes either --process NAME, for a piece, or --read FILE, for a filled sheet");
         }
@@ -157,33 +169,51 @@ final class CommandRun {
                 ? List.of(Syntax.REPLACE)
                 : List.of(Syntax.STOCK, Syntax.FORMATS, Syntax.DXF);
         for (String other : others) {
-            if (given.hasMatchedOption(other)) {
+            if (given.has(other)) {
                 throw Stop.wrong(other + " has no meaning with " + (read == null ? Syntax.PROCESS : Syntax.READ));
             }
         }
         if (read != null) {
-            return command.read(read, given.hasMatchedOption(Syntax.REPLACE));
+            return command.read(read, given.has(Syntax.REPLACE));
         }
-        Wanted wanted = Wanted.of(text(given, Syntax.FORMATS), text(given, Syntax.DXF));
-        return command.make(process, Optional.ofNullable(text(given, Syntax.STOCK)), wanted);
+        Wanted wanted = Wanted.of(given.value(Syntax.FORMATS), given.value(Syntax.DXF));
+        return command.make(process, Optional.ofNullable(given.value(Syntax.STOCK)), wanted);
     }
 
-    private static Asked asked(ParseResult given) {
-        String[] sets = given.matchedOptionValue(Syntax.SET, new String[0]);
-        List<String> all = new ArrayList<>(List.of(sets));
-        if (given.hasMatchedOption(Syntax.KERF)) {
+    private int preview(Typed given) {
+        return new PreviewCommand(surroundings, out, err)
+                .serve(asked(given), PreviewCommand.port(given.value(Syntax.PORT)));
+    }
+
+    private int tolerance(Typed given) {
+        return new ToleranceCommand(surroundings, out, err)
+                .look(
+                        Run.read(asked(given), surroundings, in),
+                        Optional.ofNullable(given.value(Syntax.OUTPUT)),
+                        given.value(Syntax.BUILDS),
+                        given.value(Syntax.SEED));
+    }
+
+    private int servoTable(Typed given) {
+        Run run = Run.read(asked(given), surroundings, in);
+        return new ServoTableCommand(surroundings, out, err).write(run, new ServoTableCommand.Wish(
+                Optional.ofNullable(given.value(Syntax.OUTPUT)),
+                Optional.ofNullable(given.value(Syntax.MECHANISM)),
+                Optional.ofNullable(given.value(Syntax.WITHIN)),
+                Optional.ofNullable(given.value(Syntax.MEASURED))));
+    }
+
+    private static Asked asked(Typed given) {
+        List<String> all = new ArrayList<>(given.values(Syntax.SET));
+        if (given.has(Syntax.KERF)) {
             all.add("fabrication.kerf=true");
         }
         return new Asked(
-                given.matchedPositionalValue(0, ""),
+                given.positional(0),
                 all,
-                States.of(text(given, Syntax.STATES)),
-                given.hasMatchedOption(Syntax.THOROUGH),
-                Optional.ofNullable(text(given, Syntax.SHARED)));
-    }
-
-    private static String text(ParseResult given, String option) {
-        return given.matchedOptionValue(option, null);
+                States.of(given.value(Syntax.STATES)),
+                given.has(Syntax.THOROUGH),
+                Optional.ofNullable(given.value(Syntax.SHARED)));
     }
 
     private int presets() {

@@ -31,7 +31,8 @@ final class Counter implements Progress, AutoCloseable {
         show(done, total, "orders of laying tried");
     }
 
-    private void show(int done, int total, String what) {
+    /** Tells how much of anything is done. */
+    void show(int done, int total, String what) {
         if (err != null) {
             String line = "\r" + name + ": " + done + " of " + total + " " + what;
             written = line.length() - 1;

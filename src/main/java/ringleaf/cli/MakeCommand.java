@@ -46,7 +46,8 @@ final class MakeCommand {
         }
         boolean held = failed && !anyway;
         List<SheetSet> sheets = held ? List.of() : run.sheets(surroundings, err);
-        Map<String, byte[]> files = drawn.all(all, held, sheets, wanted);
+        List<String> cautions = Cautions.of(all, run.document().catalogues());
+        Map<String, byte[]> files = drawn.all(all, held, sheets, wanted, cautions);
         folder.write(files, earlier.result());
 
         ResultText text = new ResultText();
@@ -63,7 +64,7 @@ final class MakeCommand {
         for (Design design : designs) {
             text.buildOrder(design, all.size() > 1);
         }
-        text.list("cautions", Cautions.of(all, run.document().catalogues()));
+        text.list("cautions", cautions);
         text.list("written to " + Shown.cut(shown, 300), folders(files));
         out.print(text);
         return failed ? Exit.FAILED : Exit.FINE;

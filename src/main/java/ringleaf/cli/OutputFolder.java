@@ -9,6 +9,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
@@ -103,7 +104,10 @@ final class OutputFolder {
                     if (Files.isDirectory(target)) {
                         throw new FileSystemException(at, null, "a folder stands where the file should be");
                     }
-                    Files.write(hidden.resolve(Integer.toString(number++)), file.getValue());
+                    Path made = hidden.resolve(Integer.toString(number++));
+                    if (!holds(target, file.getValue())) {
+                        Files.write(made, file.getValue());
+                    }
                 }
             }
         } catch (IOException e) {
@@ -118,7 +122,10 @@ final class OutputFolder {
         try {
             for (String path : files.keySet()) {
                 at = shown(path);
-                move(hidden.resolve(Integer.toString(number++)), folder.resolve(path));
+                Path made = hidden.resolve(Integer.toString(number++));
+                if (Files.exists(made)) {
+                    move(made, folder.resolve(path));
+                }
             }
             created.clear();
             for (String path : stale) {
@@ -131,6 +138,13 @@ final class OutputFolder {
             created.clear();
             throw Trouble.writing(at, e);
         }
+    }
+
+    /** Whether the very same bytes are there already: such a file stays untouched, with the time it was made. */
+    private static boolean holds(Path target, byte[] bytes) throws IOException {
+        return Files.isRegularFile(target, LinkOption.NOFOLLOW_LINKS)
+                && Files.size(target) == bytes.length
+                && Arrays.equals(Files.readAllBytes(target), bytes);
     }
 
     private static void move(Path from, Path to) throws IOException {

@@ -18,8 +18,10 @@ import ringleaf.spec.text.SpecSource;
 
 /** A user's own catalogues, laid over the ready ones: those in {@code shared/} beside the spec, then {@code --shared}. */
 final class OwnCatalogues implements SharedFiles {
-    private static final String BESIDE = "shared";
-    private static final List<String> NAMES =
+    /** Folder beside a spec. */
+    static final String BESIDE = "shared";
+    /** Files that may lie there. */
+    static final List<String> NAMES =
             List.of("processes.yaml", "stock.yaml", "servos.yaml", "screws.yaml", "bearings.yaml", "belts.yaml");
 
     /** 4 MiB: a drawing of a bezel is some hundred lines. */

@@ -79,6 +79,20 @@ final class Run {
         return document;
     }
 
+    /** Every mechanism, ready to be designed, in the order of the spec. */
+    List<Kind.Planned> planned() {
+        return planned;
+    }
+
+    /** Names of the mechanisms in the same order. */
+    List<String> names() {
+        List<String> names = new ArrayList<>();
+        for (MechanismSpec mechanism : document.mechanisms()) {
+            names.add(mechanism.name());
+        }
+        return names;
+    }
+
     /** Designs every mechanism. */
     List<Design> design() {
         List<Design> all = new ArrayList<>();

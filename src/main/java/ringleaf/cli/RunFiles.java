@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import ringleaf.draw.PartDrawing;
+import ringleaf.draw.view.MovingView;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.Prepared;
 import ringleaf.fabricate.SheetSet;
@@ -18,6 +20,8 @@ import ringleaf.report.PartFiles;
 import ringleaf.report.PartsCsv;
 import ringleaf.report.SheetFiles;
 import ringleaf.report.ViewFiles;
+import ringleaf.report.page.MechanismPage;
+import ringleaf.report.page.ReportPage;
 
 /**
  * All files of a run, made in memory. Drawings begin on threads of their own as soon as the designs are there, beside
@@ -33,7 +37,9 @@ final class RunFiles {
 
     private record Made(FileSet files, Map<String, List<String>> paths) {}
 
-    private record Drawn(Beside<Made> parts, Beside<FileSet> views) {}
+    private record Shown(FileSet views, MechanismPage page) {}
+
+    private record Drawn(Beside<Made> parts, Beside<Shown> shown) {}
 
     private RunFiles(String title, List<Preparation> prepared) {
         this.title = title;
@@ -46,9 +52,10 @@ final class RunFiles {
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
             Preparation own = prepared.isEmpty() ? null : prepared.get(i);
+            int number = i;
             files.drawn.add(new Drawn(
                     Beside.start("parts", () -> parts(design, own, wanted)),
-                    Beside.start("views", () -> views(design, title))));
+                    Beside.start("views", () -> shown(number, design, title))));
         }
         return files;
     }
@@ -63,10 +70,11 @@ final class RunFiles {
         return new Made(files, PartFiles.add(design, own, files));
     }
 
-    private static FileSet views(Design design, String title) {
+    private static Shown shown(int number, Design design, String title) {
         FileSet files = new FileSet();
-        ViewFiles.add(design, title, files);
-        return files;
+        MovingView view = MovingView.of(design.assembly());
+        ViewFiles.add(design, view, title, files);
+        return new Shown(files, MechanismPage.of(number, design, view));
     }
 
     /**
@@ -75,8 +83,10 @@ final class RunFiles {
      * @param all the same designs with their findings
      * @param held whether part and sheet files are held back
      * @param sheets on which parts are laid out
+     * @param cautions for the page, a line each
      */
-    Map<String, byte[]> all(List<Judged> all, boolean held, List<SheetSet> sheets, Wanted wanted) {
+    Map<String, byte[]> all(
+            List<Judged> all, boolean held, List<SheetSet> sheets, Wanted wanted, List<String> cautions) {
         FileSet files = new FileSet();
         List<MechanismReport> reports = new ArrayList<>();
         List<Design> designs = new ArrayList<>();
@@ -87,7 +97,7 @@ final class RunFiles {
                 add(drawn.get(i).parts.result(), files, paths);
             }
             files.add("motion/" + FileNames.of(design.name()) + ".csv", MotionCsv.write(design.motion()));
-            for (Map.Entry<String, byte[]> view : drawn.get(i).views.result().files().entrySet()) {
+            for (Map.Entry<String, byte[]> view : drawn.get(i).shown.result().views.files().entrySet()) {
                 files.add(view.getKey(), view.getValue());
             }
             reports.add(report(i, all.get(i), paths));
@@ -99,6 +109,13 @@ final class RunFiles {
                     new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
             SheetFiles.add(SheetPlans.of(title, sheets), own, files);
         }
+        List<MechanismPage> pages = new ArrayList<>();
+        for (Drawn each : drawn) {
+            pages.add(each.shown.result().page);
+        }
+        files.add(
+                ReportPage.FILE,
+                ReportPage.write(Version.text(), title, pages, reports, cautions, Optional.empty()));
         byte[] json = DesignJson.write(Version.text(), title, reports, files.files().keySet());
         files.add(DESIGN, json);
         return files.files();

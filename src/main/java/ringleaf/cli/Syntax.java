@@ -12,14 +12,19 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class Syntax {
     static final String MAKE = "make";
     static final String CHECK = "check";
+    static final String PREVIEW = "preview";
+    static final String TOLERANCE = "tolerance";
+    static final String SERVO_TABLE = "servo-table";
     static final String NEW = "new";
     static final String PRESETS = "presets";
     static final String SCHEMA = "schema";
     static final String COUPON = "coupon";
     static final String HELP = "help";
-    private static final List<String> COMMANDS = List.of(MAKE, CHECK, NEW, PRESETS, SCHEMA, COUPON, HELP);
+    private static final List<String> COMMANDS =
+            List.of(MAKE, CHECK, PREVIEW, TOLERANCE, SERVO_TABLE, NEW, PRESETS, SCHEMA, COUPON, HELP);
 
     static final String OUTPUT = "--output";
+    static final String OUTPUT_SHORT = "-o";
     static final String SET = "--set";
     static final String FORMATS = "--formats";
     static final String DXF = "--dxf";
@@ -28,6 +33,12 @@ final class Syntax {
     static final String KERF = "--kerf";
     static final String ANYWAY = "--anyway";
     static final String SHARED = "--shared";
+    static final String PORT = "--port";
+    static final String BUILDS = "--builds";
+    static final String SEED = "--seed";
+    static final String MECHANISM = "--mechanism";
+    static final String WITHIN = "--within";
+    static final String MEASURED = "--measured";
     /** A topic of help beside commands and kinds. */
     static final String FABRICATION = "fabrication";
 
@@ -70,6 +81,9 @@ final class Syntax {
         return switch (name) {
             case MAKE -> make();
             case CHECK -> check();
+            case PREVIEW -> preview();
+            case TOLERANCE -> tolerance();
+            case SERVO_TABLE -> servoTable();
             case NEW -> fresh();
             case PRESETS -> presets();
             case SCHEMA -> schema();
@@ -88,7 +102,7 @@ final class Syntax {
                         + "%n`ringleaf help leaf-aperture` lists every field of a spec with its default.%n");
         make.addPositional(positional(0, "SPEC", true, SPEC));
         make.addOption(option("DIR", "the output folder; files of the same names there are replaced"
-                + " (default: out/ and the title's name)", "-o", OUTPUT));
+                + " (default: out/ and the title's name)", OUTPUT_SHORT, OUTPUT));
         judging(make);
         make.addOption(option("LIST", "formats of part files: svg,dxf (default: both)", FORMATS));
         make.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));
@@ -106,7 +120,62 @@ final class Syntax {
         return check;
     }
 
-    private static void judging(CommandSpec command) {
+    private static CommandSpec preview() {
+        CommandSpec preview = command(
+                PREVIEW,
+                "Serves a page on this machine alone that is drawn anew whenever the spec is saved.",
+                "Example:%n  ringleaf preview my-light.yaml%n"
+                        + "%nIt prints the address to open in a browser. Mistakes of the spec are shown in the page;"
+                        + "%nthe last good design stays. Ctrl-C ends it.%n");
+        preview.addPositional(positional(0, "SPEC", true, "a file, or a preset's name"));
+        preview.addOption(option("N", "the port to serve on (default: any that is free)", PORT));
+        judging(preview);
+        return preview;
+    }
+
+    private static CommandSpec tolerance() {
+        CommandSpec tolerance = command(
+                TOLERANCE,
+                "Tells how far each size may drift before something gives way, and how many builds would work.",
+                "Examples:%n"
+                        + "  ringleaf tolerance harbour-light%n"
+                        + "  ringleaf tolerance my.yaml --builds 10000 -o study%n"
+                        + "%nWhat a process keeps sizes within is its repeatability in processes.yaml.%n");
+        tolerance.addPositional(positional(0, "SPEC", true, SPEC));
+        tolerance.addOption(option("DIR", "writes tolerance/<mechanism>-drift.csv and -yield.csv there", OUTPUT_SHORT, OUTPUT));
+        tolerance.addOption(option("N", "random builds, 1 to " + ToleranceCommand.MOST_BUILDS + " (default: "
+                + ToleranceCommand.USUAL_BUILDS + ")", BUILDS));
+        tolerance.addOption(option("N", "seed of the random numbers; the same seed gives the same builds (default: 1)", SEED));
+        reading(tolerance);
+        return tolerance;
+    }
+
+    private static CommandSpec servoTable() {
+        CommandSpec table = command(
+                SERVO_TABLE,
+                "Writes a table from opening to servo pulse, as CSV and as a C header.",
+                "Examples:%n"
+                        + "  ringleaf servo-table harbour-light%n"
+                        + "  ringleaf servo-table my.yaml --measured openings.csv%n"
+                        + "%nThe file of --measured has a header, e.g. servo_deg,opening_mm, and a line for each%n"
+                        + "opening measured on the finished thing: four or more, best six from open to closed.%n");
+        table.addPositional(positional(0, "SPEC", true, SPEC));
+        table.addOption(option("DIR", "the output folder, in which servo/ is written"
+                + " (default: out/ and the title's name)", OUTPUT_SHORT, OUTPUT));
+        table.addOption(option("FILE", "openings measured on the finished thing, to correct the table by", MEASURED));
+        table.addOption(option("NAME", "the mechanism that is meant (default: all with a servo)", MECHANISM));
+        table.addOption(option("ERROR", "greatest error between rows, 0.001 to 10"
+                + " (default: 0.02 mm of opening, 0.05 degrees)", WITHIN));
+        reading(table);
+        return table;
+    }
+
+    private static void reading(CommandSpec command) {
+        sets(command);
+        shared(command);
+    }
+
+    private static void sets(CommandSpec command) {
         command.addOption(OptionSpec.builder(SET)
                 .paramLabel("PATH=VALUE")
                 .type(String[].class)
@@ -114,16 +183,21 @@ final class Syntax {
                 .description("overrides one field, e.g. mechanisms.shutter.blades=14 (repeatable;"
                         + " a leading mechanisms. may be left out)")
                 .build());
+    }
+
+    private static void shared(CommandSpec command) {
+        command.addOption(option(
+                "FOLDER", "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones", SHARED));
+    }
+
+    private static void judging(CommandSpec command) {
+        sets(command);
         command.addOption(option(
                 "N", "states of the travel that are swept, " + States.LEAST + " to " + States.MOST + " (default: "
                         + States.USUAL + ")", STATES));
         command.addOption(flag("outlines carry the kerf, as with fabrication.kerf=true", KERF));
         command.addOption(flag("judges outlines at every state, and not only at ends, extremes and nine between", THOROUGH));
-        command.addOption(shared());
-    }
-
-    private static OptionSpec shared() {
-        return option("FOLDER", "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones", SHARED);
+        shared(command);
     }
 
     private static CommandSpec fresh() {
@@ -167,7 +241,7 @@ final class Syntax {
         coupon.addOption(flag("replaces values that shared/processes.yaml already holds for the process", REPLACE));
         coupon.addOption(option("LIST", "formats of the piece: svg,dxf (default: both)", FORMATS));
         coupon.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));
-        coupon.addOption(shared());
+        shared(coupon);
         return coupon;
     }
 

@@ -11,6 +11,7 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Assembly;
+import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
 import ringleaf.part.Design;
 import ringleaf.part.Layer;
@@ -18,22 +19,19 @@ import ringleaf.part.Member;
 import ringleaf.part.Motion;
 import ringleaf.part.MotionTable;
 import ringleaf.part.Part;
+import ringleaf.part.Placing;
 import ringleaf.part.Requirement;
+import ringleaf.part.Way;
 import ringleaf.report.DesignJson;
 import ringleaf.report.FileSet;
 import ringleaf.report.MechanismReport;
 import ringleaf.report.PartFiles;
 import ringleaf.report.ViewFiles;
-import ringleaf.spec.shared.Catalogues;
-import ringleaf.spec.shared.SharedFiles;
-import ringleaf.spec.text.Problems;
-import ringleaf.spec.text.SpecSource;
-import ringleaf.spec.text.YamlReader;
 import ringleaf.verify.Judge;
 import ringleaf.verify.Options;
 
 /**
- * Loads what a run will need soon, on a second thread, while the first one is still parsing options or solving. A cold
+ * Loads what a run will need soon, on a second thread, while the first one is still reading or solving. A cold
  * start spends most of its time on loading and linking classes; results do not depend on this. It does real work on a
  * plate with a hole that turns by a right angle.
  */
@@ -53,9 +51,6 @@ final class WarmUp {
 
     private static void load() {
         try {
-            // In the order of need: the options' library keeps the first thread busy for as long as this takes.
-            YamlReader.read(SpecSource.of("", "title: t\nmechanisms: {a: {is: 1}} # b\n"), new Problems());
-            new Catalogues(SharedFiles.NONE, new Problems()).processes().names();
             SvgWriter.warmUp();
             Design plate = plate();
             FileSet files = new FileSet();
@@ -81,7 +76,8 @@ final class WarmUp {
                 new Requirement.StaysApart("", 1, List.of()));
         Callout callout = new Callout(Callout.Form.DIAMETER, "open", Point.ORIGIN, new Point(9, 0), "");
         Assembly assembly = new Assembly(
-                "plate", List.of(member), new Turn(), Optional.empty(), requirements, List.of(callout), List.of());
+                "plate", List.of(member), new Turn(), Optional.empty(), requirements, List.of(callout),
+                List.of(BuildStep.of("", List.of(Placing.of(0, Placing.NOTHING, Way.DOWN)))));
         MotionTable table = new MotionTable(List.of("a"), List.of(new double[1], new double[1]), "", List.of());
         return new Design(
                 "plate", "", List.of(), List.of(), List.of(part), assembly, table, List.of(), Map.of(), List.of());

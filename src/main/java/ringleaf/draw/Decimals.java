@@ -61,21 +61,26 @@ public final class Decimals {
 
     /** Appends a value that {@link #scaled} gave. */
     public static void appendScaled(StringBuilder out, long scaled, int decimals) {
-        long whole = scaled;
-        if (whole < 0) {
-            out.append('-');
-            whole = -whole;
+        // All figures go into one array from the last to the first, for a builder takes its time over each call.
+        char[] figures = new char[20];
+        int at = figures.length;
+        long rest = Math.abs(scaled);
+        boolean written = false;
+        for (int place = 0; place <= decimals || rest > 0; place++) {
+            if (place == decimals && written) {
+                figures[--at] = '.';
+            }
+            char figure = (char) ('0' + rest % 10);
+            rest /= 10;
+            written |= place >= decimals || figure != '0';
+            if (written) {
+                figures[--at] = figure;
+            }
         }
-        out.append(whole / POWER[decimals]);
-        long rest = whole % POWER[decimals];
-        if (rest == 0) {
-            return;
+        if (scaled < 0) {
+            figures[--at] = '-';
         }
-        out.append('.');
-        for (int place = decimals - 1; rest > 0; place--) {
-            out.append((char) ('0' + rest / POWER[place]));
-            rest %= POWER[place];
-        }
+        out.append(figures, at, figures.length - at);
     }
 
     /**

@@ -1,5 +1,6 @@
 package ringleaf.mechanism;
 
+import java.util.Optional;
 import ringleaf.part.Design;
 import ringleaf.spec.field.FieldSet;
 
@@ -27,5 +28,20 @@ public interface Kind {
     interface Planned {
         /** Designs it, with the motion in so many states (at least 2). Never fails: what does not fit is a finding. */
         Design design(int states);
+
+        /** What its servo moves; empty where no servo drives it. */
+        default Optional<ServoLaw> servoLaw() {
+            return Optional.empty();
+        }
+
+        /** What in a spec would give it a servo, for whoever asked for its table; empty where nothing does. */
+        default String servoHint() {
+            return "";
+        }
+
+        /** The finished thing with sizes that are off; empty where a kind does not say how it takes them. */
+        default Optional<AsBuilt> asBuilt() {
+            return Optional.empty();
+        }
     }
 }

@@ -40,7 +40,7 @@ public final class Kinds {
     public static List<KindFields> fields() {
         List<KindFields> fields = new ArrayList<>();
         for (Kind kind : ALL) {
-            fields.add(new KindFields(kind.name(), kind.summary(), kind.fields()));
+            fields.add(new KindFields(kind.name(), kind.summary(), kind::fields));
         }
         return fields;
     }

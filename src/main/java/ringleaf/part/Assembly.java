@@ -1,5 +1,6 @@
 package ringleaf.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,7 +14,7 @@ import java.util.Optional;
  * @param leaves the leafed family, if there is one
  * @param requirements what must hold
  * @param callouts what views should point out
- * @param buildOrder what goes on when, a sentence a step
+ * @param steps how it is put together, in order
  * @param views pictures seen from above, in order
  */
 public record Assembly(
@@ -23,13 +24,13 @@ public record Assembly(
         Optional<LeafFamily> leaves,
         List<Requirement> requirements,
         List<Callout> callouts,
-        List<String> buildOrder,
+        List<BuildStep> steps,
         List<View> views) {
     public Assembly {
         members = List.copyOf(members);
         requirements = List.copyOf(requirements);
         callouts = List.copyOf(callouts);
-        buildOrder = List.copyOf(buildOrder);
+        steps = List.copyOf(steps);
         views = List.copyOf(views);
     }
 
@@ -41,7 +42,16 @@ public record Assembly(
             Optional<LeafFamily> leaves,
             List<Requirement> requirements,
             List<Callout> callouts,
-            List<String> buildOrder) {
-        this(name, members, motion, leaves, requirements, callouts, buildOrder, View.usual(motion));
+            List<BuildStep> steps) {
+        this(name, members, motion, leaves, requirements, callouts, steps, View.usual(motion));
+    }
+
+    /** What goes on when, a sentence a step. */
+    public List<String> buildOrder() {
+        List<String> words = new ArrayList<>(steps.size());
+        for (BuildStep step : steps) {
+            words.add(step.words());
+        }
+        return words;
     }
 }

@@ -3,7 +3,7 @@ package ringleaf.report;
 import ringleaf.draw.Decimals;
 
 /** Numbers as they stand in tables and in design.json. */
-final class Figures {
+public final class Figures {
     /** Enough to lose nothing that is measured, few enough that the last bits of a calculation do not show. */
     private static final int DIGITS = 12;
 
@@ -25,7 +25,7 @@ final class Figures {
     }
 
     /** At most 5 significant digits and 4 decimals, for reading. */
-    static String shown(double value) {
+    public static String shown(double value) {
         if (!isNumber(value)) {
             return Double.isNaN(value) ? "none" : value > 0 ? "without limit" : "below every limit";
         }
@@ -33,7 +33,7 @@ final class Figures {
     }
 
     /** A number and its unit as people write them: 0.6 mm, 30°, 12. */
-    static String withUnit(double value, String unit) {
+    public static String withUnit(double value, String unit) {
         String number = shown(value);
         if (!isNumber(value)) {
             return number;

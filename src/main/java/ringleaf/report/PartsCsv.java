@@ -30,7 +30,7 @@ public final class PartsCsv {
     }
 
     /** Width x height x thickness, mm; for what is bought without an outline, the size in words. */
-    static String size(Part part) {
+    public static String size(Part part) {
         if (part.layers().isEmpty()) {
             return part.source().stock();
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import ringleaf.draw.Decimals;
 import ringleaf.draw.view.AssemblyViews;
+import ringleaf.draw.view.MovingView;
 import ringleaf.part.Design;
 import ringleaf.part.MotionTable;
 
@@ -21,9 +22,14 @@ public final class ViewFiles {
      * @param title of the spec
      */
     public static List<String> add(Design design, String title, FileSet files) {
+        return add(design, MovingView.of(design.assembly()), title, files);
+    }
+
+    /** The same of a design whose assembly is shown on a page too. */
+    public static List<String> add(Design design, MovingView shared, String title, FileSet files) {
         String head = title.isEmpty() ? design.name() : title + ", " + design.name();
         Map<String, byte[]> views =
-                AssemblyViews.all(head, design.assembly(), state -> caption(design.motion(), state));
+                AssemblyViews.all(head, shared, state -> caption(design.motion(), state));
         List<String> paths = new ArrayList<>();
         for (Map.Entry<String, byte[]> view : views.entrySet()) {
             String path = FOLDER + FileNames.of(design.name()) + "-" + view.getKey() + ".svg";

@@ -1,5 +1,6 @@
 package ringleaf.spec;
 
+import java.util.function.Supplier;
 import ringleaf.spec.field.FieldSet;
 
 /**
@@ -7,6 +8,11 @@ import ringleaf.spec.field.FieldSet;
  *
  * @param name as in {@code kind:}, e.g. {@code leaf-aperture}
  * @param summary one line
- * @param fields its own, without {@code kind}
+ * @param declared its own, without {@code kind}; asked for when a spec names the kind, since declaring takes time
  */
-public record KindFields(String name, String summary, FieldSet fields) {}
+public record KindFields(String name, String summary, Supplier<FieldSet> declared) {
+    /** Its own fields. */
+    public FieldSet fields() {
+        return declared.get();
+    }
+}

@@ -34,8 +34,8 @@ public record ShiftChoice(double pinion, double gear, boolean balanced) {
     public static ShiftChoice of(BasicRack rack, int pinionTeeth, int gearTeeth, double shiftSum, double leastTip) {
         double least = rack.leastShift(pinionTeeth);
         double most = shiftSum - rack.leastShift(gearTeeth);
-        double low = Math.max(least, shiftSum - ToothForm.shiftForTip(rack, gearTeeth, leastTip));
-        double high = Math.min(most, ToothForm.shiftForTip(rack, pinionTeeth, leastTip));
+        double low = shiftSum - shiftUpTo(rack, gearTeeth, shiftSum - least, leastTip);
+        double high = shiftUpTo(rack, pinionTeeth, most, leastTip);
         if (high <= low) {
             double shift = Math.max(least, Math.min(most, (low + high) / 2));
             return new ShiftChoice(shift, shiftSum - shift, false);
@@ -57,6 +57,12 @@ public record ShiftChoice(double pinion, double gear, boolean balanced) {
             }
         }
         return new ShiftChoice(x, shiftSum - x, true);
+    }
+
+    /** The shift {@code most}, or less where the tips would be too thin; mostly they are not, which is soon seen. */
+    private static double shiftUpTo(BasicRack rack, int teeth, double most, double leastTip) {
+        boolean thick = most > -1 && most < teeth && ToothForm.of(1, teeth, most, 0, rack).tipThickness() >= leastTip;
+        return thick ? most : Math.min(most, ToothForm.shiftForTip(rack, teeth, leastTip));
     }
 
     /** Sliding of the second gear at the end of contact less that of the first at its beginning, in magnitude. */

@@ -34,6 +34,9 @@ public final class Judge {
         for (Requirement requirement : assembly.requirements()) {
             checks.add(check(requirement));
         }
+        if (BuildCheck.isAsked(scene)) {
+            checks.add(new BuildCheck(scene));
+        }
         measures = new Measure[checks.size()][scene.states.length];
         reports = new StateReport[scene.states.length];
     }

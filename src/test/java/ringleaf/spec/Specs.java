@@ -12,8 +12,8 @@ import ringleaf.spec.text.SpecSource;
 /** Reads specs of the invented kind in tests. */
 final class Specs {
     static final List<KindFields> KINDS = List.of(
-            new KindFields("flap-vent", "flaps over a round opening", VentFields.FIELDS),
-            new KindFields("slide-vent", "a slide over slots", VentFields.DRIVE_FIELDS));
+            new KindFields("flap-vent", "flaps over a round opening", () -> VentFields.FIELDS),
+            new KindFields("slide-vent", "a slide over slots", () -> VentFields.DRIVE_FIELDS));
     static final String SMALLEST =
             """
             mechanisms:

@@ -99,7 +99,7 @@ final class Mechanisms {
         for (Requirement r : a.requirements()) {
             requirements.add(turned(r, turn));
         }
-        return new Assembly(a.name(), members, motion, leaves, requirements, a.callouts(), a.buildOrder());
+        return new Assembly(a.name(), members, motion, leaves, requirements, a.callouts(), a.steps());
     }
 
     private static Requirement turned(Requirement r, Placement turn) {

@@ -97,7 +97,7 @@ class MeshTest {
                 a.leaves(),
                 a.requirements(),
                 a.callouts(),
-                a.buildOrder());
+                a.steps());
         assertThat(Mechanisms.judge(apart).failed()).isTrue();
     }
 }

@@ -24,7 +24,13 @@ public final class AssemblyViews {
      * @param captions what to say of a state in a few words, or an empty text
      */
     public static Map<String, byte[]> all(String title, Assembly assembly, IntFunction<String> captions) {
-        Scene scene = new Scene(assembly);
+        return all(title, MovingView.of(assembly), captions);
+    }
+
+    /** The same of an assembly that is shown on a page too. */
+    public static Map<String, byte[]> all(String title, MovingView shared, IntFunction<String> captions) {
+        Scene scene = shared.scene();
+        Assembly assembly = scene.assembly();
         Map<String, byte[]> views = new LinkedHashMap<>();
         for (View view : assembly.views()) {
             String caption = view.caption().isEmpty() ? captions.apply(view.state()) : view.caption();

@@ -158,7 +158,7 @@ final class PlanPainter {
         return path;
     }
 
-    private static String transform(Placement placement) {
+    static String transform(Placement placement) {
         String turn = Decimals.of(-Math.toDegrees(placement.angle()), 5);
         String shift = Decimals.of(placement.shift().x(), 5) + " " + Decimals.of(-placement.shift().y(), 5);
         return "translate(" + shift + ") rotate(" + turn + ")";

@@ -57,7 +57,7 @@ final class ApertureAssembly {
                 Optional.of(family),
                 new ApertureRequirements(design, members, bodies.states() - 1).all(),
                 new ApertureCallouts(design, bodies).all(),
-                new BuildOrder(design).steps());
+                new BuildOrder(design, members).steps());
     }
 
     private void place(Part part) {

@@ -178,14 +178,20 @@ final class ApertureDesigner {
         int layers = 0;
         int overPivot = Integer.MAX_VALUE;
         int underTip = Integer.MAX_VALUE;
+        int overDrivePin = 0;
+        boolean lever = law.pin() instanceof DrivePin.Lever;
         for (int i = 0; i <= COARSE; i++) {
             double b = closed * i / COARSE;
             cover.at(band, b);
             layers = Math.max(layers, cover.layers(layers));
             overPivot = Math.min(overPivot, cover.bladesOver(new Point(band.pivotRadius(), 0)) - 1);
-            underTip = Math.min(underTip, cover.bladesOver(band.pin(law.pin(), b)) - 1);
+            int others = cover.bladesOver(band.pin(law.pin(), b)) - 1;
+            // At a blade's far end the others lie under it, at its root, where a lever is, they lie over it.
+            underTip = Math.min(underTip, lever ? 0 : others);
+            overDrivePin = Math.max(overDrivePin, lever ? others : 0);
         }
-        return Stack.of(spec, band.pivotRadius(), layers, Math.max(0, overPivot), Math.max(0, underTip));
+        return Stack.of(
+                spec, band.pivotRadius(), layers, Math.max(0, overPivot), Math.max(0, underTip), overDrivePin);
     }
 
     private DrivePlan drive(double cavity, double slotOuter, double travel, double over) {
@@ -246,6 +252,9 @@ final class ApertureDesigner {
             broken++;
         }
         if (spec.bezel().housing().isPresent() && !BezelFit.holds(design)) {
+            broken++;
+        }
+        if (design.stack().overDrivePin() > 0) {
             broken++;
         }
         if (design.drive() instanceof PinionPlan pinion && pinion.servoTravel() > pinion.servo().travel()) {

@@ -21,7 +21,7 @@ final class BladeZones {
     int zones;
     final double[] from = new double[MOST_ZONES];
     final double[] to = new double[MOST_ZONES];
-    /** Number of arcs in a zone; -1 when the whole circle lies in the blade or in the opening. */
+    /** Number of arcs in a zone; -1 when all of its circles lie in the blades or in the opening. */
     final int[] count = new int[MOST_ZONES];
     /** Outline arc and base angle of where each arc of angle starts and ends; index zone * MOST_ARCS + arc. */
     final int[] startOn = new int[MOST_ZONES * MOST_ARCS];
@@ -126,7 +126,10 @@ final class BladeZones {
             }
             count[zone] = arc - first(zone);
         }
-        if (rho < corner && count[zone] >= 0) {
+        if (rho < corner && isInnerEdgeAlone(zone)) {
+            // What is not in the opening lies beyond some blade's inner edge, and all of that is this blade.
+            count[zone] = -1;
+        } else if (rho < corner && count[zone] >= 0) {
             // Beyond the inscribed circle the opening lies between the inner edges of two neighbours.
             startOn[arc] = OPENING;
             startBase[arc] = arcs.phi[BladeArcs.INNER] + 2 * Math.PI;
@@ -134,6 +137,12 @@ final class BladeZones {
             endBase[arc] = arcs.phi[BladeArcs.INNER] + period;
             count[zone]++;
         }
+    }
+
+    /** Whether the blade covers all that lies beyond its inner edge on the circles of a zone, and nothing else. */
+    private boolean isInnerEdgeAlone(int zone) {
+        int arc = first(zone);
+        return count[zone] == 1 && startOn[arc] == BladeArcs.INNER && endOn[arc] == BladeArcs.INNER;
     }
 
     /** Where the circle of radius rho meets the outline, in order of angle; each either enters or leaves the blade. */

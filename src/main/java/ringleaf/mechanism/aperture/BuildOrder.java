@@ -2,91 +2,218 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.part.BuildStep;
+import ringleaf.part.Member;
+import ringleaf.part.Placing;
+import ringleaf.part.Way;
 import ringleaf.part.Words;
 
-/** What goes on when, with the order in which the blades are laid. */
+/** What goes on when, with the order in which the blades are laid. Unmirrored, but for the words. */
 final class BuildOrder {
     private final ApertureDesign design;
     private final ApertureSpec spec;
+    private final Stack stack;
+    private final List<Member> members;
+    private final List<BuildStep> steps = new ArrayList<>();
 
-    BuildOrder(ApertureDesign design) {
+    BuildOrder(ApertureDesign design, List<Member> members) {
         this.design = design;
         this.spec = design.spec();
+        this.stack = design.stack();
+        this.members = members;
     }
 
-    List<String> steps() {
-        List<String> steps = new ArrayList<>();
-        Stack stack = design.stack();
-        steps.add("Deburr every part and lay the plates out with their witness holes in line.");
-        if (spec.pinStyle() == PinStyle.BASE_POSTS) {
-            steps.add("Set " + spec.blades() + " posts into the base; each stands "
-                    + Words.mm(new BladeParts(design).postHeight()) + " out of it.");
-            steps.add("Set one drive pin into each blade, square to it and flush on the lower face.");
-        } else if (spec.pinStyle() == PinStyle.ONE_GLUED) {
-            steps.add("Set one drive pin into each printed blade, square to it and flush on the lower face.");
-        } else {
-            steps.add("Set both pins into each blade, square to it: the pivot pin below, "
-                    + Words.mm(stack.pivotPinDepth()) + " long under the blade and flush on the upper face; the drive"
-                    + " pin above, " + Words.mm(stack.drivePinHeight()) + " tall and flush on the lower face.");
-        }
-        if (stack.hasCover()) {
-            steps.add("Lay the cover down and the base plate on it.");
-        } else {
-            steps.add("Lay the base plate down, bores up.");
-        }
+    List<BuildStep> steps() {
+        say("Deburr every part and lay the plates out with their witness holes in line.");
+        pins();
+        base();
         if (design.pinionPlan().isPresent()) {
-            servo(steps);
+            servo(design.pinionPlan().get(), design.mount().orElseThrow());
         }
-        steps.add("Put the spacer ring on the base, ledge down"
+        put("Put the spacer ring on the base, ledge down"
                 + (stack.ledgeSheets() > 0
                         ? " (" + stack.ledgeSheets() + " sheets of level-1, then " + stack.wallSheets() + " of level-2)."
-                        : "."));
-        laying(steps);
-        steps.add("Lower the drive ring over all drive pins onto the ledge, "
-                + (design.handPlan().isPresent() ? "its arm through the window." : "the stop notch over the tab."));
-        if (design.pinionPlan().flatMap(PinionPlan::stepUp).isPresent()) {
-            steps.add("Press and glue pinion and step wheel on the axle through the base, pinion in front with its mark"
-                    + " on the ring's mark, wheel behind with its mark on the servo gear's; both must turn freely.");
-        } else if (design.pinionPlan().isPresent()) {
-            steps.add("Turn servo and ring to open, drop the pinion in with its mark on the ring's mark, and screw it"
-                    + " to the servo.");
+                        : "."), one("spacer-ring", "base-plate", Way.DOWN));
+        blades();
+        put("Lower the drive ring over all drive pins onto the ledge, "
+                + (design.handPlan().isPresent() ? "its arm through the window." : "the stop notch over the tab."),
+                one("drive-ring", "base-plate", Way.DOWN));
+        if (design.pinionPlan().isPresent()) {
+            pinion();
         }
         if (stack.shims() > 0) {
-            steps.add("Lay " + stack.shims() + " spacer shim" + (stack.shims() > 1 ? "s" : "") + " on the wall.");
+            put("Lay " + stack.shims() + " spacer shim" + (stack.shims() > 1 ? "s" : "") + " on the wall.",
+                    one("spacer-shim", "base-plate", Way.DOWN));
         }
-        steps.add("Put the retainer on and draw the " + design.housing().screws().size() + " screws ("
-                + spec.screw().name() + ") up crosswise, just tight; the ring must still turn by a finger.");
+        put("Put the retainer on and draw the " + design.housing().screws().size() + " screws ("
+                + spec.screw().name() + ") up crosswise, just tight; the ring must still turn by a finger.",
+                one("retainer", "base-plate", Way.DOWN));
         return steps;
+    }
+
+    private void pins() {
+        List<Point> pivots = new ArrayList<>();
+        List<Point> drives = new ArrayList<>();
+        for (int i = 0; i < spec.blades(); i++) {
+            Placement home = Placement.turn(i * spec.pitch());
+            pivots.add(home.apply(design.pivot()));
+            drives.add(home.apply(design.drivePoint()));
+        }
+        List<Placing> driveways = new ArrayList<>();
+        for (int i = 1; i <= spec.blades(); i++) {
+            driveways.add(pin("drive-pin " + i, "blade " + i, Way.DOWN));
+        }
+        switch (spec.pinStyle()) {
+            case BASE_POSTS -> {
+                List<Placing> posts = new ArrayList<>();
+                for (int i = 1; i <= spec.blades(); i++) {
+                    posts.add(pin("pivot-pin " + i, "base-plate", Way.DOWN));
+                }
+                glued("Set " + spec.blades() + " posts into the base; each stands "
+                        + Words.mm(new BladeParts(design).postHeight()) + " out of it.",
+                        posts, "posts in the base", pivots);
+                glued("Set one drive pin into each blade, square to it and flush on the lower face.",
+                        driveways, "drive pins in the blades", drives);
+            }
+            case ONE_GLUED -> glued(
+                    "Set one drive pin into each printed blade, square to it and flush on the lower face.",
+                    driveways, "drive pins in the blades", drives);
+            default -> {
+                List<Placing> both = new ArrayList<>();
+                for (int i = 1; i <= spec.blades(); i++) {
+                    both.add(pin("pivot-pin " + i, "blade " + i, Way.UP));
+                    both.add(driveways.get(i - 1));
+                }
+                pivots.addAll(drives);
+                glued("Set both pins into each blade, square to it: the pivot pin below, "
+                        + Words.mm(stack.pivotPinDepth())
+                        + " long under the blade and flush on the upper face; the drive"
+                        + " pin above, " + Words.mm(stack.drivePinHeight()) + " tall and flush on the lower face.",
+                        both, "pins in the blades", pivots);
+            }
+        }
+    }
+
+    private void base() {
+        Placing base = Placing.of(member("base-plate"), Placing.NOTHING, Way.DOWN);
+        if (stack.hasCover()) {
+            List<Placing> both = List.of(
+                    Placing.of(member("cover"), Placing.NOTHING, Way.DOWN),
+                    Placing.of(member("base-plate"), member("cover"), Way.DOWN));
+            steps.add(BuildStep.of("Lay the cover down and the base plate on it.", both));
+        } else {
+            steps.add(BuildStep.of("Lay the base plate down, bores up.", List.of(base)));
+        }
     }
 
     /**
      * Roots on the base, tips at the ring: a blade passes over the roots of its neighbours on the side of its tip, so
-     * those are laid first.
+     * those are laid first. The circle has no first and no last, so the last ones have to go in under the first.
      */
-    private void laying(List<String> steps) {
+    private void blades() {
         int n = spec.blades();
+        int under = Math.min(n - 1, Math.max(1, (int) Math.ceil(reach() / spec.pitch()) - 1));
         String next = spec.mirrored() ? "counter-clockwise" : "clockwise";
-        steps.add("Lay the blades in the open pose one after another, blade " + n + " first and each next one in the"
-                + " bore " + next + " of the last, down to blade 1: at every overlap the blade that is nearer its tip"
-                + " lies over the one nearer its root.");
-        int under = Math.min(n - 1, Math.max(1, (int) Math.ceil(design.band().span() / spec.pitch()) - 1));
-        steps.add("Close the circle: lift the tips of the first " + under + " blades laid and slip the roots of the"
-                + " last " + under + " under them, so that there is no first and no last blade.");
+        List<Placing> over = new ArrayList<>();
+        List<Placing> last = new ArrayList<>();
+        for (int i = n; i >= 1; i--) {
+            (i > under ? over : last)
+                    .add(Placing.of(member("blade " + i), member("base-plate"), i > under ? Way.DOWN : Way.UNDER));
+        }
+        String range = n - under > 1 ? "blades " + n + " to " + (under + 1) + " one after another" : "blade " + n;
+        steps.add(BuildStep.of(
+                "Lay " + range + " in the open pose, each next one in the bore " + next
+                        + " of the last: at every overlap the blade that is nearer its tip lies over the one nearer its"
+                        + " root.", over));
+        String rest = under > 1 ? "blades " + under + " to 1 likewise" : "blade 1 likewise";
+        steps.add(BuildStep.of(
+                "Close the circle: lay " + rest + ", but lift the tips of those laid first and slip each root under"
+                        + " them, so that there is no first and no last blade.", last));
     }
 
-    private void servo(List<String> steps) {
-        ServoMount mount = design.mount().orElseThrow();
-        PinionPlan plan = design.pinionPlan().orElseThrow();
-        steps.add("Drive the servo (" + plan.servo().name() + ") to the end of its travel that is to mean open before"
+    /** The angle that a blade covers seen from the axis, both round ends included, rad. */
+    private double reach() {
+        double half = Math.max(design.band().width() / 2, design.ear());
+        return design.band().span() + 2 * Math.asin(Math.min(1, half / design.band().pivotRadius()));
+    }
+
+    private void servo(PinionPlan plan, ServoMount mount) {
+        say("Drive the servo (" + plan.servo().name() + ") to the end of its travel that is to mean open before"
                 + " anything is screwed to it.");
+        boolean stepUp = plan.stepUp().isPresent();
+        if (stepUp) {
+            List<Placing> placings = new ArrayList<>();
+            placings.add(one("axle", "step-wheel", Way.DOWN));
+            placings.add(one("axle", "base-plate", Way.UP));
+            glued("Press and glue the step wheel on the axle and push the axle through the base from behind.",
+                    placings, "step wheel on the axle", List.of(plan.centre()));
+        }
+        List<Placing> behind = new ArrayList<>();
         if (mount.hasPlate()) {
-            steps.add("Screw the servo by its ears to the back of the servo plate, output through the base; "
+            if (stepUp) {
+                behind.add(one("servo-gear", "servo-plate", Way.DOWN));
+            }
+            behind.add(one("servo-plate", "base-plate", Way.UP));
+        } else if (stepUp) {
+            behind.add(one("servo-gear", "base-plate", Way.UP));
+        }
+        String gear = stepUp ? "screw the servo gear on, its mark on the step wheel's mark; " : "";
+        String words;
+        if (mount.hasPlate()) {
+            words = "Screw the servo by its ears to the back of the servo plate, output through the base; " + gear
                     + (mount.standoff() > 1e-9
                             ? "standoffs of " + Words.mm(mount.standoff()) + " go between plate and base."
-                            : "the plate lies flat on the base."));
+                            : "the plate lies flat on the base.");
         } else {
-            steps.add("Screw the servo by its ears to the back of the base"
-                    + (mount.standoff() > 1e-9 ? " on packing of " + Words.mm(mount.standoff()) + "." : "."));
+            words = "Screw the servo by its ears to the back of the base"
+                    + (mount.standoff() > 1e-9 ? " on packing of " + Words.mm(mount.standoff()) : "")
+                    + (stepUp ? "; " + gear.substring(0, gear.length() - 2) : "") + ".";
         }
+        steps.add(BuildStep.of(words, behind));
+    }
+
+    private void pinion() {
+        Placing placing = one("pinion", "base-plate", Way.DOWN);
+        if (design.pinionPlan().flatMap(PinionPlan::stepUp).isPresent()) {
+            glued("Turn servo and ring to open, press and glue the pinion on the axle in front, its mark on the ring's"
+                    + " mark; wheel and pinion must turn freely together.",
+                    List.of(placing), "pinion on the axle", List.of(design.pinionPlan().orElseThrow().centre()));
+        } else {
+            put("Turn servo and ring to open, drop the pinion in with its mark on the ring's mark, and screw it"
+                    + " to the servo.", placing);
+        }
+    }
+
+    private void say(String words) {
+        steps.add(BuildStep.of(words));
+    }
+
+    private void put(String words, Placing placing) {
+        steps.add(BuildStep.of(words, List.of(placing)));
+    }
+
+    private void glued(String words, List<Placing> placings, String what, List<Point> at) {
+        steps.add(BuildStep.of(words, placings).withGlue(what, at));
+    }
+
+    private Placing one(String name, String onto, Way way) {
+        return Placing.of(member(name), member(onto), way);
+    }
+
+    /** A pin that may be larger than its hole by what its fit takes away. */
+    private Placing pin(String name, String onto, Way way) {
+        double press = Math.max(0, -spec.fitting().pinAllowance());
+        return new Placing(List.of(member(name)), member(onto), way, press);
+    }
+
+    private int member(String name) {
+        for (int i = 0; i < members.size(); i++) {
+            if (members.get(i).name().equals(name)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException(name);
     }
 }

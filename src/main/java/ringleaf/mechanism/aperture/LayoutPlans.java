@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The best blades of each layout. The first layout is solved by the caller's thread, the others beside it; each solves
- * for itself, so the result does not depend on who is faster.
+ * The best blades of each layout. The second layout is solved beside the caller's thread, which solves the others; each
+ * solves for itself, so the result does not depend on who is faster.
  */
 final class LayoutPlans extends Thread {
     private final BladeNeeds needs;
-    private final List<Layout> layouts;
-    private final List<BladePlan> plans = new ArrayList<>();
+    private final Layout layout;
+    private BladePlan plan;
     private RuntimeException failure;
 
-    private LayoutPlans(BladeNeeds needs, List<Layout> layouts) {
+    private LayoutPlans(BladeNeeds needs, Layout layout) {
         super("layouts");
         this.needs = needs;
-        this.layouts = layouts;
+        this.layout = layout;
         setDaemon(true);
     }
 
@@ -25,10 +25,12 @@ final class LayoutPlans extends Thread {
         if (layouts.size() == 1) {
             return List.of(BladeSolver.solve(needs, layouts.get(0)));
         }
-        LayoutPlans beside = new LayoutPlans(needs, layouts.subList(1, layouts.size()));
+        LayoutPlans beside = new LayoutPlans(needs, layouts.get(1));
         beside.start();
         List<BladePlan> all = new ArrayList<>();
-        all.add(BladeSolver.solve(needs, layouts.get(0)));
+        for (int i = 0; i < layouts.size(); i++) {
+            all.add(i == 1 ? null : BladeSolver.solve(needs, layouts.get(i)));
+        }
         try {
             beside.join();
         } catch (InterruptedException stopped) {
@@ -38,16 +40,14 @@ final class LayoutPlans extends Thread {
         if (beside.failure != null) {
             throw beside.failure;
         }
-        all.addAll(beside.plans);
+        all.set(1, beside.plan);
         return all;
     }
 
     @Override
     public void run() {
         try {
-            for (Layout layout : layouts) {
-                plans.add(BladeSolver.solve(needs, layout));
-            }
+            plan = BladeSolver.solve(needs, layout);
         } catch (RuntimeException failed) {
             failure = failed;
         }

@@ -33,10 +33,10 @@ public final class LeafAperture implements Kind {
     @Override
     public Planned read(Request request) {
         ApertureSpec spec = new ApertureReader(request).read();
-        return states -> design(spec, states);
+        return new PlannedAperture(spec);
     }
 
-    private static Design design(ApertureSpec spec, int states) {
+    static Design design(ApertureSpec spec, int states) {
         List<ApertureDesigner.Candidate> candidates = new ApertureDesigner(spec).candidates();
         ApertureDesign design = candidates.get(0).design();
         Sweep sweep = sweep(design, states);

@@ -9,6 +9,7 @@ import ringleaf.geom.Mirror;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.part.Assembly;
+import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
 import ringleaf.part.LeafFamily;
 import ringleaf.part.Member;
@@ -54,7 +55,15 @@ final class Mirrored {
                 leaves,
                 assembly.requirements().stream().map(Mirrored::requirement).toList(),
                 callouts,
-                assembly.buildOrder());
+                steps(assembly.steps()));
+    }
+
+    private static List<BuildStep> steps(List<BuildStep> steps) {
+        List<BuildStep> mirrored = new ArrayList<>();
+        for (BuildStep step : steps) {
+            mirrored.add(step.mirrored(FLIP));
+        }
+        return mirrored;
     }
 
     private static Placement flip(Placement p) {

@@ -96,6 +96,16 @@ final class StackChecks {
                 "mm",
                 "drive pin, blade at its lowest",
                 "slot that the drive pin still holds; it starts flush with its blade's lower face"));
+        if (design.pin() instanceof DrivePin.Lever) {
+            found.add(Finding.atMost(
+                    "pins-pass",
+                    stack.overDrivePin(),
+                    0,
+                    "1",
+                    "drive pin on its lever",
+                    "other blades that lie over the drive pin: a root lies under the blades that pass it, so that a pin"
+                            + " on a lever reaches the ring only where none passes"));
+        }
         double length = spec.pinStyle() == PinStyle.BASE_POSTS ? spec.thickness() : stack.pivotPinDepth();
         double tilt = length * Math.tan(stack.pinSlope());
         found.add(Finding.atMost(

@@ -41,10 +41,10 @@ public final class BeltDrive implements Kind {
             };
         }
         DrivePlan plan = new DrivePlan(read.spec(), read.search());
-        return states -> design(plan, request.values(), states);
+        return new PlannedBelt(plan, request.values());
     }
 
-    private static Design design(DrivePlan plan, Values values, int states) {
+    static Design design(DrivePlan plan, Values values, int states) {
         DriveAssembly assembly = new DriveAssembly(plan, states);
         DriveRoom room = DriveRoom.of(plan);
         DriveDimensions dimensions = new DriveDimensions(plan, assembly.plates(), values);

@@ -132,7 +132,8 @@ final class DriveAssembly {
         members.add(new Member("belt", motion.run().band(plan.beltBottom(), plan.beltTop()), 0, Placement.IDENTITY));
         motion.run().addTeeth(members, plan.beltBottom(), plan.beltTop(), motion.firstTooth());
         return new Assembly(
-                spec.name(), members, motion, Optional.empty(), requirements(members), callouts(), steps(), views());
+                spec.name(), members, motion, Optional.empty(), requirements(members), callouts(),
+                new DriveSteps(plan, plates, members).all(), views());
     }
 
     /** Belt and what it runs on touch; all else keeps its room. */
@@ -205,38 +206,5 @@ final class DriveAssembly {
                 new View("start", 0, "", Optional.empty(), lines, cut),
                 new View("end", last, "", Optional.empty(), lines, cut),
                 new View("mesh", last / 2, "the belt on the driver, under way", Optional.of(near), lines, cut));
-    }
-
-    private List<String> steps() {
-        List<String> steps = new ArrayList<>();
-        if (spec.servo().isPresent()) {
-            steps.add("Drive the servo (" + spec.servo().get().name()
-                    + ") to the end of its travel that is to mean start.");
-            if (spec.plates() > 0) {
-                steps.add("Screw the servo by its ears to the back of the base"
-                        + (plates.packing() > 0 ? " on packing of " + Words.mm(plates.packing()) : "")
-                        + ", its long side away from the driven pulley"
-                        + (spec.fixed() ? "." : "; leave its screws loose in their slots."));
-            }
-        }
-        steps.add("Put up the driven pulley" + (plan.layout().hasIdler() ? " and the idler" : "")
-                + " with washers of " + Words.mm(plan.foot()) + " below, so that all rims stand level.");
-        if (plan.layout().hasIdler()) {
-            steps.add("Draw the idler back in its slot, lay the belt round, and press the idler in.");
-        } else if (!spec.fixed()) {
-            steps.add("Push the driver towards the driven pulley, lay the belt round, and draw it back.");
-        } else {
-            steps.add("Lay the belt round both pulleys and slide them onto their axles together; it has no slack.");
-        }
-        if (plan.driverTorque() > 0) {
-            steps.add("Tighten until a push of " + Words.number(plan.pretension() / 16, 2)
-                    + " N in the middle of a span bends it by 1/64 of its length ("
-                    + Words.mm(plan.path().span(0).length() / 64) + " of the first span).");
-        }
-        if (spec.plates() > 1) {
-            steps.add("Put the front plate on its standoffs and draw the " + plates.screws().size() + " screws up.");
-        }
-        steps.add("Keep fingers out of belt and pulleys while it moves; a stalled servo grows hot.");
-        return steps;
     }
 }

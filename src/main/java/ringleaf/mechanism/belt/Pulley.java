@@ -13,6 +13,7 @@ import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Assembly;
+import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
 import ringleaf.part.Choice;
 import ringleaf.part.Design;
@@ -20,6 +21,7 @@ import ringleaf.part.Dimension.Origin;
 import ringleaf.part.Member;
 import ringleaf.part.MotionTable;
 import ringleaf.part.Part;
+import ringleaf.part.Placing;
 import ringleaf.part.Requirement;
 import ringleaf.part.View;
 import ringleaf.part.Words;
@@ -65,10 +67,10 @@ public final class Pulley implements Kind {
         BeltChoice choice = reader.read(belt.get(), material);
         PulleySpec spec = new PulleyReader(request, values, choice, material)
                 .read("", teeth.get(), values.where(PulleyFields.TEETH_GIVEN), Optional.empty());
-        return states -> design(request.name(), spec, values, states);
+        return new PlannedPulley(request.name(), spec, values);
     }
 
-    private static Design design(String name, PulleySpec spec, Values values, int states) {
+    static Design design(String name, PulleySpec spec, Values values, int states) {
         PulleyStack stack = new PulleyStack(spec, 0);
         double pitch = spec.choice().belt().pitch();
         BeltRun run = run(spec);
@@ -118,7 +120,7 @@ public final class Pulley implements Kind {
         List<Requirement> requirements =
                 List.of(new Requirement.StaysApart("rolls-free", 0, motion.run().oneRubber(members)));
         return new Assembly(
-                name, members, motion, Optional.empty(), requirements, callouts(spec), steps(spec, stack),
+                name, members, motion, Optional.empty(), requirements, callouts(spec), steps(spec, stack, members),
                 views(spec, motion, band));
     }
 
@@ -156,18 +158,21 @@ public final class Pulley implements Kind {
                 what + " Ø" + Words.number(2 * radius, 3));
     }
 
-    private static List<String> steps(PulleySpec spec, PulleyStack stack) {
-        List<String> steps = new ArrayList<>();
-        steps.add("Deburr the grooves; a burr there lifts the belt off the rim.");
+    private static List<BuildStep> steps(PulleySpec spec, PulleyStack stack, List<Member> members) {
+        List<BuildStep> steps = new ArrayList<>();
+        steps.add(BuildStep.of("Deburr the grooves; a burr there lifts the belt off the rim."));
         if (stack.plates() > 1) {
-            steps.add("Lay the " + stack.plates() + " plates on one another with their marks in line.");
+            steps.add(BuildStep.of("Lay the " + stack.plates() + " plates on one another with their marks in line."));
         }
         if (spec.flanges() > 0) {
-            steps.add(stack.seatRadius() > 0
+            String words = stack.seatRadius() > 0
                     ? "Glue the flanges on their seats."
                     : "Put the flanges on either side" + (spec.joining().isPresent()
                             ? " and draw the " + spec.joining().get().count() + " screws up."
-                            : " and glue all on a rod through the bore."));
+                            : " and glue all on a rod through the bore.");
+            BuildStep step = BuildStep.of(words, PulleyStack.joining(members, spec, Placing.NOTHING));
+            boolean glued = spec.joining().isEmpty();
+            steps.add(glued ? step.withGlue("flanges on the rim", List.of(Point.ORIGIN)) : step);
         }
         return steps;
     }

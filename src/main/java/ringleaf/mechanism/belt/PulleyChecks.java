@@ -11,7 +11,7 @@ final class PulleyChecks {
     /** Overlap that arcs within half a micrometre of their curves may leave, mm. */
     private static final double TOUCH = 0.001;
     /** Share of the pitch by which rubber gives way in a tabulated groove; an assumption. */
-    private static final double GIVES = 0.03;
+    static final double GIVES = 0.03;
     /** Play beyond the backlash that is not worth a word, as a share of the pitch; an assumption. */
     private static final double SLIGHT = 0.02;
 

@@ -9,7 +9,10 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Layer;
+import ringleaf.part.Member;
 import ringleaf.part.Part;
+import ringleaf.part.Placing;
+import ringleaf.part.Way;
 import ringleaf.part.Words;
 
 /**
@@ -90,6 +93,37 @@ final class PulleyStack {
     /** As the others, but plates in one piece and flanges one by one under names of their own, to be put together. */
     List<Part> placed(Point centre, double phase) {
         return parts(centre, phase, true);
+    }
+
+    /**
+     * How rim and flanges of a pulley come together: the lower flange from below, the upper one from above.
+     *
+     * @param members of an assembly that the pulley's parts are among
+     * @param onto to what the rim comes before; nothing where the pulley is put together by itself
+     */
+    static List<Placing> joining(List<Member> members, PulleySpec spec, int onto) {
+        List<Placing> placings = new ArrayList<>();
+        int rim = index(members, spec.partName("pulley"));
+        placings.add(Placing.of(rim, onto, Way.DOWN));
+        int lower = index(members, spec.partName("flange"));
+        if (lower >= 0) {
+            placings.add(Placing.of(lower, rim, Way.UP));
+        }
+        int upper = index(members, spec.partName("flange-above"));
+        if (upper >= 0) {
+            placings.add(Placing.of(upper, rim, Way.DOWN));
+        }
+        return placings;
+    }
+
+    /** Index of the member of this name, -1 where there is none. */
+    static int index(List<Member> members, String name) {
+        for (int i = 0; i < members.size(); i++) {
+            if (members.get(i).name().equals(name)) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private List<Part> parts(Point centre, double phase, boolean stacked) {

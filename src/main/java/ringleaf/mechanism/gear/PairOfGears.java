@@ -26,6 +26,6 @@ public final class PairOfGears implements Kind {
     @Override
     public Planned read(Request request) {
         TrainSpec spec = new PairReader(request).read();
-        return states -> TrainDesign.design(spec, states);
+        return new PlannedTrain(spec);
     }
 }

@@ -11,6 +11,7 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Assembly;
+import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
 import ringleaf.part.Callout.Form;
 import ringleaf.part.Choice;
@@ -65,7 +66,7 @@ record SingleDesign(
                 Optional.empty(),
                 List.of(new Requirement.LeastWeb("web", PART, material.leastWeb() - HAIR)),
                 callouts(),
-                List.of("Deburr it; pull no more off the flanks than the burr."),
+                List.of(BuildStep.of("Deburr it; pull no more off the flanks than the burr.")),
                 List.of(View.of(VIEW, 0)));
         List<Choice> choices = List.of(new Choice(
                 "teeth-are",

@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import ringleaf.geom.Placement;
 import ringleaf.part.Assembly;
+import ringleaf.part.BuildStep;
 import ringleaf.part.Member;
 import ringleaf.part.Part;
+import ringleaf.part.Placing;
 import ringleaf.part.Requirement;
+import ringleaf.part.Way;
 import ringleaf.part.Words;
 
 /** Puts the gears in their places and says what they must hold to. */
@@ -92,22 +95,26 @@ final class TrainAssembly {
         return Math.signum(stage.turn()) * period;
     }
 
-    private List<String> steps() {
-        List<String> steps = new ArrayList<>();
-        steps.add("Deburr every gear; pull no more off the flanks than the burr.");
+    /** Gear after gear from above: each meets those that are there with its teeth in their spaces. */
+    private List<BuildStep> steps() {
+        List<BuildStep> steps = new ArrayList<>();
+        steps.add(BuildStep.of("Deburr every gear; pull no more off the flanks than the burr."));
         for (int shaft = 0; shaft <= design.stages().size(); shaft++) {
             String name = TrainParts.name(spec, shaft);
-            steps.add("Put " + name + " on its axle at (" + Words.number(axis(shaft, true), 3) + ", "
+            String words = "Put " + name + " on its axle at (" + Words.number(axis(shaft, true), 3) + ", "
                     + Words.number(axis(shaft, false), 3) + ") mm from the first"
                     + (shaft > 0 && spec.marks() ? ", its mark facing the mark of "
-                            + TrainParts.name(spec, shaft - 1) : "") + ".");
+                            + TrainParts.name(spec, shaft - 1) : "") + ".";
+            steps.add(BuildStep.of(words, List.of(Placing.of(shaft, shaft - 1, Way.DOWN))));
         }
         for (Stage stage : design.stages()) {
             if (stage.mesh() instanceof Mesh.Inner inner && inner.pair().trimmingMargin() < 0) {
-                steps.add("The ring goes over its gear along the axis: from the side the tips collide.");
+                steps.add(
+                        BuildStep.of("The ring goes over its gear along the axis: from the side the tips collide."));
             }
         }
-        steps.add("Turn it through by hand before any motor does; keep fingers and sleeves out of the mesh.");
+        steps.add(BuildStep.of(
+                "Turn it through by hand before any motor does; keep fingers and sleeves out of the mesh."));
         return steps;
     }
 

@@ -26,6 +26,6 @@ public final class TrainOfGears implements Kind {
     @Override
     public Planned read(Request request) {
         TrainSpec spec = new TrainReader(request).read();
-        return states -> TrainDesign.design(spec, states);
+        return new PlannedTrain(spec);
     }
 }

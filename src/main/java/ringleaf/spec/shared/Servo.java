@@ -28,6 +28,8 @@ import ringleaf.spec.field.Values;
  * @param hornScrewCircle diameter of the circle of the horn's screws
  * @param hornScrewHole hole for such a screw
  * @param splineDiameter over the spline's teeth
+ * @param pulseFrom pulse width at one end of the travel, microseconds: where the servo stands when the drive is open
+ * @param pulseTo pulse width at the other end, microseconds; below {@code pulseFrom} for a servo that turns the other way
  * @param cautions what to look out for
  * @param entry values with their sources; those that were left out in a spec come from the micro class
  */
@@ -50,6 +52,8 @@ public record Servo(
         double hornScrewCircle,
         double hornScrewHole,
         double splineDiameter,
+        double pulseFrom,
+        double pulseTo,
         List<String> cautions,
         Entry entry) {
     /** The class whose values stand in for what a servo written out in a spec leaves open. */
@@ -80,6 +84,10 @@ public record Servo(
     static final Field<Double> HORN_SCREW_CIRCLE = size("horn-screw-circle", "circle of the horn's screws");
     static final Field<Double> HORN_SCREW_HOLE = size("horn-screw-hole", "hole for a screw in the horn");
     static final Field<Double> SPLINE_DIAMETER = size("spline-diameter", "diameter over the spline's teeth");
+    static final Field<Double> PULSE_FROM =
+            pulse("pulse-from", "pulse width at the end of the travel where the drive starts, microseconds");
+    static final Field<Double> PULSE_TO =
+            pulse("pulse-to", "pulse width at the other end, microseconds; below pulse-from turns the servo the other way");
     static final Field<List<String>> CAUTIONS =
             Field.text("cautions", 300).help("what to look out for").list(20).byDefaultWords("none");
 
@@ -102,6 +110,8 @@ public record Servo(
             HORN_SCREW_CIRCLE,
             HORN_SCREW_HOLE,
             SPLINE_DIAMETER,
+            PULSE_FROM,
+            PULSE_TO,
             CAUTIONS);
 
     private static Field<Double> size(String name, String help) {
@@ -109,6 +119,14 @@ public record Servo(
                 .help(help)
                 .atLeast(0, "a size is not negative")
                 .atMost(500, "a servo this large is not for a model")
+                .byDefaultWords("as the class " + STAND_IN);
+    }
+
+    private static Field<Double> pulse(String name, String help) {
+        return Field.number(name)
+                .help(help)
+                .atLeast(100, "no servo listens to shorter pulses")
+                .atMost(10_000, "pulses come every 20 000 microseconds or oftener")
                 .byDefaultWords("as the class " + STAND_IN);
     }
 
@@ -134,6 +152,8 @@ public record Servo(
                 or(values, HORN_SCREW_CIRCLE, standIn),
                 or(values, HORN_SCREW_HOLE, standIn),
                 or(values, SPLINE_DIAMETER, standIn),
+                or(values, PULSE_FROM, standIn),
+                or(values, PULSE_TO, standIn),
                 values.get(CAUTIONS).orElse(standIn == null ? List.of() : standIn.cautions),
                 entry);
     }
@@ -159,6 +179,8 @@ public record Servo(
                 hornScrewCircle,
                 hornScrewHole,
                 splineDiameter,
+                pulseFrom,
+                pulseTo,
                 cautions,
                 entry);
     }

@@ -172,7 +172,7 @@ class AssemblyViewsTest {
                 shutter.leaves(),
                 shutter.requirements(),
                 List.of(new Callout(Callout.Form.LABEL, "near", new Point(1, 1), new Point(1, 1), "a corner")),
-                shutter.buildOrder(),
+                shutter.steps(),
                 List.of(View.of("far", 2), new View("near", 1, "close by", Optional.of(box), List.of(line))));
         Map<String, byte[]> views = views(asking);
         assertThat(views.keySet()).containsExactly("far", "near", "exploded");

@@ -12,6 +12,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.part.Assembly;
+import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
 import ringleaf.part.Layer;
 import ringleaf.part.LeafFamily;
@@ -69,7 +70,8 @@ final class MadeUpShutter {
         LeafFamily family = new LeafFamily(
                 leaves, 3, 5, Region.disc(Point.ORIGIN, 32), s -> Region.disc(Point.ORIGIN, 32 - s.state()));
         return new Assembly(
-                "shutter", members, motion(), Optional.of(family), List.of(), callouts(), List.of("Base plate first."));
+                "shutter", members, motion(), Optional.of(family), List.of(), callouts(),
+                List.of(BuildStep.of("Base plate first.")));
     }
 
     private static List<Callout> callouts() {

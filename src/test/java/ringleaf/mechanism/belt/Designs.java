@@ -42,7 +42,7 @@ final class Designs {
     static Optional<Design> read(String spec, Problems problems, SharedFiles own) {
         Catalogues catalogues = new Catalogues(own, problems);
         List<KindFields> fields =
-                KINDS.stream().map(k -> new KindFields(k.name(), k.summary(), k.fields())).toList();
+                KINDS.stream().map(k -> new KindFields(k.name(), k.summary(), k::fields)).toList();
         Optional<SpecDocument> document =
                 new SpecReader(fields, catalogues, problems).read(SpecSource.of("arm.yaml", spec), List.of());
         if (document.isEmpty()) {

@@ -1,0 +1,51 @@
+package ringleaf.mechanism;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.mechanism.AsBuilt.Deviation;
+
+/** Collects the sizes of a design that can be off, with what its processes may misplace edges by; lengths in mm. */
+public final class SizesOff {
+    /** Two edges that are off independently make a width that is off by this much more than one. */
+    public static final double TWO_EDGES = Math.sqrt(2);
+    /** How far sheet may differ from its name, as a share of the thickness; common practice, no source. */
+    public static final double SHEET = 0.05;
+    /** Share of what edges are misplaced by that heights built up in layers are; common practice, no source. */
+    public static final double LAYERS = 0.5;
+    /** How far drawn wire may differ from its name, mm; common practice, no source. */
+    public static final double WIRE = 0.02;
+    /** How far a piece cut to length by hand and filed may be off, mm; common practice, no source. */
+    public static final double FILED = 0.1;
+    /** The widest look at a size that nothing minds, mm. */
+    private static final double FAR = 5;
+
+    private final List<Deviation> all = new ArrayList<>();
+
+    /** Adds an edge or a place that one process makes; gives its number. */
+    public int edge(String name, String what, double nominal, int copies, Material made) {
+        return add(name, what, nominal, copies, made.repeatability(), made.process());
+    }
+
+    /** Adds a width between two edges; gives its number. */
+    public int width(String name, String what, double nominal, int copies, Material made) {
+        return add(name, what, nominal, copies, TWO_EDGES * made.repeatability(), made.process() + ", two edges");
+    }
+
+    /** Adds a thickness or a height: that of bought sheet, or one that is built up; gives its number. */
+    public int height(String name, String what, double nominal, Material made) {
+        return made.sheet()
+                ? add(name, what, nominal, 1, SHEET * nominal, "5 % of sheet, common practice")
+                : add(name, what, nominal, 1, LAYERS * made.repeatability(), made.process() + ", along the layers");
+    }
+
+    /** Adds any other length; gives its number. */
+    public int add(String name, String what, double nominal, int copies, double within, String source) {
+        double most = nominal > 0 ? Math.min(FAR, 0.9 * nominal) : FAR;
+        all.add(new Deviation(name, what, "mm", nominal, copies, within, source, most));
+        return all.size() - 1;
+    }
+
+    public List<Deviation> all() {
+        return List.copyOf(all);
+    }
+}

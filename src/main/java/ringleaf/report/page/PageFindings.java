@@ -1,0 +1,95 @@
+package ringleaf.report.page;
+
+import java.util.List;
+import ringleaf.part.Finding;
+import ringleaf.report.Figures;
+
+/** Findings of a mechanism as markup: what fails first, then what warns, then what passes, folded away. */
+final class PageFindings {
+    private static final Finding.Status[] ORDER = {Finding.Status.FAIL, Finding.Status.WARN, Finding.Status.PASS};
+    /** A mark and a word for each status, so that colour says nothing on its own. */
+    private static final String[] MARKS = {"&#10007;", "!", "&#10003;"};
+
+    private static final String[] WORDS = {"failed", "warned", "passed"};
+
+    private final StringBuilder out;
+    private final List<Finding> findings;
+    private final int[] counts = new int[ORDER.length];
+
+    PageFindings(StringBuilder out, List<Finding> findings) {
+        this.out = out;
+        this.findings = findings;
+        for (Finding finding : findings) {
+            counts[finding.status() == Finding.Status.FAIL ? 0 : finding.status() == Finding.Status.WARN ? 1 : 2]++;
+        }
+    }
+
+    /** Index of the worst status: 0 failed, 1 warned, 2 passed. */
+    int worst() {
+        return counts[0] > 0 ? 0 : counts[1] > 0 ? 1 : 2;
+    }
+
+    /** A line that says whether to trust the design. */
+    void verdict() {
+        String word = ORDER[worst()].label();
+        out.append("<p class=\"verdict ").append(word).append("\"><span class=\"mark\" aria-hidden=\"true\">");
+        out.append(MARKS[worst()]).append("</span> ");
+        if (worst() == 2) {
+            out.append("Every check passed: ").append(counts[2]).append(" of ").append(counts[2]).append('.');
+        } else {
+            out.append(counts[0]).append(" failed, ").append(counts[1]).append(" warned, ");
+            out.append(counts[2]).append(" passed.");
+        }
+        out.append(worst() == 0 ? " Do not cut this." : "").append("</p>\n");
+    }
+
+    void tables(String id, List<String> remedies) {
+        out.append("<section class=\"findings\" aria-labelledby=\"").append(id).append("-findings\">\n<h3 id=\"");
+        out.append(id).append("-findings\">Findings</h3>\n");
+        if (counts[0] > 0 && !remedies.isEmpty()) {
+            out.append("<h4>What would fit</h4>\n<ul>\n");
+            for (String remedy : remedies) {
+                PageText.html(out.append("<li>"), remedy).append("</li>\n");
+            }
+            out.append("</ul>\n");
+        }
+        for (int i = 0; i < ORDER.length; i++) {
+            if (counts[i] > 0) {
+                table(i);
+            }
+        }
+        out.append("</section>\n");
+    }
+
+    private void table(int status) {
+        boolean folded = ORDER[status] == Finding.Status.PASS;
+        String caption = counts[status] + (counts[status] == 1 ? " check " : " checks ") + WORDS[status];
+        out.append(folded ? "<details><summary>" : "<h4>").append(caption);
+        out.append(folded ? "</summary>\n" : "</h4>\n").append("<div class=\"scroll\" tabindex=\"0\" role=\"region\"");
+        out.append(" aria-label=\"").append(caption).append("\"><table>\n<thead><tr>");
+        for (String column : new String[] {"Check", "See", "Measured", "Limit", "Where", "What it says"}) {
+            out.append("<th scope=\"col\">").append(column).append("</th>");
+        }
+        out.append("</tr></thead>\n<tbody>\n");
+        for (int i = 0; i < findings.size(); i++) {
+            if (findings.get(i).status() == ORDER[status]) {
+                row(findings.get(i), MARKS[status]);
+            }
+        }
+        out.append("</tbody></table></div>\n").append(folded ? "</details>\n" : "");
+    }
+
+    private void row(Finding finding, String mark) {
+        String status = finding.status().label();
+        out.append("<tr class=\"").append(status).append("\" data-where=\"");
+        PageText.html(out, finding.where()).append("\" data-check=\"");
+        PageText.html(out, finding.check()).append("\" data-limit=\"");
+        PageText.number(out, finding.limit(), 6).append("\"><th scope=\"row\"><span class=\"mark\" aria-hidden=\"true\">");
+        out.append(mark).append("</span><span class=\"quiet\">").append(status).append("</span> ");
+        PageText.html(out, finding.check()).append("</th><td class=\"see\"></td><td class=\"figure\" data-l=\"measured\">");
+        PageText.html(out, Figures.withUnit(finding.measured(), finding.unit())).append("</td><td class=\"figure\" data-l=\"limit\">");
+        PageText.html(out, Figures.withUnit(finding.limit(), finding.unit())).append("</td><td class=\"where\" data-l=\"where\">");
+        PageText.html(out, finding.where()).append("</td><td>");
+        PageText.html(out, finding.message()).append("</td></tr>\n");
+    }
+}
