@@ -217,7 +217,8 @@ final class CouponCommand {
             case TAKEN -> throw Stop.trouble("cannot write " + Shown.cut(at, 300) + ": it holds values for "
                     + entry.name() + " already, which are left as they are; --replace replaces those that were measured"
                     + ", -o writes elsewhere");
-            case UNCLEAR -> throw Stop.trouble("cannot write " + Shown.cut(at, 300) + ": it is laid out so that no values"
+            case UNCLEAR -> throw Stop.trouble("cannot write " + Shown.cut(at, 300) + ": it is laid out so that"
+                    + " no values"
                     + " can be put in without touching others, and is left as it is; -o writes elsewhere");
             case NEW -> written.add(name + ": new");
             case ADDED -> written.add(name + ": " + entry.name() + " added, all else as it was");

@@ -69,7 +69,8 @@ final class Contradictions {
                         first(Feature.Kind.PIN),
                         "pins are larger and holes smaller than drawn: the kerf would be "
                                 + Words.number(kerf.value(), 3) + " mm",
-                        "the machine or its program corrects the kerf already; switch that off and make the piece again");
+                        "the machine or its program corrects the kerf already; switch that off and make the"
+                                + " piece again");
             }
         }
     }

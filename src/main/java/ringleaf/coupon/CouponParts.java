@@ -45,7 +45,8 @@ public final class CouponParts {
             }
             marks.addAll(outline.bar());
         }
-        String note = "piece " + coupon.id() + ": cut it as it is, without any correction of kerf or size in the machine"
+        String note = "piece " + coupon.id() + ": cut it as it is, without any correction of kerf or size in"
+                + " the machine"
                 + "; " + Words.number(top, 3) + " mm thick";
         Part.Source source = new Part.Source(coupon.process(), coupon.stock());
         return new Part("coupon", "plate", 1, source, layers, marks, note);

@@ -29,9 +29,11 @@ public final class CouponSheet {
         measured(Feature.Kind.PIN, coupon.layers()
                 ? "Upright pins: diameter, outside jaws, half way up, turned between the readings."
                 : "Fingers: width, outside jaws, half way out, burr taken off first.");
-        measured(Feature.Kind.BAR, "The plate over all with the outside jaws, beside the lettering X and Y: BX from left to"
+        measured(Feature.Kind.BAR, "The plate over all with the outside jaws, beside the lettering X and Y: BX"
+                + " from left to"
                 + " right, BY from\n# top to bottom at the left or right end, where neither comb nor pins stand.");
-        measured(Feature.Kind.HOLE, "Holes: the thickest pin gauge or drill shank that goes in by its own weight, or the"
+        measured(Feature.Kind.HOLE, "Holes: the thickest pin gauge or drill shank that goes in by its own"
+                + " weight, or the"
                 + " inside jaws, in\n# different directions.");
         measured(Feature.Kind.SLOT, "Slots: width, inside jaws or gauges, at different places along them.");
         tries();
@@ -43,14 +45,17 @@ public final class CouponSheet {
     private void head() {
         out.append("# What piece ").append(coupon.id()).append(" measures: ").append(coupon.process()).append(" on ");
         out.append(coupon.stock()).append(".\n#\n");
-        out.append("# Make the piece as your machine makes parts every day, but with no correction of kerf or size switched"
+        out.append("# Make the piece as your machine makes parts every day, but with no correction of kerf or"
+                + " size switched"
                 + " on.\n");
         out.append("# Let it cool, take burr and skin off, then fill in the brackets: at least two readings each, ");
         out.append(READINGS).append(" are better,\n");
         out.append("# each with the instrument taken off and set anew, e.g.   measured: [3.87, 3.89, 3.88]\n");
-        out.append("# A dot parts the decimals, a comma the readings. What broke or cannot be reached gets   measured: none\n");
+        out.append("# A dot parts the decimals, a comma the readings. What broke or cannot be reached gets  "
+                + " measured: none\n");
         out.append("# Then:   ringleaf coupon --read this-file.yaml\n\n");
-        out.append("ringleaf-coupon: ").append(Coupon.FORM).append("    # these lines say which piece it is: leave them\n");
+        out.append("ringleaf-coupon: ").append(Coupon.FORM).append("    # these lines say which piece it is:"
+                + " leave them\n");
         out.append("piece: ").append(coupon.id()).append('\n');
         out.append("process: ").append(coupon.process()).append('\n');
         out.append("stock: ").append(coupon.stock()).append('\n');
@@ -86,12 +91,14 @@ public final class CouponSheet {
     }
 
     private void tries() {
-        out.append("# Comb at the lower edge, narrowest slot first. Slide the tongue T in flat, and the pin upright.\n");
+        out.append("# Comb at the lower edge, narrowest slot first. Slide the tongue T in flat, and the pin"
+                + " upright.\n");
         out.append("# Write the name of the slot, e.g. C4; none where it goes into no slot.\n");
         out.append(Feature.Kind.COMB.group()).append(":\n");
         sizes(Feature.Kind.COMB);
         out.append("  tongue-enters:        # the narrowest slot that the tongue goes into without force\n");
-        out.append("  pin-slides:           # the narrowest slot along which the pin slides freely; none without a pin\n\n");
+        out.append("  pin-slides:           # the narrowest slot along which the pin slides freely; none"
+                + " without a pin\n\n");
         out.append("# Row F, smallest hole first: the pin pushed in by hand.\n");
         out.append(Feature.Kind.FIT.group()).append(":\n");
         sizes(Feature.Kind.FIT);

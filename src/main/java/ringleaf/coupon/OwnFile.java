@@ -36,8 +36,10 @@ public final class OwnFile {
      */
     public record Result(Outcome outcome, String text) {}
 
-    private static final String HEAD = "# Values of your own machines, measured on coupons. This file lies in shared/ beside"
-            + " a spec, or in the folder given\n# with --shared, and goes over the ready values one by one. Change what you"
+    private static final String HEAD = "# Values of your own machines, measured on coupons. This file lies in"
+            + " shared/ beside"
+            + " a spec, or in the folder given\n# with --shared, and goes over the ready values one by one."
+                    + " Change what you"
             + " know better.\n";
 
     private OwnFile() {}

@@ -96,7 +96,8 @@ public final class SheetReader {
             problems.at(
                     head.where(SheetFields.PIECE),
                     "the drawn sizes here are not those of piece " + Shown.quoted(piece),
-                    "a line was changed, lost or copied from the sheet of another piece; take the sheet that was written"
+                    "a line was changed, lost or copied from the sheet of another piece; take the sheet that"
+                            + " was written"
                             + " with the piece");
         }
         if (problems.count() > before) {

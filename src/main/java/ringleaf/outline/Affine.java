@@ -59,7 +59,8 @@ record Affine(double a, double b, double c, double d, double e, double f) {
         for (int i = 0; i <= last; i++) {
             Segment mapped = apply(piece.segments().get(i));
             boolean closes = piece.closed() && i == last && i > 0;
-            out.add(i == 0 ? mapped : mapped.withEnds(out.get(i - 1).end(), closes ? out.get(0).start() : mapped.end()));
+            Point end = closes ? out.get(0).start() : mapped.end();
+            out.add(i == 0 ? mapped : mapped.withEnds(out.get(i - 1).end(), end));
         }
         return out;
     }

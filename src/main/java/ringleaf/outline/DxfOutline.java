@@ -76,7 +76,8 @@ final class DxfOutline {
             case "9" -> Optional.of(0.0254);
             case "0" -> Optional.empty();
             default -> {
-                problems.at(pair.place(source), "drawings in unit number " + Shown.quoted(pair.value()) + " are not read",
+                problems.at(pair.place(source), "drawings in unit number " + Shown.quoted(pair.value()) + " are"
+                        + " not read",
                         "save it in millimetres or inches");
                 yield Optional.empty();
             }
@@ -122,7 +123,8 @@ final class DxfOutline {
             case "LWPOLYLINE" -> chain(entity, entity.vertices(), (entity.whole(70) & 1) != 0);
             default -> problems.at(
                     entity.place(),
-                    "is a " + Shown.quoted(entity.type()) + "; lines, arcs, circles and polylines are read, nothing else",
+                    "is a " + Shown.quoted(entity.type()) + "; lines, arcs, circles and polylines are read,"
+                            + " nothing else",
                     "turn it into those, or put it on another layer and name the ones to take under layers:");
         }
     }

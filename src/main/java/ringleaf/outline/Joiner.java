@@ -185,7 +185,8 @@ final class Joiner {
                 boolean adjacent = b == a + 1 || a == 0 && b == own.size() - 1;
                 Point at = adjacent ? beyondCorner(own.get(a), own.get(b)) : meeting(own.get(a), own.get(b));
                 if (at != null) {
-                    problems.at(joined.get(i).place, "crosses or touches itself at " + words(at), "draw one plain outline");
+                    problems.at(joined.get(i).place, "crosses or touches itself at " + words(at), "draw one"
+                            + " plain outline");
                     return;
                 }
             }

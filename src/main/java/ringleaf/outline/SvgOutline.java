@@ -83,7 +83,8 @@ final class SvgOutline extends DefaultHandler {
     }
 
     private Place place(String element) {
-        return source.at(locator.getLineNumber(), Math.max(1, locator.getColumnNumber() - 1)).named("<" + element + ">");
+        int column = Math.max(1, locator.getColumnNumber() - 1);
+        return source.at(locator.getLineNumber(), column).named("<" + element + ">");
     }
 
     @Override
@@ -150,7 +151,8 @@ final class SvgOutline extends DefaultHandler {
         if (!(across > 0) || !(up > 0) || !numbers.isDone()) {
             problems.at(place("svg"), "its viewBox is not four numbers with a size above 0");
         } else if (Math.abs(across - up) > 1e-4 * across) {
-            problems.at(place("svg"), "width and height stretch the drawing: " + ringleaf.spec.text.Decimal.of(across, 6)
+            problems.at(place("svg"), "width and height stretch the drawing:"
+                    + " " + ringleaf.spec.text.Decimal.of(across, 6)
                     + " mm a unit across and " + ringleaf.spec.text.Decimal.of(up, 6) + " up",
                     "make the viewBox as high and wide as the drawing");
         } else {

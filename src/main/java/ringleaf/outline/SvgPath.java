@@ -67,7 +67,8 @@ final class SvgPath {
             case 'Z' -> close();
             case 'C', 'S', 'Q', 'T' -> problems.at(
                     place,
-                    "holds a Bézier curve (" + command + ", character " + numbers.position() + "); lines and circular arcs"
+                    "holds a Bézier curve (" + command + ", character " + numbers.position() + "); lines and"
+                            + " circular arcs"
                             + " are read, nothing else",
                     "turn it into arcs, or put it into another group and name the ones to take under layers:");
             default -> problems.at(place, "there is no command " + command + " in a path");

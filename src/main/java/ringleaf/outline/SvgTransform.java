@@ -16,7 +16,8 @@ final class SvgTransform {
         while (!rest.isEmpty()) {
             int from = rest.indexOf('(');
             int to = rest.indexOf(')');
-            Affine one = from < 0 || to < from ? null : one(rest.substring(0, from).trim(), rest.substring(from + 1, to));
+            boolean whole = from >= 0 && to > from;
+            Affine one = whole ? one(rest.substring(0, from).trim(), rest.substring(from + 1, to)) : null;
             if (one == null) {
                 problems.at(place, "its transform is not readable: " + Shown.quoted(rest));
                 return Affine.NONE;

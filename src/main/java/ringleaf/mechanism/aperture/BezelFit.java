@@ -8,6 +8,7 @@ import ringleaf.curve.Distances;
 import ringleaf.curve.Gap;
 import ringleaf.geom.Angles;
 import ringleaf.geom.Contour;
+import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
 import ringleaf.part.Finding;
@@ -148,7 +149,8 @@ final class BezelFit {
         boolean inside = Containment.of(outline, room.centre, 0) == Containment.INSIDE;
         double distance = near.distance(room.centre);
         double wall = (inside ? distance : -distance) - room.radius;
-        String needs = wall >= web ? "" : "; the outline would have to stand " + Words.mm(web - wall) + " further out there";
+        String needs = wall >= web ? "" : "; the outline would have to stand " + Words.mm(web - wall) + ""
+                + " further out there";
         return Finding.atLeast(CHECK, wall + HAIR, web, "mm", at(design, near),
                 "wall from " + room.name + " to the outline given" + needs);
     }
@@ -209,7 +211,8 @@ final class BezelFit {
             for (int i = 0; i <= steps; i++) {
                 Point p = segment.pointAt((double) i / steps);
                 double off = Math.abs(Angles.signed(p.angle() - hand.at() - hand.travel() / 2));
-                double wide = Math.abs(hand.travel()) / 2 + over + Math.asin(Math.min(1, 2 * hand.halfWidth() / p.norm()));
+                double arm = Math.asin(Math.min(1, 2 * hand.halfWidth() / p.norm()));
+                double wide = Math.abs(hand.travel()) / 2 + over + arm;
                 far = off <= wide ? Math.max(far, p.norm()) : far;
             }
         }
@@ -220,7 +223,8 @@ final class BezelFit {
     static double width(Contour outline) {
         double widest = 0;
         for (int i = 0; i < DIRECTIONS / 2; i++) {
-            widest = Math.max(widest, outline.placed(ringleaf.geom.Placement.turn(i * Angles.TURN / DIRECTIONS)).box().width());
+            Contour turned = outline.placed(Placement.turn(i * Angles.TURN / DIRECTIONS));
+            widest = Math.max(widest, turned.box().width());
         }
         return widest;
     }

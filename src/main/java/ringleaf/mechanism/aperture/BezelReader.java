@@ -91,13 +91,15 @@ final class BezelReader {
         if (regions.size() > 1) {
             problems.at(
                     asked,
-                    "the drawing holds " + regions.size() + " outlines that lie apart or within holes; a housing has one",
+                    "the drawing holds " + regions.size() + " outlines that lie apart or within holes; a"
+                            + " housing has one",
                     "name the layers or groups to take under layers:");
             return Optional.empty();
         }
         Region region = regions.get(0);
         if (Containment.of(region.outer(), Point.ORIGIN, 0) != Containment.INSIDE) {
-            problems.at(asked, "the aperture's axis lies outside of the outline", "x: and y: say where it is in the drawing");
+            problems.at(asked, "the aperture's axis lies outside of the outline", "x: and y: say where it is in"
+                    + " the drawing");
             return Optional.empty();
         }
         List<Point> screws = new ArrayList<>();
@@ -118,9 +120,11 @@ final class BezelReader {
             problems.at(
                     asked,
                     "the drawing has " + screws.size() + " holes of " + Words.mm(screw.thread()) + " to "
-                            + Words.mm(WIDEST_HOLE * screw.thread()) + " for screws " + screw.name() + ", and two are the"
+                            + Words.mm(WIDEST_HOLE * screw.thread()) + " for screws " + screw.name() + ", and"
+                                    + " two are the"
                             + " least",
-                    others.isEmpty() ? "draw them" : "its round holes: " + sizes(others) + "; set screw: to what fits them");
+                    others.isEmpty() ? "draw them" : "its round holes: " + sizes(others) + "; set screw: to"
+                            + " what fits them");
         }
         return Optional.of(new Bezel.Own(region.outer(), screws, radius, others));
     }
