@@ -121,6 +121,8 @@ final class CommandRun {
                 return servoTable(new ParsedLine(given));
             case Syntax.NEW:
                 return new NewCommand(surroundings, out).write(given.matchedPositionalValue(0, ""), given.matchedPositionalValue(1, null));
+            case Syntax.COUPON:
+                return coupon(new ParsedLine(given));
             case Syntax.PRESETS:
                 return presets();
             case Syntax.SCHEMA:
@@ -162,6 +164,32 @@ final class CommandRun {
         out.flush();
         FindingsOut.print(all, surroundings.colour(), err);
         return failed ? Exit.FAILED : Exit.FINE;
+    }
+
+    private int coupon(Typed given) {
+        CouponCommand command = new CouponCommand(
+                surroundings,
+                out,
+                Optional.ofNullable(given.value(Syntax.SHARED)),
+                Optional.ofNullable(given.value(Syntax.OUTPUT)));
+        String process = given.value(Syntax.PROCESS);
+        String read = given.value(Syntax.READ);
+        if ((process == null) == (read == null)) {
+            throw Stop.wrong("coupon takes either --process NAME, for a piece, or --read FILE, for a filled sheet");
+        }
+        List<String> others = read == null
+                ? List.of(Syntax.REPLACE)
+                : List.of(Syntax.STOCK, Syntax.FORMATS, Syntax.DXF);
+        for (String other : others) {
+            if (given.has(other)) {
+                throw Stop.wrong(other + " has no meaning with " + (read == null ? Syntax.PROCESS : Syntax.READ));
+            }
+        }
+        if (read != null) {
+            return command.read(read, given.has(Syntax.REPLACE));
+        }
+        Wanted wanted = Wanted.ofOutlines(given.value(Syntax.FORMATS), given.value(Syntax.DXF));
+        return command.make(process, Optional.ofNullable(given.value(Syntax.STOCK)), wanted);
     }
 
     private int preview(Typed given) {

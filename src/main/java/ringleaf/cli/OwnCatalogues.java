@@ -2,14 +2,18 @@ package ringleaf.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.spec.shared.SharedFiles;
+import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problems;
+import ringleaf.spec.text.Shown;
 import ringleaf.spec.text.SpecSource;
 
 /** A user's own catalogues, laid over the ready ones: those in {@code shared/} beside the spec, then {@code --shared}. */
@@ -20,21 +24,30 @@ final class OwnCatalogues implements SharedFiles {
     static final List<String> NAMES =
             List.of("processes.yaml", "stock.yaml", "servos.yaml", "screws.yaml", "bearings.yaml", "belts.yaml");
 
+    /** 4 MiB: a drawing of a bezel is some hundred lines. */
+    private static final int DRAWING_LIMIT = 1 << 22;
+
     private final List<Folder> folders;
+    /** That paths of drawings are relative to: the spec's, or that of the run where the spec is no file. */
+    private final Path base;
 
     private record Folder(Path path, String shown) {}
 
-    private OwnCatalogues(List<Folder> folders) {
+    private OwnCatalogues(List<Folder> folders, Path base) {
         this.folders = folders;
+        this.base = base;
     }
 
     /** The catalogues beside the spec, where it is a file with such a folder beside it, and those of {@code --shared}. */
     static SharedFiles of(String spec, Optional<String> typed, Surroundings surroundings) {
         List<Folder> folders = new ArrayList<>();
+        Path base = surroundings.folder();
         if (!spec.equals("-")) {
             Path file = surroundings.place(spec, "SPEC");
             Path beside = file.resolveSibling(BESIDE);
-            if (Files.isRegularFile(file) && Files.isDirectory(beside)) {
+            boolean isFile = Files.isRegularFile(file);
+            base = isFile && file.getParent() != null ? file.getParent() : base;
+            if (isFile && Files.isDirectory(beside)) {
                 int slash = spec.lastIndexOf('/');
                 folders.add(new Folder(beside, spec.substring(0, slash + 1) + BESIDE));
             }
@@ -42,7 +55,13 @@ final class OwnCatalogues implements SharedFiles {
         if (typed.isPresent()) {
             folders.add(asked(typed.get(), surroundings));
         }
-        return folders.isEmpty() ? NONE : new OwnCatalogues(folders);
+        return new OwnCatalogues(folders, base);
+    }
+
+    /** Those of {@code --shared} alone. */
+    static SharedFiles of(Optional<String> typed, Surroundings surroundings) {
+        List<Folder> folders = typed.isEmpty() ? List.of() : List.of(asked(typed.get(), surroundings));
+        return new OwnCatalogues(folders, surroundings.folder());
     }
 
     private static Folder asked(String shown, Surroundings surroundings) {
@@ -75,5 +94,44 @@ final class OwnCatalogues implements SharedFiles {
             }
         }
         return sources;
+    }
+
+    @Override
+    public Optional<SpecSource> drawing(String path, Place asked, Problems problems) {
+        Path file;
+        try {
+            file = base.resolve(path);
+        } catch (InvalidPathException e) {
+            problems.at(asked, "is no path of a file: " + Shown.quoted(path));
+            return Optional.empty();
+        }
+        if (Files.isDirectory(file)) {
+            problems.at(asked, Shown.quoted(path) + " is a folder, and a drawing is a file");
+            return Optional.empty();
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(DRAWING_LIMIT + 1);
+            SpecSource name = SpecSource.of(path, "");
+            if (bytes.length > DRAWING_LIMIT) {
+                problems.of(name, "is larger than 4 MiB, the most that is read of a drawing", "");
+                return Optional.empty();
+            }
+            for (byte b : bytes) {
+                if (b == 0) {
+                    problems.of(name, "is a binary file", "save the drawing as DXF in text form, or as SVG");
+                    return Optional.empty();
+                }
+            }
+            // Old drawings have names of layers in one of many code pages; what is read of them is plain ASCII.
+            return Optional.of(SpecSource.of(path, text(bytes)));
+        } catch (IOException e) {
+            throw Trouble.reading(path, e);
+        }
+    }
+
+    private static String text(byte[] bytes) {
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        text = text.indexOf('\uFFFD') >= 0 ? new String(bytes, StandardCharsets.ISO_8859_1) : text;
+        return !text.isEmpty() && text.charAt(0) == '\uFEFF' ? text.substring(1) : text;
     }
 }

@@ -19,9 +19,10 @@ final class Syntax {
     static final String NEW = "new";
     static final String PRESETS = "presets";
     static final String SCHEMA = "schema";
+    static final String COUPON = "coupon";
     static final String HELP = "help";
     private static final List<String> COMMANDS =
-            List.of(MAKE, CHECK, EXPLORE, PREVIEW, TOLERANCE, SERVO_TABLE, NEW, PRESETS, SCHEMA, HELP);
+            List.of(MAKE, CHECK, EXPLORE, PREVIEW, TOLERANCE, SERVO_TABLE, NEW, PRESETS, SCHEMA, COUPON, HELP);
 
     static final String OUTPUT = "--output";
     static final String OUTPUT_SHORT = "-o";
@@ -56,6 +57,10 @@ final class Syntax {
     static final String WHY_NOT = "--why-not";
 
     static final String MARKDOWN = "--markdown";
+    static final String PROCESS = "--process";
+    static final String STOCK = "--stock";
+    static final String READ = "--read";
+    static final String REPLACE = "--replace";
 
     private static final String SPEC = "a file, a preset's name, or - for standard input";
 
@@ -97,6 +102,7 @@ final class Syntax {
             case NEW -> fresh();
             case PRESETS -> presets();
             case SCHEMA -> schema();
+            case COUPON -> coupon();
             default -> help();
         };
     }
@@ -275,6 +281,30 @@ final class Syntax {
                 SCHEMA,
                 "Prints the JSON Schema of a spec, for editors.",
                 "Example:%n  ringleaf schema > ringleaf.schema.json%n");
+    }
+
+    private static CommandSpec coupon() {
+        CommandSpec coupon = command(
+                COUPON,
+                "Makes a test piece that measures your own machine, and reads what you measured on it.",
+                "Examples:%n"
+                        + "  ringleaf coupon --process co2-laser --stock acrylic-3%n"
+                        + "  ringleaf coupon --read out/coupon-co2-laser-acrylic-3/coupon.yaml -o shared%n"
+                        + "%nThe first writes the piece and a sheet to fill in; the second turns the filled sheet into%n"
+                        + "own values of the process, which every make takes from shared/ beside its spec, or from%n"
+                        + "--shared FOLDER.%n");
+        coupon.addOption(option("NAME", "the process to measure, by its name in processes.yaml", PROCESS));
+        coupon.addOption(option(
+                "NAME", "what the piece is made of (default: the thickest stock up to 3 mm that the process usually makes)",
+                STOCK));
+        coupon.addOption(option("FILE", "the filled sheet", READ));
+        coupon.addOption(option("DIR", "the output folder (default: out/coupon-PROCESS-STOCK, or shared with --read)",
+                "-o", OUTPUT));
+        coupon.addOption(flag("replaces values that shared/processes.yaml already holds for the process", REPLACE));
+        coupon.addOption(option("LIST", "formats of the piece: svg,dxf (default: both)", FORMATS));
+        coupon.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));
+        shared(coupon);
+        return coupon;
     }
 
     private static CommandSpec help() {

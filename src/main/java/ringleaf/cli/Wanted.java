@@ -44,24 +44,34 @@ record Wanted(boolean svg, boolean dxf, DxfVersion version, Optional<SolidsAsked
      * @param size of paper, or null
      */
     static Wanted of(String formats, String dxf, String solids, String chord, String size) {
-        List<String> asked = formats == null ? USUAL : names(formats);
-        DxfVersion version = DxfVersion.AC1015;
-        if (dxf != null) {
-            if (!VERSIONS.contains(dxf)) {
-                throw unknown("--dxf", "version of DXF", dxf, VERSIONS);
-            }
-            if (!asked.contains("dxf")) {
-                throw Stop.wrong("--dxf " + dxf + " has no meaning without dxf among --formats " + Shown.quoted(formats));
-            }
-            version = dxf.equals("r12") ? DxfVersion.R12 : DxfVersion.AC1015;
-        }
+        List<String> asked = formats == null ? USUAL : names(formats, FORMATS);
         boolean plain = formats == null && solids == null && chord == null;
         return new Wanted(
                 asked.contains("svg"),
                 asked.contains("dxf"),
-                version,
+                version(dxf, asked, formats),
                 plain ? Optional.empty() : Optional.ofNullable(SolidsAsked.of(asked, solids, chord)),
                 pages(asked, size));
+    }
+
+    /** What the options ask for where there are outlines only. */
+    static Wanted ofOutlines(String formats, String dxf) {
+        List<String> asked = formats == null ? USUAL : names(formats, USUAL);
+        return new Wanted(
+                asked.contains("svg"), asked.contains("dxf"), version(dxf, asked, formats), Optional.empty(), Optional.empty());
+    }
+
+    private static DxfVersion version(String dxf, List<String> asked, String formats) {
+        if (dxf == null) {
+            return DxfVersion.AC1015;
+        }
+        if (!VERSIONS.contains(dxf)) {
+            throw unknown("--dxf", "version of DXF", dxf, VERSIONS);
+        }
+        if (!asked.contains("dxf")) {
+            throw Stop.wrong("--dxf " + dxf + " has no meaning without dxf among --formats " + Shown.quoted(formats));
+        }
+        return dxf.equals("r12") ? DxfVersion.R12 : DxfVersion.AC1015;
     }
 
     private static Optional<Pages> pages(List<String> asked, String size) {
@@ -76,12 +86,12 @@ record Wanted(boolean svg, boolean dxf, DxfVersion version, Optional<SolidsAsked
         return paper || drawing ? Optional.of(new Pages(paper, drawing, Optional.ofNullable(size))) : Optional.empty();
     }
 
-    private static List<String> names(String formats) {
+    private static List<String> names(String formats, List<String> known) {
         List<String> names = new ArrayList<>();
         for (String part : formats.split(",", -1)) {
             String name = part.trim();
-            if (!FORMATS.contains(name)) {
-                throw unknown("--formats", "format", name, FORMATS);
+            if (!known.contains(name)) {
+                throw unknown("--formats", "format", name, known);
             }
             names.add(name);
         }

@@ -43,7 +43,7 @@ public final class Intersections {
     }
 
     /** Crossings and touches of the carriers that lie on both pieces; none where the carriers are the same. */
-    static void crossings(Segment a, Segment b, double tolerance, List<Point> found) {
+    public static void crossings(Segment a, Segment b, double tolerance, List<Point> found) {
         if (a instanceof Line p) {
             if (b instanceof Line q) {
                 lines(p, q, tolerance, found);

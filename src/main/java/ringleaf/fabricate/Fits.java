@@ -71,8 +71,10 @@ public final class Fits {
         double sense = inner ? -1 : 1;
         double drawn = joint.size() - (kerfIn ? sense * kerf : 0);
         double expected = drawn + sense * kerf;
-        double least = expected - process.repeatability();
-        double most = expected + process.repeatability();
+        double doubt = kerfDoubt(process, stock, kerf);
+        double spread = doubt == 0 ? process.repeatability() : Math.hypot(process.repeatability(), doubt);
+        double least = expected - spread;
+        double most = expected + spread;
         FitName fit = FitName.of(joint.fit());
         Iso286.Limits partner = partner(joint, fit);
         StringBuilder how = new StringBuilder(process.name()).append(", ");
@@ -82,6 +84,9 @@ public final class Fits {
             how.append(joint.basis());
         }
         how.append(", ±").append(Words.number(process.repeatability(), 3)).append(" mm");
+        if (doubt > 0) {
+            how.append(" and ±").append(Words.number(doubt, 3)).append(" mm of the measured kerf");
+        }
         if (kerf > 0) {
             how.append(kerfIn ? ", kerf in the file" : ", kerf not in the file: burnt " + (inner ? "off" : "away"));
         }
@@ -94,6 +99,14 @@ public final class Fits {
         return new FitSize(
                 joint, drawn, least, most, low - other - partner.upper(), high - other - partner.lower(),
                 how.toString());
+    }
+
+    /** How far the true kerf may lie from this one (95 %), mm; 0 where nobody measured it. */
+    private static double kerfDoubt(MakingProcess process, Stock stock, double kerf) {
+        if (kerf > 0 && stock.kerf().isPresent() && stock.kerf().getAsDouble() == kerf) {
+            return stock.kerfWithin();
+        }
+        return kerf > 0 && process.kerf() == kerf ? process.kerfWithin() : 0;
     }
 
     /** The sizes of a bought pin that is ground to h6, or of a bearing's outer ring. */

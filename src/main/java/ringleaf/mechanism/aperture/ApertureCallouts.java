@@ -22,7 +22,9 @@ final class ApertureCallouts {
         Rim rim = design.rim();
         ApertureSpec spec = design.spec();
         all.add(diameter("open", spec.clearRadius(), Math.toRadians(55), "clear "));
-        all.add(diameter("open", rim.outer(), Math.toRadians(125), "housing "));
+        if (spec.bezel().housing().isEmpty()) {
+            all.add(diameter("open", rim.outer(), Math.toRadians(125), "housing "));
+        }
         all.add(diameter("open", design.band().pivotRadius(), Math.toRadians(160), "pivots "));
         int half = (bodies.states() - 1) / 2;
         double halfOpen = design.band().inscribedRadius(bodies.bladeAngle(half));

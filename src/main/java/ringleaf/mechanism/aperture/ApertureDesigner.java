@@ -230,6 +230,10 @@ final class ApertureDesigner {
         double width = Rim.wallWidth(spec);
         double outer = up(2 * (wall + width), OUTER_STEP) / 2;
         outer = Math.max(outer, spec.outer().least() / 2);
+        if (drive instanceof HandPlan hand && spec.bezel().housing().isPresent()) {
+            // The arm has to stand out of the user's own outline, wherever it passes.
+            outer = Math.max(outer, up(2 * BezelFit.reachAlong(spec, hand, over), OUTER_STEP) / 2);
+        }
         double screws = (wall + outer) / 2;
         double opening = spec.clearRadius() + spec.clearances().opening();
         return new Rim(opening, cavity, slotInner, slotOuter, floor, radius, wall, screws, outer, over, binding);
@@ -251,6 +255,9 @@ final class ApertureDesigner {
             broken++;
         }
         if (spec.depth().isPresent() && design.stack().depth() > spec.depth().getAsDouble() + 1e-6) {
+            broken++;
+        }
+        if (spec.bezel().housing().isPresent() && !BezelFit.holds(design)) {
             broken++;
         }
         if (design.stack().overDrivePin() > 0) {

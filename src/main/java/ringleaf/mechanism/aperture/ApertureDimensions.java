@@ -101,6 +101,7 @@ final class ApertureDimensions {
 
     private void housing() {
         Rim rim = design.rim();
+        boolean own = spec.bezel().housing().isPresent();
         mm("cavity-radius", rim.cavity(), Origin.SOLVED, "the blades' reach between the stops, and its clearance");
         mm("rim-radius", rim.rim(), Origin.SOLVED, "bound by the " + rim.binding());
         mm("wall-radius", rim.wall(), Origin.SOLVED, "rim and its play");
@@ -109,8 +110,12 @@ final class ApertureDimensions {
                 "outer-diameter",
                 2 * rim.outer(),
                 spec.outer().isExact() && 2 * rim.outer() <= spec.outer().most() ? Origin.GIVEN : Origin.SOLVED,
-                "bound by " + design.bound());
-        mm("envelope-width", design.drive().envelopeWidth(rim), Origin.SOLVED, "with the drive's lobe");
+                own ? "what a round housing would need; the outline given takes its place" : "bound by " + design.bound());
+        mm(
+                "envelope-width",
+                own ? BezelFit.width(design.housing().outline()) : design.drive().envelopeWidth(rim),
+                own ? Origin.GIVEN : Origin.SOLVED,
+                own ? "greatest width of the outline given" : "with the drive's lobe");
         deg("stop-over-travel", rim.overTravel(), Origin.SOLVED, "ring past either end before it is stopped");
     }
 

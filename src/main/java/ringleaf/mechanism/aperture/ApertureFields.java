@@ -1,5 +1,6 @@
 package ringleaf.mechanism.aperture;
 
+import java.util.List;
 import ringleaf.mechanism.Request;
 import ringleaf.spec.shared.FitName;
 import ringleaf.spec.shared.Screw;
@@ -124,6 +125,34 @@ public final class ApertureFields {
     static final Field<String> SCREW = Field.name("screw", "screws")
             .help("screws that hold the housing together")
             .byDefault("M2");
+
+    static final Field<String> OUTLINE = Field.text("outline", 300)
+            .help("drawing of closed outlines, DXF or SVG, its path from the spec")
+            .example("bezel.dxf")
+            .required();
+    static final Field<String> OUTLINE_UNITS = Field.choice("units")
+            .help("unit of the drawing, where it does not say so itself")
+            .option("mm", "millimetres")
+            .option("cm", "centimetres")
+            .option("in", "inches")
+            .option("thou", "thousandths of an inch")
+            .byDefaultWords("what the drawing declares; it must be given where it declares none");
+    static final Field<List<String>> OUTLINE_LAYERS = Field.text("layers", 100)
+            .help("layers of a DXF, or ids of groups of an SVG, that are looked at")
+            .list(50)
+            .byDefaultWords("all of them");
+    static final Field<Double> OUTLINE_X = place("x");
+    static final Field<Double> OUTLINE_Y = place("y");
+    static final Field<Double> OUTLINE_TURN =
+            Field.angle("turn").help("turn of the drawing about the axis").byDefault("0");
+    static final FieldSet OUTLINE_SET =
+            FieldSet.of(OUTLINE, OUTLINE_UNITS, OUTLINE_LAYERS, OUTLINE_X, OUTLINE_Y, OUTLINE_TURN);
+    static final Field<Values> HOUSING = Field.group("housing", OUTLINE_SET)
+            .help("your own bezel in place of the round housing: outline, screw holes and other openings of the plates");
+    static final Field<List<Values>> KEEP_OUT = Field.group("keep-out", OUTLINE_SET)
+            .help("drawings of what nothing of the mechanism may enter, at any height and state")
+            .list(10)
+            .byDefaultWords("none");
 
     static final Field<Double> OPENING_ROOM = clearance("opening", "blades and plates from the clear opening", "0.15");
     static final Field<Double> BLADE_ROOM = clearance("blade", "blades from the cavity's wall", "0.3");
@@ -263,10 +292,20 @@ public final class ApertureFields {
             RING_THICKNESS,
             LEDGE,
             SCREW,
+            HOUSING,
+            KEEP_OUT,
             CLEARANCES,
             FITS,
             DRIVE,
             JIGS);
+
+    private static Field<Double> place(String name) {
+        return Field.length(name)
+                .help("place of the aperture's axis in the drawing")
+                .atLeast(-5000, "further off than any bezel")
+                .atMost(5000, "further off than any bezel")
+                .byDefault("0");
+    }
 
     private static Field<Double> clearance(String name, String help, String byDefault) {
         Field<Double> field = Field.length(name)

@@ -84,7 +84,13 @@ final class ApertureReader {
                 gear,
                 new DriveReader(request, full).read(full < SMALL_TEETH ? 0.5 : 0.8),
                 values.isGiven(ApertureFields.JIGS) ? new JigReader(request).read(pin) : Optional.empty(),
+                bezel(screw),
                 given());
+    }
+
+    private Bezel bezel(Optional<Screw> screw) {
+        boolean asked = values.isGiven(ApertureFields.HOUSING) || values.isGiven(ApertureFields.KEEP_OUT);
+        return asked && screw.isPresent() ? new BezelReader(request, screw.get()).read() : Bezel.NONE;
     }
 
     /** A family's process and stock in the thickness that the spec or the stock gives; both must say the same. */

@@ -41,6 +41,9 @@ final class ApertureRequirements {
         all.add(new Requirement.Covered("light-tight", "lap", spec.lap() - HAIR / 2));
         Region room = Region.disc(Point.ORIGIN, rim.cavity());
         all.add(new Requirement.StaysInside("blades-stay-in", indices("blade"), room, c.blade() - HAIR));
+        for (Region area : spec.bezel().keepOuts()) {
+            all.add(new Requirement.KeepsClear("keep-out", area, List.of()));
+        }
         joints();
         all.add(new Requirement.StaysApart("nothing-touches", APART - HAIR, pairs()));
         all.add(new Requirement.LeastWeb("ring-whole", "drive-ring", spec.ring().leastWeb() - HAIR));

@@ -33,6 +33,7 @@ import ringleaf.spec.shared.Screw;
  * @param gear how the pinion is made
  * @param drive what turns the ring
  * @param jigs that are asked for
+ * @param bezel the user's own outlines
  * @param given paths of the fields that the spec gives, within the mechanism
  */
 public record ApertureSpec(
@@ -59,6 +60,7 @@ public record ApertureSpec(
         Material gear,
         DriveSpec drive,
         Optional<JigSpec> jigs,
+        Bezel bezel,
         Set<String> given) {
 
     public double clearRadius() {

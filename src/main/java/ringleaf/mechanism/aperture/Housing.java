@@ -12,18 +12,31 @@ import ringleaf.geom.Point;
  *
  * @param outline of the plates
  * @param screws centres of the housing's screws, those that the drive adds first
- * @param ownScrews number of those
+ * @param ownScrews number of those; in the user's own housing, of those that hold a servo plate
  * @param screwHole radius of their holes, mm
  * @param witness centre of the witness hole
- * @param witnessHole its radius, mm
+ * @param witnessHole its radius, mm; 0 where there is none, as the user's own outline may leave no room for it
+ * @param through other openings that go through every plate
+ * @param own whether it is the user's own
  */
-record Housing(Contour outline, List<Point> screws, int ownScrews, double screwHole, Point witness, double witnessHole) {
+record Housing(
+        Contour outline,
+        List<Point> screws,
+        int ownScrews,
+        double screwHole,
+        Point witness,
+        double witnessHole,
+        List<Contour> through,
+        boolean own) {
     /** Screws along the rim stand no further apart than this, mm; common practice, no source. */
     private static final double SCREW_SPACING = 45;
 
     private static final int FEWEST_SCREWS = 4;
 
     static Housing of(ApertureSpec spec, Rim rim, DrivePlan drive) {
+        if (spec.bezel().housing().isPresent()) {
+            return BezelFit.housing(spec, rim, drive);
+        }
         double hole = spec.screw().hole() / 2;
         double web = Rim.housingWeb(spec);
         double witnessHole = Math.max(0.5, Math.min(hole, spec.plate().leastWeb() / 2));
@@ -38,7 +51,7 @@ record Housing(Contour outline, List<Point> screws, int ownScrews, double screwH
         }
         double beside = 2 * Math.asin((hole + witnessHole + web) / (2 * rim.screws()));
         Point witness = Point.polar(rim.screws(), from + room / (count - 1) + beside);
-        return new Housing(drive.outline(rim), screws, own, hole, witness, witnessHole);
+        return new Housing(drive.outline(rim), screws, own, hole, witness, witnessHole, List.of(), false);
     }
 
     /** Holes that go through every plate: screws and the witness. */
@@ -47,8 +60,23 @@ record Housing(Contour outline, List<Point> screws, int ownScrews, double screwH
         for (Point screw : screws) {
             holes.add(Contour.circle(screw, screwHole));
         }
-        holes.add(Contour.circle(witness, witnessHole));
+        if (witnessHole > 0) {
+            holes.add(Contour.circle(witness, witnessHole));
+        }
+        holes.addAll(through);
         return holes;
+    }
+
+    /** The screws that run on into a servo plate: those in the lobe and two beside the window, or the user's nearest. */
+    List<Point> servoScrews() {
+        if (own) {
+            return screws.subList(0, ownScrews);
+        }
+        List<Point> some = new ArrayList<>(screws.subList(0, Math.min(screws.size(), ownScrews + 1)));
+        if (some.size() < screws.size()) {
+            some.add(screws.get(screws.size() - 1));
+        }
+        return some;
     }
 
     /** The outline of a round housing without a lobe. */

@@ -46,7 +46,7 @@ final class PlateParts {
         String note = stack.hasCover()
                 ? "bores go through; the cover closes them behind"
                 : "blind bores, open towards the blades";
-        return new Part("base-plate", "plate", 1, spec.plate().source(), layers, List.of(mark()), note);
+        return new Part("base-plate", "plate", 1, spec.plate().source(), layers, marks(), note);
     }
 
     /** Radius of a pivot bore: running room for a pin that turns, none for a post that is fixed. */
@@ -72,7 +72,7 @@ final class PlateParts {
                 1,
                 Stack.coverMaking(spec).source(),
                 List.of(layer),
-                List.of(mark()),
+                marks(),
                 "closes the pivot bores behind the base");
     }
 
@@ -83,8 +83,7 @@ final class PlateParts {
         design.pinionPlan().ifPresent(p -> holes.add(Contour.circle(p.centre(), accessRadius())));
         Region region = new Region(housing.outline(), holes);
         Layer layer = Layer.of(region, stack.retainerBottom(), stack.retainerTop());
-        List<Path> marks = new ArrayList<>();
-        marks.add(mark());
+        List<Path> marks = new ArrayList<>(marks());
         marks.addAll(new OpeningScale(design).marks());
         return new Part("retainer", "plate", 1, spec.plate().source(), List.of(layer), marks, "front plate");
     }
@@ -137,11 +136,7 @@ final class PlateParts {
 
     /** The housing's screws that run on into the servo plate: those in the lobe and two beside the window. */
     List<Point> servoScrews() {
-        List<Point> all = housing.screws();
-        int own = housing.ownScrews();
-        List<Point> screws = new ArrayList<>(all.subList(0, own + 1));
-        screws.add(all.get(all.size() - 1));
-        return screws;
+        return housing.servoScrews();
     }
 
     /** Openings of a plate whose back face lies at {@code z}: the view, the screws, and what the servo needs. */
@@ -166,6 +161,10 @@ final class PlateParts {
             }
         }
         return holes;
+    }
+
+    private List<Path> marks() {
+        return housing.witnessHole() > 0 ? List.of(mark()) : List.of();
     }
 
     /** A half arrow beside the witness hole that points counter-clockwise when the face towards the ring is up. */

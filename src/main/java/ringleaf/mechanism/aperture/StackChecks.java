@@ -47,6 +47,9 @@ final class StackChecks {
                     "round housing",
                     "outer diameter; bound by " + design.bound()));
         }
+        if (spec.bezel().housing().isPresent()) {
+            found.addAll(BezelFit.findings(design));
+        }
         Rim rim = design.rim();
         found.add(Finding.atLeast(
                 "ring-guided",

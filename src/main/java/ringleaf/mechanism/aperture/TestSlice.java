@@ -90,7 +90,7 @@ final class TestSlice {
     }
 
     private double axisHole() {
-        return spec.screw().clearanceMedium() / 2;
+        return spec.screw().hole() / 2;
     }
 
     /** Radius of what stands round the axis between the pieces, mm. */

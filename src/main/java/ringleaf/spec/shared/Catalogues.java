@@ -1,9 +1,13 @@
 package ringleaf.spec.shared;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.Optional;
 import ringleaf.spec.field.Named;
+import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problems;
+import ringleaf.spec.text.SpecSource;
 
 /** All catalogues, each read when it is first asked for. */
 public final class Catalogues {
@@ -24,6 +28,15 @@ public final class Catalogues {
     public Catalogues(SharedFiles own, Problems problems) {
         this.own = own;
         this.problems = problems;
+    }
+
+    /** The text of a drawing that the spec names; empty after reporting at the field that asks for it. */
+    public Optional<SpecSource> drawing(String path, Place asked) {
+        try {
+            return own.drawing(path, asked, problems);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     public synchronized Catalogue<MakingProcess> processes() {

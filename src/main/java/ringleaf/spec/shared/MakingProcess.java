@@ -178,6 +178,11 @@ public record MakingProcess(
         return speed.isPresent() ? OptionalDouble.of(speed.get()) : OptionalDouble.empty();
     }
 
+    /** How far the kerf may lie from the true one (95 %), mm, where it was measured on the user's machine; else 0. */
+    public double kerfWithin() {
+        return entry.within(KERF);
+    }
+
     /** Whether it makes this thickness, mm. */
     public boolean makesThickness(double thickness) {
         return thickness >= thicknessFrom - 1e-9 && thickness <= thicknessTo + 1e-9;

@@ -16,10 +16,14 @@ import ringleaf.spec.text.Shown;
  *
  * @param values plain, as fields read them
  * @param sources in words, by key
+ * @param within how far values may lie from the true ones, by key, in the unit in which bare values are
  */
-record SourcedEntry(String name, Place place, Node.Mapping values, Map<String, String> sources) {
+record SourcedEntry(
+        String name, Place place, Node.Mapping values, Map<String, String> sources, Map<String, Double> within) {
     private static final String VALUE = "is";
     private static final String SOURCE = "source";
+    /** How far the true value lies from the measured one at most, in 95 of 100 such measurements. */
+    private static final String WITHIN = "within";
 
     /** The table of sources at the head of a file: a short name for each sentence. */
     static Map<String, String> sources(Node node, Problems problems) {
@@ -44,6 +48,7 @@ record SourcedEntry(String name, Place place, Node.Mapping values, Map<String, S
             String name, Place place, Node.Mapping map, Map<String, String> known, Problems problems) {
         Map<String, Node.Entry> values = new LinkedHashMap<>();
         Map<String, String> sources = new LinkedHashMap<>();
+        Map<String, Double> within = new LinkedHashMap<>();
         for (Map.Entry<String, Node.Entry> each : map.entries().entrySet()) {
             String key = each.getKey();
             Node value = each.getValue().value();
@@ -58,18 +63,37 @@ record SourcedEntry(String name, Place place, Node.Mapping values, Map<String, S
                 if (pair.get(SOURCE) instanceof Node.Scalar source) {
                     sources.put(key, known.getOrDefault(source.text(), source.text()));
                 }
+                if (pair.get(WITHIN) != null) {
+                    within(key, pair.get(WITHIN), within, problems);
+                }
             }
             values.put(key, new Node.Entry(each.getValue().keyPlace(), value));
         }
-        return new SourcedEntry(name, place, new Node.Mapping(map.place(), values), sources);
+        return new SourcedEntry(name, place, new Node.Mapping(map.place(), values), sources, within);
     }
 
     private static void checkKeys(Node.Mapping pair, Place at, Problems problems) {
         for (Map.Entry<String, Node.Entry> entry : pair.entries().entrySet()) {
-            if (!entry.getKey().equals(VALUE) && !entry.getKey().equals(SOURCE)) {
+            String key = entry.getKey();
+            if (!key.equals(VALUE) && !key.equals(SOURCE) && !key.equals(WITHIN)) {
                 Place place = entry.getValue().keyPlace().named(at.path() + '.' + Shown.quoted(entry.getKey()));
-                problems.at(place, "unknown key", Nearest.hint(entry.getKey(), java.util.List.of(VALUE, SOURCE)));
+                problems.at(place, "unknown key", Nearest.hint(key, java.util.List.of(VALUE, SOURCE, WITHIN)));
             }
+        }
+    }
+
+    private static void within(String key, Node node, Map<String, Double> within, Problems problems) {
+        double value = -1;
+        try {
+            value = node instanceof Node.Scalar scalar ? Double.parseDouble(scalar.text()) : -1;
+        } catch (NumberFormatException e) {
+            // Reported below, with all else that is no such number.
+            value = -1;
+        }
+        if (value >= 0 && value < 1e6) {
+            within.put(key, value);
+        } else {
+            problems.at(node.place().named(key + '.' + WITHIN), "a plain number from 0 is wanted, in the unit of the value");
         }
     }
 
@@ -77,16 +101,20 @@ record SourcedEntry(String name, Place place, Node.Mapping values, Map<String, S
     SourcedEntry under(SourcedEntry over) {
         Map<String, Node.Entry> merged = new LinkedHashMap<>(values.entries());
         Map<String, String> mergedSources = new LinkedHashMap<>(sources);
+        Map<String, Double> mergedWithin = new LinkedHashMap<>(within);
         for (Map.Entry<String, Node.Entry> each : over.values.entries().entrySet()) {
             merged.put(each.getKey(), each.getValue());
             mergedSources.remove(each.getKey());
+            mergedWithin.remove(each.getKey());
         }
         mergedSources.putAll(over.sources);
-        return new SourcedEntry(name, over.place, new Node.Mapping(over.values.place(), merged), mergedSources);
+        mergedWithin.putAll(over.within);
+        Node.Mapping all = new Node.Mapping(over.values.place(), merged);
+        return new SourcedEntry(name, over.place, all, mergedSources, mergedWithin);
     }
 
     Entry read(FieldSet fields, Reading reading) {
         Values bound = fields.bind(values, place, reading);
-        return new Entry(name, bound, Map.copyOf(sources));
+        return new Entry(name, bound, Map.copyOf(sources), within);
     }
 }

@@ -168,6 +168,11 @@ public record Stock(
                 entry);
     }
 
+    /** How far the kerf may lie from the true one (95 %), mm, where it was measured on the user's machine; else 0. */
+    public double kerfWithin() {
+        return entry.within(KERF);
+    }
+
     /** This stock in a thickness, mm; a sheet thicker than shim may bend less. */
     public Stock ofThickness(double wanted) {
         double slope = wanted > SHIM_LIMIT ? Math.min(slopeLimit, THICK_SLOPE) : slopeLimit;

@@ -1,0 +1,211 @@
+package ringleaf.outline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import ringleaf.geom.Arc;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Line;
+import ringleaf.geom.Point;
+import ringleaf.geom.Segment;
+import ringleaf.spec.text.Place;
+import ringleaf.spec.text.Problems;
+import ringleaf.spec.text.Shown;
+import ringleaf.spec.text.SpecSource;
+
+/**
+ * Reads the lines, arcs, circles and polylines of a DXF text (group codes as in the format's public reference, from
+ * memory; checked against files of a public library). Anything else on the layers that are looked at is refused, not
+ * skipped: a bezel without one of its edges is worse than none.
+ */
+final class DxfOutline {
+    private static final int MOST = 200_000;
+
+    private final SpecSource source;
+    private final Set<String> layers;
+    private final Problems problems;
+    private final List<Piece> pieces = new ArrayList<>();
+    private final List<DxfPair> pairs;
+    private int at;
+    private Optional<Double> unit = Optional.empty();
+
+    /**
+     * A reader.
+     *
+     * @param layers that are looked at; empty for all
+     */
+    DxfOutline(SpecSource source, Set<String> layers, Problems problems) {
+        this.source = source;
+        this.layers = layers;
+        this.problems = problems;
+        this.pairs = DxfPair.all(source, problems);
+    }
+
+    /** Millimetres in a unit, where the file says so. */
+    Optional<Double> unit() {
+        return unit;
+    }
+
+    /** Pieces in drawing units. */
+    List<Piece> read() {
+        boolean entities = false;
+        while (at < pairs.size() && pieces.size() < MOST) {
+            DxfPair pair = pairs.get(at++);
+            if (pair.is(9, "$INSUNITS") && at < pairs.size()) {
+                unit(pairs.get(at));
+            } else if (pair.is(2, "ENTITIES") && at > 1 && pairs.get(at - 2).is(0, "SECTION")) {
+                entities = true;
+                entities();
+            }
+        }
+        boolean ends = !pairs.isEmpty() && pairs.get(pairs.size() - 1).is(0, "EOF");
+        if (problems.isEmpty() && (!ends || !entities)) {
+            problems.of(source, entities ? "breaks off before its end" : "holds no section of entities, so it is no DXF"
+                    + " drawing", "save it again");
+        }
+        return pieces;
+    }
+
+    private void unit(DxfPair pair) {
+        unit = switch (pair.value()) {
+            case "1" -> Optional.of(25.4);
+            case "4" -> Optional.of(1.0);
+            case "5" -> Optional.of(10.0);
+            case "6" -> Optional.of(1000.0);
+            case "9" -> Optional.of(0.0254);
+            case "0" -> Optional.empty();
+            default -> {
+                problems.at(pair.place(source), "drawings in unit number " + Shown.quoted(pair.value()) + " are"
+                        + " not read",
+                        "save it in millimetres or inches");
+                yield Optional.empty();
+            }
+        };
+    }
+
+    private void entities() {
+        while (at < pairs.size()) {
+            DxfPair start = pairs.get(at);
+            if (start.is(0, "ENDSEC")) {
+                return;
+            }
+            DxfEntity entity = next();
+            if (start.is(0, "POLYLINE")) {
+                polyline(entity);
+            } else if (isWanted(entity)) {
+                entity(entity);
+            }
+        }
+        problems.of(source, "breaks off within its entities", "save it again");
+    }
+
+    /** The entity that begins here, up to the next one. */
+    private DxfEntity next() {
+        int from = at++;
+        while (at < pairs.size() && pairs.get(at).code() != 0) {
+            at++;
+        }
+        return new DxfEntity(source, pairs.subList(from, at), problems);
+    }
+
+    /** On a layer that is looked at, and in the drawing itself, not on its paper. */
+    private boolean isWanted(DxfEntity entity) {
+        return !entity.text(67, "0").equals("1") && (layers.isEmpty() || layers.contains(entity.text(8, "0")));
+    }
+
+    private void entity(DxfEntity entity) {
+        entity.checkUpright();
+        switch (entity.type()) {
+            case "LINE" -> add(entity, new Line(entity.point(10), entity.point(11)));
+            case "CIRCLE" -> circle(entity);
+            case "ARC" -> arc(entity);
+            case "LWPOLYLINE" -> chain(entity, entity.vertices(), (entity.whole(70) & 1) != 0);
+            default -> problems.at(
+                    entity.place(),
+                    "is a " + Shown.quoted(entity.type()) + "; lines, arcs, circles and polylines are read,"
+                            + " nothing else",
+                    "turn it into those, or put it on another layer and name the ones to take under layers:");
+        }
+    }
+
+    private void add(DxfEntity entity, Segment segment) {
+        if (!entity.isGood()) {
+            return;
+        }
+        if (!(segment.length() > 0)) {
+            problems.at(entity.place(), "has no length", "remove it");
+            return;
+        }
+        pieces.add(new Piece(List.of(segment), false, entity.place()));
+    }
+
+    private void circle(DxfEntity entity) {
+        double radius = entity.positive(40);
+        if (entity.isGood()) {
+            pieces.add(new Piece(Contour.circle(entity.point(10), radius).segments(), true, entity.place()));
+        }
+    }
+
+    /** Arcs run counter-clockwise from the first angle to the second, degrees. */
+    private void arc(DxfEntity entity) {
+        double radius = entity.positive(40);
+        double from = Math.toRadians(entity.number(50));
+        double to = Math.toRadians(entity.number(51));
+        if (entity.isGood()) {
+            double sweep = ringleaf.geom.Angles.positive(to - from);
+            if (!(sweep > 0)) {
+                problems.at(entity.place(), "begins where it ends", "draw a circle");
+                return;
+            }
+            add(entity, Arc.of(entity.point(10), radius, from, sweep));
+        }
+    }
+
+    private void polyline(DxfEntity head) {
+        List<DxfVertex> vertices = new ArrayList<>();
+        while (at < pairs.size() && pairs.get(at).is(0, "VERTEX")) {
+            DxfEntity vertex = next();
+            vertices.add(new DxfVertex(vertex.point(10), vertex.has(42) ? vertex.number(42) : 0));
+        }
+        if (at >= pairs.size() || !pairs.get(at).is(0, "SEQEND")) {
+            problems.at(head.place(), "this polyline has no end", "save the drawing again");
+            return;
+        }
+        next();
+        if (!isWanted(head)) {
+            return;
+        }
+        head.checkUpright();
+        int flags = head.whole(70);
+        if ((flags & ~(1 | 128)) != 0) {
+            problems.at(head.place(), "is a curved, spatial or meshed polyline", "turn it into lines and arcs");
+            return;
+        }
+        chain(head, vertices, (flags & 1) != 0);
+    }
+
+    /** A polyline whose vertices carry bulges: tan of a quarter of the sweep to the next. */
+    private void chain(DxfEntity entity, List<DxfVertex> vertices, boolean closed) {
+        if (!entity.isGood() || !problems.isEmpty()) {
+            return;
+        }
+        List<Segment> segments = new ArrayList<>();
+        int count = closed ? vertices.size() : vertices.size() - 1;
+        for (int i = 0; i < count; i++) {
+            DxfVertex from = vertices.get(i);
+            Point to = vertices.get((i + 1) % vertices.size()).point();
+            if (from.point().equals(to)) {
+                // Many programs repeat the first vertex at the end of a closed polyline.
+                continue;
+            }
+            segments.add(from.bulge() == 0 ? new Line(from.point(), to) : Arc.ofBulge(from.point(), to, from.bulge()));
+        }
+        if (segments.isEmpty()) {
+            problems.at(entity.place(), "is a polyline without a length", "remove it");
+            return;
+        }
+        boolean whole = segments.get(0).start().equals(segments.get(segments.size() - 1).end());
+        pieces.add(new Piece(segments, whole, entity.place()));
+    }
+}
