@@ -1,5 +1,6 @@
 package ringleaf.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,4 +13,18 @@ import java.util.Optional;
  * @param thorough whether the judge looks at all of them
  * @param shared folder with the user's own catalogues
  */
-record Asked(String spec, List<String> sets, int states, boolean thorough, Optional<String> shared) {}
+record Asked(String spec, List<String> sets, int states, boolean thorough, Optional<String> shared) {
+    /** What was typed for a command that has the options of {@link Syntax#reading} or {@link Syntax#judging}. */
+    static Asked of(Typed given) {
+        List<String> all = new ArrayList<>(given.values(Syntax.SET));
+        if (given.has(Syntax.KERF)) {
+            all.add("fabrication.kerf=true");
+        }
+        return new Asked(
+                given.positional(0),
+                all,
+                States.of(given.value(Syntax.STATES)),
+                given.has(Syntax.THOROUGH),
+                Optional.ofNullable(given.value(Syntax.SHARED)));
+    }
+}

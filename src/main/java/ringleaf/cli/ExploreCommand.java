@@ -1,287 +1,139 @@
 package ringleaf.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import ringleaf.explore.Change;
-import ringleaf.explore.Columns;
-import ringleaf.explore.Exploration;
-import ringleaf.explore.Grid;
-import ringleaf.explore.Row;
-import ringleaf.explore.TakenSpec;
-import ringleaf.explore.Variants;
-import ringleaf.explore.WhyNot;
-import ringleaf.mechanism.Kinds;
-import ringleaf.part.Design;
-import ringleaf.part.Finding;
-import ringleaf.report.ExploreChart;
-import ringleaf.report.ExploreCsv;
-import ringleaf.report.ExploreText;
-import ringleaf.report.FileNames;
-import ringleaf.report.FindingsText;
-import ringleaf.spec.SetOption;
-import ringleaf.spec.SpecReader;
-import ringleaf.spec.shared.Catalogues;
-import ringleaf.spec.shared.SharedFiles;
-import ringleaf.spec.text.Node;
-import ringleaf.spec.text.Problem;
-import ringleaf.spec.text.Problems;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import ringleaf.spec.text.Shown;
-import ringleaf.spec.text.SpecSource;
 
-/** {@code explore}: every combination of varied fields, solved, checked and compared. */
-final class ExploreCommand {
-    private final InputStream in;
-    private final PrintStream out;
-    private final PrintStream err;
-    private final Surroundings surroundings;
+/** {@code explore}: varies fields and compares every combination; here its options, held against each other. */
+final class ExploreCommand implements Command {
+    private static final String VARY = "--vary";
+    private static final String MINIMISE = "--minimise";
+    private static final String KEEP = "--keep";
+    private static final String TAKE = "--take";
+    private static final String TO = "--to";
+    private static final String YES = "--yes";
+    private static final String THREADS = "--threads";
+    private static final String WHY_NOT = "--why-not";
 
-    ExploreCommand(InputStream in, PrintStream out, PrintStream err, Surroundings surroundings) {
-        this.in = in;
-        this.out = out;
-        this.err = err;
-        this.surroundings = surroundings;
+    /** States that every combination is checked at. */
+    private static final int STATES = 61;
+
+    private static final int KEPT = 5;
+    private static final int MOST_KEPT = 1000;
+    private static final int MOST_TAKEN = 1_000_000;
+    private static final int MOST_THREADS = 256;
+
+    private static final List<String> NOT_BESIDE_WHY_NOT = List.of(
+            VARY, MINIMISE, KEEP, TAKE, TO, YES, Syntax.OUTPUT);
+
+    @Override
+    public String name() {
+        return "explore";
     }
 
-    /**
-     * What is asked beside the spec.
-     *
-     * @param vary each {@code PATH=VALUES}
-     * @param minimise figure to seek, or null for the usual one
-     * @param keep best rows that are judged and shown
-     * @param take place of the row to write as a spec, or 0
-     * @param to file for it, or null for the usual one
-     * @param output folder, or null for the usual one
-     * @param sure whether a very large number of combinations is meant
-     * @param threads that share the work
-     */
-    record Wish(
-            List<String> vary,
-            String minimise,
-            int keep,
-            int take,
-            String to,
-            String output,
-            boolean sure,
-            int threads) {}
-
-    int explore(Asked asked, Wish wish) {
-        Problems problems = new Problems();
-        List<SetOption> sets = new ArrayList<>();
-        for (String set : asked.sets()) {
-            SetOption.parse(set, problems).ifPresent(sets::add);
-        }
-        Variants variants = variants(asked, sets, problems);
-        Optional<Grid> grid = Grid.read(wish.vary(), variants, wish.sure(), problems);
-        problems.throwIfAny();
-        Exploration exploration = new Exploration(variants, grid.orElseThrow(), asked.states(), wish.threads());
-        String slug = slug(variants, grid.get());
-        String shown = wish.output() == null ? "out/" + slug : wish.output();
-        OutputFolder folder = new OutputFolder(surroundings.place(shown, "the folder of --output"), shown);
-        folder.check();
-        String taken = wish.to() == null ? slug + "-" + wish.take() + ".yaml" : wish.to();
-        if (wish.take() > 0) {
-            refuseExisting(taken);
-        }
-        try (Interrupt interrupt = Interrupt.watch()) {
-            Optional<Exploration.Result> result = run(exploration, wish, interrupt);
-            if (result.isEmpty()) {
-                throw Stop.wrong("every one of " + grid.get().size() + " combinations contradicts itself; the first: "
-                        + reasons(exploration.refusal()));
-            }
-            Map<String, byte[]> files = new LinkedHashMap<>();
-            files.put("explore.csv", ExploreCsv.write(result.get()));
-            files.put("explore.svg", ExploreChart.write(result.get(), slug));
-            folder.write(files, List.of());
-            out.print(ExploreText.of(result.get()));
-            ResultText text = new ResultText();
-            text.list("written to " + Shown.cut(shown, 300), List.copyOf(files.keySet()));
-            out.print(text);
-            int exit = end(result.get(), wish, variants, sets, taken);
-            out.flush();
-            err.flush();
-            return exit;
-        }
+    @Override
+    public CommandSpec syntax() {
+        CommandSpec explore = Syntax.command(
+                name(),
+                "Varies fields, solves and checks every combination, and shows the best and what binds them.",
+                "Examples:%n"
+                        + "  ringleaf explore harbour-light --vary shutter.blades=8..24"
+                        + " --vary shutter.lap=0.4,0.6,0.8%n"
+                        + "  ringleaf explore my.yaml --vary 'shutter.full-opening=2in..3in*5' --minimise depth%n"
+                        + "  ringleaf explore my.yaml --why-not%n"
+                        + "%nVALUES: values and ranges with commas between them;"
+                        + " 8..24 goes in steps of 1, 60..70..2.5%n"
+                        + "in steps of 2.5, 2in..3in*5 gives five values. What takes names takes them too:%n"
+                        + "  --vary shutter.drive-pin=far-end,lever"
+                        + " --vary fabrication.blade.stock=brass-0.1,brass-0.15%n"
+                        + "%nCutting times come from the processes' cutting speeds, which are places to start from.%n");
+        Syntax.spec(explore);
+        explore.addOption(OptionSpec.builder(VARY)
+                .paramLabel("PATH=VALUES")
+                .type(String[].class)
+                .auxiliaryTypes(String.class)
+                .description("varies one field (repeatable; all combinations are tried)")
+                .build());
+        explore.addOption(Syntax.option("FIGURE", "what to seek the least of: outer-diameter, depth, ring-travel,"
+                + " parts, cutting-length, cutting-time, or any other dimension (default: the bezel of an aperture,"
+                + " else what the kind weighs first)", MINIMISE));
+        explore.addOption(Syntax.option(
+                "N", "best designs whose outlines are judged too, and that are shown (default: " + KEPT + ")", KEEP));
+        explore.addOption(Syntax.option("K", "writes the design in place K as a spec", TAKE));
+        explore.addOption(Syntax.option("FILE", "where --take writes to, never over an existing file"
+                + " (default: the title's name and the place, as in harbour-light-1.yaml)", TO));
+        explore.addOption(Syntax.flag("more than 100,000 combinations are meant", YES));
+        explore.addOption(Syntax.flag("the smallest single changes that make a spec work that does not", WHY_NOT));
+        explore.addOption(Syntax.option(
+                "DIR",
+                "folder for explore.csv and explore.svg (default: out/ and the title's name)",
+                Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
+        Syntax.sets(explore);
+        explore.addOption(Syntax.option(
+                "N",
+                "states of the travel that every combination is checked at (default: " + STATES + ")",
+                Syntax.STATES));
+        explore.addOption(Syntax.option("N", "threads that share the work (default: one for each core)", THREADS));
+        Syntax.shared(explore);
+        return explore;
     }
 
-    int whyNot(Asked asked, int threads) {
-        Problems problems = new Problems();
-        List<SetOption> sets = new ArrayList<>();
-        for (String set : asked.sets()) {
-            SetOption.parse(set, problems).ifPresent(sets::add);
-        }
-        Variants variants = variants(asked, sets, problems);
-        Variants.Variant variant = variants.reader().read(List.of());
-        for (Problem problem : variant.problems()) {
-            problems.at(problem.place(), problem.reason(), problem.hint());
-        }
-        problems.throwIfAny();
-        boolean failed = false;
-        try (Interrupt interrupt = Interrupt.watch()) {
-            WhyNot whyNot = new WhyNot(variants, asked.states(), threads);
-            for (int i = 0; i < variant.planned().size(); i++) {
-                String name = variant.document().orElseThrow().mechanisms().get(i).name();
-                Design design = variant.planned().get(i).design(asked.states());
-                ResultText text = new ResultText();
-                if (!new Judged(design, design.findings()).failed()) {
-                    text.list(name, List.of("every closed-form check holds"));
-                } else {
-                    failed = true;
-                    text.list(name + " fails", failures(design));
-                    List<Change> changes = changes(whyNot, name, interrupt);
-                    List<String> lines = new ArrayList<>();
-                    for (Change change : changes) {
-                        lines.add(change.words(true));
-                    }
-                    text.list(interrupt.asked() ? "what would fit, as far as it was looked for" : "what would fit",
-                            lines.isEmpty() ? List.of("no single change does; the checks above say what is missing")
-                                    : lines);
+    @Override
+    public int run(Typed given, Console console) {
+        ExploreRun explore = new ExploreRun(console);
+        List<String> vary = given.values(VARY);
+        boolean whyNot = given.has(WHY_NOT);
+        String states = given.value(Syntax.STATES);
+        Asked asked = new Asked(
+                given.positional(0),
+                given.values(Syntax.SET),
+                states == null ? STATES : States.of(states),
+                false,
+                Optional.ofNullable(given.value(Syntax.SHARED)));
+        if (whyNot) {
+            for (String other : NOT_BESIDE_WHY_NOT) {
+                if (given.has(other)) {
+                    throw Stop.wrong(WHY_NOT + " looks for changes by itself, and " + other
+                            + " has no meaning beside it");
                 }
-                out.print(text);
             }
-            if (failed) {
-                out.print("each alone, every check solved again; per cent of the value, of 1 mm or 10° where it is 0,"
-                        + " and another named way counts as 50 %\n");
-            }
-            out.flush();
-            err.flush();
+            return explore.whyNot(asked, threads(given));
         }
-        return failed ? Exit.FAILED : Exit.FINE;
+        if (vary.isEmpty()) {
+            throw Stop.wrong("nothing is varied; e.g. --vary shutter.blades=8..24, or --why-not for a spec that does"
+                    + " not work");
+        }
+        if (given.value(TO) != null && given.value(TAKE) == null) {
+            throw Stop.wrong("--to says where --take writes, and there is no --take");
+        }
+        return explore.explore(
+                asked,
+                new ExploreRun.Wish(
+                        vary,
+                        given.value(MINIMISE),
+                        number(given, KEEP, KEPT, MOST_KEPT),
+                        number(given, TAKE, 0, MOST_TAKEN),
+                        given.value(TO),
+                        given.value(Syntax.OUTPUT),
+                        given.has(YES),
+                        threads(given)));
     }
 
-    private List<Change> changes(WhyNot whyNot, String name, Interrupt interrupt) {
-        try (Counter counter = Counter.of(name, surroundings.errIsTerminal(), err)) {
-            return whyNot.changes(name, (done, total) -> counter.show(done, total, "fields tried"), interrupt::asked);
-        }
+    private static int threads(Typed given) {
+        return number(given, THREADS, Runtime.getRuntime().availableProcessors(), MOST_THREADS);
     }
 
-    private static List<String> failures(Design design) {
-        List<String> lines = new ArrayList<>();
-        for (Finding finding : design.findings()) {
-            if (finding.failed()) {
-                lines.add(FindingsText.line(finding));
-            }
+    private static int number(Typed given, String option, int otherwise, int most) {
+        String typed = given.value(option);
+        if (typed == null) {
+            return otherwise;
         }
-        return lines;
-    }
-
-    private int end(Exploration.Result result, Wish wish, Variants variants, List<SetOption> sets, String taken) {
-        if (!result.isWhole()) {
-            err.print("stopped after " + result.rows().size() + " of " + result.grid().size()
-                    + " combinations; what is printed and written is the best of these, outlines not judged\n");
+        long number = Digits.of(typed);
+        if (number < 1 || number > most) {
+            throw Stop.wrong(option + ": " + Shown.quoted(typed) + " is no whole number from 1 to " + most);
         }
-        boolean works = !result.rows().isEmpty() && result.rows().get(0).works();
-        if (!works) {
-            err.print("no combination works; `ringleaf explore SPEC --why-not` looks for the nearest change that"
-                    + " does\n");
-            return Exit.FAILED;
-        }
-        if (wish.take() > 0 && result.isWhole()) {
-            take(result, wish.take(), variants, sets, taken);
-        }
-        return Exit.FINE;
-    }
-
-    private Optional<Exploration.Result> run(Exploration exploration, Wish wish, Interrupt interrupt) {
-        try (Counter counter = Counter.of("explore", surroundings.errIsTerminal(), err)) {
-            int keep = Math.max(wish.keep(), wish.take());
-            return exploration.run(
-                    Optional.ofNullable(wish.minimise()),
-                    keep,
-                    (done, total) -> counter.show(done, total, "combinations tried"),
-                    interrupt::asked);
-        } catch (Columns.UnknownFigure e) {
-            throw Stop.wrong("--minimise: " + e.getMessage());
-        }
-    }
-
-    private static String reasons(List<Problem> problems) {
-        List<String> reasons = new ArrayList<>();
-        for (Problem problem : problems) {
-            reasons.add(problem.message());
-        }
-        return String.join("; ", reasons);
-    }
-
-    /** The spec's tree with the options laid over it; what is wrong with it by itself is told at once. */
-    private Variants variants(Asked asked, List<SetOption> sets, Problems problems) {
-        SharedFiles shared = OwnCatalogues.of(asked.spec(), asked.shared(), surroundings);
-        Optional<SpecSource> source = new SpecFinder(surroundings, in).find(asked.spec(), problems);
-        Optional<Node.Mapping> root = source.isPresent()
-                ? new SpecReader(Kinds.fields(), new Catalogues(shared, problems), problems).root(source.get(), sets)
-                : Optional.empty();
-        problems.throwIfAny();
-        return new Variants(source.orElseThrow(), root.orElseThrow(), shared);
-    }
-
-    private static String slug(Variants variants, Grid grid) {
-        for (int i = 0; i < Math.min(grid.size(), 100); i++) {
-            Variants.Variant variant = variants.reader().read(grid.options(i));
-            if (variant.document().isPresent()) {
-                return variant.document().get().slug();
-            }
-        }
-        return FileNames.of(variants.source().name());
-    }
-
-    private void refuseExisting(String taken) {
-        if (Files.exists(surroundings.place(taken, "the file of --to"), LinkOption.NOFOLLOW_LINKS)) {
-            throw existing(taken);
-        }
-    }
-
-    private static Stop existing(String taken) {
-        return Stop.trouble("cannot write " + Shown.cut(taken, 300) + ": it exists already, and is left as it is");
-    }
-
-    private void take(
-            Exploration.Result result, int take, Variants variants, List<SetOption> sets, String taken) {
-        if (take > result.rows().size() || !result.rows().get(take - 1).works()) {
-            throw Stop.wrong("--take " + take + ": no design that works stands in that place");
-        }
-        Row row = result.rows().get(take - 1);
-        List<SetOption> options = result.grid().options(row.index());
-        Node.Mapping meant = variants.root();
-        Problems problems = new Problems();
-        for (SetOption option : options) {
-            meant = option.over(meant, problems);
-        }
-        List<SetOption> all = new ArrayList<>(sets);
-        all.addAll(options);
-        Optional<String> text = TakenSpec.of(variants.source(), all, meant);
-        if (text.isEmpty()) {
-            throw Stop.trouble("the values have no place of their own in the text of the spec (it uses aliases, or"
-                    + " writes a map where a value is to stand); give them with --set instead");
-        }
-        write(taken, text.get());
-        out.print("wrote " + taken + " (place " + take + "); next: ringleaf make " + taken + "\n");
-    }
-
-    private void write(String shown, String text) {
-        Path path = surroundings.place(shown, "the file of --to");
-        boolean made = false;
-        try {
-            Files.createFile(path);
-            made = true;
-            Files.write(path, text.getBytes(StandardCharsets.UTF_8), StandardOpenOption.WRITE);
-        } catch (FileAlreadyExistsException e) {
-            throw existing(shown);
-        } catch (IOException e) {
-            if (made) {
-                path.toFile().delete();
-            }
-            throw Trouble.writing(shown, e);
-        }
+        return (int) number;
     }
 }

@@ -22,7 +22,7 @@ public final class Main {
      */
     public static int run(
             String[] args, InputStream in, PrintStream out, PrintStream err, Surroundings surroundings) {
-        int exit = new CommandRun(in, out, err, surroundings).run(args);
+        int exit = new CommandRun(new Console(in, out, err, surroundings)).run(args);
         out.flush();
         err.flush();
         return exit;

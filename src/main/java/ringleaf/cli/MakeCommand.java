@@ -7,31 +7,85 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
 import ringleaf.spec.text.Shown;
 
 /** {@code make}: designs, checks and writes everything. */
-final class MakeCommand {
-    private final Surroundings surroundings;
-    private final PrintStream out;
-    private final PrintStream err;
+final class MakeCommand implements Command {
+    static final String NAME = "make";
+    static final String SLICE = "--slice";
+    static final String SOLIDS = "--solids";
+    static final String CHORD = "--chord";
+    static final String PAGE_SIZE = "--page-size";
+    static final String ANYWAY = "--anyway";
 
-    MakeCommand(Surroundings surroundings, PrintStream out, PrintStream err) {
-        this.surroundings = surroundings;
-        this.out = out;
-        this.err = err;
+    @Override
+    public String name() {
+        return NAME;
+    }
+
+    @Override
+    public CommandSpec syntax() {
+        CommandSpec make = Syntax.command(
+                name(),
+                "Designs, checks and writes everything.",
+                "Examples:%n"
+                        + "  ringleaf make harbour-light%n"
+                        + "  ringleaf make my.yaml -o cut --set shutter.blades=16 --formats dxf --dxf r12%n"
+                        + "%n`ringleaf help leaf-aperture` lists every field of a spec with its default.%n");
+        Syntax.spec(make);
+        make.addOption(Syntax.option("DIR", "the output folder; files of the same names there are replaced"
+                + " (default: out/ and the title's name)", Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
+        Syntax.judging(make);
+        make.addOption(Syntax.option("LIST", "what is written of parts: svg, dxf (default: both);"
+                + " stl, 3mf for solids; paper for pages at true scale, drawing for dimensioned sheets, pdf for paper and drawing", Syntax.FORMATS));
+        Syntax.dxf(make);
+        make.addOption(Syntax.option(
+                "N", "only a test slice of N blades, to try pins, slope and friction on scrap", SLICE));
+        make.addOption(Syntax.option(
+                "PARTS", "parts of which stl and 3mf are made: printed (the default), all, or names", SOLIDS));
+        make.addOption(Syntax.option(
+                "LENGTH", "how far the chords of stl and 3mf may leave the arcs (default: 0.01mm)", CHORD));
+        make.addOption(Syntax.option("SIZE", "paper of PDF pages: a4 or letter (default: letter where units are in or"
+                + " thou, else a4)", PAGE_SIZE));
+        make.addOption(Syntax.flag("writes part files although a check failed (still exit 1)", ANYWAY));
+        return make;
+    }
+
+    @Override
+    public int run(Typed given, Console console) {
+        Wanted wanted = Wanted.of(
+                given.value(Syntax.FORMATS),
+                given.value(Syntax.DXF),
+                given.value(SOLIDS),
+                given.value(CHORD),
+                given.value(PAGE_SIZE));
+        Run run = Run.read(Asked.of(given), console.surroundings(), console.in());
+        return make(
+                run,
+                Optional.ofNullable(given.value(Syntax.OUTPUT)),
+                wanted,
+                given.value(SLICE),
+                given.has(ANYWAY),
+                console);
     }
 
     /**
      * Makes everything.
      *
-     * @param output folder as typed; the default is {@code out/} and the title's name, {@code -slice} after it for a slice
+     * @param output folder as typed; the default is {@code out/} and the title's name, {@code -slice} after it for
+     *     a slice
      * @param slice number of blades of a test slice as typed, or null for the whole
      * @param anyway whether part files are written although a check failed
      */
-    int make(Run run, Optional<String> output, Wanted wanted, String slice, boolean anyway) {
+    private static int make(
+            Run run, Optional<String> output, Wanted wanted, String slice, boolean anyway, Console console) {
+        Surroundings surroundings = console.surroundings();
+        PrintStream out = console.out();
+        PrintStream err = console.err();
         String shown = output.orElse("out/" + run.document().slug() + (slice == null ? "" : "-slice"));
         Path path = surroundings.place(shown, "the folder of --output");
         OutputFolder folder = new OutputFolder(path, shown);

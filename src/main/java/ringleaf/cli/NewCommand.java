@@ -1,32 +1,42 @@
 package ringleaf.cli;
 
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import picocli.CommandLine.Model.CommandSpec;
 import ringleaf.spec.text.Nearest;
 import ringleaf.spec.text.Shown;
 
-/** {@code new}: writes a preset's spec to start from. */
-final class NewCommand {
-    private final Surroundings surroundings;
-    private final PrintStream out;
-
-    NewCommand(Surroundings surroundings, PrintStream out) {
-        this.surroundings = surroundings;
-        this.out = out;
+/** {@code new}: writes a preset's spec to start from, never over anything that is there. */
+final class NewCommand implements Command {
+    @Override
+    public String name() {
+        return "new";
     }
 
-    /** Writes the preset to the file; null is a file of its own name. Never over anything that is there. */
-    int write(String preset, String file) {
+    @Override
+    public CommandSpec syntax() {
+        CommandSpec fresh = Syntax.command(
+                name(),
+                "Writes a commented spec to start from; never over an existing file.",
+                "Example:%n  ringleaf new harbour-light my-light.yaml%n");
+        fresh.addPositional(Syntax.positional(0, "PRESET", true, "a name that `ringleaf presets` lists"));
+        fresh.addPositional(Syntax.positional(1, "FILE", false, "where to (default: the preset's name and .yaml)"));
+        return fresh;
+    }
+
+    @Override
+    public int run(Typed given, Console console) {
+        String preset = given.positional(0);
         if (!Presets.NAMES.contains(preset)) {
             throw Stop.wrong("there is no preset " + Shown.quoted(preset) + "; " + Nearest.hint(preset, Presets.NAMES));
         }
+        String file = given.positional(1);
         String shown = file == null ? Presets.fileName(preset) : file;
-        Path path = surroundings.place(shown, "FILE");
+        Path path = console.surroundings().place(shown, "FILE");
         boolean made = false;
         try {
             Files.createFile(path);
@@ -40,7 +50,7 @@ final class NewCommand {
             }
             throw Trouble.writing(shown, e);
         }
-        out.print("wrote " + shown + "; next: ringleaf make " + shown + "\n");
+        console.out().print("wrote " + shown + "; next: ringleaf make " + shown + "\n");
         return Exit.FINE;
     }
 }

@@ -7,7 +7,7 @@ import picocli.CommandLine.ParseResult;
 record ParsedLine(ParseResult given) implements Typed {
     @Override
     public String positional(int place) {
-        return given.matchedPositionalValue(place, "");
+        return given.matchedPositionalValue(place, null);
     }
 
     @Override

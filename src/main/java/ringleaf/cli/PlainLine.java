@@ -16,10 +16,10 @@ final class PlainLine implements Typed {
             Syntax.SET,
             Syntax.FORMATS,
             Syntax.DXF,
-            Syntax.PAGE_SIZE,
+            MakeCommand.PAGE_SIZE,
             Syntax.STATES,
             Syntax.SHARED);
-    private static final List<String> FLAGS = List.of(Syntax.THOROUGH, Syntax.KERF, Syntax.ANYWAY);
+    private static final List<String> FLAGS = List.of(Syntax.THOROUGH, Syntax.KERF, MakeCommand.ANYWAY);
 
     private final List<String> options = new ArrayList<>();
     private final List<String> texts = new ArrayList<>();
@@ -29,7 +29,7 @@ final class PlainLine implements Typed {
 
     /** The line, or nothing when it is not plain. */
     static Optional<Typed> of(String[] args) {
-        if (args.length < 2 || !args[0].equals(Syntax.MAKE)) {
+        if (args.length < 2 || !args[0].equals(MakeCommand.NAME)) {
             return Optional.empty();
         }
         PlainLine line = new PlainLine();
@@ -61,7 +61,7 @@ final class PlainLine implements Typed {
 
     @Override
     public String positional(int place) {
-        return place == 0 ? spec : "";
+        return place == 0 ? spec : null;
     }
 
     @Override

@@ -20,11 +20,7 @@ final class Slice {
      */
     static int of(String typed, List<MechanismSpec> mechanisms, List<Kind.Planned> planned) {
         List<String> others = new ArrayList<>();
-        boolean digits = !typed.isEmpty() && typed.length() <= 6;
-        for (int i = 0; digits && i < typed.length(); i++) {
-            digits = typed.charAt(i) >= '0' && typed.charAt(i) <= '9';
-        }
-        int number = digits ? Integer.parseInt(typed) : -1;
+        long number = Digits.of(typed);
         int least = Integer.MAX_VALUE;
         String smallest = "";
         for (int i = 0; i < planned.size(); i++) {
@@ -38,17 +34,18 @@ final class Slice {
             }
         }
         if (others.size() == planned.size()) {
-            throw Stop.wrong(Syntax.SLICE + ": " + String.join(", ", others)
+            throw Stop.wrong(MakeCommand.SLICE + ": " + String.join(", ", others)
                     + "; a test slice is cut out of a leaf-aperture, whose blades lie over one another");
         } else if (number < 0) {
-            throw Stop.wrong(Syntax.SLICE + ": " + Shown.quoted(typed) + " is no whole number from " + LEAST + " to " + least);
+            throw Stop.wrong(MakeCommand.SLICE + ": " + Shown.quoted(typed) + " is no whole number from " + LEAST
+                    + " to " + least);
         } else if (number < LEAST) {
-            throw Stop.wrong(Syntax.SLICE + ": " + number + " is below the least of " + LEAST
+            throw Stop.wrong(MakeCommand.SLICE + ": " + number + " is below the least of " + LEAST
                     + " (one blade lies over nothing); nearest: " + LEAST);
         } else if (number > least) {
-            throw Stop.wrong(Syntax.SLICE + ": " + number + " is above the " + least + " blades of " + smallest + "; nearest: "
-                    + least);
+            throw Stop.wrong(MakeCommand.SLICE + ": " + number + " is above the " + least + " blades of " + smallest
+                    + "; nearest: " + least);
         }
-        return number;
+        return (int) number;
     }
 }

@@ -46,7 +46,7 @@ final class Solids {
         if (solids.items.isEmpty() && solids.wrong.isEmpty()) {
             solids.wrong.add("there is nothing to make a solid of: " + (all || !asked.parts().isEmpty()
                     ? "no part is left"
-                    : "no part of this spec is printed; " + Syntax.SOLIDS
+                    : "no part of this spec is printed; " + MakeCommand.SOLIDS
                             + " all makes solids of parts cut from sheet as well"));
         }
         if (!solids.wrong.isEmpty()) {
@@ -107,7 +107,7 @@ final class Solids {
                 List<String> names = new ArrayList<>(known);
                 names.add(SolidsAsked.ALL);
                 names.add(SolidsAsked.PRINTED);
-                wrong.add(Syntax.SOLIDS + ": there is no part " + Shown.quoted(name) + "; " + Nearest.hint(name, names));
+                wrong.add(MakeCommand.SOLIDS + ": there is no part " + Shown.quoted(name) + "; " + Nearest.hint(name, names));
             }
         }
     }

@@ -42,8 +42,8 @@ record SolidsAsked(boolean stl, boolean threeMf, List<String> parts, Tolerance c
         if (!stl && !threeMf) {
             if (parts != null || chord != null) {
                 String lost = parts != null
-                        ? Syntax.SOLIDS + " " + Shown.quoted(parts)
-                        : Syntax.CHORD + " " + Shown.quoted(chord);
+                        ? MakeCommand.SOLIDS + " " + Shown.quoted(parts)
+                        : MakeCommand.CHORD + " " + Shown.quoted(chord);
                 throw Stop.wrong(lost + " has no meaning without stl or 3mf among --formats; try --formats svg,dxf,stl,3mf");
             }
             return null;
@@ -52,7 +52,7 @@ record SolidsAsked(boolean stl, boolean threeMf, List<String> parts, Tolerance c
         if (parts != null) {
             for (String part : parts.split(",", -1)) {
                 if (part.trim().isEmpty()) {
-                    throw Stop.wrong(Syntax.SOLIDS + ": a name of a part is empty");
+                    throw Stop.wrong(MakeCommand.SOLIDS + ": a name of a part is empty");
                 }
                 names.add(part.trim());
             }
@@ -66,14 +66,14 @@ record SolidsAsked(boolean stl, boolean threeMf, List<String> parts, Tolerance c
     private static double length(String chord) {
         QuantityReader.Result read = QuantityReader.read(chord, Quantity.LENGTH, LengthUnit.MM.unit());
         if (read.refused()) {
-            throw Stop.wrong(Syntax.CHORD + ": " + read.reason() + (read.hint().isEmpty() ? "" : "; " + read.hint()));
+            throw Stop.wrong(MakeCommand.CHORD + ": " + read.reason() + (read.hint().isEmpty() ? "" : "; " + read.hint()));
         }
         if (read.value() < FINEST) {
-            throw Stop.wrong(Syntax.CHORD + ": " + Shown.quoted(chord) + " is below the least of 0.0005 mm (outlines are no"
+            throw Stop.wrong(MakeCommand.CHORD + ": " + Shown.quoted(chord) + " is below the least of 0.0005 mm (outlines are no"
                     + " nearer to the true curve themselves)");
         }
         if (read.value() > COARSEST) {
-            throw Stop.wrong(Syntax.CHORD + ": " + Shown.quoted(chord) + " is above the most of 0.5 mm (pins and bores"
+            throw Stop.wrong(MakeCommand.CHORD + ": " + Shown.quoted(chord) + " is above the most of 0.5 mm (pins and bores"
                     + " would no longer be round)");
         }
         return read.value();

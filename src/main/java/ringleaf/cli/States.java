@@ -15,15 +15,11 @@ final class States {
         if (typed == null) {
             return USUAL;
         }
-        boolean digits = !typed.isEmpty() && typed.length() <= 9;
-        for (int i = 0; digits && i < typed.length(); i++) {
-            digits = typed.charAt(i) >= '0' && typed.charAt(i) <= '9';
-        }
-        int states = digits ? Integer.parseInt(typed) : -1;
+        long states = Digits.of(typed);
         if (states < LEAST || states > MOST) {
             throw Stop.wrong("--states: " + Shown.quoted(typed) + " is no whole number from " + LEAST
                     + " (open, half, closed) to " + MOST + " (a finer sweep finds nothing new)");
         }
-        return states;
+        return (int) states;
     }
 }

@@ -1,152 +1,45 @@
 package ringleaf.cli;
 
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import ringleaf.mechanism.AsBuilt;
-import ringleaf.part.Design;
-import ringleaf.report.FileNames;
-import ringleaf.spec.text.Shown;
-import ringleaf.tolerance.Drift;
-import ringleaf.tolerance.DriftStudy;
-import ringleaf.tolerance.Ticker;
-import ringleaf.tolerance.ToleranceText;
-import ringleaf.tolerance.Yield;
-import ringleaf.tolerance.YieldStudy;
+import picocli.CommandLine.Model.CommandSpec;
 
-/** {@code tolerance}: how far each size may drift, and the share of random builds in which everything holds. */
-final class ToleranceCommand {
-    static final int USUAL_BUILDS = 1000;
-    static final int MOST_BUILDS = 1_000_000;
+/** {@code tolerance}: how far sizes may drift, and how many builds would work. */
+final class ToleranceCommand implements Command {
+    private static final String BUILDS = "--builds";
+    private static final String SEED = "--seed";
 
-    private final Surroundings surroundings;
-    private final PrintStream out;
-    private final PrintStream err;
-
-    ToleranceCommand(Surroundings surroundings, PrintStream out, PrintStream err) {
-        this.surroundings = surroundings;
-        this.out = out;
-        this.err = err;
+    @Override
+    public String name() {
+        return "tolerance";
     }
 
-    /**
-     * Looks at every mechanism of the spec.
-     *
-     * @param output folder for tables, as typed; empty for none
-     * @param builds how many, as typed, or null
-     * @param seed as typed, or null
-     */
-    int look(Run run, Optional<String> output, String builds, String seed) {
-        String most = "more digits than the assumptions are worth";
-        int count = (int) whole("--builds", builds, USUAL_BUILDS, 1, MOST_BUILDS, "a share needs a build", most);
-        long start = whole("--seed", seed, 1, 0, Integer.MAX_VALUE, "seeds are not negative", "smaller seeds do");
-        OutputFolder folder = null;
-        if (output.isPresent()) {
-            folder = new OutputFolder(surroundings.place(output.get(), "the folder of --output"), output.get());
-            folder.check();
-        }
-        List<Design> designs = run.design();
-        List<Judged> all = run.judge(designs, List.of(), surroundings, err);
-        boolean failed = false;
-        for (Judged judged : all) {
-            failed |= judged.failed();
-        }
-        if (failed) {
-            FindingsOut.print(all, surroundings.colour(), err);
-            err.print("a design that does not hold as drawn has no room to drift\n");
-            return Exit.FAILED;
-        }
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        boolean holds = true;
-        for (int i = 0; i < designs.size(); i++) {
-            holds &= mechanism(designs.get(i).name(), run.planned().get(i).asBuilt(), count, start, files);
-        }
-        if (folder != null && !files.isEmpty()) {
-            folder.write(files, List.of());
-            out.print("in " + output.get() + ": " + String.join(", ", files.keySet()) + "\n");
-        }
-        return holds ? Exit.FINE : Exit.FAILED;
+    @Override
+    public CommandSpec syntax() {
+        CommandSpec tolerance = Syntax.command(
+                name(),
+                "Tells how far each size may drift before something gives way, and how many builds would work.",
+                "Examples:%n"
+                        + "  ringleaf tolerance harbour-light%n"
+                        + "  ringleaf tolerance my.yaml --builds 10000 -o study%n"
+                        + "%nWhat a process keeps sizes within is its repeatability in processes.yaml.%n");
+        Syntax.spec(tolerance);
+        tolerance.addOption(Syntax.option(
+                "DIR", "writes tolerance/<mechanism>-drift.csv and -yield.csv there", Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
+        tolerance.addOption(Syntax.option("N", "random builds, 1 to " + ToleranceRun.MOST_BUILDS + " (default: "
+                + ToleranceRun.USUAL_BUILDS + ")", BUILDS));
+        tolerance.addOption(Syntax.option(
+                "N", "seed of the random numbers; the same seed gives the same builds (default: 1)", SEED));
+        Syntax.reading(tolerance);
+        return tolerance;
     }
 
-    private boolean mechanism(
-            String name, Optional<AsBuilt> built, int builds, long seed, Map<String, byte[]> files) {
-        if (built.isEmpty()) {
-            out.print(name + ": nothing here is known to drift\n");
-            return true;
-        }
-        DriftStudy study = new DriftStudy(built.get());
-        List<String> broken = study.brokenAsDrawn();
-        if (!broken.isEmpty()) {
-            err.print(name + ": as drawn this holds no more once reserves are used up: " + String.join(", ", broken)
-                    + "\n");
-            return false;
-        }
-        int threads = Runtime.getRuntime().availableProcessors();
-        List<Drift> drifts;
-        Yield yield;
-        try (Counter counter = Counter.of(name, surroundings.errIsTerminal(), err)) {
-            drifts = study.all(threads, ticker(counter, "sizes looked at"));
-            yield = new YieldStudy(built.get()).of(builds, seed, threads, ticker(counter, "builds judged"));
-        }
-        List<String> lines = new ArrayList<>();
-        lines.add("how far each size may drift by itself, mm; reserve: the nearer way in multiples of what it is made"
-                + " within");
-        lines.addAll(indented(ToleranceText.drifts(drifts)));
-        List<String> shares = ToleranceText.yield(yield);
-        lines.add(shares.get(0));
-        lines.addAll(indented(shares.subList(1, shares.size())));
-        lines.add("what stands behind this");
-        lines.addAll(indented(built.get().assumptions()));
-        lines.addAll(indented(List.of("Deviations are normal about the drawing; what a process keeps a size within"
-                + " counts as two standard deviations. Figures of processes are in processes.yaml: put your own there.")));
-        out.print(name + "\n");
-        for (String line : lines) {
-            out.print("  " + line + "\n");
-        }
-        out.flush();
-        String path = "tolerance/" + FileNames.of(name);
-        files.put(path + "-drift.csv", ToleranceText.driftCsv(drifts).getBytes(StandardCharsets.UTF_8));
-        files.put(path + "-yield.csv", ToleranceText.yieldCsv(yield, built.get()).getBytes(StandardCharsets.UTF_8));
-        return true;
-    }
-
-    /** Tells a terminal of every hundredth part, whichever thread has done it. */
-    private static Ticker ticker(Counter counter, String what) {
-        return (done, of) -> {
-            if (done % Math.max(1, of / 100) == 0) {
-                synchronized (counter) {
-                    counter.show(done, of, what);
-                }
-            }
-        };
-    }
-
-    private static List<String> indented(List<String> lines) {
-        List<String> all = new ArrayList<>();
-        for (String line : lines) {
-            all.add("  " + line);
-        }
-        return all;
-    }
-
-    private static long whole(
-            String option, String typed, long usual, long least, long most, String whyLeast, String whyMost) {
-        if (typed == null) {
-            return usual;
-        }
-        boolean digits = !typed.isEmpty() && typed.length() <= 12;
-        for (int i = 0; digits && i < typed.length(); i++) {
-            digits = typed.charAt(i) >= '0' && typed.charAt(i) <= '9';
-        }
-        long value = digits ? Long.parseLong(typed) : -1;
-        if (value < least || value > most) {
-            throw Stop.wrong(option + ": " + Shown.quoted(typed) + " is no whole number from " + least + " (" + whyLeast
-                    + ") to " + most + " (" + whyMost + ")");
-        }
-        return value;
+    @Override
+    public int run(Typed given, Console console) {
+        return new ToleranceRun(console)
+                .look(
+                        Run.read(Asked.of(given), console.surroundings(), console.in()),
+                        Optional.ofNullable(given.value(Syntax.OUTPUT)),
+                        given.value(BUILDS),
+                        given.value(SEED));
     }
 }

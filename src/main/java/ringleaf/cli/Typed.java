@@ -4,7 +4,7 @@ import java.util.List;
 
 /** What was typed for a command that takes a spec: its options and what else stands there. */
 interface Typed {
-    /** The text at a place among what is no option, from 0; empty when nothing stands there. */
+    /** The text at a place among what is no option, from 0, or null when nothing stands there. */
     String positional(int place);
 
     /** The text after an option, or null when it was not given. */

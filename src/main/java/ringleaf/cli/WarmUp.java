@@ -40,7 +40,7 @@ final class WarmUp {
 
     /** Starts loading, when these arguments are likely to end in files. */
     static Optional<Thread> start(String[] args) {
-        if (args.length > 1 && args[0].equals(Syntax.MAKE)) {
+        if (args.length > 1 && args[0].equals(MakeCommand.NAME)) {
             Thread thread = new Thread(WarmUp::load, "warm-up");
             thread.setDaemon(true);
             thread.start();

@@ -3,6 +3,7 @@ package ringleaf.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -20,7 +21,7 @@ class PlainLineTest {
             "--anyway", "--output=out", "-oout", "@args", "", "--nothing", "-h", "--help", "\"quoted\"", "-V", "a b");
     private static final List<String> OPTIONS = List.of(
             Syntax.OUTPUT, Syntax.SET, Syntax.FORMATS, Syntax.DXF, Syntax.STATES, Syntax.SHARED, Syntax.THOROUGH,
-            Syntax.KERF, Syntax.ANYWAY);
+            Syntax.KERF, MakeCommand.ANYWAY);
 
     @ParameterizedTest
     @ValueSource(strings = {"make my.yaml", "make my.yaml -o out", "make --set a=1 my.yaml --set b=2 --kerf --states 61"})
@@ -68,9 +69,9 @@ class PlainLineTest {
     }
 
     private static List<Object> told(Typed typed) {
-        List<Object> all = new ArrayList<>(List.of(typed.positional(0), typed.positional(1)));
+        List<Object> all = new ArrayList<>(Arrays.asList(typed.positional(0), typed.positional(1)));
         for (String option : OPTIONS) {
-            boolean flag = option.equals(Syntax.THOROUGH) || option.equals(Syntax.KERF) || option.equals(Syntax.ANYWAY);
+            boolean flag = option.equals(Syntax.THOROUGH) || option.equals(Syntax.KERF) || option.equals(MakeCommand.ANYWAY);
             all.add(option + " " + typed.has(option));
             if (option.equals(Syntax.SET)) {
                 all.add(typed.values(option));

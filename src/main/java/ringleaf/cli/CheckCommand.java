@@ -1,0 +1,41 @@
+package ringleaf.cli;
+
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import ringleaf.part.Design;
+
+/** {@code check}: designs and checks, and writes nothing. */
+final class CheckCommand implements Command {
+    @Override
+    public String name() {
+        return "check";
+    }
+
+    @Override
+    public CommandSpec syntax() {
+        CommandSpec check = Syntax.command(
+                name(),
+                "Designs and checks, writes nothing.",
+                "Example:%n  ringleaf check harbour-light --set shutter.least-opening=8%n");
+        Syntax.spec(check);
+        Syntax.judging(check);
+        return check;
+    }
+
+    @Override
+    public int run(Typed given, Console console) {
+        Run run = Run.read(Asked.of(given), console.surroundings(), console.in());
+        List<Design> designs = run.design();
+        List<Judged> all = run.judge(designs, run.prepare(designs), console.surroundings(), console.err());
+        ResultText text = new ResultText();
+        boolean failed = false;
+        for (Judged judged : all) {
+            text.design(judged.design());
+            failed |= judged.failed();
+        }
+        console.out().print(text);
+        console.out().flush();
+        FindingsOut.print(all, console.surroundings().colour(), console.err());
+        return failed ? Exit.FAILED : Exit.FINE;
+    }
+}

@@ -1,0 +1,64 @@
+package ringleaf.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.Kinds;
+import ringleaf.spec.field.FieldHelp;
+import ringleaf.spec.text.Nearest;
+import ringleaf.spec.text.Shown;
+
+/** {@code help}: how a command is used, or every field of a kind. */
+final class HelpCommand implements Command {
+    static final String NAME = "help";
+    private static final String MARKDOWN = "--markdown";
+    /** A topic beside commands and kinds. */
+    private static final String FABRICATION = "fabrication";
+
+    @Override
+    public String name() {
+        return NAME;
+    }
+
+    @Override
+    public CommandSpec syntax() {
+        CommandSpec help = Syntax.command(
+                name(),
+                "Shows how a command is used, or every field of a kind of mechanism with its default.",
+                "Examples:%n  ringleaf help make%n  ringleaf help leaf-aperture%n");
+        help.addPositional(Syntax.positional(0, "TOPIC", false, "a command, a kind, or fabrication"));
+        help.addOption(Syntax.flag("the fields as a table in Markdown", MARKDOWN));
+        return help;
+    }
+
+    @Override
+    public int run(Typed given, Console console) {
+        CommandLine line = Syntax.line();
+        String topic = given.positional(0);
+        CommandLine command = topic == null ? line : line.getSubcommands().get(topic);
+        if (command != null) {
+            Syntax.usage(command, console.out());
+            return Exit.FINE;
+        }
+        console.out().print(fields(topic, given.has(MARKDOWN), new ArrayList<>(line.getSubcommands().keySet())));
+        return Exit.FINE;
+    }
+
+    private static String fields(String topic, boolean markdown, List<String> known) {
+        for (Kind kind : Kinds.all()) {
+            if (kind.name().equals(topic)) {
+                return markdown
+                        ? FieldHelp.markdown(kind.fields())
+                        : kind.name() + ": " + kind.summary() + "\n\nFields:\n" + FieldHelp.text(kind.fields());
+            }
+            known.add(kind.name());
+        }
+        if (topic.equals(FABRICATION)) {
+            return markdown ? FabricationHelp.markdown() : FabricationHelp.text();
+        }
+        known.add(FABRICATION);
+        throw Stop.wrong("there is no command or kind " + Shown.quoted(topic) + "; " + Nearest.hint(topic, known));
+    }
+}
