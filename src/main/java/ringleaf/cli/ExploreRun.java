@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ringleaf.explore.Axis;
 import ringleaf.explore.Change;
 import ringleaf.explore.Columns;
 import ringleaf.explore.Exploration;
@@ -84,15 +85,20 @@ final class ExploreRun {
         }
         Variants variants = variants(asked, sets, problems);
         Optional<Grid> grid = Grid.read(wish.vary(), variants, wish.sure(), problems);
+        grid.ifPresent(found -> refuseOverridden(sets, found, problems));
         problems.throwIfAny();
-        Exploration exploration = new Exploration(variants, grid.orElseThrow(), asked.states(), wish.threads());
+        if (wish.take() > grid.orElseThrow().size()) {
+            throw Stop.wrong("--take " + wish.take() + ": there are no more than " + grid.get().size()
+                    + " combinations");
+        }
+        Exploration exploration = new Exploration(variants, grid.get(), asked.states(), wish.threads());
         String slug = slug(variants, grid.get());
         String shown = wish.output() == null ? "out/" + slug : wish.output();
         OutputFolder folder = new OutputFolder(surroundings.place(shown, "the folder of --output"), shown);
         folder.check();
         String taken = wish.to() == null ? slug + "-" + wish.take() + ".yaml" : wish.to();
         if (wish.take() > 0) {
-            refuseExisting(taken);
+            refuseUnwritable(taken);
         }
         try (Interrupt interrupt = Interrupt.watch()) {
             Optional<Exploration.Result> result = run(exploration, wish, interrupt);
@@ -100,11 +106,12 @@ final class ExploreRun {
                 throw Stop.wrong("every one of " + grid.get().size() + " combinations contradicts itself; the first: "
                         + reasons(exploration.refusal()));
             }
+            out.print(ExploreText.of(result.get()));
+            refuseFailing(result.get(), wish.take());
             Map<String, byte[]> files = new LinkedHashMap<>();
             files.put("explore.csv", ExploreCsv.write(result.get()));
             files.put("explore.svg", ExploreChart.write(result.get(), slug));
             folder.write(files, List.of());
-            out.print(ExploreText.of(result.get()));
             ResultText text = new ResultText();
             text.list("written to " + Shown.cut(shown, 300), List.copyOf(files.keySet()));
             out.print(text);
@@ -235,9 +242,42 @@ final class ExploreRun {
         return FileNames.of(variants.source().name());
     }
 
-    private void refuseExisting(String taken) {
-        if (Files.exists(surroundings.place(taken, "the file of --to"), LinkOption.NOFOLLOW_LINKS)) {
+    /** A field that varies takes no notice of what is set for it. */
+    private static void refuseOverridden(List<SetOption> sets, Grid grid, Problems problems) {
+        for (SetOption set : sets) {
+            String path = String.join(".", set.keys());
+            path = path.startsWith("mechanisms.") ? path.substring("mechanisms.".length()) : path;
+            for (Axis axis : grid.axes()) {
+                String varied = axis.path().shown();
+                if (path.equals(varied) || path.startsWith(varied + ".")) {
+                    problems.at(set.source().whole(), "has no meaning, as --vary puts its own values there",
+                            "leave one of them out");
+                }
+            }
+        }
+    }
+
+    /** Where a whole result has designs that work, the one to take must be among them, or nothing is written. */
+    private static void refuseFailing(Exploration.Result result, int take) {
+        int working = 0;
+        for (Row row : result.rows()) {
+            working += row.works() ? 1 : 0;
+        }
+        if (take > 0 && result.isWhole() && working > 0 && !result.rows().get(take - 1).works()) {
+            throw Stop.wrong("--take " + take + ": no design that works stands in that place; "
+                    + (working == 1 ? "one works" : working + " work"));
+        }
+    }
+
+    /** Before the work, not after it. */
+    private void refuseUnwritable(String taken) {
+        Path path = surroundings.place(taken, "the file of --to");
+        if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
             throw existing(taken);
+        }
+        Path folder = path.toAbsolutePath().getParent();
+        if (folder != null && !Files.isDirectory(folder)) {
+            throw Stop.trouble("cannot write " + Shown.cut(taken, 300) + ": there is no such folder");
         }
     }
 
@@ -247,9 +287,6 @@ final class ExploreRun {
 
     private void take(
             Exploration.Result result, int take, Variants variants, List<SetOption> sets, String taken) {
-        if (take > result.rows().size() || !result.rows().get(take - 1).works()) {
-            throw Stop.wrong("--take " + take + ": no design that works stands in that place");
-        }
         Row row = result.rows().get(take - 1);
         List<SetOption> options = result.grid().options(row.index());
         Node.Mapping meant = variants.root();

@@ -41,7 +41,8 @@ final class MakeCommand implements Command {
                 + " (default: out/ and the title's name)", Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
         Syntax.judging(make);
         make.addOption(Syntax.option("LIST", "what is written of parts: svg, dxf (default: both);"
-                + " stl, 3mf for solids; paper for pages at true scale, drawing for dimensioned sheets, pdf for paper and drawing", Syntax.FORMATS));
+                + " stl, 3mf for solids; paper for pages at true scale,"
+                + " drawing for dimensioned sheets, pdf for paper and drawing", Syntax.FORMATS));
         Syntax.dxf(make);
         make.addOption(Syntax.option(
                 "N", "only a test slice of N blades, to try pins, slope and friction on scrap", SLICE));

@@ -6,6 +6,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import ringleaf.spec.text.Nearest;
@@ -17,8 +18,8 @@ final class Mistyped {
 
     static String message(ParameterException e) {
         CommandLine line = e.getCommandLine();
-        String command = line.getCommandSpec().qualifiedName(" ");
-        String more = "; `" + command + " --help` shows how it is used";
+        String command = line.getCommandName();
+        String more = "; `" + line.getCommandSpec().qualifiedName(" ") + " --help` shows how it is used";
         if (e instanceof UnmatchedArgumentException unmatched && !unmatched.getUnmatched().isEmpty()) {
             return unmatched(unmatched.getUnmatched().get(0), line) + more;
         }
@@ -26,6 +27,12 @@ final class Mistyped {
             ArgSpec first = missing.getMissing().get(0);
             String after = first instanceof OptionSpec option ? " after " + option.longestName() : "";
             return command + ": " + first.paramLabel() + " is missing" + after + more;
+        }
+        if (e instanceof OverwrittenOptionException twice && twice.getOverwritten() instanceof OptionSpec option) {
+            return command + ": " + option.longestName() + " may stand once only" + more;
+        }
+        if (e.getArgSpec() instanceof OptionSpec option && option.type() == boolean.class) {
+            return command + ": " + option.longestName() + " takes no value; it stands alone, or is left out" + more;
         }
         return command + ": " + Shown.cut(e.getMessage(), 300) + more;
     }
@@ -41,6 +48,9 @@ final class Mistyped {
         List<String> commands = new ArrayList<>(line.getSubcommands().keySet());
         if (!commands.isEmpty()) {
             return "there is no command " + Shown.quoted(typed) + "; " + Nearest.hint(typed, commands);
+        }
+        if (line.getCommandSpec().positionalParameters().isEmpty()) {
+            return line.getCommandName() + " takes options only, and " + Shown.quoted(typed) + " is none";
         }
         return "nothing more is wanted than what stands before " + Shown.quoted(typed);
     }

@@ -3,6 +3,7 @@ package ringleaf.cli;
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -197,7 +198,11 @@ final class OutputFolder {
         if (parent != null && !Files.isDirectory(parent)) {
             create(parent);
         }
-        Files.createDirectory(directory);
+        try {
+            Files.createDirectory(directory);
+        } catch (FileAlreadyExistsException e) {
+            throw new FileSystemException(directory.toString(), null, "a file stands where its folder should be");
+        }
         created.add(directory);
     }
 

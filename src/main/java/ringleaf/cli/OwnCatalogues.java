@@ -16,7 +16,7 @@ import ringleaf.spec.text.Problems;
 import ringleaf.spec.text.Shown;
 import ringleaf.spec.text.SpecSource;
 
-/** A user's own catalogues, laid over the ready ones: those in {@code shared/} beside the spec, then {@code --shared}. */
+/** A user's own catalogues, laid over the ready ones: {@code shared/} beside the spec, then {@code --shared}. */
 final class OwnCatalogues implements SharedFiles {
     /** Folder beside a spec. */
     static final String BESIDE = "shared";
@@ -38,7 +38,7 @@ final class OwnCatalogues implements SharedFiles {
         this.base = base;
     }
 
-    /** The catalogues beside the spec, where it is a file with such a folder beside it, and those of {@code --shared}. */
+    /** The catalogues beside the spec, where it is a file with such a folder, and those of {@code --shared}. */
     static SharedFiles of(String spec, Optional<String> typed, Surroundings surroundings) {
         List<Folder> folders = new ArrayList<>();
         Path base = surroundings.folder();
@@ -67,7 +67,9 @@ final class OwnCatalogues implements SharedFiles {
     private static Folder asked(String shown, Surroundings surroundings) {
         Path folder = surroundings.place(shown, "the folder of --shared");
         if (!Files.isDirectory(folder)) {
-            String reason = Files.exists(folder, LinkOption.NOFOLLOW_LINKS) ? "it is not a folder" : "there is no such folder";
+            String reason = Files.exists(folder, LinkOption.NOFOLLOW_LINKS)
+                    ? "it is not a folder"
+                    : "there is no such folder";
             throw Stop.trouble("cannot read " + shown + ": " + reason);
         }
         for (String name : NAMES) {

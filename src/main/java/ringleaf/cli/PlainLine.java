@@ -10,8 +10,7 @@ import java.util.Optional;
  * Everything else, every mistake above all, is left to the library; what both read means the same (a test tells).
  */
 final class PlainLine implements Typed {
-    private static final List<String> WITH_TEXT =
-            List.of(
+    private static final List<String> WITH_TEXT = List.of(
             Syntax.OUTPUT,
             Syntax.SET,
             Syntax.FORMATS,

@@ -54,14 +54,16 @@ final class PreviewServer implements AutoCloseable {
     static PreviewServer start(int port, Showing showing) {
         try {
             InetAddress loopback = InetAddress.getByAddress(LOOPBACK);
-            PreviewServer server = new PreviewServer(HttpServer.create(new InetSocketAddress(loopback, port), 0), showing);
+            HttpServer http = HttpServer.create(new InetSocketAddress(loopback, port), 0);
+            PreviewServer server = new PreviewServer(http, showing);
             server.server.start();
             return server;
         } catch (BindException e) {
             boolean denied = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("permission");
             throw Stop.trouble("cannot serve on port " + port + ": " + (denied
                     ? "the system keeps ports below 1024 to itself; take another, or leave --port out for a free one"
-                    : "another program has it, maybe another preview; take another, or leave --port out for a free one"));
+                    : "another program has it, maybe another preview; take another, or leave --port out for a free"
+                            + " one"));
         } catch (IOException e) {
             throw Stop.trouble("cannot serve on port " + port + ": " + Trouble.reason(e));
         }

@@ -27,7 +27,8 @@ final class ServoTableCommand implements Command {
         Syntax.spec(table);
         table.addOption(Syntax.option("DIR", "the output folder, in which servo/ is written"
                 + " (default: out/ and the title's name)", Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
-        table.addOption(Syntax.option("FILE", "openings measured on the finished thing, to correct the table by", MEASURED));
+        table.addOption(Syntax.option(
+                "FILE", "openings measured on the finished thing, to correct the table by", MEASURED));
         table.addOption(Syntax.option("NAME", "the mechanism that is meant (default: all with a servo)", MECHANISM));
         table.addOption(Syntax.option("ERROR", "greatest error between rows, 0.001 to 10"
                 + " (default: 0.02 mm of opening, 0.05 degrees)", WITHIN));

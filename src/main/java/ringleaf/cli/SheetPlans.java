@@ -78,9 +78,9 @@ final class SheetPlans {
         double width = set.size().width();
         double height = set.size().height();
         List<String> notes = new ArrayList<>();
-        notes.add((set.isPrinted() ? "bed " : "sheet ") + (index + 1) + " of " + set.nested().sheets().size() + ", " + set.process().name() + ", "
-                + set.stock().name() + ", " + Words.number(width, 2) + " x " + Words.number(height, 2)
-                + " mm, true scale");
+        notes.add((set.isPrinted() ? "bed " : "sheet ") + (index + 1) + " of " + set.nested().sheets().size() + ", "
+                + set.process().name() + ", " + set.stock().name() + ", " + Words.number(width, 2)
+                + " x " + Words.number(height, 2) + " mm, true scale");
         if (set.isPrinted()) {
             notes.add("footprints on the bed, nominal outlines, heights above the bed in mm:");
             heights(notes, set.nested().sheets().get(index));

@@ -107,7 +107,8 @@ final class Solids {
                 List<String> names = new ArrayList<>(known);
                 names.add(SolidsAsked.ALL);
                 names.add(SolidsAsked.PRINTED);
-                wrong.add(MakeCommand.SOLIDS + ": there is no part " + Shown.quoted(name) + "; " + Nearest.hint(name, names));
+                wrong.add(MakeCommand.SOLIDS + ": there is no part " + Shown.quoted(name) + "; "
+                        + Nearest.hint(name, names));
             }
         }
     }

@@ -44,7 +44,8 @@ record SolidsAsked(boolean stl, boolean threeMf, List<String> parts, Tolerance c
                 String lost = parts != null
                         ? MakeCommand.SOLIDS + " " + Shown.quoted(parts)
                         : MakeCommand.CHORD + " " + Shown.quoted(chord);
-                throw Stop.wrong(lost + " has no meaning without stl or 3mf among --formats; try --formats svg,dxf,stl,3mf");
+                throw Stop.wrong(lost + " has no meaning without stl or 3mf among --formats; try --formats"
+                        + " svg,dxf,stl,3mf");
             }
             return null;
         }
@@ -66,15 +67,16 @@ record SolidsAsked(boolean stl, boolean threeMf, List<String> parts, Tolerance c
     private static double length(String chord) {
         QuantityReader.Result read = QuantityReader.read(chord, Quantity.LENGTH, LengthUnit.MM.unit());
         if (read.refused()) {
-            throw Stop.wrong(MakeCommand.CHORD + ": " + read.reason() + (read.hint().isEmpty() ? "" : "; " + read.hint()));
+            throw Stop.wrong(MakeCommand.CHORD + ": " + read.reason()
+                    + (read.hint().isEmpty() ? "" : "; " + read.hint()));
         }
         if (read.value() < FINEST) {
-            throw Stop.wrong(MakeCommand.CHORD + ": " + Shown.quoted(chord) + " is below the least of 0.0005 mm (outlines are no"
-                    + " nearer to the true curve themselves)");
+            throw Stop.wrong(MakeCommand.CHORD + ": " + Shown.quoted(chord) + " is below the least of 0.0005 mm"
+                    + " (outlines are no nearer to the true curve themselves)");
         }
         if (read.value() > COARSEST) {
-            throw Stop.wrong(MakeCommand.CHORD + ": " + Shown.quoted(chord) + " is above the most of 0.5 mm (pins and bores"
-                    + " would no longer be round)");
+            throw Stop.wrong(MakeCommand.CHORD + ": " + Shown.quoted(chord) + " is above the most of 0.5 mm"
+                    + " (pins and bores would no longer be round)");
         }
         return read.value();
     }

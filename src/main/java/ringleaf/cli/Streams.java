@@ -46,11 +46,16 @@ record Streams(PrintStream out, PrintStream err, Watched watched, Surroundings s
         boolean colour = terminal && (noColour == null || noColour.isEmpty()) && !"dumb".equals(term);
         Path folder = Path.of(System.getProperty("user.dir"));
         return new Streams(
-                print(watched), print(new FileOutputStream(FileDescriptor.err)), watched, new Surroundings(folder, terminal, colour));
+                print(watched), print(new FileOutputStream(FileDescriptor.err)), watched,
+                new Surroundings(folder, terminal, colour));
     }
 
     private static PrintStream print(OutputStream to) {
         return new PrintStream(new java.io.BufferedOutputStream(to, 8192), false, StandardCharsets.UTF_8);
+    }
+
+    private static Object device(Path path) throws IOException {
+        return Files.getAttribute(path, "unix:rdev");
     }
 
     /** Whether standard error goes to a terminal: a device of characters, but not the one that swallows everything. */
@@ -62,7 +67,7 @@ record Streams(PrintStream out, PrintStream err, Watched watched, Surroundings s
             Path err = Path.of("/dev/fd/2");
             int mode = (Integer) Files.getAttribute(err, "unix:mode");
             boolean characters = (mode & 0170000) == 0020000;
-            return characters && !Files.getAttribute(err, "unix:rdev").equals(Files.getAttribute(Path.of("/dev/null"), "unix:rdev"));
+            return characters && !device(err).equals(device(Path.of("/dev/null")));
         } catch (IOException | UnsupportedOperationException | IllegalArgumentException e) {
             // No such system: the console is the best that is known.
             return true;

@@ -98,7 +98,9 @@ final class Syntax {
 
     static void shared(CommandSpec command) {
         command.addOption(option(
-                "FOLDER", "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones", SHARED));
+                "FOLDER",
+                "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones",
+                SHARED));
     }
 
     static CommandSpec command(String name, String description, String footer) {

@@ -24,7 +24,8 @@ final class ToleranceCommand implements Command {
                         + "%nWhat a process keeps sizes within is its repeatability in processes.yaml.%n");
         Syntax.spec(tolerance);
         tolerance.addOption(Syntax.option(
-                "DIR", "writes tolerance/<mechanism>-drift.csv and -yield.csv there", Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
+                "DIR", "writes tolerance/<mechanism>-drift.csv and -yield.csv there",
+                Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
         tolerance.addOption(Syntax.option("N", "random builds, 1 to " + ToleranceRun.MOST_BUILDS + " (default: "
                 + ToleranceRun.USUAL_BUILDS + ")", BUILDS));
         tolerance.addOption(Syntax.option(

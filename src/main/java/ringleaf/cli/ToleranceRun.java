@@ -18,7 +18,7 @@ import ringleaf.tolerance.ToleranceText;
 import ringleaf.tolerance.Yield;
 import ringleaf.tolerance.YieldStudy;
 
-/** A run of {@code tolerance}: how far each size may drift, and the share of random builds in which everything holds. */
+/** A run of {@code tolerance}: how far each size may drift, and the share of random builds that hold. */
 final class ToleranceRun {
     static final int USUAL_BUILDS = 1000;
     static final int MOST_BUILDS = 1_000_000;

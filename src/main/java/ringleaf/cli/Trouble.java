@@ -44,6 +44,9 @@ final class Trouble {
         if (said == null || said.isBlank()) {
             return "the system gives no reason";
         }
+        if (said.equals("Is a directory")) {
+            return "it is a folder, and a file is wanted";
+        }
         return Shown.cut(said.substring(0, 1).toLowerCase(Locale.ROOT) + said.substring(1), 200);
     }
 }

@@ -106,7 +106,7 @@ interface Span {
                 count = count(range.substring(star + 1).trim());
                 range = range.substring(0, star);
                 if (count < 2) {
-                    return refused("the number of values behind * is no whole number from 2 up");
+                    return refused("has no whole number from 2 up behind *, where the number of values stands");
                 }
             }
             String[] parts = range.split("\\.\\.(?!\\.)", -1);
@@ -138,13 +138,16 @@ interface Span {
                 double most = Math.floor(steps.doubleValue() + SLACK);
                 count = most < 1e15 ? (long) most + 1 : Long.MAX_VALUE / 4;
                 if (step == null && Math.abs(steps.doubleValue() - most) > SLACK) {
+                    if (numeric.whole()) {
+                        return refused(notWhole());
+                    }
                     return refused("does not come out even in steps of 1; give a step, as in "
                             + parts[0].trim() + DOTS + parts[1].trim() + "..0.1, or a number of values, as in "
                             + parts[0].trim() + DOTS + parts[1].trim() + "*5");
                 }
             }
             if (numeric.whole() && !(isWhole(low) && isWhole(by))) {
-                return refused("names values that are not whole, and " + path.shown() + " takes whole numbers");
+                return refused(notWhole());
             }
             return Optional.of(new Evenly(low, by, count, unit == null || !written(parts[0]) ? "" : unit.spelling()));
         }
@@ -170,6 +173,10 @@ interface Span {
                 return -1;
             }
             return Long.parseLong(text);
+        }
+
+        private String notWhole() {
+            return "names values that are not whole, and " + path.shown() + " takes whole numbers";
         }
 
         private Optional<Span> refused(String reason) {

@@ -13,8 +13,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import ringleaf.mechanism.Kinds;
 import ringleaf.spec.field.Field;
 
@@ -25,6 +25,58 @@ class CommandsTest {
 
     static List<String> presets() {
         return Presets.NAMES;
+    }
+
+    static List<String> commands() {
+        return Commands.ALL.stream().map(Command::name).toList();
+    }
+
+    @Test
+    void helpListsTheCommandsInTheirOrder() {
+        List<String> listed = new ArrayList<>();
+        String out = Ran.in(folder, "--help").out();
+        for (String line : out.substring(out.indexOf("Commands:"), out.indexOf("Begin with:")).split("\n", -1)) {
+            if (line.matches("  [a-z].*")) {
+                listed.add(line.trim().split(" ", 2)[0]);
+            }
+        }
+        assertThat(listed).isEqualTo(commands());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "coupon co2-laser | coupon takes options only, and co2-laser is none",
+        "tolerance harbour-light --builds 5 --builds 6 | tolerance: --builds may stand once only",
+        "check harbour-light --kerf --kerf | check: --kerf may stand once only",
+        "check harbour-light --kerf=maybe | check: --kerf takes no value",
+        "servo-table harbour-light --mechanism | servo-table: NAME is missing after --mechanism",
+        "preview | preview: SPEC is missing",
+        "preview harbour-light --port 0 | --port: 0 is no whole number from 1 to 65535",
+        "tolerance harbour-light --seed=-1 | --seed: -1 is no whole number from 0",
+        "tolerance harbour-light --builds= | --builds: \"\" is no whole number from 1",
+        "coupon --process= | there is no process \"\"",
+        "new harbour-light a b | nothing more is wanted than what stands before b"
+    })
+    void mistypedLinesAreToldInPlainWordsAndWriteNothing(String line, String reason) throws IOException {
+        Ran ran = Ran.in(folder, line.split(" "));
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err()).startsWith("ringleaf: ").contains(reason).doesNotContain("ringleaf: ringleaf");
+        assertThat(ran.out()).isEmpty();
+        assertThat(Ran.listing(folder).keySet()).containsExactly("/");
+    }
+
+    @Test
+    void aFolderWhereAFileIsWantedAndAFileWhereAFolderIs() throws IOException {
+        Files.createDirectory(folder.resolve("d"));
+        Ran measured = Ran.in(folder, "servo-table", "harbour-light", "--measured", "d");
+        assertThat(measured.exit()).isEqualTo(3);
+        assertThat(measured.err()).contains("cannot read d: it is a folder, and a file is wanted");
+        Files.createDirectory(folder.resolve("o"));
+        Files.writeString(folder.resolve("o/servo"), "mine");
+        Ran table = Ran.in(folder, "servo-table", "harbour-light", "-o", "o");
+        assertThat(table.exit()).isEqualTo(3);
+        assertThat(table.err()).contains("cannot write o/servo/shutter.csv: a file stands where its folder should be");
+        assertThat(folder.resolve("o/servo")).hasContent("mine");
     }
 
     @Test
@@ -179,7 +231,7 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"make", "check", "new", "presets", "schema", "help"})
+    @MethodSource("commands")
     void everyCommandHasHelpWithAnExampleAndAVersion(String command) {
         Ran help = Ran.in(folder, command, "--help");
         assertThat(help.exit()).isZero();

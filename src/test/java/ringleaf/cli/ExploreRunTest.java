@@ -123,6 +123,11 @@ class ExploreRunTest {
         "--vary | shutter.blads=8..9 | did you mean blades?",
         "--vary=shutter.blades=8,9 | --keep=0 | --keep: 0 is no whole number from 1 to 1000",
         "--vary=shutter.blades=8,9 | --to=x.yaml | there is no --take",
+        "--vary=shutter.blades=8,9 | --take=3 | there are no more than 2 combinations",
+        "--vary=shutter.blades=8,9 | --set=shutter.blades=10 | --vary puts its own values there",
+        "--vary=shutter.blades=8,9 | --set=mechanisms.shutter.blades=10 | --vary puts its own values there",
+        "--vary | shutter.blades=8..9.5 | takes whole numbers",
+        "--vary | shutter.lap=0.4..0.6*1 | no whole number from 2 up",
         "--why-not | --yes | no meaning beside it",
         "--set | shutter.lap=0.5 | nothing is varied"
     })
@@ -154,6 +159,25 @@ class ExploreRunTest {
         assertThat(ran.err()).contains("lamp-1.yaml: it exists already");
         assertThat(Files.readString(folder.resolve("lamp-1.yaml"))).isEqualTo("mine");
         assertThat(Files.exists(folder.resolve("out"))).isFalse();
+    }
+
+    @Test
+    void aPlaceWithoutAWorkingDesignIsNotTakenAndNothingIsWritten() {
+        Map<String, String> before = Ran.listing(folder);
+        Ran ran = explore("--vary", "shutter.depth=5,20", "--take", "2");
+        assertThat(ran.exit()).as(ran.err()).isEqualTo(2);
+        assertThat(ran.err()).contains("--take 2: no design that works stands in that place; one works");
+        assertThat(Ran.listing(folder)).isEqualTo(before);
+    }
+
+    @Test
+    void aMissingFolderOfTheTakenSpecIsFoundBeforeTheWork() {
+        Map<String, String> before = Ran.listing(folder);
+        Ran ran = explore("--vary", "shutter.blades=8,9", "--take", "1", "--to", "no/such/lamp.yaml");
+        assertThat(ran.exit()).isEqualTo(3);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains("cannot write no/such/lamp.yaml: there is no such folder");
+        assertThat(Ran.listing(folder)).isEqualTo(before);
     }
 
     @Test

@@ -18,10 +18,10 @@ class PlainLineTest {
     private static final List<String> WORDS = List.of(
             "make", "check", "my.yaml", "harbour-light", "-", "--", "-o", "--output", "out", "--set", "a.b=c", "blades=14",
             "--formats", "svg,dxf", "--dxf", "r12", "--states", "61", "--shared", "own", "--thorough", "--kerf",
-            "--anyway", "--output=out", "-oout", "@args", "", "--nothing", "-h", "--help", "\"quoted\"", "-V", "a b");
+            "--anyway", "--page-size", "a4", "--slice", "--output=out", "-oout", "@args", "", "--nothing", "-h", "--help", "\"quoted\"", "-V", "a b");
     private static final List<String> OPTIONS = List.of(
             Syntax.OUTPUT, Syntax.SET, Syntax.FORMATS, Syntax.DXF, Syntax.STATES, Syntax.SHARED, Syntax.THOROUGH,
-            Syntax.KERF, MakeCommand.ANYWAY);
+            Syntax.KERF, MakeCommand.ANYWAY, MakeCommand.PAGE_SIZE);
 
     @ParameterizedTest
     @ValueSource(strings = {"make my.yaml", "make my.yaml -o out", "make --set a=1 my.yaml --set b=2 --kerf --states 61"})

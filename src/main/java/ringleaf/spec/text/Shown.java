@@ -47,8 +47,8 @@ public final class Shown {
         return out.toString();
     }
 
-    /** The text as it is quoted within a message. */
+    /** The text as it is quoted within a message; an empty one as a pair of quotes, as it would not be seen. */
     public static String quoted(String text) {
-        return cut(text, 60);
+        return text.isEmpty() ? "\"\"" : cut(text, 60);
     }
 }
