@@ -161,7 +161,10 @@ final class ApertureChecks {
                             + " instead; a lever off centre or a shorter travel may do"
                             + (design.isLinear() ? "" : ". Drawn with straight slots");
                 }
-                case EAR -> check = "opens-fully";
+                case EAR -> {
+                    check = "opens-fully";
+                    advice = StackChecks.leverThatWould(design);
+                }
                 case BORE_EDGE, BORE_WEB -> check = "plates-whole";
                 case LEVER_LENGTH -> check = "holes-whole";
                 default -> check = "";
