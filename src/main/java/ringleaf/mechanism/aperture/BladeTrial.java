@@ -156,6 +156,15 @@ final class BladeTrial {
         }
     }
 
+    private boolean isBroken(BladeLimit limit) {
+        if (limit == BladeLimit.PIN_CLEAR && layout.isLever()) {
+            double needed = needs.pins().diameter() / 2 + needs.endClearance() - 1e-9;
+            return room.least(band, pin, ear, closed, needed) < needed;
+        }
+        double value = value(limit);
+        return value < asked - 1e-9;
+    }
+
     private double earClearance() {
         double least = Double.MAX_VALUE;
         for (int i = 0; i <= EAR_STATES; i++) {
@@ -174,7 +183,7 @@ final class BladeTrial {
     BladeLimit firstBroken(TrialStates states, double pressureLimit) {
         for (BladeLimit limit : STATIC) {
             boolean waived = anywhere && (limit == BladeLimit.PIN_CLEAR || limit == BladeLimit.EAR);
-            if (!waived && value(limit) < asked - 1e-9) {
+            if (!waived && isBroken(limit)) {
                 return limit;
             }
         }
@@ -203,8 +212,7 @@ final class BladeTrial {
     int staticBroken() {
         int broken = 0;
         for (BladeLimit limit : STATIC) {
-            double value = value(limit);
-            broken += value < asked - 1e-9 ? 1 : 0;
+            broken += isBroken(limit) ? 1 : 0;
         }
         return broken;
     }

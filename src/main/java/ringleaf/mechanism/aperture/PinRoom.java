@@ -13,6 +13,8 @@ final class PinRoom {
     private static final int THIRDS = 12;
 
     private final BladeArcs arcs = new BladeArcs();
+    private double[] cos = new double[0];
+    private double[] sin = new double[0];
     private Band band;
     private DrivePin pin;
     private double ear;
@@ -35,15 +37,21 @@ final class PinRoom {
      * @param closed blade angle at the end of the travel, rad
      */
     double least(Band blades, DrivePin drive, double radius, double closed) {
-        band = blades;
-        pin = drive;
-        ear = radius;
+        return least(blades, drive, radius, closed, Double.NEGATIVE_INFINITY);
+    }
+
+    /** The same, but the first distance below {@code enough} ends the search, which then tells no more than that. */
+    double least(Band blades, DrivePin drive, double radius, double closed, double enough) {
+        set(blades, drive, radius);
         double least = Double.MAX_VALUE;
         int nearest = 0;
         for (int i = 0; i <= STEPS; i++) {
             double found = at(closed * i / STEPS);
             nearest = found < least ? i : nearest;
             least = Math.min(least, found);
+            if (found < enough) {
+                return found;
+            }
         }
         double low = closed * Math.max(0, nearest - 1) / STEPS;
         double high = closed * Math.min(STEPS, nearest + 1) / STEPS;
@@ -59,6 +67,20 @@ final class PinRoom {
             }
         }
         return least;
+    }
+
+    private void set(Band blades, DrivePin drive, double radius) {
+        band = blades;
+        pin = drive;
+        ear = radius;
+        if (cos.length != blades.blades()) {
+            cos = new double[blades.blades()];
+            sin = new double[blades.blades()];
+            for (int k = 0; k < cos.length; k++) {
+                cos[k] = Math.cos(k * blades.period());
+                sin[k] = Math.sin(k * blades.period());
+            }
+        }
     }
 
     /** Distance from the axis to the hull of root and ear of a blade turned by {@code b}, mm; below 0 inside it. */
@@ -82,10 +104,8 @@ final class PinRoom {
         double y = length * armY;
         double least = Double.MAX_VALUE;
         for (int k = 1; k < band.blades(); k++) {
-            double cos = Math.cos(k * band.period());
-            double sin = Math.sin(k * band.period());
-            double px = x * cos - y * sin;
-            double py = x * sin + y * cos;
+            double px = x * cos[k] - y * sin[k];
+            double py = x * sin[k] + y * cos[k];
             least = Math.min(least, arcs.toCentreArc(px, py) - half);
             if (ear > 0) {
                 double qx = px - band.pivotRadius();

@@ -17,7 +17,10 @@ final class StackChecks {
     private final ApertureSpec spec;
     private final Stack stack;
 
-    StackChecks(ApertureDesign design) {
+    private final boolean advises;
+
+    StackChecks(ApertureDesign design, boolean advises) {
+        this.advises = advises;
         this.design = design;
         this.spec = design.spec();
         this.stack = design.stack();
@@ -123,7 +126,7 @@ final class StackChecks {
                 asked,
                 "mm",
                 "drive pin on its lever",
-                room + HAIR < asked ? message + leverThatWould(design) : message);
+                room + HAIR < asked && advises ? message + leverThatWould(design) : message);
     }
 
     /** What would do instead of a lever as given: that which is found where it is left open; empty when it was. */
