@@ -10,6 +10,7 @@ import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.geom.Tolerance;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
@@ -27,6 +28,13 @@ import ringleaf.report.FileSet;
 import ringleaf.report.MechanismReport;
 import ringleaf.report.PartFiles;
 import ringleaf.report.ViewFiles;
+import ringleaf.spec.text.Problems;
+import ringleaf.spec.text.SpecSource;
+import ringleaf.spec.text.YamlReader;
+import ringleaf.tooth.BasicRack;
+import ringleaf.tooth.GearOutline;
+import ringleaf.tooth.ShiftChoice;
+import ringleaf.tooth.ToothForm;
 import ringleaf.verify.Judge;
 import ringleaf.verify.Options;
 
@@ -51,6 +59,9 @@ final class WarmUp {
 
     private static void load() {
         try {
+            YamlReader.read(SpecSource.of("", "title: t\nmechanisms: {a: {is: 1}} # b\n"), new Problems());
+            ToothForm teeth = ToothForm.of(1, 12, ShiftChoice.of(BasicRack.FORM_A, 12, 40, 0, 0.2).pinion(), 0, BasicRack.FORM_A);
+            GearOutline.of(teeth, Tolerance.CURVE);
             SvgWriter.warmUp();
             Design plate = plate();
             FileSet files = new FileSet();

@@ -1,13 +1,5 @@
 package ringleaf.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -27,9 +19,9 @@ import ringleaf.part.Part;
  * decimals and no exponent; what was not measured is {@code null}.
  */
 public final class DesignJson {
-    private final JsonGenerator json;
+    private final JsonText json;
 
-    private DesignJson(JsonGenerator json) {
+    private DesignJson(JsonText json) {
         this.json = json;
     }
 
@@ -47,89 +39,75 @@ public final class DesignJson {
      */
     public static byte[] write(
             String version, String title, List<MechanismReport> mechanisms, Collection<String> files) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream(16384);
-        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        Separators separators = Separators.createDefaultInstance()
-                .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
-                .withObjectEmptySeparator("")
-                .withArrayEmptySeparator("");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators).withObjectIndenter(indenter);
-        printer.indentArraysWith(indenter);
-        try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
-            json.setPrettyPrinter(printer);
-            new DesignJson(json).all(version, title, mechanisms, files);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        bytes.write('\n');
-        return bytes.toByteArray();
+        JsonText json = new JsonText();
+        new DesignJson(json).all(version, title, mechanisms, files);
+        return json.toBytes();
     }
 
-    private void all(String version, String title, List<MechanismReport> mechanisms, Collection<String> files)
-            throws IOException {
-        json.writeStartObject();
+    private void all(String version, String title, List<MechanismReport> mechanisms, Collection<String> files) {
+        json.beginObject();
         text("ringleaf", version);
         text("title", title);
         text("units", "mm");
-        json.writeObjectFieldStart("mechanisms");
+        json.name("mechanisms").beginObject();
         for (MechanismReport mechanism : mechanisms) {
-            json.writeObjectFieldStart(PlainText.line(mechanism.design().name()));
+            json.name(PlainText.line(mechanism.design().name())).beginObject();
             mechanism(mechanism);
-            json.writeEndObject();
+            json.endObject();
         }
-        json.writeEndObject();
+        json.endObject();
         lines("files", files);
-        json.writeEndObject();
+        json.endObject();
     }
 
-    private void mechanism(MechanismReport report) throws IOException {
+    private void mechanism(MechanismReport report) {
         Design design = report.design();
         text("kind", design.kind());
-        json.writeObjectFieldStart("choices");
+        json.name("choices").beginObject();
         for (Choice choice : design.choices()) {
-            json.writeObjectFieldStart(choice.name());
+            json.name(choice.name()).beginObject();
             text("value", choice.value());
             origin(choice.origin(), choice.how());
-            json.writeEndObject();
+            json.endObject();
         }
-        json.writeEndObject();
-        json.writeObjectFieldStart("dimensions");
+        json.endObject();
+        json.name("dimensions").beginObject();
         for (Dimension dimension : design.dimensions()) {
-            json.writeObjectFieldStart(dimension.name());
+            json.name(dimension.name()).beginObject();
             number("value", dimension.value());
             text("unit", dimension.unit());
             origin(dimension.origin(), dimension.how());
-            json.writeEndObject();
+            json.endObject();
         }
-        json.writeEndObject();
-        json.writeArrayFieldStart("parts");
+        json.endObject();
+        json.name("parts").beginArray();
         for (Part part : design.parts()) {
             part(part, report.files().getOrDefault(part.name(), List.of()), report.kerfs().get(part.name()));
         }
-        json.writeEndArray();
+        json.endArray();
         fits(report.fits());
         findings(report.findings());
-        json.writeObjectFieldStart("travel");
+        json.name("travel").beginObject();
         for (Map.Entry<String, Double> figure : design.travel().entrySet()) {
             number(figure.getKey(), figure.getValue());
         }
-        json.writeEndObject();
+        json.endObject();
         lines("build-order", design.assembly() == null ? List.of() : design.assembly().buildOrder());
         lines("remedies", design.remedies());
     }
 
-    private void fits(List<FitSize> fits) throws IOException {
+    private void fits(List<FitSize> fits) {
         if (fits.isEmpty()) {
             return;
         }
-        json.writeArrayFieldStart("fits");
+        json.name("fits").beginArray();
         for (FitSize size : fits) {
-            json.writeStartObject();
+            json.beginObject();
             text("name", size.joint().name());
             text("part", size.joint().part());
             text("shape", size.joint().shape().label());
             text("fit", size.joint().fit());
-            json.writeNumberField("count", size.joint().count());
+            json.name("count").raw(Integer.toString(size.joint().count()));
             number("nominal", size.joint().nominal());
             number("outline", size.joint().size());
             number("drawn", size.drawn());
@@ -137,30 +115,30 @@ public final class DesignJson {
             pair("play", size.leastPlay(), size.mostPlay());
             text("unit", "mm");
             text("how", size.how());
-            json.writeEndObject();
+            json.endObject();
         }
-        json.writeEndArray();
+        json.endArray();
     }
 
-    private void part(Part part, List<String> files, Double kerf) throws IOException {
-        json.writeStartObject();
+    private void part(Part part, List<String> files, Double kerf) {
+        json.beginObject();
         text("name", part.name());
         text("family", part.family());
-        json.writeNumberField("quantity", part.quantity());
-        json.writeArrayFieldStart("files");
+        json.name("quantity").raw(Integer.toString(part.quantity()));
+        json.name("files").beginArray();
         for (String file : files) {
-            json.writeString(file);
+            json.text(file);
         }
-        json.writeEndArray();
+        json.endArray();
         text("process", part.source().process());
         text("stock", part.source().stock());
-        json.writeArrayFieldStart("layers");
+        json.name("layers").beginArray();
         for (Layer layer : part.layers()) {
-            json.writeStartObject();
+            json.beginObject();
             pair("z", layer.zFrom(), layer.zTo());
-            json.writeEndObject();
+            json.endObject();
         }
-        json.writeEndArray();
+        json.endArray();
         if (!part.layers().isEmpty()) {
             Layer widest = widest(part);
             double perimeter = 0;
@@ -178,7 +156,7 @@ public final class DesignJson {
         if (!part.note().isEmpty()) {
             text("note", part.note());
         }
-        json.writeEndObject();
+        json.endObject();
     }
 
     /** The layer that is the part's outline as cut: the one with the most material; the others are steps on it. */
@@ -200,10 +178,10 @@ public final class DesignJson {
         return area;
     }
 
-    private void findings(List<Finding> findings) throws IOException {
-        json.writeArrayFieldStart("findings");
+    private void findings(List<Finding> findings) {
+        json.name("findings").beginArray();
         for (Finding finding : findings) {
-            json.writeStartObject();
+            json.beginObject();
             text("check", finding.check());
             text("status", finding.status().label());
             number("measured", finding.measured());
@@ -211,45 +189,43 @@ public final class DesignJson {
             text("unit", finding.unit());
             text("where", finding.where());
             text("message", finding.message());
-            json.writeEndObject();
+            json.endObject();
         }
-        json.writeEndArray();
+        json.endArray();
     }
 
-    private void origin(Dimension.Origin origin, String how) throws IOException {
+    private void origin(Dimension.Origin origin, String how) {
         text("from", origin.label());
         if (!how.isEmpty()) {
             text("how", how);
         }
     }
 
-    private void lines(String key, Collection<String> lines) throws IOException {
+    private void lines(String key, Collection<String> lines) {
         if (lines.isEmpty()) {
             return;
         }
-        json.writeArrayFieldStart(key);
+        json.name(key).beginArray();
         for (String line : lines) {
-            json.writeString(PlainText.line(line));
+            json.text(PlainText.line(line));
         }
-        json.writeEndArray();
+        json.endArray();
     }
 
-    private void text(String key, String value) throws IOException {
-        json.writeStringField(key, PlainText.line(value));
+    private void text(String key, String value) {
+        json.name(key).text(PlainText.line(value));
     }
 
-    private void number(String key, double value) throws IOException {
-        json.writeFieldName(key);
-        number(value);
+    private void number(String key, double value) {
+        json.name(key).raw(Figures.full(value, "null"));
     }
 
-    private void pair(String key, double first, double second) throws IOException {
-        json.writeFieldName(key);
-        json.writeRawValue("[" + Figures.full(first, "null") + ", " + Figures.full(second, "null") + "]");
+    private void pair(String key, double first, double second) {
+        json.name(key).raw("[" + Figures.full(first, "null") + ", " + Figures.full(second, "null") + "]");
     }
 
-    private void number(double value) throws IOException {
+    private void number(double value) {
         // "null" for what is no finite number, which JSON cannot say.
-        json.writeNumber(Figures.full(value, "null"));
+        json.raw(Figures.full(value, "null"));
     }
 }

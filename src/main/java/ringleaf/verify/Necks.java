@@ -93,8 +93,17 @@ final class Necks {
         List<Thin> found = new ArrayList<>();
         for (int a = 0; a < n; a++) {
             Piece p = pieces[byX[a]];
-            for (int b = a + 1; b < n && pieces[byX[b]].minX < p.maxX + web; b++) {
-                add(Math.min(byX[a], byX[b]), Math.max(byX[a], byX[b]), shape, found);
+            double right = p.maxX + web;
+            double top = p.maxY + web;
+            double bottom = p.minY - web;
+            for (int b = a + 1; b < n; b++) {
+                Piece q = pieces[byX[b]];
+                if (q.minX >= right) {
+                    break;
+                }
+                if (q.minY < top && q.maxY > bottom) {
+                    add(Math.min(byX[a], byX[b]), Math.max(byX[a], byX[b]), shape, found);
+                }
             }
         }
         found.sort(new Thinnest());

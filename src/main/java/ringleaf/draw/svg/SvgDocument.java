@@ -12,7 +12,10 @@ import ringleaf.draw.PlainText;
 public final class SvgDocument {
     private static final String SVG = "http://www.w3.org/2000/svg";
 
+    private static final String XLINK = "http://www.w3.org/1999/xlink";
+
     private final Document document;
+    private boolean links;
 
     /**
      * An empty document.
@@ -23,6 +26,8 @@ public final class SvgDocument {
      */
     public SvgDocument(String width, String height, String viewBox) {
         document = GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
+        // Names are this program's own; looking at each letter of each would take longer than writing them.
+        document.setStrictErrorChecking(false);
         set(root(), "version", "1.1", "width", width, "height", height, "viewBox", viewBox);
     }
 
@@ -50,14 +55,15 @@ public final class SvgDocument {
 
     /** The document as a UTF-8 file: the same document gives the same bytes. */
     public byte[] toBytes() {
-        return SvgText.of(root());
+        return SvgText.of(root(), links);
     }
 
-    private static void set(Element element, String... attributes) {
+    private void set(Element element, String... attributes) {
         for (int i = 0; i < attributes.length; i += 2) {
             String name = attributes[i];
             if (name.equals("xlink:href")) {
-                element.setAttributeNS("http://www.w3.org/1999/xlink", name, attributes[i + 1]);
+                element.setAttributeNS(XLINK, name, attributes[i + 1]);
+                links = true;
             } else {
                 element.setAttributeNS(null, name, attributes[i + 1]);
             }

@@ -19,10 +19,19 @@ final class SvgText {
 
     private final StringBuilder out = new StringBuilder(8192);
 
-    private SvgText() {}
+    private final boolean links;
 
-    static byte[] of(Element root) {
-        SvgText text = new SvgText();
+    private SvgText(boolean links) {
+        this.links = links;
+    }
+
+    /**
+     * The file.
+     *
+     * @param links whether anything in it refers to something else in it
+     */
+    static byte[] of(Element root, boolean links) {
+        SvgText text = new SvgText(links);
         text.out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         text.element(root, 0);
         return text.out.toString().getBytes(StandardCharsets.UTF_8);
@@ -33,7 +42,7 @@ final class SvgText {
         out.append('<').append(element.getTagName());
         if (depth == 0) {
             out.append(" xmlns=\"http://www.w3.org/2000/svg\"");
-            if (usesLinks(element)) {
+            if (links) {
                 out.append(" xmlns:xlink=\"http://www.w3.org/1999/xlink\"");
             }
         }
@@ -82,10 +91,6 @@ final class SvgText {
     private static boolean before(Attr a, Attr b) {
         int byRank = rank(a.getName()) - rank(b.getName());
         return byRank < 0 || byRank == 0 && a.getName().compareTo(b.getName()) < 0;
-    }
-
-    private static boolean usesLinks(Element element) {
-        return element.getElementsByTagName("use").getLength() > 0;
     }
 
     private static int rank(String name) {
