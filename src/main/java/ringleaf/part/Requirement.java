@@ -36,6 +36,21 @@ public sealed interface Requirement {
     record Fit(int pinMember, Point pin, double pinRadius, int holeMember, Contour hole) {}
 
     /**
+     * Round studs stand {@code clearance} clear of every one of the members but the one they ride on, seen along the
+     * axis, at every state: for what passes by at any height.
+     */
+    record StudsClear(String check, List<Stud> studs, List<Integer> members, double clearance)
+            implements Requirement {
+        public StudsClear {
+            studs = List.copyOf(studs);
+            members = List.copyOf(members);
+        }
+    }
+
+    /** A round stud of a radius in mm that rides on a member. */
+    record Stud(int member, Point at, double radius) {}
+
+    /**
      * Members that share a height and do not move as one stay {@code least} apart at every state, except for the
      * pairs that carry a figure of their own.
      */

@@ -141,6 +141,8 @@ public final class Judge {
             return new CoverCheck(scene, covered, leaves(covered));
         } else if (r instanceof Requirement.LeavesFit fit) {
             return new LayersCheck(scene, fit, leaves(fit));
+        } else if (r instanceof Requirement.StudsClear studs) {
+            return new StudCheck(scene, studs);
         } else if (r instanceof Requirement.Meshes mesh) {
             return new MeshCheck(scene, mesh);
         }

@@ -78,7 +78,8 @@ class BuildOrderTest {
     @ParameterizedTest
     @ValueSource(strings = {
         "hand: right", "drive: {servo: micro-180}", "drive: {servo: micro-180}, hand: right",
-        "drive-pin: far-end, drive: {by: step-up, module: 0.8}"
+        "drive-pin: far-end, drive: {by: step-up, module: 0.8}", "drive-pin: lever",
+        "drive-pin: lever, drive: {servo: micro-180}, hand: right"
     })
     void aperturesGoTogether(String more) throws IOException {
         assertWhole(aperture("0.15", more));
@@ -89,6 +90,10 @@ class BuildOrderTest {
         "belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70",
         "belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70, plates: none",
         "belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70, plates: one, servo: micro-180",
+        "belt-drive, belt: T2.5, driver: {teeth: 19}, driven: {teeth: 12}, centres: fixed, centre-distance: 125,"
+                + " idler: {side: inside, along: 0.6}, belt-teeth: 133",
+        "belt-drive, belt: T2.5, driver: {teeth: 19}, driven: {teeth: 24}, centres: fixed, centre-distance: 70,"
+                + " idler: {side: outside}, plates: two",
         "gear-train, ratio: 12, module: 1"
     })
     void drivesGoTogether(String kind) throws IOException {
@@ -122,14 +127,16 @@ class BuildOrderTest {
         throw new AssertionError(begins);
     }
 
-    /** A lever's pin stands at the root, under the blades that pass it: by formulas and by outlines. */
+    /** Other blades pass over a short lever's pin: by formulas, by outlines over the travel, and as it is built. */
     @Test
     void aLeverUnderOtherBladesCannotBeBuilt() throws IOException {
-        Files.writeString(folder.resolve("s.yaml"), APERTURE.formatted("0.15", "drive-pin: lever"));
+        Files.writeString(folder.resolve("s.yaml"), APERTURE.formatted("0.15", "lever: 5"));
         Ran ran = Ran.in(folder, "check", "s.yaml");
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.err())
                 .contains("fail  pins-pass", "fail  build-order", "cannot come down to its place past the drive-pin")
-                .contains("drive-pin: far-end would fit");
+                .contains("pins that others pass by the nearest lies under the other by")
+                .contains("one that points outward far enough would do: lever: 10.23 mm with lever-angle: -15.7°")
+                .contains("lever: 10.3 mm would fit (now 5 mm)");
     }
 }

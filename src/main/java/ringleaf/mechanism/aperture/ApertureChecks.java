@@ -23,9 +23,19 @@ final class ApertureChecks {
     private final ApertureDesign design;
     private final ApertureSpec spec;
     private final Sweep sweep;
+    private final boolean advises;
     private final List<Finding> found = new ArrayList<>();
 
+    /** For one design of many: without advice that has to be sought. */
     ApertureChecks(ApertureDesign design, Sweep sweep) {
+        this(design, sweep, false);
+    }
+
+    /**
+     * @param advises whether to seek what would do where a lever cannot be as given, which is dear
+     */
+    ApertureChecks(ApertureDesign design, Sweep sweep, boolean advises) {
+        this.advises = advises;
         this.design = design;
         this.spec = design.spec();
         this.sweep = sweep;
@@ -38,7 +48,7 @@ final class ApertureChecks {
         slots();
         webs();
         blades(design.plan().broken());
-        StackChecks stack = new StackChecks(design);
+        StackChecks stack = new StackChecks(design, advises);
         found.addAll(stack.all());
         ServoTorque torque = ServoTorque.of(design, sweep);
         design.pinionPlan().ifPresent(plan -> found.addAll(new DriveChecks(design, plan, torque).all()));
@@ -161,7 +171,10 @@ final class ApertureChecks {
                             + " instead; a lever off centre or a shorter travel may do"
                             + (design.isLinear() ? "" : ". Drawn with straight slots");
                 }
-                case EAR -> check = "opens-fully";
+                case EAR -> {
+                    check = "opens-fully";
+                    advice = advises ? StackChecks.leverThatWould(design) : "";
+                }
                 case BORE_EDGE, BORE_WEB -> check = "plates-whole";
                 case LEVER_LENGTH -> check = "holes-whole";
                 default -> check = "";

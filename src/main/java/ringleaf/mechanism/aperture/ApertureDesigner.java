@@ -79,7 +79,7 @@ final class ApertureDesigner {
                         spec.bladeWidth().orElse(Double.NaN),
                         spec.bladeSpan().orElse(Double.NaN),
                         spec.lever().orElse(Double.NaN),
-                        spec.leverAngle().orElse(Double.NaN)),
+                        inFrame(spec.leverAngle().orElse(Double.NaN))),
                 spec.linearSlot(),
                 Double.NaN);
     }
@@ -184,7 +184,6 @@ final class ApertureDesigner {
         int layers = 0;
         int overPivot = Integer.MAX_VALUE;
         int underTip = Integer.MAX_VALUE;
-        int overDrivePin = 0;
         boolean lever = law.pin() instanceof DrivePin.Lever;
         for (int i = 0; i <= COARSE; i++) {
             double b = closed * i / COARSE;
@@ -192,12 +191,10 @@ final class ApertureDesigner {
             layers = Math.max(layers, cover.layers(layers));
             overPivot = Math.min(overPivot, cover.bladesOver(new Point(band.pivotRadius(), 0)) - 1);
             int others = cover.bladesOver(band.pin(law.pin(), b)) - 1;
-            // At a blade's far end the others lie under it, at its root, where a lever is, they lie over it.
+            // At a blade's far end the others lie under it; a lever stands clear of them.
             underTip = Math.min(underTip, lever ? 0 : others);
-            overDrivePin = Math.max(overDrivePin, lever ? others : 0);
         }
-        return Stack.of(
-                spec, band.pivotRadius(), layers, Math.max(0, overPivot), Math.max(0, underTip), overDrivePin);
+        return Stack.of(spec, band.pivotRadius(), layers, Math.max(0, overPivot), Math.max(0, underTip));
     }
 
     private DrivePlan drive(double cavity, double slotOuter, double travel, double over) {
@@ -258,9 +255,6 @@ final class ApertureDesigner {
             broken++;
         }
         if (spec.bezel().housing().isPresent() && !BezelFit.holds(design)) {
-            broken++;
-        }
-        if (design.stack().overDrivePin() > 0) {
             broken++;
         }
         if (design.drive() instanceof PinionPlan pinion && pinion.servoTravel() > pinion.servo().travel()) {

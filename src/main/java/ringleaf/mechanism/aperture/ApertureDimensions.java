@@ -88,9 +88,10 @@ final class ApertureDimensions {
         mm("blade-inner-radius", band.innerRadius(), Origin.SOLVED, "");
         deg("blade-travel", design.closed(), Origin.SOLVED, "turn of a blade that leaves the least opening");
         if (design.pin() instanceof DrivePin.Lever lever) {
-            mm("lever", lever.length(), solvedUnless("lever"), "");
+            mm("lever", lever.length(), solvedUnless("lever"), "its pin stands clear of the other blades");
             double angle = spec.mirrored() ? -lever.angle() : lever.angle();
-            deg("lever-angle", angle, solvedUnless("lever-angle"), "centred on the travel");
+            String why = design.isLinear() ? "off the radial, where a linear slot turns back" : "centred on the travel";
+            deg("lever-angle", angle, solvedUnless("lever-angle"), why);
         }
         mm("pin-diameter", spec.pinDiameter(), origin("pin-diameter"), "");
         deg("ring-travel", Math.abs(design.travel()), Origin.SOLVED, "drive pins in their slots, open to closed");

@@ -62,7 +62,7 @@ public final class ApertureFields {
     static final Field<String> DRIVE_PIN = Field.choice("drive-pin")
             .help("where the drive pin sits on the blade")
             .option("far-end", "at the blade's end away from its pivot; wide blades, little play")
-            .option("lever", "on a lever at the pivot; small travel, and play counts more")
+            .option("lever", "on a lever at the pivot, out of reach of the other blades; small travel, and play counts more")
             .byDefaultWords("whichever passes every check in the smaller housing");
     static final Field<String> PIN_STYLE = Field.choice("pin-style")
             .help("how the blade's pins are made")
@@ -97,15 +97,15 @@ public final class ApertureFields {
             .atMost(175, "the far end would meet the pivot opposite")
             .byDefaultWords("solved");
     static final Field<Double> LEVER = Field.length("lever")
-            .help("length of the lever from pivot to drive pin")
+            .help("length of the lever from pivot to drive pin; no other blade may pass over the pin")
             .atLeast(0.5, "the pins would run into one another")
             .atMost(200, "longer than any blade")
-            .byDefaultWords("solved");
+            .byDefaultWords("solved, long enough to stand clear of the other blades");
     static final Field<Double> LEVER_ANGLE = Field.angle("lever-angle")
-            .help("angle of the lever to the outward radial in the open pose")
+            .help("angle of the lever to the outward radial in the open pose; inward its pin meets blades or opening")
             .atLeast(-180, "half a turn either way is every direction")
             .atMost(180, "half a turn either way is every direction")
-            .byDefaultWords("centred on the travel, outward or inward");
+            .byDefaultWords("outward, centred on the travel");
 
     static final Field<Double> PLATE_THICKNESS = Field.length("plate-thickness")
             .help("thickness of base and retainer")

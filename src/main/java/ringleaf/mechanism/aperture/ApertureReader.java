@@ -161,9 +161,9 @@ final class ApertureReader {
             return List.of(Layout.FAR_END);
         }
         if (asked.isPresent() || lever) {
-            return List.of(Layout.LEVER_INWARD, Layout.LEVER_OUTWARD);
+            return List.of(Layout.LEVER);
         }
-        return List.of(Layout.FAR_END, Layout.LEVER_INWARD, Layout.LEVER_OUTWARD);
+        return List.of(Layout.FAR_END, Layout.LEVER);
     }
 
     private PinStyle pinStyle(Material blade) {

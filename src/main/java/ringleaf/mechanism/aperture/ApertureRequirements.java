@@ -120,6 +120,13 @@ final class ApertureRequirements {
         }
         all.add(new Requirement.PinInHole("pins-pass", pivots, running));
         all.add(new Requirement.PinInHole("pin-in-slot", drives, sliding));
+        if (design.pin() instanceof DrivePin.Lever) {
+            List<Requirement.Stud> studs = new ArrayList<>();
+            for (Requirement.Fit drive : drives) {
+                studs.add(new Requirement.Stud(drive.pinMember(), drive.pin(), pin));
+            }
+            all.add(new Requirement.StudsClear("pins-pass", studs, blades, c.blade() - HAIR));
+        }
     }
 
     /** Pairs that are meant to run closer than the rest, or that run with a clearance of their own. */

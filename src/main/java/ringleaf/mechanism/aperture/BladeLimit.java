@@ -8,6 +8,8 @@ public enum BladeLimit {
     LEVER_LENGTH("mm", "the web between pivot hole and drive hole"),
     /** A lever's ear stays out of the clear opening. */
     EAR("mm", "the drive pin's ear beside the clear opening"),
+    /** A lever's pin stands clear of all other blades. */
+    PIN_CLEAR("mm", "the drive pin's room beside the other blades"),
     /** A pivot's bore keeps a web to the plate's own opening. */
     BORE_EDGE("mm", "the web between a pivot bore and the plate's opening"),
     /** Bores of neighbouring pivots keep a web between them. */

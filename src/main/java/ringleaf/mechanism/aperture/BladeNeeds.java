@@ -112,6 +112,11 @@ public record BladeNeeds(
      * @param leverAngle to the outward radial when open, rad
      */
     public record Given(double width, double span, double lever, double leverAngle) {
+        /** Whether anything of a lever is fixed. */
+        public boolean hasLever() {
+            return !Double.isNaN(lever) || !Double.isNaN(leverAngle);
+        }
+
         public static final Given NOTHING = new Given(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
     }
 }

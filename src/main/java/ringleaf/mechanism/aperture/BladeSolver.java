@@ -27,12 +27,11 @@ public final class BladeSolver {
     private static final double FINE = 0.5;
     /** Spans are tried from here outwards, degrees: most solutions lie near. */
     private static final double MIDDLE = 142;
-    /** How far a lever's ear may stand out of the root, in pin diameters. */
+    /** How much longer a lever may be than its pin needs to stand clear of the open blades, in pin diameters. */
     private static final double[] EXCESS = {0, 0.25, 0.5, 1, 1.5, 2, 3, 4, 6, 8};
     /** Lever angles tried for linear slots, degrees: clear of the radial, where the pin's radius turns back. */
-    static final double[] LINEAR_OUTWARD = {75, 290, 50, 315};
+    static final double[] LINEAR_ANGLES = {75, 290, 50, 315};
 
-    static final double[] LINEAR_INWARD = {110, 245, 130, 215};
     private static final int MOST_ROUNDS = 8;
     /** Pressure angle that a linear slot is taken to have until its law is found, rad. */
     private static final double LINEAR_PRESSURE = 0.4;
@@ -104,17 +103,28 @@ public final class BladeSolver {
     /** The best plan of one layout; it holds, or breaks the fewest limits by the least. */
     public static BladePlan solve(BladeNeeds needs, Layout layout) {
         BladeSolver solver = new BladeSolver(needs);
+        BladePlan plan = solver.within(layout);
+        if (plan == null && layout.isLever() && needs.given().hasLever()) {
+            // A lever as given may stand in the way at whatever width: then the rest is to hold.
+            solver.trial.anywhere = true;
+            plan = solver.within(layout);
+        }
+        return plan == null ? new NearestBlades(needs).find(layout) : plan;
+    }
+
+    /** The best plan of one layout at the gentler limit of pressure that can be held, or null. */
+    private BladePlan within(Layout layout) {
         for (double limit : new double[] {needs.pins().pressure(), needs.pins().pressureAtMost()}) {
-            solver.pressureLimit = limit;
-            solver.ceiling = Double.MAX_VALUE;
+            pressureLimit = limit;
+            ceiling = Double.MAX_VALUE;
             BladePlan plan = needs.linear() && layout.isLever() && Double.isNaN(needs.given().leverAngle())
-                    ? solver.overAngles(layout)
-                    : solver.search(layout, Double.NaN);
+                    ? overAngles(layout)
+                    : search(layout, Double.NaN);
             if (plan != null) {
                 return plan;
             }
         }
-        return new NearestBlades(needs).find(layout);
+        return null;
     }
 
     /**
@@ -145,7 +155,7 @@ public final class BladeSolver {
 
     private BladePlan overAngles(Layout layout) {
         BladePlan best = null;
-        for (double degrees : layout == Layout.LEVER_OUTWARD ? LINEAR_OUTWARD : LINEAR_INWARD) {
+        for (double degrees : LINEAR_ANGLES) {
             BladePlan plan = search(layout, degrees * DEGREE);
             if (plan != null) {
                 best = plan;
@@ -215,7 +225,7 @@ public final class BladeSolver {
     }
 
     private void scan(Layout layout) {
-        double[] outs = layout == Layout.LEVER_OUTWARD && Double.isNaN(needs.given().lever()) ? EXCESS : new double[1];
+        double[] outs = layout.isLever() && Double.isNaN(needs.given().lever()) ? EXCESS : new double[1];
         // With a bound from the round before the fine pass alone is enough.
         double[] coarse = bestCavity < ceiling ? new double[0] : spans(LEAST_SPAN, MOST_SPAN, COARSE);
         for (double out : outs) {

@@ -4,10 +4,8 @@ package ringleaf.mechanism.aperture;
 public enum Layout {
     /** On the band's far end: long leverage, little felt of play, but the pin dips and the end swings out. */
     FAR_END("far end"),
-    /** On a short lever that points away from the axis; the pin's ear may stand out of the blade's root. */
-    LEVER_OUTWARD("lever, outward"),
-    /** On a short lever that points at the axis, inside the blade's round root; it turns the ring the other way. */
-    LEVER_INWARD("lever, inward");
+    /** On a short lever that points away from the axis and carries the pin out of the reach of the other blades. */
+    LEVER("lever");
 
     private final String label;
 

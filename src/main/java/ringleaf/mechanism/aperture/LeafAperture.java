@@ -61,7 +61,7 @@ public final class LeafAperture implements Kind {
         List<Part> parts = made.parts();
         Assembly assembly = ApertureAssembly.of(design, parts, sweep);
         List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).parts(parts) : List.of();
-        List<Finding> findings = new ApertureChecks(design, sweep).all();
+        List<Finding> findings = new ApertureChecks(design, sweep, true).all();
         return finished(candidates, sweep, made.deviation(), parts, jigs, assembly, findings);
     }
 
@@ -73,7 +73,7 @@ public final class LeafAperture implements Kind {
         ApertureParts made = new ApertureParts(design);
         TestSlice slice = new TestSlice(design, made, members);
         List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).gluing() : List.of();
-        List<Finding> findings = new ArrayList<>(new ApertureChecks(design, sweep).all());
+        List<Finding> findings = new ArrayList<>(new ApertureChecks(design, sweep, true).all());
         findings.addAll(slice.findings());
         return finished(candidates, sweep, made.deviation(), slice.parts(), jigs, slice.assembly(sweep), findings);
     }

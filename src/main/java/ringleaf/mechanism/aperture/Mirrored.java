@@ -89,6 +89,13 @@ final class Mirrored {
             }
             return new Requirement.PinInHole(p.check(), fits, p.clearance());
         }
+        if (r instanceof Requirement.StudsClear s) {
+            List<Requirement.Stud> studs = new ArrayList<>();
+            for (Requirement.Stud stud : s.studs()) {
+                studs.add(new Requirement.Stud(stud.member(), FLIP.apply(stud.at()), stud.radius()));
+            }
+            return new Requirement.StudsClear(s.check(), studs, s.members(), s.clearance());
+        }
         return r;
     }
 

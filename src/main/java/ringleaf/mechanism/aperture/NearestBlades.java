@@ -33,14 +33,12 @@ final class NearestBlades {
     BladePlan find(Layout where) {
         layout = where;
         if (needs.linear() && layout.isLever() && Double.isNaN(needs.given().leverAngle())) {
-            double[] angles =
-                    layout == Layout.LEVER_OUTWARD ? BladeSolver.LINEAR_OUTWARD : BladeSolver.LINEAR_INWARD;
-            trial.angle = angles[0] * DEGREE;
+            trial.angle = BladeSolver.LINEAR_ANGLES[0] * DEGREE;
         }
         bestCount = Integer.MAX_VALUE;
         bestMiss = Double.MAX_VALUE;
         double open = needs.clearRadius() + needs.opensBy();
-        boolean leverOpen = layout == Layout.LEVER_OUTWARD && Double.isNaN(needs.given().lever());
+        boolean leverOpen = layout.isLever() && Double.isNaN(needs.given().lever());
         for (double degrees : SPANS) {
             look(degrees * DEGREE, needs.widthForHole(), 0);
             for (double share : WIDTHS) {

@@ -21,7 +21,6 @@ import ringleaf.mechanism.Material;
  * @param pivotEngagement bore held by the pivot pin at the highest place of its blade
  * @param driveEngagement slot held by the drive pin at the lowest place of its blade
  * @param pinSlope slope of a blade at its pivot, rad
- * @param overDrivePin most other blades that lie over a drive pin's place, which none may
  */
 record Stack(
         int layers,
@@ -39,8 +38,7 @@ record Stack(
         double drivePinHeight,
         double pivotEngagement,
         double driveEngagement,
-        double pinSlope,
-        int overDrivePin) {
+        double pinSlope) {
 
     /** Least solid floor under a blind bore that is built up, mm; common practice, no source. */
     static final double BORE_FLOOR = 0.8;
@@ -55,10 +53,8 @@ record Stack(
      * @param layers most blades over one point
      * @param overPivot least number of other blades that lie over a pivot at any state
      * @param underTip least number of other blades that lie under a drive pin's place at any state
-     * @param overDrivePin most other blades that lie over it
      */
-    static Stack of(
-            ApertureSpec spec, double pivotRadius, int layers, int overPivot, int underTip, int overDrivePin) {
+    static Stack of(ApertureSpec spec, double pivotRadius, int layers, int overPivot, int underTip) {
         double each = spec.thickness() + spec.blade().burr();
         double cavityNeed = layers * each + spec.clearances().bladePlay();
         int ledgeSheets = spec.spacer().sheet() ? sheetsOver(cavityNeed, spec.spacer()) : 0;
@@ -116,8 +112,7 @@ record Stack(
                 pinHeight,
                 pinDepth - rise,
                 Math.min(pinHeight - drop, ring),
-                Math.atan(spec.blades() * each / (2 * Math.PI * pivotRadius)),
-                overDrivePin);
+                Math.atan(spec.blades() * each / (2 * Math.PI * pivotRadius)));
     }
 
     /**

@@ -17,7 +17,10 @@ final class StackChecks {
     private final ApertureSpec spec;
     private final Stack stack;
 
-    StackChecks(ApertureDesign design) {
+    private final boolean advises;
+
+    StackChecks(ApertureDesign design, boolean advises) {
+        this.advises = advises;
         this.design = design;
         this.spec = design.spec();
         this.stack = design.stack();
@@ -97,14 +100,7 @@ final class StackChecks {
                 "drive pin, blade at its lowest",
                 "slot that the drive pin still holds; it starts flush with its blade's lower face"));
         if (design.pin() instanceof DrivePin.Lever) {
-            found.add(Finding.atMost(
-                    "pins-pass",
-                    stack.overDrivePin(),
-                    0,
-                    "1",
-                    "drive pin on its lever",
-                    "other blades that lie over the drive pin: a root lies under the blades that pass it, so that a pin"
-                            + " on a lever reaches the ring only where none passes"));
+            found.add(leverClear());
         }
         double length = spec.pinStyle() == PinStyle.BASE_POSTS ? spec.thickness() : stack.pivotPinDepth();
         double tilt = length * Math.tan(stack.pinSlope());
@@ -116,6 +112,39 @@ final class StackChecks {
                 "pivot pin",
                 "a pin of " + Words.mm(length) + " tilts with its blade by " + Words.degrees(stack.pinSlope(), 2)
                         + " and needs this much clearance in its bore"));
+    }
+
+    private Finding leverClear() {
+        double middle = new PinRoom().least(design.band(), design.pin(), design.ear(), design.closed());
+        double room = middle - spec.pinDiameter() / 2;
+        String message = "room between a drive pin on its lever and the other blades, which pass over the roots and"
+                + " must not meet it on its way to the ring";
+        double asked = spec.clearances().blade();
+        return Finding.atLeast(
+                "pins-pass",
+                room + HAIR,
+                asked,
+                "mm",
+                "drive pin on its lever",
+                room + HAIR < asked && advises ? message + leverThatWould(design) : message);
+    }
+
+    /** What would do instead of a lever as given: that which is found where it is left open; empty when it was. */
+    static String leverThatWould(ApertureDesign design) {
+        ApertureSpec spec = design.spec();
+        if (spec.lever().isEmpty() && spec.leverAngle().isEmpty()) {
+            return "";
+        }
+        BladeNeeds needs = new ApertureDesigner(spec).needs(spec.lap());
+        BladeNeeds.Given own = needs.given();
+        BladePlan open = BladeSolver.solve(
+                needs.withGiven(new BladeNeeds.Given(own.width(), own.span(), Double.NaN, Double.NaN)), Layout.LEVER);
+        if (!open.holds() || !(open.pin() instanceof DrivePin.Lever lever)) {
+            return "; no lever would do, drive-pin: far-end may";
+        }
+        double angle = spec.mirrored() ? -lever.angle() : lever.angle();
+        return "; one that points outward far enough would do: lever: " + Words.mm(lever.length())
+                + " with lever-angle: " + Words.degrees(angle, 1) + ", found when both are left out";
     }
 
     /** Thinnest blade for posts on the base, mm; common practice, no source. */

@@ -98,10 +98,12 @@ final class DriveSteps {
         boolean together = spec.fixed() && !plan.layout().hasIdler();
         List<Placing> placings = new ArrayList<>();
         for (int i = 0; i < plan.path().wheels().size(); i++) {
-            if (!isIdler(i) && !(together && (i == 0 || i == plan.layout().driven()))) {
-                // A driver that moves stands off its place until the belt lies round it.
-                boolean moves = i == 0 && !spec.fixed();
-                Point off = Point.polar(plan.layout().inward(), spec.at());
+            if (!(together && (i == 0 || i == plan.layout().driven()))) {
+                // What moves stands off its place until the belt lies round it, and takes the belt along into it.
+                boolean moves = i == 0 && !spec.fixed() || isIdler(i);
+                Point off = isIdler(i)
+                        ? plates.pressing().times(-plan.layout().inward())
+                        : Point.polar(plan.layout().inward(), spec.at());
                 placings.add(Placing.of(wheel(i), onto, moves ? new Way.Aside(off) : Way.DOWN));
                 onto = onto < 0 ? wheel(i) : onto;
             }
@@ -125,13 +127,9 @@ final class DriveSteps {
             }
         }
         if (plan.layout().hasIdler()) {
-            int idler = wheel(1);
-            Point back = plates.pressing().times(-plan.layout().inward());
             steps.add(BuildStep.of(
                     "Draw the idler back in its slot, lay the belt round, and press the idler in.",
-                    List.of(
-                            Placing.of(belt, onto, new Way.Slack(rounded)),
-                            Placing.of(idler, onto, new Way.Aside(back)))));
+                    List.of(Placing.of(belt, onto, new Way.Slack(rounded)))));
         } else if (!spec.fixed()) {
             steps.add(BuildStep.of(
                     "Push the driver towards the driven pulley, lay the belt round, and draw it back.",

@@ -1,0 +1,59 @@
+package ringleaf.verify;
+
+import java.util.List;
+import ringleaf.geom.Point;
+import ringleaf.part.Finding;
+import ringleaf.part.Requirement;
+
+/** Round studs stand clear of what passes by them at any height; exact on lines and arcs. */
+final class StudCheck extends Check {
+    private final Requirement.StudsClear required;
+
+    StudCheck(Scene scene, Requirement.StudsClear required) {
+        super(scene);
+        this.required = required;
+    }
+
+    @Override
+    Measure measure(Pose pose, Figures figures) {
+        Measure worst = null;
+        for (Requirement.Stud stud : required.studs()) {
+            int body = body(stud.member());
+            Point at = pose.bodies[body].apply(stud.at());
+            for (int i = 0; i < pose.shapes.length; i++) {
+                int member = scene.slabs.get(i).member;
+                if (body(member) == body || !required.members().contains(member)) {
+                    continue;
+                }
+                Shape shape = pose.shapes[i];
+                double edge = shape.distanceFromOutline(at.x(), at.y());
+                double room = (shape.contains(at.x(), at.y()) ? -edge : edge) - stud.radius();
+                double margin = room - required.clearance();
+                if (worst == null || margin < worst.margin() - scene.hair) {
+                    Place place = new Place(both(stud.member(), member), at);
+                    worst = new Measure(pose.state, margin, room, required.clearance(), place);
+                }
+            }
+        }
+        return worst;
+    }
+
+    private int body(int member) {
+        return scene.assembly.members().get(member).body();
+    }
+
+    @Override
+    void conclude(Measure[] measures, List<Finding> findings) {
+        Measure worst = Measure.worst(measures, scene.hair);
+        if (worst == null) {
+            findings.add(still(required.check(), 0, required.clearance(), required.clearance(), "",
+                    "Nothing passes by the pins."));
+            return;
+        }
+        String pins = "Of " + required.studs().size() + " pins that others pass by the nearest ";
+        String room = worst.value() < -scene.tolerance
+                ? "lies under the other by " + Words.mm(-worst.value())
+                : "has " + Words.mm(Math.max(0, worst.value())) + " to the other and needs " + Words.mm(worst.limit());
+        findings.add(finding(required.check(), worst, "mm", pins + room));
+    }
+}
