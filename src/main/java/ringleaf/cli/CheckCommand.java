@@ -6,9 +6,11 @@ import ringleaf.part.Design;
 
 /** {@code check}: designs and checks, and writes nothing. */
 final class CheckCommand implements Command {
+    static final String NAME = "check";
+
     @Override
     public String name() {
-        return "check";
+        return NAME;
     }
 
     @Override

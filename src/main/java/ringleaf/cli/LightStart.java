@@ -55,7 +55,7 @@ final class LightStart {
 
     /** What looks at everything takes long enough for the dear compiler to pay. */
     private static boolean isShort(String[] args) {
-        if (!args[0].equals(Syntax.MAKE) && !args[0].equals(Syntax.CHECK)) {
+        if (!args[0].equals(MakeCommand.NAME) && !args[0].equals(CheckCommand.NAME)) {
             return false;
         }
         for (String arg : args) {
