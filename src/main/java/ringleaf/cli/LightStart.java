@@ -1,5 +1,6 @@
 package ringleaf.cli;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -7,11 +8,11 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Hands a usual {@code make} or {@code check} on to a second process of the same Java that compiles lightly. Such a run
- * is over before the dearest compiler has paid for itself, yet nothing but the command line can tell Java to leave that
- * compiler out; even with the second start it takes a quarter less time. Done only where the tool was started as
- * {@code java -jar}, without options for Java, so nothing that the user asked of Java is lost; where no process can be
- * started, this one does the work.
+ * Hands a usual {@code make} or {@code check} on to a second process of the same Java that compiles lightly and takes its
+ * classes from the archive that the build left beside the jar. Such a run is over before the dearest compiler has paid
+ * for itself, yet nothing but the command line can tell Java of either; even with the second start it takes some four
+ * tenths less time. Done only where the tool was started as {@code java -jar}, without options for Java, so nothing that
+ * the user asked of Java is lost; where no process can be started, this one does the work.
  */
 final class LightStart {
     /** Set in the second process, and by whoever wants one process only. */
@@ -37,6 +38,7 @@ final class LightStart {
         }
         List<String> command = new ArrayList<>(List.of(java));
         command.addAll(LIGHT);
+        command.addAll(archive(own[1]));
         command.add("-D" + ONE_PROCESS + "=true");
         command.add("-jar");
         command.add(own[1]);
@@ -51,6 +53,13 @@ final class LightStart {
         } finally {
             second.forget();
         }
+    }
+
+    /** The archive of classes that the build left beside the jar; Java passes it over where it does not fit. */
+    private static List<String> archive(String jar) {
+        String archive = jar.endsWith(".jar") ? jar.substring(0, jar.length() - 4) + ".jsa" : "";
+        boolean usable = !archive.isEmpty() && archive.indexOf(File.pathSeparatorChar) < 0 && new File(archive).isFile();
+        return usable ? List.of("-XX:SharedArchiveFile=" + archive, "-Xlog:disable") : List.of();
     }
 
     /** What looks at everything takes long enough for the dear compiler to pay. */
