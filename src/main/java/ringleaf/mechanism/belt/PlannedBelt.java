@@ -3,9 +3,12 @@ package ringleaf.mechanism.belt;
 import java.util.Optional;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.RatioLaw;
 import ringleaf.mechanism.ServoLaw;
 import ringleaf.part.Design;
+import ringleaf.part.Words;
 import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.Servo;
 
 /** A belt drive that was read, and what can be asked of it. */
 record PlannedBelt(DrivePlan plan, Values values) implements Kind.Planned {
@@ -16,7 +19,7 @@ record PlannedBelt(DrivePlan plan, Values values) implements Kind.Planned {
 
     @Override
     public Optional<ServoLaw> servoLaw() {
-        return plan.spec().servo().map(servo -> new BeltServoLaw(plan, servo));
+        return plan.spec().servo().map(this::law);
     }
 
     @Override
@@ -27,5 +30,17 @@ record PlannedBelt(DrivePlan plan, Values values) implements Kind.Planned {
     @Override
     public String servoHint() {
         return "servo: micro-180";
+    }
+
+    /** Lost is the play of the belt's teeth in both pulleys, a way of the belt on the driver's pitch circle. */
+    private ServoLaw law(Servo servo) {
+        PulleyRim driver = plan.spec().driver().rim();
+        double way = driver.rolled().play() + plan.spec().driven().rim().rolled().play();
+        return new RatioLaw(
+                plan.driverTravel(),
+                plan.spec().ratio(),
+                servo,
+                way / driver.pitchRadius(),
+                "teeth of the belt in both pulleys " + Words.mm(way));
     }
 }

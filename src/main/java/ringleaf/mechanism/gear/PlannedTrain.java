@@ -3,6 +3,7 @@ package ringleaf.mechanism.gear;
 import java.util.Optional;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.RatioLaw;
 import ringleaf.mechanism.ServoLaw;
 import ringleaf.part.Design;
 
@@ -15,7 +16,7 @@ record PlannedTrain(TrainSpec spec) implements Kind.Planned {
 
     @Override
     public Optional<ServoLaw> servoLaw() {
-        return spec.drive().servo().map(servo -> new TrainServoLaw(spec, servo));
+        return spec.drive().servo().map(servo -> new RatioLaw(spec.travel(), spec.totalRatio(), servo, lostMotion(), "teeth"));
     }
 
     @Override
@@ -26,5 +27,17 @@ record PlannedTrain(TrainSpec spec) implements Kind.Planned {
     @Override
     public String servoHint() {
         return "drive: {servo: micro-180}";
+    }
+
+    /** The play of every mesh, brought back to the first driver, rad. */
+    private double lostMotion() {
+        double lost = 0;
+        double turns = 1;
+        for (StageSpec stage : spec.stages()) {
+            Mesh mesh = stage.mesh();
+            turns *= mesh.ratio();
+            lost += Math.max(0, mesh.drivenPlay()) * turns;
+        }
+        return lost;
     }
 }
