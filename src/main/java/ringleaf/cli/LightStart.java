@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Hands a usual {@code make} or {@code check} on to a second process of the same Java that compiles lightly and takes its
- * classes from the archive that the build left beside the jar. Such a run is over before the dearest compiler has paid
- * for itself, yet nothing but the command line can tell Java of either; even with the second start it takes some four
- * tenths less time. Done only where the tool was started as {@code java -jar}, without options for Java, so nothing that
- * the user asked of Java is lost; where no process can be started, this one does the work.
+ * Hands a usual {@code make} or {@code check} on to a second process of the same Java that compiles lightly and takes
+ * its classes from the archive that the build left beside the jar. Such a run is over before the dearest compiler has
+ * paid for itself, yet nothing but the command line can tell Java of either; even with the second start it takes some
+ * four tenths less time. Done only where the tool was started as {@code java -jar}, without options for Java, so nothing
+ * that the user asked of Java is lost; where no process can be started, this one does the work.
  */
 final class LightStart {
     /** Set in the second process, and by whoever wants one process only. */
@@ -20,7 +20,8 @@ final class LightStart {
     /** The same as a variable of the environment. */
     static final String ONE_PROCESS_VARIABLE = "RINGLEAF_ONE_PROCESS";
 
-    private static final List<String> LIGHT = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData");
+    private static final List<String> LIGHT =
+            List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData");
 
     private LightStart() {}
 
@@ -58,7 +59,8 @@ final class LightStart {
     /** The archive of classes that the build left beside the jar; Java passes it over where it does not fit. */
     private static List<String> archive(String jar) {
         String archive = jar.endsWith(".jar") ? jar.substring(0, jar.length() - 4) + ".jsa" : "";
-        boolean usable = !archive.isEmpty() && archive.indexOf(File.pathSeparatorChar) < 0 && new File(archive).isFile();
+        // Java takes a path separator in it for two archives.
+        boolean usable = archive.indexOf(File.pathSeparatorChar) < 0 && new File(archive).isFile();
         return usable ? List.of("-XX:SharedArchiveFile=" + archive, "-Xlog:disable") : List.of();
     }
 

@@ -34,24 +34,24 @@ interface FieldType<T> {
         return false;
     }
 
-    /** The same with another least value. */
+    /** The same with another least value. A type that knows none refuses such a declaration. */
     default FieldType<T> withLeast(double least, String why) {
-        throw new UnsupportedOperationException(takes() + " has no least value");
+        throw new IllegalArgumentException(takes() + " has no least value");
     }
 
-    /** The same with another greatest value. */
+    /** The same with another greatest value. A type that knows none refuses such a declaration. */
     default FieldType<T> withMost(double most, String why) {
-        throw new UnsupportedOperationException(takes() + " has no greatest value");
+        throw new IllegalArgumentException(takes() + " has no greatest value");
     }
 
-    /** The same with one more way to choose from. */
+    /** The same with one more way to choose from. A type that knows none refuses such a declaration. */
     default FieldType<T> withOption(String name, String meaning) {
-        throw new UnsupportedOperationException(takes() + " has no options");
+        throw new IllegalArgumentException(takes() + " has no options");
     }
 
-    /** The same taking limits as well as an exact value. */
+    /** The same taking limits as well as an exact value. A type that knows none refuses such a declaration. */
     default FieldType<Bound> bound() {
-        throw new UnsupportedOperationException(takes() + " cannot be bounded");
+        throw new IllegalArgumentException(takes() + " cannot be bounded");
     }
 
     /** The ways to choose from with their meanings, or none. */
