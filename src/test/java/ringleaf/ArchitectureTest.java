@@ -34,7 +34,10 @@ class ArchitectureTest {
             Map.entry("spec", List.of("geom", "org.snakeyaml.engine..", "com.fasterxml.jackson.core..")),
             Map.entry("tooth", List.of("geom", "curve", MATHS)),
             Map.entry("groove", List.of("geom", "curve")),
-            Map.entry("mechanism", List.of("part", "spec", "geom", "curve", "tooth", "groove", "outline", MATHS)),
+            Map.entry("leaf", List.of("geom")),
+            Map.entry(
+                    "mechanism",
+                    List.of("part", "spec", "geom", "curve", "tooth", "groove", "leaf", "outline", MATHS)),
             Map.entry("firmware", List.of("mechanism", "spec", "part", "draw", "geom", MATHS)),
             Map.entry("tolerance", List.of("mechanism", "part", "geom", MATHS)),
             Map.entry("verify", List.of("part", "curve", "geom", JTS)),

@@ -9,11 +9,11 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-import ringleaf.mechanism.aperture.Band;
-import ringleaf.mechanism.aperture.DrivePin;
-import ringleaf.mechanism.aperture.Play;
-import ringleaf.mechanism.aperture.SlotLaw;
-import ringleaf.mechanism.aperture.Sweep;
+import ringleaf.leaf.Band;
+import ringleaf.leaf.DrivePin;
+import ringleaf.leaf.Play;
+import ringleaf.leaf.SlotLaw;
+import ringleaf.leaf.Sweep;
 
 /** The folded sweep of 181 states with leak, lap, play and layers; the cost should hardly grow with the blades. */
 @State(Scope.Benchmark)

@@ -10,6 +10,8 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
+import ringleaf.leaf.Band;
+import ringleaf.leaf.Sweep;
 import ringleaf.part.Assembly;
 import ringleaf.part.LeafFamily;
 import ringleaf.part.Member;

@@ -2,6 +2,13 @@ package ringleaf.mechanism.aperture;
 
 import java.util.Arrays;
 import java.util.Optional;
+import ringleaf.leaf.ArcFold;
+import ringleaf.leaf.Band;
+import ringleaf.leaf.BladeArcs;
+import ringleaf.leaf.LeafSlope;
+import ringleaf.leaf.PinInSlot;
+import ringleaf.leaf.PinRange;
+import ringleaf.leaf.PlayedCover;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.MeshOff;
 

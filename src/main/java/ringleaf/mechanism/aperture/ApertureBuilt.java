@@ -2,6 +2,8 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.leaf.Play;
+import ringleaf.leaf.Sweep;
 import ringleaf.mechanism.AsBuilt;
 
 /** An aperture as it comes from the workshop. */

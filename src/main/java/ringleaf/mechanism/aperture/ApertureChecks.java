@@ -2,6 +2,9 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.leaf.BladePlan;
+import ringleaf.leaf.LeafSlope;
+import ringleaf.leaf.Sweep;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Status;
 import ringleaf.part.Words;

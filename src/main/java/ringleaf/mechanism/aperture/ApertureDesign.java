@@ -2,6 +2,10 @@ package ringleaf.mechanism.aperture;
 
 import java.util.Optional;
 import ringleaf.geom.Point;
+import ringleaf.leaf.Band;
+import ringleaf.leaf.BladePlan;
+import ringleaf.leaf.DrivePin;
+import ringleaf.leaf.SlotLaw;
 
 /**
  * A leaf aperture with every size decided. Angles in rad and in the unmirrored frame: closing turns the blades

@@ -4,6 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.geom.Point;
+import ringleaf.leaf.Band;
+import ringleaf.leaf.BladeLimit;
+import ringleaf.leaf.BladeNeeds;
+import ringleaf.leaf.BladePlan;
+import ringleaf.leaf.DrivePin;
+import ringleaf.leaf.FoldedCover;
+import ringleaf.leaf.Layout;
+import ringleaf.leaf.PinRange;
+import ringleaf.leaf.SlotLaw;
 
 /**
  * Decides every size: blades by the solver, then ring, drive, housing and heights round them. Of the layouts allowed

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import ringleaf.leaf.Layout;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Words;

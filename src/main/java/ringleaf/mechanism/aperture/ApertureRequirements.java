@@ -6,6 +6,7 @@ import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.leaf.DrivePin;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Member;
 import ringleaf.part.Requirement;

@@ -1,6 +1,7 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.Optional;
+import ringleaf.leaf.LeafSlope;
 import ringleaf.part.Finding;
 
 /**

@@ -1,5 +1,7 @@
 package ringleaf.mechanism.aperture;
 
+import ringleaf.leaf.PinInSlot;
+import ringleaf.leaf.Play;
 import ringleaf.mechanism.ServoLaw;
 import ringleaf.part.Words;
 import ringleaf.spec.shared.Servo;

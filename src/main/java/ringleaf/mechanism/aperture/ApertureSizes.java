@@ -1,6 +1,7 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.Optional;
+import ringleaf.leaf.Band;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.MeshOff;
 import ringleaf.mechanism.SizesOff;

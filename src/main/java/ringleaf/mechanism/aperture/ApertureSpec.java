@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import ringleaf.leaf.BladeNeeds;
+import ringleaf.leaf.Layout;
+import ringleaf.leaf.Play;
 import ringleaf.mechanism.Material;
 import ringleaf.spec.shared.Screw;
 

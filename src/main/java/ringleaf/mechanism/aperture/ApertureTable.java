@@ -2,6 +2,7 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.leaf.Sweep;
 import ringleaf.part.MotionTable;
 
 /** The travel as a table, one row a state, in degrees and mm, in the frame as built. */

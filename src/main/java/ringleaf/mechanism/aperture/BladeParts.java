@@ -11,6 +11,8 @@ import ringleaf.geom.Line;
 import ringleaf.geom.Path;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.leaf.Band;
+import ringleaf.leaf.DrivePin;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;

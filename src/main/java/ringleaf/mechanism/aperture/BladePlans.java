@@ -1,6 +1,10 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.Optional;
+import ringleaf.leaf.BladeNeeds;
+import ringleaf.leaf.BladePlan;
+import ringleaf.leaf.BladeSolver;
+import ringleaf.leaf.Layout;
 import ringleaf.mechanism.Memo;
 
 /** Where solved blades come from: the solver itself, or what it found for the same needs before. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
+import ringleaf.leaf.Sweep;
 import ringleaf.part.Motion;
 
 /** The motion of ring, pinion and blades over states evenly spaced in ring angle. Unmirrored. */

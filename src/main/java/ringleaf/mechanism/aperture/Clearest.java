@@ -1,5 +1,7 @@
 package ringleaf.mechanism.aperture;
 
+import ringleaf.leaf.Sweep;
+
 /**
  * The least clearance at one state over the pairs that are meant to stay apart, by closed forms: blades and cavity
  * wall, drive pin and slot ends, and what stops the ring. What guides (rim and wall, pin and bore, the flanks of a

@@ -13,6 +13,7 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.leaf.Band;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import ringleaf.leaf.SlotLaw;
+import ringleaf.leaf.Sweep;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Assembly;

@@ -1,5 +1,7 @@
 package ringleaf.mechanism.aperture;
 
+import ringleaf.leaf.BladeArcs;
+
 /**
  * N blades of which each has its own edges, pivot and angle, and what they cover together. Nothing is folded, as no two
  * are alike. The blades leave a gap when some point within the clear circle is in no blade and not in the opening,

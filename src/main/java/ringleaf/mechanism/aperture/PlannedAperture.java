@@ -2,6 +2,9 @@ package ringleaf.mechanism.aperture;
 
 import java.util.List;
 import java.util.Optional;
+import ringleaf.leaf.BladePlan;
+import ringleaf.leaf.Play;
+import ringleaf.leaf.Sweep;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Memo;

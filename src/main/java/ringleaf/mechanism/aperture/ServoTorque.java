@@ -1,5 +1,7 @@
 package ringleaf.mechanism.aperture;
 
+import ringleaf.leaf.Band;
+import ringleaf.leaf.Sweep;
 import ringleaf.part.Words;
 
 /**

@@ -12,6 +12,7 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
+import ringleaf.leaf.PinRange;
 
 /**
  * The slot of the first blade's drive pin in the ring, with round ends that leave the end clearance.
@@ -45,7 +46,7 @@ record SlotOutline(Contour contour, double deviation) {
      */
     private static SlotOutline linear(ApertureDesign design, double radius) {
         double closed = design.closed();
-        double[] runOut = PinRange.runOut(design);
+        double[] runOut = runOut(design);
         ArcFit.Fitted leftFit = ArcFit.fitted(new Side(design, closed, radius), Tolerance.CURVE);
         ArcFit.Fitted rightFit = ArcFit.fitted(new Side(design, closed, -radius), Tolerance.CURVE);
         Path left = leftFit.path();
@@ -67,6 +68,19 @@ record SlotOutline(Contour contour, double deviation) {
         pieces.add(Arc.around(middle(design, 0).plus(back), leftStart, rightStart, true));
         double deviation = Math.max(leftFit.deviation(), rightFit.deviation());
         return new SlotOutline(new Contour(pieces).counterClockwise(), deviation);
+    }
+
+    /**
+     * How far a curved slot runs straight on past the pin's place in the open pose and past that in the closed one, mm:
+     * what the stops let through, to first order, and the end clearance.
+     */
+    static double[] runOut(ApertureDesign design) {
+        double[] between = PinRange.blade(design.law(), design.closed(), design.rim().overTravel());
+        double clearance = design.spec().clearances().slotEnd();
+        return new double[] {
+            -between[0] * PinRange.speed(design.law(), 0) + clearance,
+            (between[1] - design.closed()) * PinRange.speed(design.law(), design.closed()) + clearance
+        };
     }
 
     private static Point middle(ApertureDesign design, double b) {

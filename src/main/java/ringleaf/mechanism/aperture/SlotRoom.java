@@ -1,5 +1,7 @@
 package ringleaf.mechanism.aperture;
 
+import ringleaf.leaf.PinRange;
+
 /** Room between a drive pin and the ends of its slot. */
 final class SlotRoom {
     private SlotRoom() {}
@@ -8,7 +10,7 @@ final class SlotRoom {
     static double at(ApertureDesign design, double b) {
         double pin = design.spec().pinDiameter() / 2;
         if (design.isLinear()) {
-            double[] runOut = PinRange.runOut(design);
+            double[] runOut = SlotOutline.runOut(design);
             double toNear = along(design, 0, b) + runOut[0];
             double toFar = along(design, b, design.closed()) + runOut[1];
             return Math.min(toNear, toFar) + SlotOutline.radius(design.spec()) - pin;

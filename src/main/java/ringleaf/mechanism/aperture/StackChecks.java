@@ -2,6 +2,12 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.leaf.BladeNeeds;
+import ringleaf.leaf.BladePlan;
+import ringleaf.leaf.BladeSolver;
+import ringleaf.leaf.DrivePin;
+import ringleaf.leaf.Layout;
+import ringleaf.leaf.PinRoom;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Status;
 import ringleaf.part.Words;

@@ -13,6 +13,7 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Tolerance;
+import ringleaf.leaf.Sweep;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Assembly;
 import ringleaf.part.Finding;

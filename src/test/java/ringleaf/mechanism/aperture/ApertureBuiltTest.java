@@ -7,6 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import ringleaf.leaf.Play;
+import ringleaf.leaf.Sweep;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.AsBuilt.Deviation;
 

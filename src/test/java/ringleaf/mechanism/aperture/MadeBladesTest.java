@@ -16,6 +16,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import ringleaf.leaf.Band;
+import ringleaf.leaf.FoldedCover;
 
 /** Blades that differ: against the fold where they do not, against polygons where they do. */
 class MadeBladesTest {
