@@ -82,7 +82,6 @@ final class ExploreCommand implements Command {
 
     @Override
     public int run(Typed given, Console console) {
-        ExploreRun explore = new ExploreRun(console);
         List<String> vary = given.values(VARY);
         boolean whyNot = given.has(WHY_NOT);
         String states = given.value(Syntax.STATES);
@@ -99,7 +98,7 @@ final class ExploreCommand implements Command {
                             + " has no meaning beside it");
                 }
             }
-            return explore.whyNot(asked, threads(given));
+            return new WhyNotRun(console).run(asked, threads(given));
         }
         if (vary.isEmpty()) {
             throw Stop.wrong("nothing is varied; e.g. --vary shutter.blades=8..24, or --why-not for a spec that does"
@@ -108,7 +107,7 @@ final class ExploreCommand implements Command {
         if (given.value(TO) != null && given.value(TAKE) == null) {
             throw Stop.wrong("--to says where --take writes, and there is no --take");
         }
-        return explore.explore(
+        return new ExploreRun(console).explore(
                 asked,
                 new ExploreRun.Wish(
                         vary,

@@ -26,6 +26,8 @@ public final class ExploreChart {
     private static final double LINE = 18;
     private static final String FAILED = "#9a9a94";
     private static final String STAR = "#b3261e";
+    /** Stars whose outlines nobody has looked at. */
+    private static final String UNJUDGED = "#c98f89";
     /** Marks beyond these are not drawn: nobody tells them apart, and the file would grow by megabytes. */
     private static final int MOST_MARKS = 4000;
 
@@ -81,10 +83,19 @@ public final class ExploreChart {
         return series.size() <= Plot.mostSeries();
     }
 
+    private boolean hasUnjudged() {
+        for (Row row : rows) {
+            if (row.undominated() && !row.judged()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private byte[] bytes() {
         List<Integer> weighed = result.columns().weighed();
         boolean two = weighed.size() >= 2;
-        int keys = 2 + (hasSeries() && series.size() > 1 ? series.size() : 0);
+        int keys = 2 + (hasUnjudged() ? 1 : 0) + (hasSeries() && series.size() > 1 ? series.size() : 0);
         double height = TOP + PLOT_HEIGHT + 60 + LINE * keys + 20;
         double width = LEFT + PLOT_WIDTH + (two ? GAP + PLOT_WIDTH : 0) + 90;
         String of = result.isWhole() ? result.grid().size() + "" : result.rows().size() + " of " + result.grid().size();
@@ -96,11 +107,15 @@ public final class ExploreChart {
             weighed(chart, weighed.get(0), weighed.get(1));
         }
         double y = TOP + PLOT_HEIGHT + 66;
-        for (int i = 0; keys > 2 && i < series.size(); i++, y += LINE) {
+        for (int i = 0; hasSeries() && series.size() > 1 && i < series.size(); i++, y += LINE) {
             plot.key(LEFT, y, Plot.sign(i), Plot.colour(i), series.get(i));
         }
         plot.key(LEFT, y, Plot.Sign.STAR, STAR, "undominated: none that works is as good in all that is weighed and"
                 + " better in some of it" + third());
+        if (hasUnjudged()) {
+            y += LINE;
+            plot.key(LEFT, y, Plot.Sign.STAR, UNJUDGED, "the same by closed forms and folding; outlines not judged");
+        }
         plot.key(LEFT, y + LINE, Plot.Sign.CROSS, FAILED, "fails a check");
         return chart.toBytes();
     }
@@ -195,14 +210,15 @@ public final class ExploreChart {
     private void mark(Plot plot, int i, double x, double y) {
         Row row = rows.get(i);
         int shape = hasSeries() ? seriesOf[i] : 0;
-        String tip = "place " + (i + 1) + ": " + combination(row) + "; " + row.status().label() + "; " + row.limit();
+        String tip = "place " + (i + 1) + ": " + combination(row) + "; " + row.status().label() + " (judged by "
+                + row.judgedBy() + "); " + row.limit();
         if (!row.works()) {
             plot.mark(x, y, Plot.Sign.CROSS, FAILED, tip);
             return;
         }
         plot.mark(x, y, Plot.sign(shape), Plot.colour(shape), tip);
         if (row.undominated()) {
-            plot.mark(x, y, Plot.Sign.STAR, STAR, tip);
+            plot.mark(x, y, Plot.Sign.STAR, row.judged() ? STAR : UNJUDGED, tip);
         }
     }
 

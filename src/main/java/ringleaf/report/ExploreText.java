@@ -55,6 +55,10 @@ public final class ExploreText {
         if (works > 0) {
             out.append("* undominated: none that works is as good in ").append(weighed()).append(" and better in ");
             out.append(result.columns().weighed().size() > 1 ? "one of them\n" : "it\n");
+            if (result.unjudged() > 0) {
+                out.append("NOT judged: only closed forms and folding were asked, nobody has looked at its outlines"
+                        + " yet; `ringleaf check` does\n");
+            }
         }
         return out.toString();
     }
@@ -90,6 +94,9 @@ public final class ExploreText {
         for (Column way : result.columns().ways()) {
             head.add(way.shown());
         }
+        if (result.unjudged() > 0) {
+            head.add("outlines");
+        }
         head.add(works ? "bound by" : "fails by");
         lines.add(head);
         for (Row row : rows) {
@@ -124,6 +131,9 @@ public final class ExploreText {
             line.add(Figures.isNumber(figure) ? shown(figure, result.columns().units().get(c)) : "-");
         }
         line.addAll(row.ways());
+        if (result.unjudged() > 0) {
+            line.add(row.judged() ? "judged" : "NOT judged");
+        }
         String limit = PlainText.line(row.limit());
         line.add(limit.length() > MOST_LIMIT ? limit.substring(0, MOST_LIMIT) + "…" : limit);
         return line;
