@@ -144,10 +144,19 @@ public final class Exploration {
 
     private Optional<Columns> columns(Optional<String> minimise) {
         Variants.Reader reader = variants.reader();
-        for (int i = 0; i < Math.min(grid.size(), MOST_TRIED); i++) {
-            Variants.Variant variant = reader.read(grid.options(i));
+        Optional<Variants.Variant> first = readable(reader, 0, 1);
+        return first.map(variant -> {
+            Variants.Variant last = grid.size() == 1 ? variant : readable(reader, grid.size() - 1, -1).orElse(variant);
+            return new Columns.Finder(grid, variant, last, states, memo).find(minimise);
+        });
+    }
+
+    /** The first combination from there on that can be read. */
+    private Optional<Variants.Variant> readable(Variants.Reader reader, int from, int step) {
+        for (int n = 0; n < Math.min(grid.size(), MOST_TRIED); n++) {
+            Variants.Variant variant = reader.read(grid.options(from + n * step));
             if (variant.isGood()) {
-                return Optional.of(new Columns.Finder(grid, variant, states, memo).find(minimise));
+                return Optional.of(variant);
             }
         }
         return Optional.empty();

@@ -86,7 +86,8 @@ public final class ExploreText {
     private void table(List<Row> rows, boolean works, StringBuilder out) {
         List<String> head = new ArrayList<>(List.of("#"));
         for (Axis axis : result.grid().axes()) {
-            head.add(result.columns().mechanisms().size() == 1 ? axis.path().within() : axis.path().shown());
+            String name = result.columns().mechanisms().size() == 1 ? axis.path().within() : axis.path().shown();
+            head.add(isColumn(name) ? name + " asked" : name);
         }
         for (Column column : result.columns().all()) {
             head.add(column.shown());
@@ -118,6 +119,15 @@ public final class ExploreText {
             }
             out.append(text.toString().stripTrailing()).append('\n');
         }
+    }
+
+    private boolean isColumn(String name) {
+        for (Column column : result.columns().all()) {
+            if (column.shown().equals(name)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private List<String> line(Row row) {
