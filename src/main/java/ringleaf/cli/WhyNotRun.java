@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.explore.Change;
+import ringleaf.explore.ChangePair;
 import ringleaf.explore.Variants;
 import ringleaf.explore.WhyNot;
 import ringleaf.part.Design;
@@ -14,6 +15,8 @@ import ringleaf.spec.text.Problems;
 
 /** A run of {@code explore --why-not}: the smallest changes that make a spec work. */
 final class WhyNotRun {
+    private static final int MOST_PAIRS = 5;
+
     private final Console console;
     private final PrintStream out;
     private final PrintStream err;
@@ -44,31 +47,53 @@ final class WhyNotRun {
                 } else {
                     failed = true;
                     text.list(name + " fails", failures(design));
-                    List<Change> changes = changes(whyNot, name, interrupt);
-                    List<String> lines = new ArrayList<>();
-                    for (Change change : changes) {
-                        lines.add(change.words(true));
-                    }
-                    text.list(interrupt.asked() ? "what would fit, as far as it was looked for" : "what would fit",
-                            lines.isEmpty() ? List.of("no single change does; the checks above say what is missing")
-                                    : lines);
+                    found(changes(whyNot, name, interrupt), interrupt.asked(), text);
                 }
                 out.print(text);
             }
             if (failed) {
-                out.print("each alone, every check solved again; per cent of the value, of 1 mm or 10° where it is 0,"
+                out.print("each solved again and judged by its outlines; per cent of the value, of 1 mm or 10° where it is 0,"
                         + " and another named way counts as 50 %\n");
             }
             out.flush();
             err.flush();
+            if (interrupt.asked()) {
+                return Exit.INTERRUPTED;
+            }
         }
         return failed ? Exit.FAILED : Exit.FINE;
     }
 
-    private List<Change> changes(WhyNot whyNot, String name, Interrupt interrupt) {
+    private WhyNot.Found changes(WhyNot whyNot, String name, Interrupt interrupt) {
         try (Counter counter = Counter.of(name, console.surroundings().errIsTerminal(), err)) {
-            return whyNot.changes(name, (done, total) -> counter.show(done, total, "fields tried"), interrupt::asked);
+            return whyNot.changes(
+                    name,
+                    WhyNot.Effort.FULL,
+                    (done, total) -> counter.show(done, total, "changes followed"),
+                    interrupt::asked);
         }
+    }
+
+    private static void found(WhyNot.Found found, boolean stopped, ResultText text) {
+        List<String> lines = new ArrayList<>();
+        for (Change change : found.single()) {
+            lines.add(change.words(true));
+        }
+        String soFar = stopped ? ", as far as it was looked for" : "";
+        if (!lines.isEmpty()) {
+            text.list("what would fit" + soFar, lines);
+            return;
+        }
+        for (ChangePair pair : found.pairs()) {
+            if (lines.size() < MOST_PAIRS) {
+                lines.add(pair.words());
+            }
+        }
+        if (lines.isEmpty()) {
+            lines.add("the checks above say what is missing");
+        }
+        text.list("no single change would fit" + (found.pairs().isEmpty() ? ", and no pair of them" : "; two together"
+                + " would") + soFar, lines);
     }
 
     private static List<String> failures(Design design) {
