@@ -87,10 +87,12 @@ public final class ExploreText {
         List<String> head = new ArrayList<>(List.of("#"));
         for (Axis axis : result.grid().axes()) {
             String name = result.columns().mechanisms().size() == 1 ? axis.path().within() : axis.path().shown();
-            head.add(isColumn(name) ? name + " asked" : name);
+            head.add(isColumn(name, rows) ? name + " asked" : name);
         }
-        for (Column column : result.columns().all()) {
-            head.add(column.shown());
+        for (int c = 0; c < result.columns().all().size(); c++) {
+            if (!isRepeated(c, rows)) {
+                head.add(result.columns().all().get(c).shown());
+            }
         }
         for (Column way : result.columns().ways()) {
             head.add(way.shown());
@@ -101,7 +103,7 @@ public final class ExploreText {
         head.add(works ? "bound by" : "fails by");
         lines.add(head);
         for (Row row : rows) {
-            lines.add(line(row));
+            lines.add(line(row, rows));
         }
         int[] widths = new int[head.size()];
         for (List<String> line : lines) {
@@ -121,16 +123,33 @@ public final class ExploreText {
         }
     }
 
-    private boolean isColumn(String name) {
-        for (Column column : result.columns().all()) {
-            if (column.shown().equals(name)) {
+    private boolean isColumn(String name, List<Row> rows) {
+        for (int c = 0; c < result.columns().all().size(); c++) {
+            if (result.columns().all().get(c).shown().equals(name) && !isRepeated(c, rows)) {
                 return true;
             }
         }
         return false;
     }
 
-    private List<String> line(Row row) {
+    /** Whether a figure is what was asked for in every row, and stands there already. */
+    private boolean isRepeated(int column, List<Row> rows) {
+        for (int a = 0; a < result.grid().axes().size(); a++) {
+            Axis axis = result.grid().axes().get(a);
+            if (!axis.numbers().isEmpty() && axis.path().within().equals(result.columns().all().get(column).name())) {
+                boolean same = true;
+                for (Row row : rows) {
+                    double asked = axis.numbers().get(result.grid().place(row.index(), a));
+                    double figure = row.figures()[column];
+                    same &= !Figures.isNumber(figure) || Math.abs(figure - asked) < 1e-9;
+                }
+                return same;
+            }
+        }
+        return false;
+    }
+
+    private List<String> line(Row row, List<Row> rows) {
         List<String> line = new ArrayList<>();
         line.add((row.undominated() ? "* " : "") + result.rank(row));
         for (int a = 0; a < result.grid().axes().size(); a++) {
@@ -138,6 +157,9 @@ public final class ExploreText {
         }
         for (int c = 0; c < row.figures().length; c++) {
             double figure = row.figures()[c];
+            if (isRepeated(c, rows)) {
+                continue;
+            }
             line.add(Figures.isNumber(figure) ? shown(figure, result.columns().units().get(c)) : "-");
         }
         line.addAll(row.ways());

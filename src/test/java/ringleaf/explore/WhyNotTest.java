@@ -182,10 +182,11 @@ class WhyNotTest {
     /** Gears have no closed-form screen and no blades, and are told what would fit all the same. */
     @Test
     void aPairOfGearsWithoutRoomIsToldWhatWouldFit() {
-        String text = "mechanisms:\n  it: {kind: gear-pair, driver: {teeth: 30}, driven: {teeth: 50}, module: 1, "
-                + "within: 75}\n";
+        String text = "mechanisms:\n  it: {kind: gear-pair, driver: {teeth: 12}, driven: {teeth: 20}, module: 1, "
+                + "within: 32}\n";
         WhyNot.Found found = new WhyNot(Explored.variants(text), 31, 2)
-                .changes("it", WhyNot.Effort.FULL, (d, t) -> {}, () -> false);
+                .changes("it", new WhyNot.Effort(3, 100, false), (d, t) -> {}, () -> false);
+        assertThat(found.single()).isNotEmpty();
         for (Change change : found.single()) {
             String set = "it." + change.path() + "=" + change.values().get(0);
             assertThat(Explored.works(Explored.design(text, set))).as(change.words(true)).isTrue();
