@@ -1,8 +1,10 @@
 package ringleaf.explore;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import ringleaf.mechanism.Memo;
@@ -124,20 +126,25 @@ public final class WhyNot {
         }
 
         Found run(Effort effort) {
-            List<Change> single = new ArrayList<>();
+            List<Change> holding = new ArrayList<>();
+            Set<KnobSearch> seen = new HashSet<>();
             for (double share : ROUNDS) {
                 follow(share);
-                single = new ArrayList<>();
+                List<Change> fresh = new ArrayList<>();
                 for (KnobSearch search : searches) {
-                    search.found().ifPresent(single::add);
+                    if (search.found().isPresent() && seen.add(search)) {
+                        fresh.add(search.found().get());
+                    }
                 }
-                boolean enough = single.size() >= effort.changes() || !single.isEmpty() && asked.get() > effort.attempts();
+                // Before anybody is content with it: the judge of outlines can find fault with what formulas pass.
+                holding.addAll(proved(fresh));
+                boolean enough = holding.size() >= effort.changes() || !holding.isEmpty() && asked.get() > effort.attempts();
                 if (enough || stopped.getAsBoolean()) {
                     break;
                 }
             }
-            List<Change> nearest = sorted(single, Change::isBefore);
-            nearest = proved(nearest.subList(0, Math.min(effort.changes(), nearest.size())));
+            List<Change> nearest = sorted(holding, Change::isBefore);
+            nearest = nearest.subList(0, Math.min(effort.changes(), nearest.size()));
             boolean pairs = nearest.isEmpty() && effort.pairs() && !stopped.getAsBoolean();
             return new Found(nearest, pairs ? pairs() : List.of());
         }
