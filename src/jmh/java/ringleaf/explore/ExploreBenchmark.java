@@ -38,7 +38,7 @@ import ringleaf.spec.text.SpecSource;
 @Measurement(iterations = 5, time = 3)
 public class ExploreBenchmark {
     private static final int THREADS = 2;
-    private static final int COMBINATIONS = 60;
+    private static final int COMBINATIONS = 240;
     private static final int SCREENED = 10_000;
 
     /** Number of blades. */
@@ -77,14 +77,17 @@ public class ExploreBenchmark {
                 .root(source, List.of())
                 .orElseThrow();
         variants = new Variants(source, root, SharedFiles.NONE);
-        alone = Grid.read(List.of("light.least-opening=20..31.8..0.2"), variants, false, problems).orElseThrow();
+        alone = Grid.read(List.of("light.least-opening=20..31.95..0.05"), variants, false, problems).orElseThrow();
         shared = Grid.read(
-                        List.of("light.least-opening=20..22", "light.blade-thickness=0.05..0.24..0.01"),
+                        List.of("light.least-opening=20..31", "light.blade-thickness=0.05..0.24..0.01"),
                         variants,
                         false,
                         problems)
                 .orElseThrow();
         problems.throwIfAny();
+        if (alone.size() != COMBINATIONS || shared.size() != COMBINATIONS) {
+            throw new IllegalStateException(alone.size() + " and " + shared.size() + " combinations");
+        }
         planned = new ArrayList<>();
         Variants.Reader reader = variants.reader();
         for (int i = 0; i < alone.size(); i++) {
@@ -95,7 +98,7 @@ public class ExploreBenchmark {
     private List<Row> rows(Grid grid) {
         Memo memo = new Memo(4000);
         Variants.Variant first = variants.reader().read(grid.options(0));
-        Columns columns = new Columns.Finder(grid, first, states, memo).find(Optional.empty());
+        Columns columns = new Columns.Finder(grid, first, first, states, memo).find(Optional.empty());
         return new RowWork(variants, grid, columns, states, memo).all(THREADS, (d, t) -> {}, () -> false);
     }
 

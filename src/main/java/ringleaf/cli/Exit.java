@@ -10,6 +10,8 @@ final class Exit {
     static final int WRONG = 2;
     /** Something cannot be read or written. */
     static final int TROUBLE = 3;
+    /** Somebody pressed Ctrl-C: what shells expect of whatever ends by that, 128 and the number of the signal. */
+    static final int INTERRUPTED = 130;
 
     private Exit() {}
 }

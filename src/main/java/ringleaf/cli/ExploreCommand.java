@@ -48,6 +48,8 @@ final class ExploreCommand implements Command {
                         + "in steps of 2.5, 2in..3in*5 gives five values. What takes names takes them too:%n"
                         + "  --vary shutter.drive-pin=far-end,lever"
                         + " --vary fabrication.blade.stock=brass-0.1,brass-0.15%n"
+                        + "%nCtrl-C ends the search; the best so far are judged, printed and written, and the exit is"
+                        + " 130.%nPressed again, they are left unjudged and marked so.%n"
                         + "%nCutting times come from the processes' cutting speeds, which are places to start from.%n");
         Syntax.spec(explore);
         explore.addOption(OptionSpec.builder(VARY)
@@ -57,15 +59,16 @@ final class ExploreCommand implements Command {
                 .description("varies one field (repeatable; all combinations are tried)")
                 .build());
         explore.addOption(Syntax.option("FIGURE", "what to seek the least of: outer-diameter, depth, ring-travel,"
-                + " parts, cutting-length, cutting-time, or any other dimension (default: the bezel of an aperture,"
-                + " else what the kind weighs first)", MINIMISE));
+                + " parts, cutting-length, cutting-time, ratio-error (%% that teeth miss a ratio), or any other"
+                + " dimension (default: the bezel of an aperture, length over all of gears, centre distance of belts)", MINIMISE));
         explore.addOption(Syntax.option(
                 "N", "best designs whose outlines are judged too, and that are shown (default: " + KEPT + ")", KEEP));
-        explore.addOption(Syntax.option("K", "writes the design in place K as a spec", TAKE));
+        explore.addOption(Syntax.option("K", "writes the design in place K as a spec, once its outlines are judged", TAKE));
         explore.addOption(Syntax.option("FILE", "where --take writes to, never over an existing file"
                 + " (default: the title's name and the place, as in harbour-light-1.yaml)", TO));
         explore.addOption(Syntax.flag("more than 100,000 combinations are meant", YES));
-        explore.addOption(Syntax.flag("the smallest single changes that make a spec work that does not", WHY_NOT));
+        explore.addOption(Syntax.flag("the smallest changes that make a spec work that does not: single ones, else two"
+                + " together", WHY_NOT));
         explore.addOption(Syntax.option(
                 "DIR",
                 "folder for explore.csv and explore.svg (default: out/ and the title's name)",
@@ -82,7 +85,6 @@ final class ExploreCommand implements Command {
 
     @Override
     public int run(Typed given, Console console) {
-        ExploreRun explore = new ExploreRun(console);
         List<String> vary = given.values(VARY);
         boolean whyNot = given.has(WHY_NOT);
         String states = given.value(Syntax.STATES);
@@ -99,7 +101,7 @@ final class ExploreCommand implements Command {
                             + " has no meaning beside it");
                 }
             }
-            return explore.whyNot(asked, threads(given));
+            return new WhyNotRun(console).run(asked, threads(given));
         }
         if (vary.isEmpty()) {
             throw Stop.wrong("nothing is varied; e.g. --vary shutter.blades=8..24, or --why-not for a spec that does"
@@ -108,7 +110,7 @@ final class ExploreCommand implements Command {
         if (given.value(TO) != null && given.value(TAKE) == null) {
             throw Stop.wrong("--to says where --take writes, and there is no --take");
         }
-        return explore.explore(
+        return new ExploreRun(console).explore(
                 asked,
                 new ExploreRun.Wish(
                         vary,

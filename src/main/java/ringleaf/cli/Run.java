@@ -35,7 +35,9 @@ final class Run {
     /** States at which changes that would fit are tried. */
     private static final int TRIED_STATES = 31;
 
-    private static final int MOST_REMEDIES = 8;
+    private static final int MOST_REMEDIES = 4;
+    /** Changes that are tried before one is enough: a run that fails is not to take seconds. */
+    private static final int ATTEMPTS = 150;
 
     private final Asked asked;
     private final SpecDocument document;
@@ -125,11 +127,13 @@ final class Run {
     private List<String> remedies(String mechanism) {
         int threads = Runtime.getRuntime().availableProcessors();
         WhyNot whyNot = new WhyNot(variants.get(), TRIED_STATES, threads);
+        WhyNot.Effort effort = new WhyNot.Effort(MOST_REMEDIES, ATTEMPTS, false);
         List<String> lines = new ArrayList<>();
-        for (Change change : whyNot.changes(mechanism, (d, t) -> {}, () -> false)) {
-            if (lines.size() < MOST_REMEDIES) {
-                lines.add(change.words(false));
-            }
+        for (Change change : whyNot.changes(mechanism, effort, (d, t) -> {}, () -> false).single()) {
+            lines.add(change.words(false));
+        }
+        if (lines.isEmpty()) {
+            lines.add("no single change that was tried; `ringleaf explore SPEC --why-not` tries two together");
         }
         return lines;
     }

@@ -1,23 +1,33 @@
 package ringleaf.explore;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Memo;
 import ringleaf.mechanism.Trial;
+import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.Words;
 import ringleaf.spec.SetOption;
 import ringleaf.spec.text.Node;
 import ringleaf.spec.text.SpecSource;
+import ringleaf.verify.Judge;
+import ringleaf.verify.Options;
 
-/** Tries single changes of one mechanism, on one thread. */
+/** Tries changes of one mechanism, on one thread; what was tried before, by whichever thread, is known. */
 final class Attempts {
+    /** Whatever closed forms refuse misses by more than what they let through. */
+    private static final double REFUSED = 1000;
+
     private final Variants.Reader reader;
     private final String mechanism;
     private final int states;
     private final Memo memo;
+    private int asked;
 
     Attempts(Variants.Reader reader, String mechanism, int states, Memo memo) {
         this.reader = reader;
@@ -27,48 +37,97 @@ final class Attempts {
     }
 
     /**
+     * A text in a place of the spec.
+     *
+     * @param keys from the root of the spec
+     */
+    record Setting(List<String> keys, String text) {
+        SetOption option() {
+            SpecSource source = SpecSource.ofOption(String.join(".", keys), text);
+            Node node = text.equals("{}")
+                    ? new Node.Mapping(source.whole(), Map.of())
+                    : new Node.Scalar(source.whole(), text, true);
+            return new SetOption(source, keys, node);
+        }
+    }
+
+    /**
      * What came of one.
      *
      * @param valid whether it is a spec at all
-     * @param works whether every check holds
+     * @param works whether every check of the kind holds
      * @param failures what fails and by how much, as a text to compare
-     * @param trial sizes, where it was solved
+     * @param misses by how much each check that fails is missed, as a share of its limit
      * @param note what comes along with it
      */
-    record Attempt(boolean valid, boolean works, String failures, Optional<Trial> trial, String note) {
-        private static final Attempt INVALID = new Attempt(false, false, "", Optional.empty(), "");
-    }
+    record Attempt(boolean valid, boolean works, String failures, Map<String, Double> misses, String note) {
+        private static final Attempt INVALID = new Attempt(false, false, "", Map.of(), "");
 
-    /** The spec as it is. */
-    Attempt asItIs() {
-        return judged(reader.read(List.of()), "");
-    }
-
-    /** The spec with this text in this place. */
-    Attempt with(List<String> keys, String text) {
-        SpecSource source = SpecSource.ofOption(String.join(".", keys), text);
-        Node node = text.equals("{}")
-                ? new Node.Mapping(source.whole(), java.util.Map.of())
-                : new Node.Scalar(source.whole(), text, true);
-        Variants.Variant variant = reader.read(List.of(new SetOption(source, keys, node)));
-        if (variant.isGood()) {
-            return judged(variant, "");
+        /** By how much all checks together are missed; endless when it is no spec. */
+        double miss() {
+            double all = valid ? 0 : Double.POSITIVE_INFINITY;
+            for (double miss : misses.values()) {
+                all += miss;
+            }
+            return all;
         }
-        Optional<Kind.Planned> loose = reader.inAnyThickness(variant, mechanism);
-        return loose.isPresent() ? judged(loose.get(), "in stock of that thickness") : Attempt.INVALID;
     }
 
-    private Attempt judged(Variants.Variant variant, String note) {
-        return variant.isGood() ? judged(variant.planned().get(variant.indexOf(mechanism)), note) : Attempt.INVALID;
+    private record Ready(Kind.Planned planned, String note) {}
+
+    /** The spec with these texts in their places; with none, as it is. */
+    Attempt with(Setting... settings) {
+        asked++;
+        return memo.get(List.of("attempt", mechanism, Arrays.asList(settings)), () -> attempt(settings));
     }
 
-    private Attempt judged(Kind.Planned planned, String note) {
-        Optional<Finding> refused = planned.refusal();
+    /** How many were asked for so far. */
+    int asked() {
+        return asked;
+    }
+
+    private Attempt attempt(Setting... settings) {
+        Optional<Ready> ready = ready(settings);
+        if (ready.isEmpty()) {
+            return Attempt.INVALID;
+        }
+        Optional<Finding> refused = ready.get().planned().refusal();
         if (refused.isPresent()) {
-            return new Attempt(true, false, words(List.of(refused.get())), Optional.empty(), note);
+            Map<String, Double> miss = Map.of(refused.get().check(), REFUSED + Limits.miss(refused.get()));
+            return new Attempt(true, false, words(List.of(refused.get())), miss, ready.get().note());
         }
-        Trial trial = planned.trial(states, memo);
-        return new Attempt(true, !trial.failed(), words(trial.findings()), Optional.of(trial), note);
+        Trial trial = ready.get().planned().trial(states, memo);
+        Map<String, Double> misses = new LinkedHashMap<>();
+        for (Finding finding : trial.findings()) {
+            if (finding.failed()) {
+                misses.merge(finding.check(), Limits.miss(finding), Double::sum);
+            }
+        }
+        return new Attempt(true, !trial.failed(), words(trial.findings()), misses, ready.get().note());
+    }
+
+    /** Whether a full design with these texts passes its own checks and the judge of outlines, at so many states. */
+    boolean holds(int atStates, Setting... settings) {
+        Optional<Ready> ready = ready(settings);
+        if (ready.isEmpty()) {
+            return false;
+        }
+        Design design = ready.get().planned().design(atStates);
+        List<Finding> findings = new ArrayList<>(design.findings());
+        findings.addAll(Judge.judge(design.assembly(), Options.DEFAULT).findings());
+        return Limits.worst(findings).isEmpty();
+    }
+
+    private Optional<Ready> ready(Setting... settings) {
+        List<SetOption> options = new ArrayList<>();
+        for (Setting setting : settings) {
+            options.add(setting.option());
+        }
+        Variants.Variant variant = reader.read(options);
+        if (variant.isGood()) {
+            return Optional.of(new Ready(variant.planned().get(variant.indexOf(mechanism)), ""));
+        }
+        return reader.inAnyThickness(variant, mechanism).map(p -> new Ready(p, "in stock of that thickness"));
     }
 
     private static String words(List<Finding> findings) {

@@ -44,8 +44,9 @@ final class AxisReader {
      * An axis whose values are counted and not yet written out.
      *
      * @param items values and ranges
+     * @param places where each stands
      */
-    record Counted(SpecPath path, SpecSource source, List<Span> items) {
+    record Counted(SpecPath path, SpecSource source, List<Span> items, List<Place> places) {
         long size() {
             long size = 0;
             for (Span item : items) {
@@ -64,9 +65,8 @@ final class AxisReader {
             problems.at(place, "is not of the form PATH=VALUES", FORM);
             return Optional.empty();
         }
-        Optional<SpecPath> path = SpecPath.find(typed.substring(0, equals), root, place, problems);
-        String values = typed.substring(equals + 1).trim();
-        if (values.isEmpty()) {
+        Optional<SpecPath> path = new PathFinder(root, source, problems).find(typed.substring(0, equals));
+        if (typed.substring(equals + 1).isBlank()) {
             problems.at(place, "has no value after the =: 0 combinations", FORM);
             return Optional.empty();
         }
@@ -75,12 +75,27 @@ final class AxisReader {
         }
         boolean good = true;
         List<Span> items = new ArrayList<>();
-        for (String item : split(values)) {
-            Optional<Span> span = Span.read(item, path.get(), units, place, problems);
+        List<Place> places = new ArrayList<>();
+        int from = equals + 1;
+        for (String item : split(typed.substring(from))) {
+            Place own = source.within(from + Math.max(0, item.indexOf(item.trim())));
+            Optional<Span> span = Span.read(item.trim(), path.get(), units, own, problems);
+            if (span.isEmpty() && hasDecimalCommas(typed.substring(equals + 1))) {
+                problems.at(source.within(equals + 1), "a comma stands between values, never in a number",
+                        "decimals take a point: " + typed.substring(equals + 1).trim().replace(',', '.'));
+                return Optional.empty();
+            }
             good &= span.isPresent();
             span.ifPresent(items::add);
+            places.add(own);
+            from += item.length() + 1;
         }
-        return good ? Optional.of(new Counted(path.get(), source, items)) : Optional.empty();
+        return good ? Optional.of(new Counted(path.get(), source, items, places)) : Optional.empty();
+    }
+
+    /** A range like 0,4..0,6. */
+    private static boolean hasDecimalCommas(String values) {
+        return values.trim().matches("[0-9]+,[0-9]+\\.\\.[0-9]+,[0-9]+");
     }
 
     /** Writes the values out. */
@@ -88,8 +103,9 @@ final class AxisReader {
         List<String> texts = new ArrayList<>();
         List<SetOption> options = new ArrayList<>();
         List<Integer> ends = new ArrayList<>();
-        Place place = counted.source().whole();
-        for (Span item : counted.items()) {
+        for (int k = 0; k < counted.items().size(); k++) {
+            Span item = counted.items().get(k);
+            Place place = counted.places().get(k);
             ends.add(texts.size());
             for (int i = 0; i < item.size(); i++) {
                 String text = item.text(i);
@@ -105,7 +121,7 @@ final class AxisReader {
             }
         }
         if (new HashSet<>(texts).size() < texts.size()) {
-            problems.at(place, "names a value twice");
+            problems.at(counted.source().whole(), "names a value twice");
             return Optional.empty();
         }
         Numeric numeric = counted.path().numeric();
@@ -144,11 +160,11 @@ final class AxisReader {
             char c = values.charAt(i);
             depth += c == '{' || c == '[' ? 1 : c == '}' || c == ']' ? -1 : 0;
             if (c == ',' && depth == 0) {
-                items.add(values.substring(from, i).trim());
+                items.add(values.substring(from, i));
                 from = i + 1;
             }
         }
-        items.add(values.substring(from).trim());
+        items.add(values.substring(from));
         return items;
     }
 }

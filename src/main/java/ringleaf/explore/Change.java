@@ -1,32 +1,66 @@
 package ringleaf.explore;
 
+import java.util.List;
 import ringleaf.part.Words;
 
 /**
- * A single change that makes a failing design work, found by solving it.
+ * A change of one field that makes a failing design work, found by solving it.
  *
- * @param path of the field within its mechanism
- * @param value that works, as it can stand in a spec; the nearest one tried
- * @param now what holds at present
+ * @param knob that is changed
+ * @param values that work, as they can stand in a spec; of numbers the nearest one found, of names all that were tried
  * @param share how much it changes: a number by its share of itself (of 1 mm, 10 degrees or 1 where it is 0), a
  *     named way always by a half
  * @param note what comes along with it, or empty
  */
-public record Change(String path, String value, String now, double share, String note) {
+public record Change(Knob knob, List<String> values, double share, String note) {
     /** How much another named way counts. */
     static final double NAMED = 0.5;
 
+    public Change {
+        values = List.copyOf(values);
+    }
+
+    /** The path of the field within its mechanism. */
+    public String path() {
+        return knob.path().within();
+    }
+
+    /** The value, or several named ways with "or" between them. */
+    public String value() {
+        return String.join(" or ", values);
+    }
+
+    /** What holds at present. */
+    public String now() {
+        return knob.nowText();
+    }
+
     /** A line for people. */
     public String words(boolean measured) {
-        String by = measured ? "; " + Words.number(100 * share, 1) + " %" : "";
-        return path + ": " + value + " would fit" + (note.isEmpty() ? "" : " " + note) + " (now " + now + by + ")";
+        String by = measured ? "; " + percent() : "";
+        return path() + ": " + value() + " would fit" + (note.isEmpty() ? "" : " " + note) + " (now " + now() + by
+                + ")";
+    }
+
+    String percent() {
+        return Words.number(100 * share, 1) + " %";
+    }
+
+    /** The change to its first value. */
+    Attempts.Setting setting() {
+        return knob.set(values.get(0));
     }
 
     boolean isBefore(Change other) {
         if (share != other.share) {
             return share < other.share;
         }
-        int byPath = path.compareTo(other.path);
-        return byPath != 0 ? byPath < 0 : value.compareTo(other.value) < 0;
+        int byPath = path().compareTo(other.path());
+        return byPath != 0 ? byPath < 0 : value().compareTo(other.value()) < 0;
+    }
+
+    /** The same with fewer values. */
+    Change withValues(List<String> fewer) {
+        return new Change(knob, fewer, share, note);
     }
 }

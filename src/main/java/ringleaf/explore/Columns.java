@@ -42,14 +42,16 @@ public record Columns(
         return names;
     }
 
-    /** Finds them out from one variant that can be read. */
+    /** Finds them out from two variants that can be read. */
     static final class Finder {
         private final Grid grid;
         private final Variants.Variant variant;
         private final List<String> mechanisms;
         private final List<Trial> trials = new ArrayList<>();
+        /** Columns that the last of the combinations has, where some figures come and go with what varies. */
+        private final List<Trial> others = new ArrayList<>();
 
-        Finder(Grid grid, Variants.Variant variant, int states, Memo memo) {
+        Finder(Grid grid, Variants.Variant variant, Variants.Variant other, int states, Memo memo) {
             this.grid = grid;
             this.variant = variant;
             List<String> every = new ArrayList<>();
@@ -57,6 +59,9 @@ public record Columns(
             this.mechanisms = grid.touched(every);
             for (String name : mechanisms) {
                 trials.add(variant.planned().get(variant.indexOf(name)).trial(states, memo));
+                others.add(other == variant
+                        ? trials.get(trials.size() - 1)
+                        : other.planned().get(other.indexOf(name)).trial(states, memo));
             }
         }
 
@@ -73,8 +78,8 @@ public record Columns(
             for (String name : mechanisms) {
                 Kind kind = Kinds.named(variant.mechanisms().get(variant.indexOf(name)).kind().name());
                 String own = mechanisms.size() == 1 ? "" : name;
-                kind.weighed().forEach(d -> weighed.add(new Column(own, d)));
-                kind.compared().forEach(d -> more.add(new Column(own, d)));
+                kind.weighed().stream().filter(d -> has(name, d)).forEach(d -> weighed.add(new Column(own, d)));
+                kind.compared().stream().filter(d -> has(name, d)).forEach(d -> more.add(new Column(own, d)));
             }
             Column sought = asked.isPresent()
                     ? sought(asked.get())
@@ -99,6 +104,14 @@ public record Columns(
                 }
             }
             return new Columns(mechanisms, list, units, places, ways());
+        }
+
+        /** Whether a mechanism has such a figure in one of the two combinations that were looked at. */
+        private boolean has(String mechanism, String figure) {
+            int m = mechanisms.indexOf(mechanism);
+            return Column.WORK.contains(figure)
+                    || !Double.isNaN(trials.get(m).value(figure))
+                    || !Double.isNaN(others.get(m).value(figure));
         }
 
         private boolean isVaried(Column column) {
@@ -137,9 +150,11 @@ public record Columns(
             }
             for (int i = 0; i < mechanisms.size(); i++) {
                 if (column.mechanism().isEmpty() || column.mechanism().equals(mechanisms.get(i))) {
-                    for (Dimension dimension : trials.get(i).dimensions()) {
-                        if (dimension.name().equals(column.name())) {
-                            return dimension.unit();
+                    for (Trial trial : List.of(trials.get(i), others.get(i))) {
+                        for (Dimension dimension : trial.dimensions()) {
+                            if (dimension.name().equals(column.name())) {
+                                return dimension.unit();
+                            }
                         }
                     }
                 }

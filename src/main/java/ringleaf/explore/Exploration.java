@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BooleanSupplier;
 import ringleaf.mechanism.Memo;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
@@ -25,6 +24,8 @@ public final class Exploration {
     private static final int MOST_TRIED = 1000;
     /** Undominated designs beyond the best that are judged and shown at most. */
     private static final int MOST_FURTHER = 12;
+    /** Designs that are judged for the one place to be taken when nobody wants to wait any more. */
+    private static final int LAST_JUDGED = 8;
 
     private final Variants variants;
     private final Grid grid;
@@ -52,18 +53,58 @@ public final class Exploration {
     }
 
     /**
+     * What is asked.
+     *
+     * @param minimise figure to seek; empty for the one that the kind seeks by itself
+     * @param keep best rows to judge and to show, at least 1
+     * @param take place whose row is judged even in a hurry; 0 for none
+     */
+    public record Asked(Optional<String> minimise, int keep, int take) {}
+
+    /** Whether somebody wants it to end. */
+    public interface Patience {
+        /** For nobody who wants it to end. */
+        Patience ENDLESS = new Patience() {
+            @Override
+            public boolean isOver() {
+                return false;
+            }
+
+            @Override
+            public boolean isOutEvenForJudging() {
+                return false;
+            }
+        };
+
+        /** No further combination is to be looked at; what is to be shown is still judged. */
+        boolean isOver();
+
+        /** Nor is anything to be judged any more. */
+        boolean isOutEvenForJudging();
+    }
+
+    /**
      * What came of it.
      *
      * @param grid of the combinations
      * @param columns of the rows
      * @param rows looked at, the best first
-     * @param shown rows that work and are to be shown, the best first; judged unless the run was stopped
+     * @param shown rows that work and are to be shown, the best first; all judged unless somebody could not wait
      * @param states each was checked at
      */
     public record Result(Grid grid, Columns columns, List<Row> rows, List<Row> shown, int states) {
         /** Whether every combination was looked at. */
         public boolean isWhole() {
             return rows.size() == grid.size();
+        }
+
+        /** How many of the rows that are to be shown were not judged by outlines. */
+        public int unjudged() {
+            int unjudged = 0;
+            for (Row row : shown) {
+                unjudged += row.judged() ? 0 : 1;
+            }
+            return unjudged;
         }
 
         /** The place of a row in the order, counted from 1. */
@@ -80,20 +121,20 @@ public final class Exploration {
     /**
      * Runs it.
      *
-     * @param minimise figure to seek; empty for the one that the kind seeks by itself
-     * @param keep best rows to judge and to show, at least 1
      * @param told of how far it has come
-     * @param stopped whether somebody wants it to end; what was done until then is the result
+     * @param patience of whoever waits; what was done until it ends is the result
      * @return empty when no combination can even be read; {@link #refusal} says why
      */
-    public Optional<Result> run(Optional<String> minimise, int keep, Told told, BooleanSupplier stopped) {
-        Optional<Columns> columns = columns(minimise);
+    public Optional<Result> run(Asked asked, Told told, Patience patience) {
+        Optional<Columns> columns = columns(asked.minimise());
         if (columns.isEmpty()) {
             return Optional.empty();
         }
-        List<Row> rows = new RowWork(variants, grid, columns.get(), states, memo).all(threads, told, stopped);
+        List<Row> rows = new RowWork(variants, grid, columns.get(), states, memo).all(threads, told, patience::isOver);
         Ranking ranking = new Ranking(columns.get().weighed());
-        List<Row> sorted = judged(ranking, rows, keep, stopped);
+        int keep = Math.max(asked.keep(), asked.take());
+        List<Row> sorted = judged(ranking, rows, keep, patience);
+        sorted = judgedAt(asked.take() - 1, ranking, sorted);
         List<Row> shown = new ArrayList<>();
         for (int place : wanted(ranking, sorted, keep)) {
             shown.add(sorted.get(place));
@@ -103,10 +144,19 @@ public final class Exploration {
 
     private Optional<Columns> columns(Optional<String> minimise) {
         Variants.Reader reader = variants.reader();
-        for (int i = 0; i < Math.min(grid.size(), MOST_TRIED); i++) {
-            Variants.Variant variant = reader.read(grid.options(i));
+        Optional<Variants.Variant> first = readable(reader, 0, 1);
+        return first.map(variant -> {
+            Variants.Variant last = grid.size() == 1 ? variant : readable(reader, grid.size() - 1, -1).orElse(variant);
+            return new Columns.Finder(grid, variant, last, states, memo).find(minimise);
+        });
+    }
+
+    /** The first combination from there on that can be read. */
+    private Optional<Variants.Variant> readable(Variants.Reader reader, int from, int step) {
+        for (int n = 0; n < Math.min(grid.size(), MOST_TRIED); n++) {
+            Variants.Variant variant = reader.read(grid.options(from + n * step));
             if (variant.isGood()) {
-                return Optional.of(new Columns.Finder(grid, variant, states, memo).find(minimise));
+                return Optional.of(variant);
             }
         }
         return Optional.empty();
@@ -118,10 +168,10 @@ public final class Exploration {
     }
 
     /** The rows in order, the best and the undominated judged; what the judge fails falls behind, others move up. */
-    private List<Row> judged(Ranking ranking, List<Row> rows, int keep, BooleanSupplier stopped) {
+    private List<Row> judged(Ranking ranking, List<Row> rows, int keep, Patience patience) {
         List<Row> sorted = ranking.marked(ranking.sorted(rows));
         Variants.Reader reader = variants.reader();
-        while (!stopped.getAsBoolean()) {
+        while (!patience.isOutEvenForJudging()) {
             int next = -1;
             for (int place : wanted(ranking, sorted, keep)) {
                 next = next < 0 && !sorted.get(place).judged() ? place : next;
@@ -129,14 +179,29 @@ public final class Exploration {
             if (next < 0) {
                 break;
             }
-            Row row = sorted.get(next);
-            String failure = judge(reader.read(grid.options(row.index())));
-            sorted.set(next, row.judgedTo(failure));
-            if (!failure.isEmpty()) {
-                sorted = ranking.marked(ranking.sorted(sorted));
-            }
+            sorted = judgedOne(next, ranking, sorted, reader);
         }
         return sorted;
+    }
+
+    /** The rows with the one in this place judged, and others that move up to it when it fails, a few of them. */
+    private List<Row> judgedAt(int place, Ranking ranking, List<Row> rows) {
+        List<Row> sorted = rows;
+        for (int i = 0; i < LAST_JUDGED && isUnjudged(place, sorted); i++) {
+            sorted = judgedOne(place, ranking, sorted, variants.reader());
+        }
+        return sorted;
+    }
+
+    private static boolean isUnjudged(int place, List<Row> rows) {
+        return place >= 0 && place < rows.size() && rows.get(place).works() && !rows.get(place).judged();
+    }
+
+    private List<Row> judgedOne(int place, Ranking ranking, List<Row> sorted, Variants.Reader reader) {
+        Row row = sorted.get(place);
+        String failure = judge(reader.read(grid.options(row.index())));
+        sorted.set(place, row.judgedTo(failure));
+        return failure.isEmpty() ? sorted : ranking.marked(ranking.sorted(sorted));
     }
 
     /** Places of the rows that work and are to be shown: the best, and further undominated ones, one of equals. */

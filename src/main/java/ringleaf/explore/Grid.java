@@ -18,6 +18,7 @@ public record Grid(List<Axis> axes) {
     public static final int ASKED_TWICE = 100_000;
     /** More than this are never looked at: the table would not fit into a usual machine's memory. */
     public static final int MOST = 2_000_000;
+    private static final long UNCOUNTABLE = 1_000_000_000_000_000L;
 
     public Grid {
         axes = List.copyOf(axes);
@@ -52,7 +53,7 @@ public record Grid(List<Axis> axes) {
             return Optional.empty();
         }
         if (count > MOST || count > ASKED_TWICE && !sure) {
-            String shown = count == Long.MAX_VALUE ? "more than can be counted" : Long.toString(count);
+            String shown = count > UNCOUNTABLE ? "more than " + UNCOUNTABLE : Long.toString(count);
             problems.at(
                     counted.get(counted.size() - 1).source().whole(),
                     "comes to " + shown + " combinations in all, and "

@@ -15,6 +15,7 @@ import ringleaf.spec.field.Numeric;
  * @param down whether smaller numbers are worth trying
  * @param up whether larger numbers are
  * @param sold numbers that can be had, ascending, in the unit that is shown; empty when any can
+ * @param goal what the design came to where this is a limit of it; not a number where nothing is known
  * @param units of the document
  */
 record Knob(
@@ -26,10 +27,22 @@ record Knob(
         boolean down,
         boolean up,
         double[] sold,
+        double goal,
         LengthUnit units) {
+
+    private static final int FEW = 100;
 
     boolean isNumber() {
         return numeric != null && names.isEmpty();
+    }
+
+    /** Every whole number that the field takes, where these are few enough to be tried one by one. */
+    boolean isFew() {
+        return isNumber() && numeric.whole() && most() - least() < FEW;
+    }
+
+    Attempts.Setting set(String text) {
+        return new Attempts.Setting(path.keys(), text);
     }
 
     double least() {
@@ -46,6 +59,29 @@ record Knob(
 
     String text(double number) {
         return numeric.text(number, units);
+    }
+
+    boolean isInRange(double value) {
+        return value >= least() - 1e-12 && value <= most() + 1e-12;
+    }
+
+    /** By how much it changes, as a share. */
+    double share(double value) {
+        return Math.abs(value - now) / scale();
+    }
+
+    /** So many steps of the grid as this share comes to, at least one. */
+    long steps(double share) {
+        return Math.max(1, (long) Math.rint(share * scale() / grid()));
+    }
+
+    /** On the grid: as many steps up (1) or down (-1) from the present value, rounded away from it. */
+    double value(int sense, long steps) {
+        double grid = grid();
+        double from = now / grid;
+        double at = sense > 0 ? Math.floor(from + 1e-6) + steps : Math.ceil(from - 1e-6) - steps;
+        // Dividing by a whole number gives the double nearest to the decimal.
+        return grid < 1 ? at / Math.rint(1 / grid) : at * grid;
     }
 
     /** What a change is a share of. */

@@ -87,7 +87,7 @@ final class Knobs {
     private void number(Field<?> field, Object given, List<String> keys) {
         if (given instanceof Bound bound) {
             if (bound.isExact()) {
-                number(field, keys, bound.exactly().getAsDouble(), true, true);
+                number(field, keys, bound.exactly().getAsDouble(), true, true, true);
                 return;
             }
             limit(field, keys, "at-most", bound.atMost().orElse(Double.NaN), true);
@@ -96,7 +96,7 @@ final class Knobs {
         }
         double now = given instanceof Number number ? number.doubleValue() : byDefault(field);
         if (!Double.isNaN(now)) {
-            number(field, keys, now, true, true);
+            number(field, keys, now, true, true, false);
         }
     }
 
@@ -104,11 +104,12 @@ final class Knobs {
         if (!Double.isNaN(now)) {
             List<String> full = new ArrayList<>(keys);
             full.add(which);
-            number(field, full, now, !up, up);
+            number(field, full, now, !up, up, true);
         }
     }
 
-    private void number(Field<?> field, List<String> keys, double inner, boolean down, boolean up) {
+    private void number(
+            Field<?> field, List<String> keys, double inner, boolean down, boolean up, boolean isLimit) {
         Numeric numeric = field.numeric();
         Unit unit = numeric.shown(units);
         double now = unit == null ? inner : unit.from(inner);
@@ -117,7 +118,19 @@ final class Knobs {
             sold[i] = unit == null ? sold[i] : unit.from(sold[i]);
         }
         SpecPath path = new SpecPath(keys, field);
-        found.add(new Knob(path, numeric, now, numeric.text(now, units), List.of(), down, up, sold, units));
+        double goal = isLimit ? innerValue(field.name()) : Double.NaN;
+        found.add(new Knob(path, numeric, now, numeric.text(now, units), List.of(), down, up, sold,
+                unit == null ? goal : unit.from(goal), units));
+    }
+
+    /** What the design as it is came to, in inner units. */
+    private double innerValue(String name) {
+        for (Dimension dimension : trial.dimensions()) {
+            if (dimension.name().equals(name)) {
+                return dimension.unit().equals("deg") ? Math.toRadians(dimension.value()) : dimension.value();
+            }
+        }
+        return Double.NaN;
     }
 
     /** The default in inner units: as declared, or what the design shows as such. */
@@ -147,7 +160,7 @@ final class Knobs {
         }
         if (!others.isEmpty()) {
             found.add(new Knob(
-                    new SpecPath(keys, field), null, Double.NaN, now, others, false, false, new double[0], units));
+                    new SpecPath(keys, field), null, Double.NaN, now, others, false, false, new double[0], Double.NaN, units));
         }
     }
 }

@@ -37,12 +37,18 @@ final class Limits {
         }
         Finding nearest = null;
         for (Finding finding : trial.findings()) {
-            double spare = miss(finding);
-            if (spare > HELD && finding.limit() != 0 && (nearest == null || spare < miss(nearest))) {
+            double spare = spare(finding);
+            if (spare > HELD && (nearest == null || spare < spare(nearest))) {
                 nearest = finding;
             }
         }
         return nearest == null ? "" : words(nearest);
+    }
+
+    /** What a check has to spare, as a share of its limit; endless where that is no measure, as with a limit of 0. */
+    private static double spare(Finding finding) {
+        double spare = Math.abs(finding.measured() - finding.limit()) / Math.abs(finding.limit());
+        return Double.isNaN(spare) ? Double.POSITIVE_INFINITY : spare;
     }
 
     /** A check with what was measured and what was asked. */

@@ -46,6 +46,11 @@ public record Row(
         return status == Status.WORKS;
     }
 
+    /** What it was judged by at most, in words. */
+    public String judgedBy() {
+        return judged ? "outlines" : solved ? "closed forms and folding" : "closed forms";
+    }
+
     Row marked(boolean best) {
         return new Row(index, status, figures, ways, limit, solved, judged, best);
     }

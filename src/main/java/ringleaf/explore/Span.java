@@ -62,6 +62,11 @@ interface Span {
             return Optional.empty();
         }
         int dots = item.indexOf(DOTS);
+        if (dots < 0 && path.numeric() != null && item.matches("[0-9.]+ *[-–] *[0-9.]+")) {
+            problems.at(place, Shown.quoted(item) + " is no single number", "a range has two dots: "
+                    + item.replaceFirst(" *[-–] *", DOTS));
+            return Optional.empty();
+        }
         if (dots < 0) {
             return Optional.of(new One(item));
         }
@@ -100,6 +105,9 @@ interface Span {
 
         Optional<Span> read() {
             String range = item;
+            if (range.contains("...")) {
+                return refused("has three dots where two stand between ends, as in 8..24");
+            }
             long count = 0;
             int star = range.lastIndexOf('*');
             if (star >= 0) {
@@ -109,7 +117,7 @@ interface Span {
                     return refused("has no whole number from 2 up behind *, where the number of values stands");
                 }
             }
-            String[] parts = range.split("\\.\\.(?!\\.)", -1);
+            String[] parts = range.split("\\.\\.", -1);
             if (parts.length > 3 || star >= 0 && parts.length > 2) {
                 return refused("is no range");
             }
@@ -190,7 +198,8 @@ interface Span {
             QuantityReader.Result result = QuantityReader.read(text, numeric.quantity(), bare);
             if (result.refused()) {
                 problems.at(place, "the range " + Shown.quoted(item) + " is not numeric: "
-                        + (text.isEmpty() ? "an end is missing" : result.reason()), result.hint());
+                        + (text.isEmpty() ? "an end is missing" : result.reason()),
+                        text.isEmpty() ? "both ends stand, as in 8..24" : result.hint());
                 return null;
             }
             Unit unit = result.unit() == null ? bare : result.unit();

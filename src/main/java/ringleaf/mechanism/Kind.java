@@ -26,8 +26,9 @@ public interface Kind {
     Planned read(Request request);
 
     /**
-     * Names of dimensions that are weighed against each other when designs are compared, each the better the smaller;
-     * the first is what is sought when nothing else is asked for. None where the kind has no opinion.
+     * Names of dimensions of a trial that are weighed against each other when designs are compared, each the better the
+     * smaller, and of {@code parts}, the number of pieces; the first is what is sought when nothing else is asked for.
+     * What a trial has not is left out. None where the kind has no opinion.
      */
     default List<String> weighed() {
         return List.of();

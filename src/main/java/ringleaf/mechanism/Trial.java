@@ -1,5 +1,6 @@
 package ringleaf.mechanism;
 
+import java.util.ArrayList;
 import java.util.List;
 import ringleaf.part.Choice;
 import ringleaf.part.Design;
@@ -47,25 +48,36 @@ public interface Trial {
         return Double.NaN;
     }
 
-    /** A full design seen as a trial. */
-    static Trial of(Design design) {
-        return new Designed(design);
+    /** A full design seen as a trial, with figures behind its own that only comparisons need. */
+    static Trial of(Design design, Dimension... more) {
+        List<Dimension> dimensions = new ArrayList<>(design.dimensions());
+        dimensions.addAll(List.of(more));
+        return new Designed(design, dimensions);
+    }
+
+    /**
+     * By how much teeth miss a ratio, for comparisons, in per cent.
+     *
+     * @param ratio of the teeth
+     * @param asked ratio, above 0
+     */
+    static Dimension ratioError(double ratio, double asked) {
+        double error = Math.abs(ratio / asked - 1);
+        // What is missed by rounding alone is not missed.
+        return new Dimension(
+                "ratio-error", error < 1e-9 ? 0 : 100 * error, "%", Dimension.Origin.SOLVED, "of the ratio asked for");
     }
 
     /**
      * A full design seen as a trial.
      *
      * @param design with everything
+     * @param dimensions its own and further ones
      */
-    record Designed(Design design) implements Trial {
+    record Designed(Design design, List<Dimension> dimensions) implements Trial {
         @Override
         public List<Choice> choices() {
             return design.choices();
-        }
-
-        @Override
-        public List<Dimension> dimensions() {
-            return design.dimensions();
         }
 
         @Override

@@ -26,6 +26,8 @@ public final class ExploreChart {
     private static final double LINE = 18;
     private static final String FAILED = "#9a9a94";
     private static final String STAR = "#b3261e";
+    /** Stars whose outlines nobody has looked at. */
+    private static final String UNJUDGED = "#c98f89";
     /** Marks beyond these are not drawn: nobody tells them apart, and the file would grow by megabytes. */
     private static final int MOST_MARKS = 4000;
 
@@ -35,18 +37,23 @@ public final class ExploreChart {
     private final List<Row> rows;
     private final List<String> series = new ArrayList<>();
     private final int[] seriesOf;
+    /** Axes whose values tell series apart: the second and so many that their marks still can be told apart. */
+    private final int axesTold;
+    /** Figures that are weighed, those that differ between designs first. */
+    private final List<Integer> weighed;
 
     private ExploreChart(Exploration.Result result, String title) {
         this.result = result;
         this.title = title;
         this.rows = result.rows().subList(0, Math.min(MOST_MARKS, result.rows().size()));
         this.seriesOf = new int[rows.size()];
-        Map<String, Integer> first = new HashMap<>();
-        for (Row row : rows) {
-            if (Figures.isNumber(row.figures()[0])) {
-                first.merge(otherValues(row), row.index(), Math::min);
-            }
+        this.weighed = weighed();
+        int told = axes().size();
+        while (told > 1 && seriesOf(told).size() > Plot.mostSeries()) {
+            told--;
         }
+        this.axesTold = told;
+        Map<String, Integer> first = seriesOf(told);
         series.addAll(first.keySet());
         series.sort((a, b) -> Integer.compare(first.get(a), first.get(b)));
         Map<String, Integer> places = new HashMap<>();
@@ -54,7 +61,7 @@ public final class ExploreChart {
             places.put(series.get(s), s);
         }
         for (int i = 0; i < rows.size(); i++) {
-            seriesOf[i] = places.getOrDefault(otherValues(rows.get(i)), 0);
+            seriesOf[i] = places.getOrDefault(otherValues(rows.get(i), told), 0);
         }
     }
 
@@ -63,10 +70,38 @@ public final class ExploreChart {
         return new ExploreChart(result, title).bytes();
     }
 
-    /** Values of all axes but the first. */
-    private String otherValues(Row row) {
+    /** Series by the values of so many axes, with the first combination of each. */
+    private Map<String, Integer> seriesOf(int told) {
+        Map<String, Integer> first = new HashMap<>();
+        for (Row row : rows) {
+            if (Figures.isNumber(row.figures()[0])) {
+                first.merge(otherValues(row, told), row.index(), Math::min);
+            }
+        }
+        return first;
+    }
+
+    private List<Integer> weighed() {
+        List<Integer> differing = new ArrayList<>();
+        List<Integer> others = new ArrayList<>();
+        for (int column : result.columns().weighed()) {
+            Set<Double> values = new HashSet<>();
+            for (Row row : rows) {
+                if (row.works() && Figures.isNumber(row.figures()[column])) {
+                    values.add(row.figures()[column]);
+                }
+            }
+            (values.size() > 1 ? differing : others).add(column);
+        }
+        // Nobody learns anything from a third figure that is the same everywhere.
+        differing.addAll(others.subList(0, Math.max(0, Math.min(others.size(), 2 - differing.size()))));
+        return differing;
+    }
+
+    /** Values of the axes up to that many, the first one left out. */
+    private String otherValues(Row row, int told) {
         StringBuilder name = new StringBuilder();
-        for (int a = 1; a < axes().size(); a++) {
+        for (int a = 1; a < told; a++) {
             name.append(name.length() == 0 ? "" : ", ").append(axes().get(a).path().within()).append(' ');
             name.append(result.grid().text(row.index(), a));
         }
@@ -77,36 +112,58 @@ public final class ExploreChart {
         return result.grid().axes();
     }
 
-    private boolean hasSeries() {
-        return series.size() <= Plot.mostSeries();
+    /** Whether a key says which mark is which. */
+    private boolean hasKeys() {
+        return series.size() > 1 && !rows.isEmpty() && rows.get(0).works();
+    }
+
+    private boolean hasUnjudged() {
+        for (Row row : rows) {
+            if (row.undominated() && !row.judged()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private byte[] bytes() {
-        List<Integer> weighed = result.columns().weighed();
         boolean two = weighed.size() >= 2;
-        int keys = 2 + (hasSeries() && series.size() > 1 ? series.size() : 0);
+        int keys = 2 + (hasUnjudged() ? 1 : 0) + (hasKeys() ? series.size() : 0);
         double height = TOP + PLOT_HEIGHT + 60 + LINE * keys + 20;
         double width = LEFT + PLOT_WIDTH + (two ? GAP + PLOT_WIDTH : 0) + 90;
         String of = result.isWhole() ? result.grid().size() + "" : result.rows().size() + " of " + result.grid().size();
         Chart chart = new Chart(width, height, title + ": what was explored",
                 of + " combinations, each checked at " + result.states() + " states; hover over a mark for its place"
-                        + (rows.size() < result.rows().size() ? "; the best " + rows.size() + " are drawn" : ""));
+                        + (rows.size() < result.rows().size() ? "; the best " + rows.size() + " are drawn" : "")
+                        + untold());
         Plot plot = sought(chart);
         if (two) {
             weighed(chart, weighed.get(0), weighed.get(1));
         }
         double y = TOP + PLOT_HEIGHT + 66;
-        for (int i = 0; keys > 2 && i < series.size(); i++, y += LINE) {
+        for (int i = 0; hasKeys() && i < series.size(); i++, y += LINE) {
             plot.key(LEFT, y, Plot.sign(i), Plot.colour(i), series.get(i));
         }
         plot.key(LEFT, y, Plot.Sign.STAR, STAR, "undominated: none that works is as good in all that is weighed and"
                 + " better in some of it" + third());
+        if (hasUnjudged()) {
+            y += LINE;
+            plot.key(LEFT, y, Plot.Sign.STAR, UNJUDGED, "the same by closed forms and folding; outlines not judged");
+        }
         plot.key(LEFT, y + LINE, Plot.Sign.CROSS, FAILED, "fails a check");
         return chart.toBytes();
     }
 
+    /** Axes whose values look alike. */
+    private String untold() {
+        StringBuilder words = new StringBuilder();
+        for (int a = axesTold; a < axes().size(); a++) {
+            words.append(a == axesTold ? "; marks do not tell apart " : ", ").append(axes().get(a).path().within());
+        }
+        return words.toString();
+    }
+
     private String third() {
-        List<Integer> weighed = result.columns().weighed();
         return weighed.size() > 2 ? " (number beside it: " + name(weighed.get(2)) + ")" : "";
     }
 
@@ -123,13 +180,12 @@ public final class ExploreChart {
         Axis axis = axes().get(0);
         boolean numbers = !axis.numbers().isEmpty();
         String unit = axis.unit().isEmpty() ? "" : ", " + (axis.unit().equals("deg") ? "°" : axis.unit());
-        String words = axis.path().within() + unit;
+        boolean isFigure = axis.path().within().equals(name(0));
+        String words = axis.path().within() + (isFigure ? " asked for" : "") + unit;
         Scale x = numbers ? Scale.of(words, axis.numbers()) : Scale.ofWords(words, axis.texts());
         Plot plot = chart.plot(LEFT, TOP, PLOT_WIDTH, PLOT_HEIGHT, x, Scale.of(heading(0), values(0)));
-        if (hasSeries()) {
-            for (int s = 0; s < series.size(); s++) {
-                lines(plot, s);
-            }
+        for (int s = 0; axesTold == axes().size() && s < series.size(); s++) {
+            lines(plot, s);
         }
         for (int i = rows.size() - 1; i >= 0; i--) {
             Row row = rows.get(i);
@@ -180,7 +236,6 @@ public final class ExploreChart {
                 mark(plot, i, figures[across], figures[up]);
             }
         }
-        List<Integer> weighed = result.columns().weighed();
         Set<List<Double>> told = new HashSet<>();
         for (Row row : rows) {
             double[] figures = row.figures();
@@ -194,15 +249,16 @@ public final class ExploreChart {
 
     private void mark(Plot plot, int i, double x, double y) {
         Row row = rows.get(i);
-        int shape = hasSeries() ? seriesOf[i] : 0;
-        String tip = "place " + (i + 1) + ": " + combination(row) + "; " + row.status().label() + "; " + row.limit();
+        int shape = seriesOf[i];
+        String tip = "place " + (i + 1) + ": " + combination(row) + "; " + row.status().label() + " (judged by "
+                + row.judgedBy() + "); " + row.limit();
         if (!row.works()) {
             plot.mark(x, y, Plot.Sign.CROSS, FAILED, tip);
             return;
         }
         plot.mark(x, y, Plot.sign(shape), Plot.colour(shape), tip);
         if (row.undominated()) {
-            plot.mark(x, y, Plot.Sign.STAR, STAR, tip);
+            plot.mark(x, y, Plot.Sign.STAR, row.judged() ? STAR : UNJUDGED, tip);
         }
     }
 

@@ -30,7 +30,7 @@ public final class ExploreCsv {
             for (int a = 0; a < result.grid().axes().size(); a++) {
                 csv.words(result.grid().text(row.index(), a));
             }
-            csv.words(row.status().label()).words(row.undominated() ? "yes" : "").words(judged(row));
+            csv.words(row.status().label()).words(row.undominated() ? "yes" : "").words(row.judgedBy());
             for (double figure : row.figures()) {
                 csv.number(figure);
             }
@@ -40,10 +40,6 @@ public final class ExploreCsv {
             csv.words(row.limit()).end();
         }
         return csv.toBytes();
-    }
-
-    private static String judged(Row row) {
-        return row.judged() ? "outlines" : row.solved() ? "closed forms and folding" : "closed forms";
     }
 
     private static String heading(Exploration.Result result, int c) {

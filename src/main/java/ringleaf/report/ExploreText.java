@@ -55,6 +55,10 @@ public final class ExploreText {
         if (works > 0) {
             out.append("* undominated: none that works is as good in ").append(weighed()).append(" and better in ");
             out.append(result.columns().weighed().size() > 1 ? "one of them\n" : "it\n");
+            if (result.unjudged() > 0) {
+                out.append("NOT judged: only closed forms and folding were asked, nobody has looked at its outlines"
+                        + " yet; `ringleaf check` does\n");
+            }
         }
         return out.toString();
     }
@@ -82,18 +86,24 @@ public final class ExploreText {
     private void table(List<Row> rows, boolean works, StringBuilder out) {
         List<String> head = new ArrayList<>(List.of("#"));
         for (Axis axis : result.grid().axes()) {
-            head.add(result.columns().mechanisms().size() == 1 ? axis.path().within() : axis.path().shown());
+            String name = result.columns().mechanisms().size() == 1 ? axis.path().within() : axis.path().shown();
+            head.add(isColumn(name, rows) ? name + " asked" : name);
         }
-        for (Column column : result.columns().all()) {
-            head.add(column.shown());
+        for (int c = 0; c < result.columns().all().size(); c++) {
+            if (!isRepeated(c, rows)) {
+                head.add(result.columns().all().get(c).shown());
+            }
         }
         for (Column way : result.columns().ways()) {
             head.add(way.shown());
         }
+        if (result.unjudged() > 0) {
+            head.add("outlines");
+        }
         head.add(works ? "bound by" : "fails by");
         lines.add(head);
         for (Row row : rows) {
-            lines.add(line(row));
+            lines.add(line(row, rows));
         }
         int[] widths = new int[head.size()];
         for (List<String> line : lines) {
@@ -113,7 +123,33 @@ public final class ExploreText {
         }
     }
 
-    private List<String> line(Row row) {
+    private boolean isColumn(String name, List<Row> rows) {
+        for (int c = 0; c < result.columns().all().size(); c++) {
+            if (result.columns().all().get(c).shown().equals(name) && !isRepeated(c, rows)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a figure is what was asked for in every row, and stands there already. */
+    private boolean isRepeated(int column, List<Row> rows) {
+        for (int a = 0; a < result.grid().axes().size(); a++) {
+            Axis axis = result.grid().axes().get(a);
+            if (!axis.numbers().isEmpty() && axis.path().within().equals(result.columns().all().get(column).name())) {
+                boolean same = true;
+                for (Row row : rows) {
+                    double asked = axis.numbers().get(result.grid().place(row.index(), a));
+                    double figure = row.figures()[column];
+                    same &= !Figures.isNumber(figure) || Math.abs(figure - asked) < 1e-9;
+                }
+                return same;
+            }
+        }
+        return false;
+    }
+
+    private List<String> line(Row row, List<Row> rows) {
         List<String> line = new ArrayList<>();
         line.add((row.undominated() ? "* " : "") + result.rank(row));
         for (int a = 0; a < result.grid().axes().size(); a++) {
@@ -121,9 +157,15 @@ public final class ExploreText {
         }
         for (int c = 0; c < row.figures().length; c++) {
             double figure = row.figures()[c];
+            if (isRepeated(c, rows)) {
+                continue;
+            }
             line.add(Figures.isNumber(figure) ? shown(figure, result.columns().units().get(c)) : "-");
         }
         line.addAll(row.ways());
+        if (result.unjudged() > 0) {
+            line.add(row.judged() ? "judged" : "NOT judged");
+        }
         String limit = PlainText.line(row.limit());
         line.add(limit.length() > MOST_LIMIT ? limit.substring(0, MOST_LIMIT) + "…" : limit);
         return line;

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -205,22 +206,22 @@ class ExploreRunTest {
         return process.info().totalCpuDuration().orElse(Duration.ZERO);
     }
 
-    /** The best so far is printed and written when somebody presses Ctrl-C. */
-    @Test
-    @EnabledOnOs(OS.LINUX)
-    void anInterruptLeavesTheBestSoFarInWholeFiles() throws Exception {
+    /** A child process that is told to end so many times, at once one after the other, while it tries combinations. */
+    private Ran interrupted(int times, String... more) throws Exception {
         Path out = folder.resolve("stdout");
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        "ringleaf.cli.Main",
-                        "explore",
-                        "lamp.yaml",
-                        "--vary",
-                        "shutter.blades=7..30",
-                        "--vary",
-                        "shutter.lap=0.2..2..0.001")
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                "ringleaf.cli.Main",
+                "explore",
+                "lamp.yaml",
+                "--vary",
+                "shutter.blades=7..30",
+                "--vary",
+                "shutter.lap=0.2..2..0.001"));
+        command.addAll(List.of(more));
+        Process process = new ProcessBuilder(command)
                 .directory(folder.toFile())
                 .redirectOutput(out.toFile())
                 .redirectError(folder.resolve("stderr").toFile())
@@ -230,16 +231,69 @@ class ExploreRunTest {
         for (int i = 0; i < 900 && cpu(process).compareTo(enough) < 0; i++) {
             process.waitFor(100, TimeUnit.MILLISECONDS);
         }
-        new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
+        for (int i = 0; i < times; i++) {
+            new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
+            process.waitFor(50, TimeUnit.MILLISECONDS);
+        }
         assertThat(process.waitFor(100, TimeUnit.SECONDS)).isTrue();
-        String said = Files.readString(out, StandardCharsets.UTF_8);
-        assertThat(said).containsPattern("[0-9]+ of 43224 combinations").contains("written to out/lamp");
-        List<String> rows = Files.readAllLines(folder.resolve("out/lamp/explore.csv"));
-        assertThat(rows.size()).isBetween(2, 43224);
+        return new Ran(
+                process.exitValue(),
+                Files.readString(out, StandardCharsets.UTF_8),
+                Files.readString(folder.resolve("stderr"), StandardCharsets.UTF_8));
+    }
+
+    /** The rows of explore.csv: place, whether it works, what it was judged by. */
+    private List<String[]> table() throws Exception {
+        List<String> lines = Files.readAllLines(folder.resolve("out/lamp/explore.csv"));
+        assertThat(lines.get(0)).startsWith("rank,shutter.blades,shutter.lap,result,undominated,judged,");
+        List<String[]> rows = new ArrayList<>();
+        for (String line : lines.subList(1, lines.size())) {
+            rows.add(line.split(",", -1));
+        }
+        return rows;
+    }
+
+    /** The best so far is judged, printed and written when somebody presses Ctrl-C. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void anInterruptLeavesTheBestSoFarJudgedInWholeFiles() throws Exception {
+        Ran ran = interrupted(1, "--take", "2");
+        assertThat(ran.exit()).isEqualTo(130);
+        assertThat(ran.out())
+                .containsPattern("[0-9]+ of 43224 combinations")
+                .contains("written to out/lamp", "wrote lamp-2.yaml (place 2 so far)")
+                .doesNotContain("NOT judged");
+        List<String[]> rows = table();
+        assertThat(rows.size()).isBetween(2, 43223);
+        assertThat(rows.subList(0, 5)).allMatch(r -> r[3].equals("works") && r[5].equals("outlines"));
         assertThat(Files.readString(folder.resolve("out/lamp/explore.svg"))).endsWith("</svg>\n");
-        assertThat(Files.readString(folder.resolve("stderr"))).contains("stopped after " + (rows.size() - 1) + " of 43224");
+        assertThat(ran.err()).contains("stopped after " + rows.size() + " of 43224", "outlines judged");
+        assertThat(Files.readString(folder.resolve("lamp-2.yaml"))).contains("blades: " + rows.get(1)[1] + " ");
         try (var files = Files.list(folder.resolve("out/lamp"))) {
             assertThat(files).hasSize(2);
         }
+    }
+
+    /** With 500 designs to judge the second one comes long before the last of them. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aSecondInterruptLeavesThemUnjudgedAndSaysSo() throws Exception {
+        Ran ran = interrupted(2, "--keep", "500");
+        assertThat(ran.exit()).isEqualTo(130);
+        assertThat(ran.out()).contains("NOT judged: only closed forms and folding were asked", "written to out/lamp");
+        assertThat(ran.err()).containsPattern("[0-9]+ of [0-9]+ shown not judged by outlines");
+        List<String[]> rows = table();
+        List<String> lines = ran.out().lines().filter(l -> l.matches(" *(\\* )? *[0-9]+  .*")).toList();
+        int unjudged = 0;
+        for (String line : lines) {
+            int place = Integer.parseInt(line.trim().replaceFirst("^\\* ", "").split(" ")[0]);
+            boolean judged = rows.get(place - 1)[5].equals("outlines");
+            assertThat(line).contains(judged ? "  judged  " : "  NOT judged  ");
+            unjudged += judged ? 0 : 1;
+        }
+        assertThat(unjudged).isPositive();
+        assertThat(Files.readString(folder.resolve("out/lamp/explore.svg")))
+                .contains("outlines not judged", "works (judged by closed forms and folding)")
+                .endsWith("</svg>\n");
     }
 }

@@ -56,7 +56,7 @@ class AxisTest {
         "shutter.blades= | 0 combinations",
         "shutter.blads=8..9 | did you mean blades?",
         "blades=8..9 | did you mean shutter.blades?",
-        "lamp.blades=8..9 | there is no mechanism lamp in the spec; known: shutter",
+        "lamp.blades=8..9 | there is no mechanism lamp in the spec; what can vary are the fields of shutter and of fabrication, e.g. shutter.FIELD",
         "shutter.drive.modul=1,2 | did you mean module?",
         "shutter.blades=24..8 | reversed",
         "shutter.blades=a..b | not numeric",
@@ -76,12 +76,42 @@ class AxisTest {
         "shutter.lap=1..2..0.000001 | comes to 1000001 combinations in all",
         "fabrication.blad.stock=brass-0.1 | did you mean blade?",
         "fabrication.blade.stock=gold | there is no stock gold",
-        "shutter.=1 | empty key"
+        "shutter.=1 | empty key",
+        "title=a,b | the title names the output folder",
+        "units=mm,in | it says what bare numbers mean",
+        "shutter.kind=gear,leaf-aperture | designs of different kinds have no figures in common",
+        "shutter=3 | the path names no field; what can vary below it: full-opening, ",
+        "mechanisms=3 | the path names no mechanism; what can vary are the fields of shutter",
+        "shutter.depth.at-mst=3 | did you mean at-most?",
+        "shutter.blades=8...10 | three dots",
+        "shutter.blades=8-24 | a range has two dots: 8..24",
+        "shutter.lap=0,4..0,6 | decimals take a point: 0.4..0.6",
+        "shutter.full-opening=1..9e99 | comes to more than 1000000000000000 combinations"
     })
     void whatIsRefused(String typed, String reason) {
         Problems problems = new Problems();
         assertThat(Grid.read(List.of(typed), Explored.variants(Explored.SHUTTER), false, problems)).isEmpty();
         assertThat(problems.text()).contains(reason).contains("--vary");
+    }
+
+    /** The line below the message points at what is wrong. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "shutter.blads=8..9 | blads",
+        "shuter.blades=8..9 | shuter",
+        "fabrication.blad.stock=brass-0.1 | blad.",
+        "shutter.lap=0.1..0.2..0.1,0.4..0.3 | 0.4..0.3",
+        "shutter.blades=8, 9,x | x",
+        "shutter.depth={at-most: 9},12..8 | 12..8",
+        "shutter.drive-pin=far-end,levr | levr"
+    })
+    void theMistakeIsPointedAt(String typed, String at) {
+        Problems problems = new Problems();
+        assertThat(Grid.read(List.of(typed), Explored.variants(Explored.SHUTTER), false, problems)).isEmpty();
+        String[] lines = problems.text().split("\n");
+        assertThat(lines).hasSize(3);
+        assertThat(lines[1]).isEqualTo("  | " + typed);
+        assertThat(lines[2]).isEqualTo("  | " + " ".repeat(typed.lastIndexOf(at)) + "^");
     }
 
     @Test

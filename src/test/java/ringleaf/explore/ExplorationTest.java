@@ -247,17 +247,47 @@ class ExplorationTest {
         assertThat(result.rows().get(0).limit()).isNotEmpty();
     }
 
-    @Test
-    void whoeverStopsItGetsTheBestSoFar() {
+    /** Ends after so many combinations, and right then or never for judging too. */
+    private static Exploration.Result stopped(int after, boolean atOnce, int take) {
         Variants variants = Explored.variants(Explored.SHUTTER);
         Grid grid = Explored.grid(variants, "shutter.blades=6..40");
         AtomicInteger asked = new AtomicInteger();
-        Exploration.Result result = new Exploration(variants, grid, 31, 1)
-                .run(Optional.empty(), 3, (d, t) -> {}, () -> asked.incrementAndGet() > 20)
+        Exploration.Patience patience = new Exploration.Patience() {
+            @Override
+            public boolean isOver() {
+                return asked.incrementAndGet() > after;
+            }
+
+            @Override
+            public boolean isOutEvenForJudging() {
+                return atOnce;
+            }
+        };
+        return new Exploration(variants, grid, 31, 1)
+                .run(new Exploration.Asked(Optional.empty(), 3, take), (d, t) -> {}, patience)
                 .orElseThrow();
+    }
+
+    @Test
+    void whoeverStopsItGetsTheBestSoFarAndItIsJudged() {
+        Exploration.Result result = stopped(20, false, 0);
         assertThat(result.isWhole()).isFalse();
         assertThat(result.rows()).hasSizeBetween(5, 30);
-        assertThat(result.shown()).isNotEmpty().allMatch(Row::works);
+        assertThat(result.shown()).isNotEmpty().allMatch(Row::works).allMatch(Row::judged);
+        assertThat(result.unjudged()).isZero();
+    }
+
+    @Test
+    void whoeverStopsItTwiceIsToldThatNothingWasJudgedButWhatIsTaken() {
+        Exploration.Result result = stopped(20, true, 0);
+        assertThat(result.shown()).isNotEmpty().allMatch(Row::works).noneMatch(Row::judged);
+        assertThat(result.unjudged()).isEqualTo(result.shown().size());
+        Exploration.Result taken = stopped(20, true, 2);
+        assertThat(taken.rows().get(1).judged()).isTrue();
+        assertThat(taken.rows().get(0).judged()).isFalse();
+        Exploration.Result early = stopped(0, true, 2);
+        assertThat(early.rows()).isEmpty();
+        assertThat(early.shown()).isEmpty();
     }
 
     /** Outlines added up by hand: what is cut from sheet, every copy, at the speed of its process. */

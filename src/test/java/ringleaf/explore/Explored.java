@@ -64,7 +64,10 @@ final class Explored {
     static Exploration.Result run(String text, String minimise, int keep, int threads, String... vary) {
         Variants variants = variants(text);
         return new Exploration(variants, grid(variants, vary), 61, threads)
-                .run(Optional.ofNullable(minimise), keep, (d, t) -> {}, () -> false)
+                .run(
+                        new Exploration.Asked(Optional.ofNullable(minimise), keep, 0),
+                        (d, t) -> {},
+                        Exploration.Patience.ENDLESS)
                 .orElseThrow();
     }
 

@@ -161,7 +161,7 @@ public final class Plot {
         this.top = top;
         this.width = 0;
         this.height = 0;
-        this.x = new Scale("", 0, 1, List.of(), List.of());
+        this.x = new Scale("", 0, 1, List.of(), List.of(), false);
         this.y = x;
     }
 

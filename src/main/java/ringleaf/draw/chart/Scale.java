@@ -12,8 +12,10 @@ import ringleaf.draw.Decimals;
  * @param to the greatest that is shown, above {@code from}
  * @param ticks values with a tick
  * @param labels of the ticks
+ * @param logarithmic whether equal ratios, not equal differences, lie equally far apart; all is above 0 then
  */
-public record Scale(String title, double from, double to, List<Double> ticks, List<String> labels) {
+public record Scale(
+        String title, double from, double to, List<Double> ticks, List<String> labels, boolean logarithmic) {
     private static final int ABOUT = 6;
     private static final double AIR = 0.06;
 
@@ -44,7 +46,7 @@ public record Scale(String title, double from, double to, List<Double> ticks, Li
             ticks.add(k * step);
             labels.add(Decimals.significant(k * step, 9, 9));
         }
-        return new Scale(title, from, to, ticks, labels);
+        return new Scale(title, from, to, ticks, labels, false);
     }
 
     /** A scale of words. */
@@ -53,7 +55,52 @@ public record Scale(String title, double from, double to, List<Double> ticks, Li
         for (int i = 0; i < words.size(); i++) {
             ticks.add((double) i);
         }
-        return new Scale(title, -0.5, words.size() - 0.5, ticks, words);
+        return new Scale(title, -0.5, words.size() - 0.5, ticks, words, false);
+    }
+
+    /**
+     * A logarithmic scale that holds all these values, each above 0, with some air at both ends; its ticks are 1, 2 and
+     * 5 times powers of ten.
+     */
+    public static Scale ofRatios(String title, List<Double> values) {
+        Scale within = bare(title, values);
+        List<Double> ticks = new ArrayList<>();
+        for (int power = (int) Math.floor(Math.log10(within.from)); Math.pow(10, power) <= within.to; power++) {
+            for (int digit : new int[] {1, 2, 5}) {
+                // Dividing by a power of ten gives the double nearest to the decimal.
+                double tick = power < 0 ? digit / Math.pow(10, -power) : digit * Math.pow(10, power);
+                if (tick >= within.from && tick <= within.to) {
+                    ticks.add(tick);
+                }
+            }
+        }
+        return within.withTicks(ticks);
+    }
+
+    /** The same scale with ticks at these values, in ascending order. */
+    public Scale withTicks(List<Double> values) {
+        List<String> words = new ArrayList<>();
+        for (double value : values) {
+            words.add(Decimals.significant(value, 9, 9));
+        }
+        return new Scale(title, from, to, values, words, logarithmic);
+    }
+
+    private static Scale bare(String title, List<Double> values) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (double value : values) {
+            if (!(value > 0)) {
+                throw new IllegalArgumentException("no ratio can be taken of " + value);
+            }
+            least = Math.min(least, value);
+            most = Math.max(most, value);
+        }
+        if (most == 0) {
+            return bare(title, List.of(1.0, 10.0));
+        }
+        double air = Math.max(Math.pow(most / least, AIR), most > least ? 1 : Math.sqrt(2));
+        return new Scale(title, least / air, most * air, List.of(), List.of(), true);
     }
 
     private static double step(double rough) {
@@ -63,6 +110,6 @@ public record Scale(String title, double from, double to, List<Double> ticks, Li
     }
 
     double share(double value) {
-        return (value - from) / (to - from);
+        return logarithmic ? Math.log(value / from) / Math.log(to / from) : (value - from) / (to - from);
     }
 }

@@ -34,6 +34,16 @@ public final class BeltDrive implements Kind {
     }
 
     @Override
+    public List<String> weighed() {
+        return List.of("centre-distance", "depth", "ratio-error", "parts");
+    }
+
+    @Override
+    public List<String> compared() {
+        return List.of("belt-teeth", "shaft-pull", "driver-teeth-in-mesh");
+    }
+
+    @Override
     public Planned read(Request request) {
         DriveReader.Read read = new DriveReader(request).read();
         if (read == null) {

@@ -3,8 +3,10 @@ package ringleaf.mechanism.belt;
 import java.util.Optional;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.Memo;
 import ringleaf.mechanism.RatioLaw;
 import ringleaf.mechanism.ServoLaw;
+import ringleaf.mechanism.Trial;
 import ringleaf.part.Design;
 import ringleaf.part.Words;
 import ringleaf.spec.field.Values;
@@ -15,6 +17,14 @@ record PlannedBelt(DrivePlan plan, Values values) implements Kind.Planned {
     @Override
     public Design design(int states) {
         return BeltDrive.design(plan, values, states);
+    }
+
+    @Override
+    public Trial trial(int states, Memo memo) {
+        Design design = design(states);
+        return values.given(DriveFields.RATIO)
+                .map(asked -> Trial.of(design, Trial.ratioError(plan.spec().ratio(), asked)))
+                .orElseGet(() -> Trial.of(design));
     }
 
     @Override

@@ -52,6 +52,16 @@ public final class Pulley implements Kind {
     }
 
     @Override
+    public List<String> weighed() {
+        return List.of("outside-diameter", "flange-diameter", "face-width");
+    }
+
+    @Override
+    public List<String> compared() {
+        return List.of("pitch-diameter");
+    }
+
+    @Override
     public Planned read(Request request) {
         BeltReader reader = new BeltReader(request);
         Optional<Belt> belt = reader.belt();

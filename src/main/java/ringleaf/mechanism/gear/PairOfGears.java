@@ -1,5 +1,6 @@
 package ringleaf.mechanism.gear;
 
+import java.util.List;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.spec.field.FieldSet;
@@ -21,6 +22,16 @@ public final class PairOfGears implements Kind {
     @Override
     public FieldSet fields() {
         return GearFields.PAIR;
+    }
+
+    @Override
+    public List<String> weighed() {
+        return List.of("length", "ratio-error", "depth");
+    }
+
+    @Override
+    public List<String> compared() {
+        return List.of("centre-distance", "module", "contact-ratio");
     }
 
     @Override

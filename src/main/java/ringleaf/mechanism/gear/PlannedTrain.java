@@ -3,8 +3,10 @@ package ringleaf.mechanism.gear;
 import java.util.Optional;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.Memo;
 import ringleaf.mechanism.RatioLaw;
 import ringleaf.mechanism.ServoLaw;
+import ringleaf.mechanism.Trial;
 import ringleaf.part.Design;
 
 /** A pair or a train that was read, and what can be asked of it. */
@@ -12,6 +14,14 @@ record PlannedTrain(TrainSpec spec) implements Kind.Planned {
     @Override
     public Design design(int states) {
         return TrainDesign.design(spec, states);
+    }
+
+    @Override
+    public Trial trial(int states, Memo memo) {
+        Design design = design(states);
+        return spec.ratio().isPresent()
+                ? Trial.of(design, Trial.ratioError(spec.totalRatio(), spec.ratio().getAsDouble()))
+                : Trial.of(design);
     }
 
     @Override

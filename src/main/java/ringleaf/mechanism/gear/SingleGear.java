@@ -1,5 +1,6 @@
 package ringleaf.mechanism.gear;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import ringleaf.mechanism.Kind;
@@ -36,6 +37,16 @@ public final class SingleGear implements Kind {
     @Override
     public FieldSet fields() {
         return GearFields.SINGLE;
+    }
+
+    @Override
+    public List<String> weighed() {
+        return List.of("gear-tip-diameter", "width");
+    }
+
+    @Override
+    public List<String> compared() {
+        return List.of("ring-diameter", "module", "gear-root-diameter");
     }
 
     @Override

@@ -1,5 +1,6 @@
 package ringleaf.mechanism.gear;
 
+import java.util.List;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.spec.field.FieldSet;
@@ -21,6 +22,16 @@ public final class TrainOfGears implements Kind {
     @Override
     public FieldSet fields() {
         return GearFields.TRAIN;
+    }
+
+    @Override
+    public List<String> weighed() {
+        return List.of("length", "depth", "ratio-error", "parts");
+    }
+
+    @Override
+    public List<String> compared() {
+        return List.of("ratio");
     }
 
     @Override

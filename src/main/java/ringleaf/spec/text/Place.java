@@ -4,8 +4,8 @@ package ringleaf.spec.text;
  * Where something stands, so that a message can point at it.
  *
  * @param source file or option
- * @param line counted from 1; 0 when the source as a whole is meant
- * @param column counted from 1 in code points; 0 with line 0
+ * @param line counted from 1; 0 when the source as a whole is meant, and within an option, which has no lines
+ * @param column counted from 1 in code points; 0 when the source as a whole is meant
  * @param path the key as the reader of the message knows it, e.g. {@code drive.module}, or empty
  */
 public record Place(SpecSource source, int line, int column, String path) {

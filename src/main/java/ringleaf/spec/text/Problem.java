@@ -27,19 +27,20 @@ public record Problem(Place place, String reason, String hint) {
     /** The message, the line it is about and a mark under the place; lines end with a newline. */
     public String text() {
         String head = message() + '\n';
-        if (place.line() == 0) {
+        if (place.column() == 0) {
             return head;
         }
-        return head + excerpt();
+        return head + (place.line() == 0
+                ? excerpt(place.source().text(), "")
+                : excerpt(place.source().line(place.line()), Integer.toString(place.line())));
     }
 
-    private String excerpt() {
-        int[] line = place.source().line(place.line()).codePoints().toArray();
+    private String excerpt(String text, String number) {
+        int[] line = text.codePoints().toArray();
         int at = Math.min(Math.max(place.column() - 1, 0), line.length);
         int from = line.length <= WINDOW ? 0 : Math.max(0, Math.min(at - WINDOW / 2, line.length - WINDOW));
         int to = Math.min(line.length, from + WINDOW);
-        String number = Integer.toString(place.line());
-        StringBuilder out = new StringBuilder("  ").append(number).append(" | ");
+        StringBuilder out = new StringBuilder("  ").append(number).append(number.isEmpty() ? "| " : " | ");
         int mark = at - from;
         if (from > 0) {
             out.append('…');
@@ -52,7 +53,7 @@ public record Problem(Place place, String reason, String hint) {
             out.append('…');
         }
         out.append('\n');
-        out.append(" ".repeat(number.length() + 3)).append("| ").append(" ".repeat(mark)).append("^\n");
+        out.append(" ".repeat(number.isEmpty() ? 2 : number.length() + 3)).append("| ").append(" ".repeat(mark)).append("^\n");
         return out.toString();
     }
 }

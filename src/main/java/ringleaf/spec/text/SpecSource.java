@@ -153,6 +153,11 @@ public final class SpecSource {
         return new Place(this, 0, 0, "");
     }
 
+    /** A place within an option, counted from 0 in characters of its text. */
+    public Place within(int offset) {
+        return new Place(this, 0, 1 + text.codePointCount(0, Math.min(offset, text.length())), "");
+    }
+
     /** A place in the text, or the whole of an option. */
     public Place at(int line, int column) {
         return option ? whole() : new Place(this, line, column, "");
