@@ -283,19 +283,23 @@ class Mechanism {
     const was = this.apart;
     this.apart = share;
     if (!was !== !share) this.restack(share > 0);
-    const squash = 1 - (1 - SQUASH) * share;
+    const { squash } = this.level();
     for (const sheaf of this.sheaves) {
-      const low = this.data.parts[sheaf.part][1], height = RISE * (sheaf.z[1] - sheaf.z[0]) * share;
-      const lift = share * (this.lift[sheaf.part] + RISE * (sheaf.z[1] - low));
+      const height = RISE * (sheaf.z[1] - sheaf.z[0]) * share, { lift } = this.level(sheaf);
       if (share) sheaf.g.setAttribute('transform', `matrix(1 0 0 ${squash} 0 ${-lift})`);
       else sheaf.g.removeAttribute('transform');
       (sheaf.walls || []).forEach((wall, i, all) => wall.setAttribute('y', height * (all.length - i) / all.length / squash));
     }
     this.frameView();
   }
+  /* How a sheaf is seen from aside, and by how much it is lifted. */
+  level(sheaf) {
+    const { apart } = this, squash = 1 - (1 - SQUASH) * apart;
+    return { squash, lift: sheaf && apart ? apart * (this.lift[sheaf.part] + RISE * (sheaf.z[1] - this.data.parts[sheaf.part][1])) : 0 };
+  }
   /* Labels beside their parts, from the lowest up, at least a line apart. */
   labelRows(pixel) {
-    const squash = 1 - (1 - SQUASH) * this.apart;
+    const { squash } = this.level();
     let last = Infinity;
     for (const label of this.labels || []) {
       if (label.style.display) continue;
@@ -338,7 +342,7 @@ class Mechanism {
 
   /* What of the plane is shown. */
   base() {
-    const { x, y, w, h } = this.home, squash = 1 - (1 - SQUASH) * this.apart, room = this.apart ? 30 * this.unit : 0;
+    const { x, y, w, h } = this.home, { squash } = this.level(), room = this.apart ? 30 * this.unit : 0;
     const top = squash * y - this.apart * (this.top + 3 * this.unit);
     return { x, y: top, w: w + room, h: squash * (y + h) - top };
   }
@@ -610,7 +614,7 @@ class Film {
     clearTimeout(this.timer);
     this.timer = setTimeout(() => { this.rest(); this.mechanism.settle(); }, REST_MS);
     /* A single step is seen as it is. */
-    if (!on || this.mechanism.apart) return;
+    if (!on) return;
     if (!this.layers) this.load();
     this.paint(s);
   }
@@ -635,12 +639,16 @@ class Film {
     let still = null;
     for (const element of $(svg, '.scene').children) {
       if (getComputedStyle(element).display === 'none') continue;
-      const uses = element.matches('.sheaf') ? $$(element, ':scope > g > use') : [element];
-      const shapes = uses.map(use => this.shape(use));
+      if (element.matches('[data-middle]')) continue;
+      const sheaf = this.mechanism.sheaves.find(one => one.g === element), uses = sheaf ? $$(sheaf.inner, ':scope > use') : [element];
+      const level = this.mechanism.level(sheaf), own = uses.map(use => ({ ...this.shape(use), ...level }));
+      const moves = own.some(shape => shape.member && data.bodies[shape.member[2]].length), pins = element.matches('.pin');
+      const shapes = [...this.walls(sheaf, own, !moves || pins), ...own];
+      for (const shape of shapes) shape.exact = !moves && shape.squash < 1;
       /* A few round pins are drawn sooner than a whole sheet is laid over. */
-      if (shapes.some(shape => shape.member && data.bodies[shape.member[2]].length) || element.matches('.pin')) {
+      if (moves || pins && level.squash === 1) {
         still = null;
-        this.layers.push({ shapes, leaf: leaf && element === leaf.sheaf.g ? leaf : null });
+        this.layers.push({ shapes, leaf: leaf && sheaf === leaf.sheaf ? leaf : null });
         continue;
       }
       if (!still) {
@@ -663,6 +671,17 @@ class Film {
       width: (width > 0.9 && width < 1.1 ? 0.9 : width) / k, dash: dash.map(one => parseFloat(one) * dots / k),
     };
   }
+  /* The walls of a part that is pulled apart; of a large one that moves every other one, without its line. */
+  walls(sheaf, own, all) {
+    const drawn = [];
+    (sheaf && sheaf.walls || []).forEach((wall, i) => {
+      if (!all && i % 2) return;
+      const { fill, stroke, strokeWidth, fillOpacity } = getComputedStyle(wall), low = wall.getAttribute('y') * own[0].squash;
+      const style = { fill, stroke: all ? stroke : 'none', opacity: +fillOpacity, width: parseFloat(strokeWidth) * this.dots / this.k };
+      for (const shape of own) drawn.push({ ...shape, ...style, lift: shape.lift - low });
+    });
+    return drawn;
+  }
   /* What an element draws, each outline read once; a circle has no other outline than its own. */
   paths(element) {
     const href = element.getAttribute('href');
@@ -680,11 +699,15 @@ class Film {
   draw(context, shape, s) {
     const { k } = this, [angle, x, y] = shape.member ? this.mechanism.placed(shape.member, s) : [0, 0, 0];
     const c = k * Math.cos(angle * Math.PI / 180), n = k * Math.sin(angle * Math.PI / 180);
-    context.setTransform(c, -n, n, c, this.x + k * x, this.y - k * y);
+    const { squash, lift, exact } = shape, place = [c, -n * squash, n, c * squash, this.x + k * x, this.y - k * (y * squash + lift)];
+    /* A line is as wide all round only where the outline alone is squashed. */
+    if (exact) context.setTransform(k, 0, 0, k, 0, 0); else context.setTransform(...place);
     context.setLineDash(shape.dash);
     context.lineWidth = shape.width; context.lineJoin = 'round';
     context.fillStyle = shape.fill; context.strokeStyle = shape.stroke;
-    for (const { path, filled } of shape.paths) {
+    for (const { path: own, filled } of shape.paths) {
+      const path = exact ? new Path2D() : own;
+      if (exact) path.addPath(own, new DOMMatrix(place.map(one => one / k)));
       if (filled && shape.fill !== 'none') {
         context.globalAlpha = shape.opacity;
         context.fill(path);
@@ -715,7 +738,7 @@ class Film {
     const { context, k } = this, on = shapes.filter((shape, i) => leaf.wedges[i] && leaf.wedges[i].on);
     (leaf.one ? [on] : on.map(shape => [shape])).forEach((some, i) => {
       context.save();
-      context.setTransform(k, 0, 0, k, this.x, this.y);
+      context.setTransform(k, 0, 0, k * some[0].squash, this.x, this.y - k * some[0].lift);
       context.clip(new Path2D(leaf.wedges[i].d.getAttribute('d')));
       for (const shape of some) this.draw(context, shape, s);
       context.restore();
