@@ -64,8 +64,8 @@ class Mechanism {
     this.findings();
     this.plots();
     this.steps();
-    this.film = new Film(this);
     this.move(0);
+    this.film = new Film(this);
     this.frameView();
   }
 
@@ -99,7 +99,7 @@ class Mechanism {
       this.values(state);
       for (const plot of this.charts) if (plot.seen) plot.cursor(state);
     }
-    this.film.run(s);
+    if (this.film) this.film.run(s);
   }
   /* What can wait while the drive moves. */
   settle() { for (const plot of this.charts) plot.cursor(this.state); }
