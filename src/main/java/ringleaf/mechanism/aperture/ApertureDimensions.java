@@ -190,9 +190,7 @@ final class ApertureDimensions {
 
     /** What the layout that was not taken would have come to. */
     static String whyLayout(List<ApertureDesigner.Candidate> candidates) {
-        if (candidates.size() < 2) {
-            return "";
-        }
+        ApertureSpec spec = candidates.get(0).design().spec();
         StringBuilder why = new StringBuilder();
         for (ApertureDesigner.Candidate one : candidates) {
             why.append(why.length() == 0 ? "" : "; ")
@@ -205,6 +203,9 @@ final class ApertureDimensions {
                     why.append(" (").append(one.design().plan().broken().get(0).limit().subject()).append(')');
                 }
             }
+        }
+        if (candidates.size() < spec.layouts().size()) {
+            why.append("; lever: no smaller cavity");
         }
         return why.toString();
     }
