@@ -2,7 +2,7 @@
 (() => {
 const SVG = 'http://www.w3.org/2000/svg';
 const SQUASH = 0.375, RISE = Math.sqrt(1 - SQUASH * SQUASH);
-const SWEEP_MS = 4000, MOST_ZOOM = 60;
+const SWEEP_MS = 4000, REST_MS = 150, MOST_ZOOM = 60;
 const $ = (root, query) => root.querySelector(query);
 const $$ = (root, query) => [...root.querySelectorAll(query)];
 const make = (name, attributes = {}, ...children) => fill(document.createElement(name), attributes, children);
@@ -13,6 +13,12 @@ function fill(element, attributes, children) {
   return element;
 }
 const calm = () => matchMedia('(prefers-reduced-motion: reduce)').matches;
+/* Changes a text only when it is another one: whatever is written is laid out and painted anew. */
+function write(element, text) {
+  const node = element.firstChild;
+  if (!node) element.append(text);
+  else if (node.data !== text) node.data = text;
+}
 const say = text => { $(document, '#said').textContent = text; };
 const words = name => name.replace(/[-_]/g, ' ');
 const escaped = text => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
@@ -39,7 +45,7 @@ let alive = new AbortController(), mechanisms = [];
 class Mechanism {
   constructor(root, data) {
     this.root = root; this.data = data; this.at = 0; this.apart = 0; this.zoom = 1; this.centre = null; this.playing = 0;
-    this.kept = new Set(); this.finding = '';
+    this.kept = new Set(); this.finding = ''; this.charts = [];
     this.svg = $(root, '.mechanism-picture'); this.stage = $(root, '.stage'); this.frame = $(root, '.frame');
     this.last = data.states.length - 1;
     this.columns = data.columns.map(column);
@@ -59,6 +65,7 @@ class Mechanism {
     this.plots();
     this.steps();
     this.move(0);
+    this.film = new Film(this);
     this.frameView();
   }
 
@@ -90,18 +97,21 @@ class Mechanism {
     if (state !== this.state) {
       this.state = state;
       this.values(state);
-      for (const plot of this.charts || []) plot.cursor(state);
+      for (const plot of this.charts) if (plot.seen) plot.cursor(state);
     }
+    if (this.film) this.film.run(s);
   }
+  /* What can wait while the drive moves. */
+  settle() { for (const plot of this.charts) plot.cursor(this.state); }
   label(state) { return this.data.labels[state] || `state ${this.data.states[state]} of ${this.data.states[this.last]}`; }
   value(index, state) { return shown(this.data.table[index][state], this.columns[index].unit); }
   values(state) {
-    this.readouts.forEach(([output, index]) => { output.textContent = this.value(index, state); });
-    if (this.place) this.place.textContent = this.data.places[this.data.placeAt[state]];
+    for (const [output, index] of this.readouts) write(output, this.value(index, state));
+    if (this.place) write(this.place, this.data.places[this.data.placeAt[state]]);
     this.slider.value = state;
     const said = this.sentence(state);
     this.slider.setAttribute('aria-valuetext', said);
-    this.stateOut.textContent = this.label(state);
+    write(this.stateOut, this.label(state));
   }
   sentence(state) {
     const key = this.keys.slice(0, 3).map(i => `${this.columns[i].label} ${this.value(i, state)}`);
@@ -151,14 +161,17 @@ class Mechanism {
     const [from, to] = this.range(this.data.members[this.data.leaves[0]], s);
     const pitch = 2 * Math.PI / count, room = pitch / 4, shared = Math.min(to - from - pitch, 2 * Math.PI - 2 * pitch);
     const point = a => `${(reach * Math.cos(a)).toFixed(2)} ${(-reach * Math.sin(a)).toFixed(2)}`;
-    wedges.forEach((wedge, i) => {
+    const arc = a => `A${reach} ${reach} 0 0 0 ${point(a)}`;
+    wedges.forEach((own, i) => {
       const begun = i * pitch, on = shared > 0 && begun < shared + room;
-      wedge.g.style.display = on ? '' : 'none';
+      if (own.on !== on) own.g.style.display = on ? '' : 'none';
+      own.on = on;
       if (!on) return;
-      const sweep = shared + 2 * room - begun, start = onwards ? from + begun - room : to - shared - room;
-      const arc = a => `A${reach} ${reach} 0 0 0 ${point(a)}`;
-      wedge.d.setAttribute('d', `M0 0L${point(start)}${arc(start + sweep / 2)}${arc(start + sweep)}Z`);
+      const start = onwards ? from + begun - room : to - shared - room, sweep = shared + 2 * room - begun;
+      own.d.setAttribute('d', `M0 0L${point(start)}${arc(start + sweep / 2)}${arc(start + sweep)}Z`);
     });
+    /* Where no leaf reaches round to where the first one begins, the widest wedge, that of the first, would serve all. */
+    this.leaf.one = to - from + shared + room < 2 * Math.PI;
   }
 
   /* Controls */
@@ -248,6 +261,7 @@ class Mechanism {
 
   /* Layers */
   hide(part, off) {
+    this.film.rest();
     for (const sheaf of this.sheaves) if (sheaf.part === part) sheaf.g.classList.toggle('off', off);
     for (const label of this.labels || []) if (+label.dataset.part === part) label.style.display = off ? 'none' : '';
     if (this.labels) this.labelRows(this.pixel());
@@ -269,19 +283,23 @@ class Mechanism {
     const was = this.apart;
     this.apart = share;
     if (!was !== !share) this.restack(share > 0);
-    const squash = 1 - (1 - SQUASH) * share;
+    const { squash } = this.level();
     for (const sheaf of this.sheaves) {
-      const low = this.data.parts[sheaf.part][1], height = RISE * (sheaf.z[1] - sheaf.z[0]) * share;
-      const lift = share * (this.lift[sheaf.part] + RISE * (sheaf.z[1] - low));
+      const height = RISE * (sheaf.z[1] - sheaf.z[0]) * share, { lift } = this.level(sheaf);
       if (share) sheaf.g.setAttribute('transform', `matrix(1 0 0 ${squash} 0 ${-lift})`);
       else sheaf.g.removeAttribute('transform');
       (sheaf.walls || []).forEach((wall, i, all) => wall.setAttribute('y', height * (all.length - i) / all.length / squash));
     }
     this.frameView();
   }
+  /* How a sheaf is seen from aside, and by how much it is lifted. */
+  level(sheaf) {
+    const { apart } = this, squash = 1 - (1 - SQUASH) * apart;
+    return { squash, lift: sheaf && apart ? apart * (this.lift[sheaf.part] + RISE * (sheaf.z[1] - this.data.parts[sheaf.part][1])) : 0 };
+  }
   /* Labels beside their parts, from the lowest up, at least a line apart. */
   labelRows(pixel) {
-    const squash = 1 - (1 - SQUASH) * this.apart;
+    const { squash } = this.level();
     let last = Infinity;
     for (const label of this.labels || []) {
       if (label.style.display) continue;
@@ -324,11 +342,12 @@ class Mechanism {
 
   /* What of the plane is shown. */
   base() {
-    const { x, y, w, h } = this.home, squash = 1 - (1 - SQUASH) * this.apart, room = this.apart ? 30 * this.unit : 0;
+    const { x, y, w, h } = this.home, { squash } = this.level(), room = this.apart ? 30 * this.unit : 0;
     const top = squash * y - this.apart * (this.top + 3 * this.unit);
     return { x, y: top, w: w + room, h: squash * (y + h) - top };
   }
   frameView() {
+    this.film.rest();
     const base = this.base(), centre = this.centre || [base.x + base.w / 2, base.y + base.h / 2];
     const w = base.w / this.zoom, h = base.h / this.zoom;
     this.svg.setAttribute('viewBox', `${centre[0] - w / 2} ${centre[1] - h / 2} ${w} ${h}`);
@@ -413,6 +432,7 @@ class Mechanism {
     return `${count} \u00d7 ${this.data.parts[part][0]}`;
   }
   light(part, use) {
+    this.film.rest();
     for (const element of $$(this.root, '[data-part]'))
       element.classList.toggle('lit', +element.dataset.part === part || this.kept.has(+element.dataset.part));
     if (part !== undefined) this.note.textContent = use ? this.data.members[+use.dataset.m][0] : this.describe(part);
@@ -506,7 +526,6 @@ class Mechanism {
     const spread = index => { const own = this.data.table[index].filter(v => v !== null); return own.length ? Math.max(...own) - Math.min(...own) : 0; };
     const wanted = ['servo_deg', 'angle_in_deg'].map(name => this.columns.findIndex(c => c.name === name)).find(i => i >= 0 && spread(i) > 0);
     const across = wanted === undefined ? 0 : wanted, plots = $(this.root, '.plots'), flat = [];
-    this.charts = [];
     for (const index of this.keys) {
       if (index === across) continue;
       if (spread(index) < 1e-9) { flat.push(`${this.columns[index].label} ${this.value(index, 0)}`); continue; }
@@ -547,7 +566,7 @@ class Mechanism {
     if (this.leaf && sheaf === this.leaf.sheaf && uses.length === this.leaf.count) {
       this.wedges(0);
       this.leaf.wedges.forEach((wedge, i) => {
-        if (wedge.g.style.display) return;
+        if (!wedge.on) return;
         const clip = wedge.clip.cloneNode(true), g = draw('g', { 'clip-path': `url(#${id}w${i})` }, copy(uses[i]));
         clip.id = `${id}w${i}`;
         (added.has(+uses[i].dataset.m) ? fresh : old).append(clip, g);
@@ -574,6 +593,156 @@ class Mechanism {
     }
     this.apartSlider.value = Math.round(apart * 100);
     this.pull(apart);
+  }
+}
+
+/*
+ * The picture while the drive moves on: drawn on a canvas over it, from the same outlines at the same places, without
+ * soft edges. What stands still is drawn once. A browser that paints an SVG without a graphics card goes through each
+ * outline again for every patch of the picture that it touches, which takes several frames' time. The picture beneath
+ * moves too, unseen but there for pointers, keyboards and readers, and is seen again as soon as the drive rests.
+ */
+class Film {
+  constructor(mechanism) {
+    this.mechanism = mechanism; this.before = -Infinity; this.outlines = new Map();
+    this.canvas = make('canvas', { class: 'film', 'aria-hidden': 'true', hidden: '' });
+    mechanism.svg.after(this.canvas);
+  }
+  run(s) {
+    const now = performance.now(), on = now - this.before < REST_MS;
+    this.before = now;
+    clearTimeout(this.timer);
+    this.timer = setTimeout(() => { this.rest(); this.mechanism.settle(); }, REST_MS);
+    /* A single step is seen as it is. */
+    if (!on) return;
+    if (!this.layers) this.load();
+    this.paint(s);
+  }
+  rest() {
+    if (!this.layers) return;
+    this.layers = null;
+    this.canvas.hidden = true;
+    this.mechanism.svg.classList.remove('moving');
+  }
+  load() {
+    const { canvas } = this, { svg, data, leaf, zoom } = this.mechanism;
+    const box = svg.getBoundingClientRect(), view = svg.viewBox.baseVal, dots = Math.min(2, devicePixelRatio || 1);
+    const scale = Math.min(box.width / view.width, box.height / view.height), k = scale * dots;
+    /* No wider than the mechanism where that is seen whole. */
+    const wide = zoom > 1 ? box.width : scale * view.width, high = zoom > 1 ? box.height : scale * view.height;
+    canvas.width = Math.ceil(wide * dots); canvas.height = Math.ceil(high * dots);
+    const left = (box.width - wide) / 2, top = (box.height - high) / 2;
+    Object.assign(canvas.style, { left: `${left}px`, top: `${top}px`, width: `${canvas.width / dots}px`, height: `${canvas.height / dots}px` });
+    this.k = k; this.dots = dots; this.context = canvas.getContext('2d');
+    this.x = wide * dots / 2 - k * (view.x + view.width / 2); this.y = high * dots / 2 - k * (view.y + view.height / 2);
+    this.layers = [];
+    let still = null;
+    for (const element of $(svg, '.scene').children) {
+      if (getComputedStyle(element).display === 'none') continue;
+      if (element.matches('[data-middle]')) continue;
+      const sheaf = this.mechanism.sheaves.find(one => one.g === element), uses = sheaf ? $$(sheaf.inner, ':scope > use') : [element];
+      const level = this.mechanism.level(sheaf), own = uses.map(use => ({ ...this.shape(use), ...level }));
+      const moves = own.some(shape => shape.member && data.bodies[shape.member[2]].length), pins = element.matches('.pin');
+      const shapes = [...this.walls(sheaf, own, !moves || pins), ...own];
+      for (const shape of shapes) shape.exact = !moves && shape.squash < 1;
+      /* A few round pins are drawn sooner than a whole sheet is laid over. */
+      if (moves || pins && level.squash === 1) {
+        still = null;
+        this.layers.push({ shapes, leaf: leaf && sheaf === leaf.sheaf ? leaf : null });
+        continue;
+      }
+      if (!still) {
+        still = make('canvas', { width: canvas.width, height: canvas.height });
+        this.layers.push({ still });
+      }
+      const context = still.getContext('2d');
+      for (const shape of shapes) this.draw(context, shape, 0);
+    }
+    canvas.hidden = false;
+    svg.classList.add('moving');
+  }
+  shape(element) {
+    const { fill, stroke, fillOpacity, strokeWidth, strokeDasharray } = getComputedStyle(element), { dots, k } = this;
+    const width = parseFloat(strokeWidth) * dots, dash = strokeDasharray === 'none' ? [] : strokeDasharray.split(',');
+    return {
+      member: element.dataset.m ? this.mechanism.data.members[+element.dataset.m] : null,
+      paths: this.paths(element), fill, stroke, opacity: +fillOpacity,
+      /* Lines of less than a dot are drawn many times faster than those of one. */
+      width: (width > 0.9 && width < 1.1 ? 0.9 : width) / k, dash: dash.map(one => parseFloat(one) * dots / k),
+    };
+  }
+  /* The walls of a part that is pulled apart; of a large one that moves every other one, without its line. */
+  walls(sheaf, own, all) {
+    const drawn = [];
+    (sheaf && sheaf.walls || []).forEach((wall, i) => {
+      if (!all && i % 2) return;
+      const { fill, stroke, strokeWidth, fillOpacity } = getComputedStyle(wall), low = wall.getAttribute('y') * own[0].squash;
+      const style = { fill, stroke: all ? stroke : 'none', opacity: +fillOpacity, width: parseFloat(strokeWidth) * this.dots / this.k };
+      for (const shape of own) drawn.push({ ...shape, ...style, lift: shape.lift - low });
+    });
+    return drawn;
+  }
+  /* What an element draws, each outline read once; a circle has no other outline than its own. */
+  paths(element) {
+    const href = element.getAttribute('href');
+    if (!href) {
+      const path = new Path2D(element.getAttribute('d') || '');
+      if (element.matches('circle')) path.arc(+element.getAttribute('cx'), +element.getAttribute('cy'), +element.getAttribute('r'), 0, 7);
+      return [{ path, filled: true }];
+    }
+    if (!this.outlines.has(href)) {
+      const root = $(this.mechanism.svg, href), all = root.matches('path') ? [root] : $$(root, 'path:not(.shade)');
+      this.outlines.set(href, all.map(one => ({ path: new Path2D(one.getAttribute('d')), filled: !one.matches('.marks') })));
+    }
+    return this.outlines.get(href);
+  }
+  draw(context, shape, s) {
+    const { k } = this, [angle, x, y] = shape.member ? this.mechanism.placed(shape.member, s) : [0, 0, 0];
+    const c = k * Math.cos(angle * Math.PI / 180), n = k * Math.sin(angle * Math.PI / 180);
+    const { squash, lift, exact } = shape, place = [c, -n * squash, n, c * squash, this.x + k * x, this.y - k * (y * squash + lift)];
+    /* A line is as wide all round only where the outline alone is squashed. */
+    if (exact) context.setTransform(k, 0, 0, k, 0, 0); else context.setTransform(...place);
+    context.setLineDash(shape.dash);
+    context.lineWidth = shape.width; context.lineJoin = 'round';
+    context.fillStyle = shape.fill; context.strokeStyle = shape.stroke;
+    for (const { path: own, filled } of shape.paths) {
+      const path = exact ? new Path2D() : own;
+      if (exact) path.addPath(own, new DOMMatrix(place.map(one => one / k)));
+      if (filled && shape.fill !== 'none') {
+        context.globalAlpha = shape.opacity;
+        context.fill(path);
+        context.globalAlpha = 1;
+      }
+      if (shape.stroke !== 'none') context.stroke(path);
+    }
+  }
+  paint(s) {
+    const { context, canvas } = this;
+    context.setTransform(1, 0, 0, 1, 0, 0);
+    if (!this.layers[0].still) context.clearRect(0, 0, canvas.width, canvas.height);
+    for (const { still, shapes, leaf } of this.layers) {
+      if (still) {
+        context.setTransform(1, 0, 0, 1, 0, 0);
+        context.globalCompositeOperation = still === this.layers[0].still ? 'copy' : 'source-over';
+        context.drawImage(still, 0, 0);
+        context.globalCompositeOperation = 'source-over';
+        continue;
+      }
+      const own = leaf ? shapes.slice(0, leaf.count) : shapes;
+      for (const shape of own) this.draw(context, shape, s);
+      if (leaf) this.round(leaf, own, s);
+    }
+  }
+  /* The first leaves once more where they lie over the last ones, within one clip where it may be: clips are dear. */
+  round(leaf, shapes, s) {
+    const { context, k } = this, on = shapes.filter((shape, i) => leaf.wedges[i] && leaf.wedges[i].on);
+    (leaf.one ? [on] : on.map(shape => [shape])).forEach((some, i) => {
+      context.save();
+      context.setTransform(k, 0, 0, k * some[0].squash, this.x, this.y - k * some[0].lift);
+      context.clip(new Path2D(leaf.wedges[i].d.getAttribute('d')));
+      for (const shape of some) this.draw(context, shape, s);
+      context.restore();
+    });
   }
 }
 
@@ -624,6 +793,7 @@ class Plot {
     const span = `least ${shown(Math.min(...values), columns[up].unit)}, most ${shown(Math.max(...values), columns[up].unit)}`;
     svg.setAttribute('aria-label', `${columns[up].label} against ${columns[across].label}: ${first} at the start, ${last} at the end, ${span}`);
     this.out = make('span');
+    this.seen = true;
     this.name = `${columns[up].label} `;
     this.unit = columns[up].unit;
     this.figure = make('figure', { class: 'plot' }, make('figcaption', {}, this.name, this.out), svg);
@@ -635,6 +805,7 @@ class Plot {
     };
     svg.addEventListener('pointerdown', lead);
     svg.addEventListener('pointermove', lead);
+    new IntersectionObserver(all => { this.seen = all[all.length - 1].isIntersecting; if (this.seen) this.cursor(mechanism.state); }).observe(this.figure);
     this.cursor(0);
   }
   cursor(state) {
@@ -642,7 +813,7 @@ class Plot {
     this.line.setAttribute('x1', x); this.line.setAttribute('x2', x);
     this.dot.style.display = y === null ? 'none' : '';
     if (y !== null) { this.dot.setAttribute('cx', x); this.dot.setAttribute('cy', this.py(y)); }
-    this.out.textContent = shown(y, this.unit);
+    write(this.out, shown(y, this.unit));
   }
 }
 const tidy = value => shown(value, '');
@@ -676,7 +847,7 @@ function show(text) {
   start();
   for (const one of mechanisms) if (memory.has(one.data.name)) one.recall(memory.get(one.data.name));
 }
-addEventListener('beforeprint', () => { for (const fold of $$(document, 'details')) fold.open = true; });
+addEventListener('beforeprint', () => { for (const one of mechanisms) { one.film.rest(); one.settle(); } for (const fold of $$(document, 'details')) fold.open = true; });
 window.ringleaf = { show, mechanisms: () => mechanisms };
 start();
 })();

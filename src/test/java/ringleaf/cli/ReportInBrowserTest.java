@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -18,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 
@@ -123,6 +127,68 @@ class ReportInBrowserTest {
             assertThat(readout("clearance")).isEqualTo(Double.parseDouble(row[9]), within(6e-4));
             assertThat(text(".now .place dd")).isEqualTo(row[10]);
         }
+    }
+
+    @Test
+    void whileTheDriveMovesOnACanvasShowsTheSamePicture() throws Exception {
+        for (boolean apart : new boolean[] {false, true}) {
+            open(HARBOUR);
+            browser.run("const s = document.querySelector('#m0 .pull'); s.value = arguments[0];"
+                    + "s.dispatchEvent(new Event('input'))", apart ? 100 : 0);
+            drive(137);
+            assertThat(filmed()).isFalse();
+            BufferedImage still = picture();
+            Map<String, List<Number>> there = matrices();
+            moveOnTo(100);
+            BufferedImage elsewhere = picture();
+            moveOnTo(137);
+            assertThat(filmed()).isTrue();
+            assertThat(differing(still, picture())).as("on the canvas, soft edges apart").isLessThan(0.02);
+            // What moves is a small part of the picture that is pulled apart.
+            assertThat(differing(still, elsewhere)).as("the measure itself").isGreaterThan(apart ? 0.005 : 0.03);
+            assertThat(matrices()).as("the picture beneath").isEqualTo(there);
+            drive(137);
+            waitFor("return document.querySelector('#m0 .film').hidden");
+            // A few dots differ wherever a browser paints a part of a picture anew.
+            assertThat(differing(still, picture())).as("at rest again").isLessThan(1e-4);
+        }
+    }
+
+    /** Moves the drive twice within a frame and keeps it from coming to rest. */
+    private static void moveOnTo(int state) {
+        browser.run("const s = document.querySelector('#m0-drive');"
+                + "for (const v of [arguments[0] - 1, arguments[0]]) { s.value = v; s.dispatchEvent(new Event('input')); }"
+                + "clearTimeout(ringleaf.mechanisms()[0].film.timer)", state);
+    }
+
+    private static boolean filmed() {
+        return browser.<Boolean>run("return !document.querySelector('#m0 .film').hidden"
+                + " && getComputedStyle(document.querySelector('#m0 .sheaf')).opacity === '0'");
+    }
+
+    private static BufferedImage picture() throws Exception {
+        WebElement picture = browser.driver().findElement(By.cssSelector("#m0 .mechanism-picture"));
+        byte[] png = picture.getScreenshotAs(OutputType.BYTES);
+        return ImageIO.read(new ByteArrayInputStream(png));
+    }
+
+    /** Share of the dots one of whose colours differs by more than a quarter of full. */
+    private static double differing(BufferedImage a, BufferedImage b) {
+        assertThat(b.getWidth()).isEqualTo(a.getWidth());
+        assertThat(b.getHeight()).isEqualTo(a.getHeight());
+        int count = 0;
+        for (int y = 0; y < a.getHeight(); y++) {
+            for (int x = 0; x < a.getWidth(); x++) {
+                int p = a.getRGB(x, y);
+                int q = b.getRGB(x, y);
+                int most = 0;
+                for (int shift = 0; shift < 24; shift += 8) {
+                    most = Math.max(most, Math.abs((p >> shift & 255) - (q >> shift & 255)));
+                }
+                count += most > 64 ? 1 : 0;
+            }
+        }
+        return (double) count / (a.getWidth() * a.getHeight());
     }
 
     private static double readout(String name) {
