@@ -164,8 +164,8 @@ final class ApertureDesigner {
     }
 
     /** The stops stand a fixed gap past the travel, but never so far that blades or pins run wild. */
-    private static double overTravel(Band band, double travel) {
-        double gap = Rim.STOP_GAP / (band.pivotRadius() + band.width());
+    private double overTravel(Band band, double travel) {
+        double gap = spec.clearances().stop() / (band.pivotRadius() + band.width());
         return Math.min(Math.min(gap, Rim.MOST_OVER_TRAVEL), 0.1 * Math.abs(travel));
     }
 

@@ -2,6 +2,7 @@ package ringleaf.mechanism.aperture;
 
 import java.util.List;
 import java.util.Optional;
+import ringleaf.mechanism.RoomLaw;
 import ringleaf.tooth.BasicRack;
 import ringleaf.tooth.GearPair;
 import ringleaf.tooth.SectorReach;
@@ -53,8 +54,19 @@ final class PinionPlanner {
 
     /** Backlash along the reference circle that still leaves play when the ring leans against its wall, mm. */
     double backlash() {
-        double fromPlay = 2 * spec.clearances().ringRadial() * Math.tan(wanted.pressureAngle());
-        return wanted.backlash().orElse(fromPlay + SPARE_BACKLASH);
+        double perDistance = 2 * Math.tan(wanted.pressureAngle());
+        double fromPlay = spec.clearances().ringRadial() * perDistance + SPARE_BACKLASH;
+        double forProcess = RoomLaw.room(
+                1,
+                perDistance * spec.plate().repeatability(),
+                spec.gear().repeatability(),
+                spec.ring().repeatability());
+        return wanted.backlash().orElse(Math.max(fromPlay, forProcess));
+    }
+
+    /** By how much the tips of pinion and sector are lowered, in modules. */
+    private double lowering() {
+        return TipRoom.lowering(wanted.module(), rack, wanted.tipClearance());
     }
 
     /** Teeth of this drive, their tips lowered where they would be pointed. */
@@ -86,7 +98,8 @@ final class PinionPlanner {
         gearTeeth = Math.max(gearTeeth, gearTeeth(cavity, slotOuter, shift));
         ToothForm pinion = teeth(pinionTeeth, shift);
         ToothForm sector = teeth(gearTeeth, -shift);
-        GearPair pair = GearPair.of(pinion, sector);
+        GearPair pair = GearPair.of(pinion, sector).withTipClearance(wanted.tipClearance());
+        sector = pair.gear();
         SectorReach reach = SectorReach.of(pair, sector.tipRadius());
         double turned = Math.abs(travel) + 2 * overTravel;
         int spaces = reach.spaces(turned, wanted.spareTeeth());
@@ -111,15 +124,19 @@ final class PinionPlanner {
         ToothForm wheel = teeth(WHEEL_TEETH, 0);
         double room = spec.plate().runningClearance();
         double axle = wanted.module() < SMALL_MODULE ? THIN_AXLE : AXLE;
-        return new StepUp(GearPair.of(servoGear, wheel), at + STEP_DIRECTION, axle, room);
+        double tips = TipRoom.needed(0, spec.plate(), spec.gear(), spec.gear());
+        GearPair step = GearPair.of(servoGear, wheel)
+                .withTipClearance(Math.max(tips, rack.clearance() * wanted.module()));
+        return new StepUp(step, at + STEP_DIRECTION, axle, room);
     }
 
     private int gearTeeth(double cavity, double slotOuter, double shift) {
         double m = wanted.module();
         double root = slotOuter + spec.ring().leastWeb();
+        double tips = rack.addendum() - lowering();
         double forRoot = 2 * (root / m + rack.dedendum() + shift);
-        double forTip = 2 * ((cavity + spec.ledge()) / m - rack.addendum() + shift);
-        double forPinion = 2 * ((cavity + PAST_CAVITY) / m + rack.addendum() + shift);
+        double forTip = 2 * ((cavity + spec.ledge()) / m - tips + shift);
+        double forPinion = 2 * ((cavity + PAST_CAVITY) / m + tips + shift);
         return (int) Math.ceil(Math.max(forRoot, Math.max(forTip, forPinion)) - 1e-9);
     }
 
