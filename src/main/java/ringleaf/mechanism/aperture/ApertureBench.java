@@ -297,10 +297,10 @@ final class ApertureBench implements AsBuilt.Bench {
         double hold = Math.min(spec.pinDiameter(), spec.plate().thickness());
         if (!posts) {
             least(BuiltLimit.HOLD, design.stack().pivotEngagement() + off[sizes.pivotLength][0] - higher - HOLD * hold);
-            least(BuiltLimit.PIN_ENDS, spec.clearances().pinEnd() - off[sizes.pivotLength][0]);
+            least(BuiltLimit.PIN_ENDS, spec.clearances().pivotEnd() - off[sizes.pivotLength][0]);
         }
         least(BuiltLimit.HOLD, design.stack().driveEngagement() + off[sizes.driveLength][0] - higher - HOLD * hold / 2);
-        least(BuiltLimit.PIN_ENDS, spec.clearances().pinEnd() + off[sizes.wallHeight][0] - off[sizes.driveLength][0]);
+        least(BuiltLimit.PIN_ENDS, spec.clearances().driveEnd() + off[sizes.wallHeight][0] - off[sizes.driveLength][0]);
     }
 
     private void heights(double[][] off) {

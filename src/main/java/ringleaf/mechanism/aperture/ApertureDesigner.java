@@ -133,7 +133,10 @@ final class ApertureDesigner {
         if (drive instanceof PinionPlan pinion) {
             ServoMount on = ServoMount.of(spec, stack, pinion);
             mount = Optional.of(on);
-            drive = on.hasPlate() ? drive : pinion.holding(ServoMount.ears(pinion, spec.plate().leastWeb()));
+            // A case that stands in the plates is cut out of them, so their outline goes round it.
+            boolean behind = on.hasPlate() && !on.caseReaches(stack.coverBottom());
+            double web = spec.plate().leastWeb() + ServoMount.ROOM;
+            drive = behind ? drive : pinion.holding(ServoMount.ears(pinion, web));
         }
         Housing housing = Housing.of(spec, rim, drive);
         ApertureDesign design = new ApertureDesign(

@@ -63,7 +63,7 @@ final class ApertureDimensions {
         housing();
         stack();
         for (Room room : spec.clearances().rooms()) {
-            mm("clearance-" + room.name(), room.mm(), room.origin(), room.how());
+            mm("clearances-" + room.name(), room.mm(), room.origin(), room.how());
         }
         design.pinionPlan().ifPresent(this::drive);
         design.handPlan().ifPresent(plan -> {

@@ -162,7 +162,9 @@ public final class ApertureFields {
     static final Field<Double> BLADE_PLAY = clearance("blade-play", "height beyond the blades' own layers", UsualRooms.BLADE_PLAY);
     static final Field<Double> PINION_ROOM = clearance("pinion", "pinion's tips from their pocket", UsualRooms.PINION);
     static final Field<Double> PINION_AXIAL = clearance("pinion-axial", "pinion from the retainer", UsualRooms.PINION_AXIAL);
-    static final Field<Double> PIN_END = clearance("pin-end", "pins' ends from what lies beyond them", UsualRooms.PIN_END);
+    static final Field<Double> PIVOT_END =
+            clearance("pivot-end", "pivot pins' ends from what lies beyond them", UsualRooms.PIN_END);
+    static final Field<Double> DRIVE_END = clearance("drive-end", "drive pins' ends from the retainer", UsualRooms.PIN_END);
     static final Field<Double> STOP =
             clearance("stop", "way of the ring's rim past either end of its travel before it is stopped", UsualRooms.STOP);
     static final Field<Double> BORE = clearance("bore", "added to the diameter of a pivot bore", 0);
@@ -176,7 +178,8 @@ public final class ApertureFields {
             BLADE_PLAY,
             PINION_ROOM,
             PINION_AXIAL,
-            PIN_END,
+            PIVOT_END,
+            DRIVE_END,
             STOP,
             BORE,
             SLOT_ROOM);

@@ -13,7 +13,8 @@ import java.util.List;
  * @param bladePlay height in the cavity beyond the blades' own layers
  * @param pinion between the pinion's tips and the pocket
  * @param pinionAxial between pinion and retainer
- * @param pinEnd between a pin's end and what lies beyond it
+ * @param pivotEnd between a pivot pin's end and what lies beyond it
+ * @param driveEnd between a drive pin's end and the retainer
  * @param stop way of the ring past either end of its travel, along its rim
  * @param bore added to the diameter of the pivot bore
  * @param slot added to the width of the drive pin's slot
@@ -28,7 +29,8 @@ public record Clearances(
         double bladePlay,
         double pinion,
         double pinionAxial,
-        double pinEnd,
+        double pivotEnd,
+        double driveEnd,
         double stop,
         double bore,
         double slot,

@@ -107,7 +107,7 @@ final class DriveReader {
                 teeth.isPresent() ? OptionalInt.of(teeth.get()) : OptionalInt.empty(),
                 drive.require(ApertureFields.SPARE_TEETH),
                 backlash.isPresent() ? OptionalDouble.of(backlash.get()) : OptionalDouble.empty(),
-                tips.isPresent() ? tips.get() : Math.max(tipRoom, rack.clearance() * module),
+                tips.isPresent() ? OptionalDouble.of(tips.get()) : OptionalDouble.empty(),
                 stepUp,
                 request.catalogues().servo(named).orElse(null));
     }

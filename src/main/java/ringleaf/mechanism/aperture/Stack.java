@@ -53,7 +53,7 @@ record Stack(
      * @param underTip least number of other blades that lie under a drive pin's place at any state
      */
     static Stack of(ApertureSpec spec, double pivotRadius, int layers, int overPivot, int underTip) {
-        double pinEnd = spec.clearances().pinEnd();
+        double pinEnd = spec.clearances().pivotEnd();
         double each = spec.thickness() + spec.blade().burr();
         double cavityNeed = layers * each + spec.clearances().bladePlay();
         int ledgeSheets = spec.spacer().sheet() ? sheetsOver(cavityNeed, spec.spacer()) : 0;
@@ -65,7 +65,8 @@ record Stack(
         boolean throughBores = spec.plate().sheet();
         double base = spec.plate().thickness();
         double boreFloor = 0;
-        double pinDepth = rise + hold;
+        // A post stands in its bore by itself, whatever its blade does.
+        double pinDepth = spec.pinStyle() == PinStyle.BASE_POSTS ? hold : rise + hold;
         if (throughBores) {
             pinDepth = Math.min(pinDepth, base - pinEnd);
         } else {
@@ -94,7 +95,7 @@ record Stack(
             wall = wallSheets * sheet + shims * spec.thickness();
         }
         double retainerBottom = ringBottom + wall;
-        double pinHeight = retainerBottom - pinEnd - ringBottom;
+        double pinHeight = retainerBottom - spec.clearances().driveEnd() - ringBottom;
         return new Stack(
                 layers,
                 coverBottom,
@@ -122,7 +123,7 @@ record Stack(
         if (spec.ring().sheet() || spec.given().contains("ring-thickness")) {
             return spec.ring().thickness();
         }
-        double least = need + spec.clearances().pinEnd() - spec.clearances().ringAxial();
+        double least = need + spec.clearances().driveEnd() - spec.clearances().ringAxial();
         return Math.max(spec.ring().thickness(), Math.ceil(least * 10 - 1e-9) / 10);
     }
 
