@@ -30,7 +30,7 @@ final class ApertureBuilt implements AsBuilt {
 
     /** Blade angles of the states: evenly in ring angle, and where least lap is left. */
     private static double[] states(ApertureDesign design) {
-        Sweep sweep = LeafAperture.sweep(design, SWEPT);
+        Sweep sweep = LeafAperture.sweep(design, SWEPT, false);
         boolean[] taken = new boolean[SWEPT];
         for (int i = 0; i < EVEN; i++) {
             taken[i * (SWEPT - 1) / (EVEN - 1)] = true;

@@ -49,11 +49,19 @@ final class ApertureDesigner {
         }
     }
 
-    /** The best of each layout allowed, the one to take first. */
+    /**
+     * The best of each layout that is worth a try, the one to take first. Where the far end breaks no limit, a lever is
+     * of use only if it makes a smaller cavity, and it is not even looked for where nothing but the band keeps the
+     * cavity from being smaller.
+     */
     List<Candidate> candidates() {
         List<Candidate> found = new ArrayList<>();
-        for (BladePlan plan : plans.of(needs(spec.lap()), spec.layouts())) {
-            found.add(candidate(plan));
+        BladeNeeds needs = needs(spec.lap());
+        for (Layout layout : spec.layouts()) {
+            BladePlan plan = found.isEmpty() ? plans.of(needs, layout) : other(needs, layout, found.get(0));
+            if (plan != null) {
+                found.add(candidate(plan));
+            }
         }
         int best = 0;
         for (int i = 1; i < found.size(); i++) {
@@ -63,6 +71,15 @@ final class ApertureDesigner {
         Candidate first = found.remove(best);
         found.add(0, spec.outer().isExact() ? widened(first) : first);
         return found;
+    }
+
+    /** Blades of another layout that can be better than the first one's, or null. */
+    private BladePlan other(BladeNeeds needs, Layout layout, Candidate first) {
+        BladePlan plan = first.design().plan();
+        if (first.broken() > 0) {
+            return plans.of(needs, layout);
+        }
+        return plan.isBoundByTheBand() ? null : plans.below(needs, layout, plan.cavityRadius()).orElse(null);
     }
 
     BladeNeeds needs(double lap) {

@@ -196,9 +196,7 @@ final class ApertureDimensions {
 
     /** What the layout that was not taken would have come to. */
     static String whyLayout(List<ApertureDesigner.Candidate> candidates) {
-        if (candidates.size() < 2) {
-            return "";
-        }
+        ApertureSpec spec = candidates.get(0).design().spec();
         StringBuilder why = new StringBuilder();
         for (ApertureDesigner.Candidate one : candidates) {
             why.append(why.length() == 0 ? "" : "; ")
@@ -211,6 +209,9 @@ final class ApertureDimensions {
                     why.append(" (").append(one.design().plan().broken().get(0).limit().subject()).append(')');
                 }
             }
+        }
+        if (candidates.size() < spec.layouts().size()) {
+            why.append("; lever: no smaller cavity");
         }
         return why.toString();
     }

@@ -94,14 +94,11 @@ final class ArcFold {
     /** Largest gap found on a sampled circle within the clear radius and outside the opening, rad; 0 when tight. */
     double worstGap(double clear, boolean firstWillDo) {
         cutForCover(clear);
-        if (firstWillDo) {
-            // Most leaks are plain to see on a few circles; the clear circle itself shows them soonest.
-            for (int z = zones.zones - 1; z >= 0; z--) {
-                double gap = sample(z, zones.to[z]);
-                gap = gap > 0 ? gap : sample(z, (zones.from[z] + zones.to[z]) / 2);
-                if (gap > 0) {
-                    return gap;
-                }
+        // Most leaks are plain to see on a few circles; the clear circle itself shows them soonest.
+        for (int z = zones.zones - 1; firstWillDo && z >= 0; z--) {
+            double gap = plainGap(z);
+            if (gap > 0) {
+                return gap;
             }
         }
         double worst = 0;
@@ -114,21 +111,28 @@ final class ArcFold {
         return worst;
     }
 
-    /** The widest gap on one circle of a zone, rad. */
-    private double sample(int z, double rho) {
+    /** The widest gap on a zone's greatest circle or on its middle one, rad; a zone seen to be covered is dropped. */
+    private double plainGap(int z) {
         int n = zones.count[z];
         if (n <= 0) {
             return n == 0 ? period : 0;
         }
-        zones.ends(z, rho, s, e);
+        zones.ends(z, false, sLo, eLo);
+        zones.ends(z, true, s, e);
+        boolean spans = false;
         for (int i = 0; i < n; i++) {
-            if (e[i] - s[i] >= period) {
+            spans |= e[i] - s[i] >= period;
+            if (Math.min(eLo[i], e[i]) - Math.max(sLo[i], s[i]) >= period) {
+                zones.count[z] = -1;
                 return 0;
             }
         }
-        double worst = widestGap(n);
+        double gap = spans ? 0 : widestGap(n);
+        if (gap <= RIM * period && !spansPeriod(z, (zones.from[z] + zones.to[z]) / 2)) {
+            gap = widestGap(n);
+        }
         // At a zone's rim arc cosines lose half their digits, so a hair of a gap there proves nothing.
-        return worst > RIM * period ? worst : 0;
+        return gap > RIM * period ? gap : 0;
     }
 
     private double widestGap(int n) {

@@ -44,6 +44,17 @@ public enum BladeLimit {
         return unit;
     }
 
+    /**
+     * Whether it asks the same of the band wherever the drive pin stands, or more where it stands on a lever, which
+     * feels play more. The swing is that of the blade's end, which a lever leaves where it is.
+     */
+    boolean isOfTheBand() {
+        return switch (this) {
+            case PIN_EDGE, BORE_EDGE, BORE_WEB, LAP, PLAY, SWING -> true;
+            default -> false;
+        };
+    }
+
     /** What is limited, in words. */
     public String subject() {
         return subject;

@@ -44,6 +44,18 @@ public record BladePlan(
     }
 
     /**
+     * Whether nothing but the band itself keeps the cavity from being smaller. A lever then needs no narrower band, and
+     * its pin stands outside of it: it cannot make a smaller cavity (reasoned, and held by random cases in the tests).
+     */
+    boolean isBoundByTheBand() {
+        boolean all = holds() && !bounds.isEmpty();
+        for (BladeLimit bound : bounds) {
+            all &= bound.isOfTheBand();
+        }
+        return all;
+    }
+
+    /**
      * A limit that does not hold, in the worst state.
      *
      * @param limit which

@@ -1,46 +1,43 @@
 package ringleaf.mechanism.aperture;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
 import ringleaf.mechanism.Memo;
 
 /** Where solved blades come from: the solver itself, or what it found for the same needs before. */
 interface BladePlans {
-    /** The solver, with the layouts beside one another. */
+    /** The solver. */
     BladePlans SOLVED = new BladePlans() {
-        @Override
-        public List<BladePlan> of(BladeNeeds needs, List<Layout> layouts) {
-            return LayoutPlans.of(needs, layouts);
-        }
-
         @Override
         public BladePlan of(BladeNeeds needs, Layout layout) {
             return BladeSolver.solve(needs, layout);
         }
+
+        @Override
+        public Optional<BladePlan> below(BladeNeeds needs, Layout layout, double cavity) {
+            return Optional.ofNullable(BladeSolver.below(needs, layout, cavity));
+        }
     };
 
-    /** A plan for each layout, in their order. */
-    List<BladePlan> of(BladeNeeds needs, List<Layout> layouts);
-
-    /** The plan of one layout. */
+    /** The plan of one layout; it holds, or breaks the fewest limits by the least. */
     BladePlan of(BladeNeeds needs, Layout layout);
 
-    /** The solver behind a memo, on the caller's thread: whoever tries many has all threads busy. */
+    /** The plan of one layout that holds, where there is one with a smaller cavity radius than {@code cavity} mm. */
+    Optional<BladePlan> below(BladeNeeds needs, Layout layout, double cavity);
+
+    /** The solver behind a memo. */
     record Remembered(Memo memo) implements BladePlans {
         private record Key(BladeNeeds needs, Layout layout) {}
 
-        @Override
-        public List<BladePlan> of(BladeNeeds needs, List<Layout> layouts) {
-            List<BladePlan> plans = new ArrayList<>();
-            for (Layout layout : layouts) {
-                plans.add(of(needs, layout));
-            }
-            return plans;
-        }
+        private record BelowKey(BladeNeeds needs, Layout layout, double cavity) {}
 
         @Override
         public BladePlan of(BladeNeeds needs, Layout layout) {
-            return memo.get(new Key(needs, layout), () -> BladeSolver.solve(needs, layout));
+            return memo.get(new Key(needs, layout), () -> SOLVED.of(needs, layout));
+        }
+
+        @Override
+        public Optional<BladePlan> below(BladeNeeds needs, Layout layout, double cavity) {
+            return memo.get(new BelowKey(needs, layout, cavity), () -> SOLVED.below(needs, layout, cavity));
         }
     }
 }

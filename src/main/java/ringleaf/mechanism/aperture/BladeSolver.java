@@ -43,6 +43,8 @@ public final class BladeSolver {
     private static final double PROBE_STEP = 0.7;
     /** A winner that fails by a hair between the states looked at is widened by up to so many steps. */
     private static final int MOST_WIDENING = 4;
+    /** The coarse spans may miss by this share what the fine ones then find; measured on random cases. */
+    private static final double FIRST_STEP = 1.02;
 
     private final BladeNeeds needs;
     private final BladeTrial trial;
@@ -103,20 +105,26 @@ public final class BladeSolver {
     /** The best plan of one layout; it holds, or breaks the fewest limits by the least. */
     public static BladePlan solve(BladeNeeds needs, Layout layout) {
         BladeSolver solver = new BladeSolver(needs);
-        BladePlan plan = solver.within(layout);
+        BladePlan plan = solver.within(layout, Double.MAX_VALUE);
         if (plan == null && layout.isLever() && needs.given().hasLever()) {
             // A lever as given may stand in the way at whatever width: then the rest is to hold.
             solver.trial.anywhere = true;
-            plan = solver.within(layout);
+            plan = solver.within(layout, Double.MAX_VALUE);
         }
         return plan == null ? new NearestBlades(needs).find(layout) : plan;
     }
 
+    /** The best plan of one layout that holds with a cavity radius below {@code cavity} mm, or null. */
+    static BladePlan below(BladeNeeds needs, Layout layout, double cavity) {
+        BladePlan plan = new BladeSolver(needs).within(layout, cavity * FIRST_STEP);
+        return plan != null && plan.cavityRadius() < cavity ? plan : null;
+    }
+
     /** The best plan of one layout at the gentler limit of pressure that can be held, or null. */
-    private BladePlan within(Layout layout) {
+    private BladePlan within(Layout layout, double below) {
         for (double limit : new double[] {needs.pins().pressure(), needs.pins().pressureAtMost()}) {
             pressureLimit = limit;
-            ceiling = Double.MAX_VALUE;
+            ceiling = below;
             BladePlan plan = needs.linear() && layout.isLever() && Double.isNaN(needs.given().leverAngle())
                     ? overAngles(layout)
                     : search(layout, Double.NaN);
@@ -290,7 +298,7 @@ public final class BladeSolver {
         double forBores = (pins.plateWeb() + pins.bore()) / Math.sin(Math.PI / needs.blades()) - 2 * open;
         int least = (int) Math.ceil(Math.max(needs.widthForHole(), forBores) * WIDTHS_PER_MM - 1e-9);
         boolean first = bestCavity == Double.MAX_VALUE;
-        double room = first ? 2 * open : bestCavity - needs.endClearance() - open - out - 1e-9;
+        double room = first ? 2 * open : bestCavity - needs.endClearance() - open - besideBand(layout, out) - 1e-9;
         int most = (int) Math.floor(room * WIDTHS_PER_MM);
         if (first) {
             most = Math.max(most, least + (int) Math.ceil(10 * needs.pins().diameter() * WIDTHS_PER_MM));
@@ -325,6 +333,17 @@ public final class BladeSolver {
                 take(good + up, span, out);
             }
         }
+    }
+
+    /** The least by which a cavity has to be larger than its band because a lever's ear stands out of it, mm. */
+    private double besideBand(Layout layout, double out) {
+        BladeNeeds.PinNeeds pins = needs.pins();
+        if (!layout.isLever() || !Double.isNaN(needs.given().lever())) {
+            return 0;
+        }
+        // A lever of the solver's own angle points outward at half the travel, others perhaps never.
+        boolean outward = Double.isNaN(needs.given().leverAngle()) && !needs.linear();
+        return pins.diameter() / 2 + needs.endClearance() + pins.hole() / 2 + pins.edge() + (outward ? out : 0);
     }
 
     /** The widest band whose cavity is smaller than the best so far; the end's swing can need more than the width. */

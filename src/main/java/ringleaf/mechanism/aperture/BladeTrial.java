@@ -159,7 +159,7 @@ final class BladeTrial {
     private boolean isBroken(BladeLimit limit) {
         if (limit == BladeLimit.PIN_CLEAR && layout.isLever()) {
             double needed = needs.pins().diameter() / 2 + needs.endClearance() - 1e-9;
-            return room.least(band, pin, ear, closed, needed) < needed;
+            return !room.keeps(band, pin, ear, closed, needed);
         }
         double value = value(limit);
         return value < asked - 1e-9;
@@ -182,8 +182,8 @@ final class BladeTrial {
      */
     BladeLimit firstBroken(TrialStates states, double pressureLimit) {
         for (BladeLimit limit : STATIC) {
-            boolean waived = anywhere && (limit == BladeLimit.PIN_CLEAR || limit == BladeLimit.EAR);
-            if (!waived && isBroken(limit)) {
+            boolean waived = anywhere && limit == BladeLimit.EAR;
+            if (limit != BladeLimit.PIN_CLEAR && !waived && isBroken(limit)) {
                 return limit;
             }
         }
@@ -205,7 +205,8 @@ final class BladeTrial {
                 return BladeLimit.LAP;
             }
         }
-        return null;
+        // The dearest last.
+        return !anywhere && isBroken(BladeLimit.PIN_CLEAR) ? BladeLimit.PIN_CLEAR : null;
     }
 
     /** How many limits that do not depend on the state are broken. */

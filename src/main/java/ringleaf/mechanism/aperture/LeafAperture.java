@@ -56,7 +56,7 @@ public final class LeafAperture implements Kind {
     static Design design(ApertureSpec spec, int states) {
         List<ApertureDesigner.Candidate> candidates = new ApertureDesigner(spec).candidates();
         ApertureDesign design = candidates.get(0).design();
-        Sweep sweep = sweep(design, states);
+        Sweep sweep = sweep(design, states, false);
         ApertureParts made = new ApertureParts(design);
         List<Part> parts = made.parts();
         Assembly assembly = ApertureAssembly.of(design, parts, sweep);
@@ -69,7 +69,7 @@ public final class LeafAperture implements Kind {
     static Design slice(ApertureSpec spec, int states, int members) {
         List<ApertureDesigner.Candidate> candidates = new ApertureDesigner(spec).candidates();
         ApertureDesign design = candidates.get(0).design();
-        Sweep sweep = sweep(design, states);
+        Sweep sweep = sweep(design, states, false);
         ApertureParts made = new ApertureParts(design);
         TestSlice slice = new TestSlice(design, made, members);
         List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).gluing() : List.of();
@@ -110,9 +110,13 @@ public final class LeafAperture implements Kind {
                 ApertureJoints.of(design, parts));
     }
 
-    static Sweep sweep(ApertureDesign design, int states) {
+    /** The whole travel, or its least values in brief. */
+    static Sweep sweep(ApertureDesign design, int states, boolean brief) {
         ApertureSpec spec = design.spec();
-        return Sweep.of(design.law(), design.closed(), spec.clearRadius(), states, spec.play(), design.ear());
+        SlotLaw law = design.law();
+        return brief
+                ? Sweep.brief(law, design.closed(), spec.clearRadius(), states, spec.play(), design.ear())
+                : Sweep.of(law, design.closed(), spec.clearRadius(), states, spec.play(), design.ear());
     }
 
     private static Map<String, Double> travel(ApertureDesign design, Sweep sweep) {

@@ -12,12 +12,23 @@ final class PinRoom {
     /** Each takes a third off the part of a step in which the nearest state lies. */
     private static final int THIRDS = 12;
 
-    private final BladeArcs arcs = new BladeArcs();
     private double[] cos = new double[0];
     private double[] sin = new double[0];
     private Band band;
-    private DrivePin pin;
     private double ear;
+    private double length;
+    /** Directions in the open pose, about the pivot of the lever, about the axis of the band's end and middle. */
+    private double armCos;
+
+    private double armSin;
+    private double spanCos;
+    private double spanSin;
+    private double midCos;
+    private double midSin;
+    /** Cosine of half the band's span. */
+    private double halfCos;
+    /** Step of the travel at which a search with a limit last ended early; the next is likely to end there too. */
+    private int ended;
 
     /**
      * Least length of a lever at an angle to the outward radial, rad, whose pin in the open pose stands {@code room} mm
@@ -37,12 +48,17 @@ final class PinRoom {
      * @param closed blade angle at the end of the travel, rad
      */
     double least(Band blades, DrivePin drive, double radius, double closed) {
-        return least(blades, drive, radius, closed, Double.NEGATIVE_INFINITY);
+        set(blades, drive, radius);
+        return least(closed, Double.NEGATIVE_INFINITY);
     }
 
-    /** The same, but the first distance below {@code enough} ends the search, which then tells no more than that. */
-    double least(Band blades, DrivePin drive, double radius, double closed, double enough) {
+    /** Whether that distance is {@code enough}; the first state at which it is not ends the search. */
+    boolean keeps(Band blades, DrivePin drive, double radius, double closed, double enough) {
         set(blades, drive, radius);
+        return at(closed * ended / STEPS) >= enough && least(closed, enough) >= enough;
+    }
+
+    private double least(double closed, double enough) {
         double least = Double.MAX_VALUE;
         int nearest = 0;
         for (int i = 0; i <= STEPS; i++) {
@@ -50,6 +66,7 @@ final class PinRoom {
             nearest = found < least ? i : nearest;
             least = Math.min(least, found);
             if (found < enough) {
+                ended = i;
                 return found;
             }
         }
@@ -71,8 +88,15 @@ final class PinRoom {
 
     private void set(Band blades, DrivePin drive, double radius) {
         band = blades;
-        pin = drive;
         ear = radius;
+        length = drive.length(blades);
+        armCos = Math.cos(drive.angle(blades));
+        armSin = Math.sin(drive.angle(blades));
+        spanCos = Math.cos(blades.span());
+        spanSin = Math.sin(blades.span());
+        midCos = Math.cos(blades.span() / 2);
+        midSin = Math.sin(blades.span() / 2);
+        halfCos = midCos;
         if (cos.length != blades.blades()) {
             cos = new double[blades.blades()];
             sin = new double[blades.blades()];
@@ -93,25 +117,47 @@ final class PinRoom {
         return toHull(along, beside, length, Math.max(blades.width() / 2, radius));
     }
 
+    /** Distance from the pin's middle to the nearest other blade in one pose, mm; found on the first blade's frame. */
     private double at(double b) {
-        arcs.pose(band, b, 0);
+        double rp = band.pivotRadius();
         double half = band.width() / 2;
-        double length = pin.length(band);
-        double direction = pin.angle(band) + b;
-        double armX = Math.cos(direction);
-        double armY = Math.sin(direction);
-        double x = band.pivotRadius() + length * armX;
+        double cb = Math.cos(b);
+        double sb = Math.sin(b);
+        double armX = armCos * cb - armSin * sb;
+        double armY = armSin * cb + armCos * sb;
+        double x = rp + length * armX;
         double y = length * armY;
+        double centreX = rp * (1 - cb);
+        double centreY = -rp * sb;
+        double endX = centreX + rp * (spanCos * cb - spanSin * sb);
+        double endY = centreY + rp * (spanSin * cb + spanCos * sb);
+        double midX = midCos * cb - midSin * sb;
+        double midY = midSin * cb + midCos * sb;
+        double root = Math.max(half, ear);
         double least = Double.MAX_VALUE;
-        for (int k = 1; k < band.blades(); k++) {
+        for (int k = 1; k < cos.length; k++) {
             double px = x * cos[k] - y * sin[k];
             double py = x * sin[k] + y * cos[k];
-            least = Math.min(least, arcs.toCentreArc(px, py) - half);
+            double dx = px - centreX;
+            double dy = py - centreY;
+            double r = Math.sqrt(dx * dx + dy * dy);
+            double toArc;
+            if (dx * midX + dy * midY >= halfCos * r) {
+                toArc = Math.abs(r - rp);
+            } else {
+                double toRoot = (px - rp) * (px - rp) + py * py;
+                double toEnd = (px - endX) * (px - endX) + (py - endY) * (py - endY);
+                toArc = Math.sqrt(Math.min(toRoot, toEnd));
+            }
+            least = Math.min(least, toArc - half);
             if (ear > 0) {
-                double qx = px - band.pivotRadius();
-                double along = qx * armX + py * armY;
-                double beside = Math.abs(qx * armY - py * armX);
-                least = Math.min(least, toHull(along, beside, length, Math.max(half, ear)));
+                double qx = px - rp;
+                double near = length + root + Math.max(0, least);
+                if (qx * qx + py * py < near * near) {
+                    double along = qx * armX + py * armY;
+                    double beside = Math.abs(qx * armY - py * armX);
+                    least = Math.min(least, toHull(along, beside, length, root));
+                }
             }
         }
         return least;

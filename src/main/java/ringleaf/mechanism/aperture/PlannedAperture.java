@@ -34,7 +34,7 @@ record PlannedAperture(ApertureSpec spec) implements Kind.Planned {
         List<ApertureDesigner.Candidate> candidates = new ApertureDesigner(spec, plans).candidates();
         ApertureDesign design = candidates.get(0).design();
         Swept swept = new Swept(design.plan(), spec.clearRadius(), states, spec.play());
-        Sweep sweep = memo.get(swept, () -> LeafAperture.sweep(design, states));
+        Sweep sweep = memo.get(swept, () -> LeafAperture.sweep(design, states, true));
         ApertureDimensions sizes = new ApertureDimensions(design, sweep);
         return new Tried(
                 design,

@@ -49,7 +49,8 @@ final class PlayedCover {
         return loss(band.blades() / 2);
     }
 
-    private boolean isTight(double lap) {
+    /** Whether the blades as drawn keep this lap, mm. */
+    boolean isTight(double lap) {
         return fold.tightUpTo(band, b, lap / 2, clear);
     }
 

@@ -8,6 +8,10 @@ public final class Sweep {
     /** Leaks below this are reported as none, mm². */
     public static final double LEAST_LEAK = 1e-6;
 
+    private static final int FIRST_STRIDE = 16;
+    /** By so much more than the least a state has to keep to be passed over, mm: above the precision of laps. */
+    private static final double HAIR = 1e-6;
+
     public final SlotLaw law;
     public final double clearRadius;
     /** b, rad, from 0 up. */
@@ -37,10 +41,20 @@ public final class Sweep {
     /** The first state in which they lie so deep. */
     public final int layersAt;
 
-    private Sweep(SlotLaw law, double closed, double clearRadius, int states, Play play, double ear) {
+    private final Play play;
+    private final boolean brief;
+    private final FoldedCover cover;
+    private final PlayedCover played = new PlayedCover();
+    private int thinnest = -1;
+    private int worst = -1;
+
+    private Sweep(SlotLaw law, double closed, double clearRadius, int states, Play play, double ear, boolean brief) {
         this.law = law;
         this.clearRadius = clearRadius;
+        this.play = play;
+        this.brief = brief;
         Band band = law.band();
+        cover = new FoldedCover(band, 0);
         bladeAngle = new double[states];
         ringAngle = new double[states];
         openingRadius = new double[states];
@@ -53,8 +67,6 @@ public final class Sweep {
         pinRadius = new double[states];
         reach = new double[states];
         double travel = law.ringAngle(closed);
-        FoldedCover cover = new FoldedCover(band, 0);
-        PlayedCover played = new PlayedCover();
         int deepest = 0;
         int deepestAt = 0;
         for (int i = 0; i < states; i++) {
@@ -64,19 +76,12 @@ public final class Sweep {
             ringAngle[i] = t;
             openingRadius[i] = band.inscribedRadius(b);
             openingArea[i] = band.openingArea(b);
+            pressure[i] = law.pressure(b);
+            pinRadius[i] = band.pinRadius(law.pin(), b);
+            reach[i] = band.reach(b, law.pin(), ear);
             cover.at(band, b);
             double area = cover.leakArea(clearRadius);
             leak[i] = area < LEAST_LEAK ? 0 : area;
-            pressure[i] = law.pressure(b);
-            played.at(band, law.pin(), play, b, pressure[i], clearRadius);
-            // The cap on what is reported must not hide a lap that outweighs a large loss.
-            double cap = FoldedCover.LAP_CAP + played.mostLoss();
-            double whole = leak[i] > 0 ? 0 : cover.lapWhenTight(clearRadius, cap);
-            lap[i] = Math.min(FoldedCover.LAP_CAP, whole);
-            lapAfterPlay[i] = played.afterPlay(whole);
-            loss[i] = played.loss;
-            pinRadius[i] = band.pinRadius(law.pin(), b);
-            reach[i] = band.reach(b, law.pin(), ear);
             int deep = cover.layers(deepest);
             if (deep > deepest) {
                 deepest = deep;
@@ -85,6 +90,60 @@ public final class Sweep {
         }
         layers = deepest;
         layersAt = deepestAt;
+        // Far-apart states first, so that a brief sweep soon knows about how little lap there is.
+        for (int stride = FIRST_STRIDE; stride >= 1; stride /= 2) {
+            for (int i = 0; i < states; i += stride) {
+                if (stride == FIRST_STRIDE || i / stride % 2 == 1) {
+                    lap(i);
+                }
+            }
+        }
+    }
+
+    /** The overlap of one state, before and after play. */
+    private void lap(int i) {
+        Band band = law.band();
+        played.at(band, law.pin(), play, bladeAngle[i], pressure[i], clearRadius);
+        if (brief && thinnest >= 0 && keepsMore(i)) {
+            return;
+        }
+        cover.at(band, bladeAngle[i]);
+        // The cap on what is reported must not hide a lap that outweighs a large loss.
+        double cap = FoldedCover.LAP_CAP + played.mostLoss();
+        double whole = leak[i] > 0 ? 0 : cover.lapWhenTight(clearRadius, cap);
+        lap[i] = Math.min(FoldedCover.LAP_CAP, whole);
+        lapAfterPlay[i] = played.afterPlay(whole);
+        loss[i] = played.loss;
+        thinnest = thinnest < 0 || isLess(lap, i, thinnest) ? i : thinnest;
+        worst = worst < 0 || isLess(lapAfterPlay, i, worst) ? i : worst;
+    }
+
+    private static boolean isLess(double[] values, int i, int than) {
+        return values[i] < values[than] || values[i] == values[than] && i < than;
+    }
+
+    /**
+     * Whether the state keeps more than the least so far, both before play and, even if it lost as much as opposite
+     * blades do, after it; then these bounds are noted as its overlap.
+     */
+    private boolean keepsMore(int i) {
+        double most = played.mostLoss();
+        double kept = Math.max(lap[thinnest], lapAfterPlay[worst] + most) + HAIR;
+        if (leak[i] > 0 || !played.isTight(kept)) {
+            return false;
+        }
+        lap[i] = Math.min(FoldedCover.LAP_CAP, kept);
+        lapAfterPlay[i] = kept - most;
+        loss[i] = most;
+        return true;
+    }
+
+    /**
+     * Sweeps the travel and finds only as much of the overlap as its least values need: other states hold a lower bound
+     * of {@link #lap} and {@link #lapAfterPlay} that is above the least. All else is as in the whole sweep.
+     */
+    static Sweep brief(SlotLaw law, double closed, double clearRadius, int states, Play play, double ear) {
+        return new Sweep(law, closed, clearRadius, states, play, ear, true);
     }
 
     /**
@@ -99,7 +158,7 @@ public final class Sweep {
         if (!(closed > 0) || states < 2) {
             throw new IllegalArgumentException("no travel to " + closed + " in " + states + " states");
         }
-        return new Sweep(law, closed, clearRadius, states, play, ear);
+        return new Sweep(law, closed, clearRadius, states, play, ear, false);
     }
 
     public int states() {

@@ -22,6 +22,8 @@ public final class Field<T> {
     private final String defaultText;
     private final String defaultWords;
     private final List<String> examples;
+    /** Read once and kept; values do not change, so two threads that both read it do no harm. */
+    private T readDefault;
 
     private Field(
             String name,
@@ -251,9 +253,13 @@ public final class Field<T> {
 
     /** The default read as a value; null when there is none. A default that cannot be read is an error of the code. */
     public T defaultValue() {
-        if (defaultText.isEmpty()) {
-            return null;
+        if (readDefault == null && !defaultText.isEmpty()) {
+            readDefault = readDefault();
         }
+        return readDefault;
+    }
+
+    private T readDefault() {
         Problems problems = new Problems();
         Place place = SpecSource.ofOption("default of " + name, defaultText).whole();
         T value = type.read(new Node.Scalar(place, defaultText, true), place, new Reading(LengthUnit.MM, problems));

@@ -73,6 +73,35 @@ class BladeSolverTest {
         assertThat(othersOver(plan, new DrivePin.Lever(shorter, lever.angle()), room)).as(what).isPositive();
     }
 
+    /** What the designer leaves out: where only the band bounds the cavity, no lever makes a smaller one. */
+    @Test
+    void noLeverIsSmallerWhereOnlyTheBandIsInTheWay() {
+        long seed = 20261127;
+        Random random = new Random(seed);
+        int bound = 0;
+        int won = 0;
+        for (int i = 0; i < 60; i++) {
+            double clear = 6 + 60 * random.nextDouble();
+            Play play = i % 3 == 0 ? Play.NONE : SHEET;
+            BladeNeeds needs = needs(clear, clear * 0.8 * random.nextDouble(), 3 + random.nextInt(38), play);
+            BladePlan farEnd = BladeSolver.solve(needs, Layout.FAR_END);
+            BladePlan lever = BladeSolver.solve(needs, Layout.LEVER);
+            boolean smaller = lever.holds() && lever.cavityRadius() < farEnd.cavityRadius() - 1e-9;
+            String what = "seed " + seed + ", case " + i + ": " + farEnd + " " + lever;
+            BladePlan below = BladeSolver.below(needs, Layout.LEVER, farEnd.cavityRadius());
+            if (farEnd.isBoundByTheBand()) {
+                bound++;
+                assertThat(smaller).as(what).isFalse();
+            } else if (farEnd.holds() && smaller) {
+                won++;
+                // The search with a bound finds as small a cavity as the search without one, perhaps by another span.
+                assertThat(below.cavityRadius()).as(what).isCloseTo(lever.cavityRadius(), within(1e-9));
+            }
+        }
+        assertThat(bound).as("seed " + seed).isGreaterThan(10);
+        assertThat(won).as("seed " + seed).isGreaterThan(5);
+    }
+
     private static int othersOver(BladePlan plan, DrivePin pin, double radius) {
         int most = 0;
         for (int i = 0; i <= 200; i++) {

@@ -47,6 +47,39 @@ class SweepTest {
         }
     }
 
+    /** What a brief sweep passes over is above the least, and all that is read off it is as in the whole one. */
+    @Test
+    void aBriefSweepHasTheLeastValuesOfTheWhole() {
+        long seed = 20261126;
+        Random random = new Random(seed);
+        int passedOver = 0;
+        for (int i = 0; i < 60; i++) {
+            double width = 4 + 14 * random.nextDouble();
+            Band band = Band.around(30, width, 1.6 + 1.4 * random.nextDouble(), 4 + random.nextInt(30));
+            SlotLaw law = new SlotLaw.Radial(band, new DrivePin.FarEnd());
+            Play play = i % 3 == 0 ? Play.NONE : new Play(0.1 * random.nextDouble(), 0.1, 0.2, 0.05);
+            double closed = band.bladeAngle(4 + 20 * random.nextDouble());
+            Sweep whole = Sweep.of(law, closed, 29.8, 41, play, 0);
+            Sweep brief = Sweep.brief(law, closed, 29.8, 41, play, 0);
+            String what = "seed " + seed + ", case " + i + ": " + band;
+            for (double[][] two : new double[][][] {{whole.lap, brief.lap}, {whole.lapAfterPlay, brief.lapAfterPlay}}) {
+                int least = Sweep.leastOf(two[0]);
+                assertThat(Sweep.leastOf(two[1])).as(what).isEqualTo(least);
+                assertThat(two[1][least]).as(what).isEqualTo(two[0][least]);
+                for (int k = 0; k < 41; k++) {
+                    assertThat(two[1][k]).as(what).isLessThanOrEqualTo(two[0][k] + 1e-6);
+                    passedOver += two[1][k] < two[0][k] ? 1 : 0;
+                }
+            }
+            assertThat(brief.leak).as(what).isEqualTo(whole.leak);
+            assertThat(brief.layers).as(what).isEqualTo(whole.layers);
+            assertThat(brief.layersAt).as(what).isEqualTo(whole.layersAt);
+            assertThat(brief.reach).as(what).isEqualTo(whole.reach);
+            assertThat(brief.pressure).as(what).isEqualTo(whole.pressure);
+        }
+        assertThat(passedOver).isGreaterThan(500);
+    }
+
     /**
      * Blades thrown off at random within the joints' play, at worst all at once, do not open a gap where lap less loss
      * is not below 0; the opening's edge may move by as much.
