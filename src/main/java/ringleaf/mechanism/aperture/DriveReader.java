@@ -19,7 +19,7 @@ final class DriveReader {
     private static final double MOST_BACKLASH = 0.8;
 
     /** Room at the tips that teeth can give up, in modules. */
-    private static final double MOST_TIP_ROOM = 1.2;
+    static final double MOST_TIP_ROOM = 1.2;
 
     private static final List<Field<?>> OF_PINION = List.of(
             ApertureFields.MODULE,

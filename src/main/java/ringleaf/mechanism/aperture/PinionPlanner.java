@@ -130,8 +130,9 @@ final class PinionPlanner {
         return best;
     }
 
-    /** The pair with this much room at its tips, mm. */
-    private GearPair pair(double room, double cavity, double slotOuter, double turned) {
+    /** The pair with this much room at its tips, mm, or what leaves anything of the teeth; the check tells then. */
+    private GearPair pair(double asked, double cavity, double slotOuter, double turned) {
+        double room = Math.min(asked, DriveReader.MOST_TIP_ROOM * wanted.module());
         double tips = rack.addendum() - TipRoom.lowering(wanted.module(), rack, room);
         double shift = 0;
         int gearTeeth = 0;
@@ -155,8 +156,9 @@ final class PinionPlanner {
         double room = spec.plate().runningClearance();
         double axle = wanted.module() < SMALL_MODULE ? THIN_AXLE : AXLE;
         double tips = TipRoom.needed(0, spec.plate(), spec.gear(), spec.gear());
-        GearPair step = GearPair.of(servoGear, wheel)
-                .withTipClearance(Math.max(tips, rack.clearance() * wanted.module()));
+        double room = Math.min(
+                Math.max(tips, rack.clearance() * wanted.module()), DriveReader.MOST_TIP_ROOM * wanted.module());
+        GearPair step = GearPair.of(servoGear, wheel).withTipClearance(room);
         return new StepUp(step, at + STEP_DIRECTION, axle, room);
     }
 
