@@ -156,9 +156,9 @@ final class PinionPlanner {
         double room = spec.plate().runningClearance();
         double axle = wanted.module() < SMALL_MODULE ? THIN_AXLE : AXLE;
         double tips = TipRoom.needed(0, spec.plate(), spec.gear(), spec.gear());
-        double room = Math.min(
+        double tipRoom = Math.min(
                 Math.max(tips, rack.clearance() * wanted.module()), DriveReader.MOST_TIP_ROOM * wanted.module());
-        GearPair step = GearPair.of(servoGear, wheel).withTipClearance(room);
+        GearPair step = GearPair.of(servoGear, wheel).withTipClearance(tipRoom);
         return new StepUp(step, at + STEP_DIRECTION, axle, room);
     }
 
