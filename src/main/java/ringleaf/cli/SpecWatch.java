@@ -1,9 +1,11 @@
 package ringleaf.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.ClosedWatchServiceException;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardWatchEventKinds;
 import java.nio.file.WatchEvent;
@@ -18,9 +20,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
- * Watches a spec and the catalogues laid over the ready ones. It is told of changes by the system; as that fails on
+ * Watches a spec, the catalogues laid over the ready ones and the drawings that the spec names. It is told of changes by the system; as that fails on
  * some file systems, for links and for folders that come and go, it also looks by itself now and then.
  */
 final class SpecWatch implements AutoCloseable {
@@ -31,19 +35,34 @@ final class SpecWatch implements AutoCloseable {
 
     private static final long LOOK_MS = 400;
 
+    /** A drawing that a spec names, in quotes or plain; looked for in its text, which may be half written. */
+    private static final Pattern DRAWING =
+            Pattern.compile("\\boutline[\"']?\\s*[:=]\\s*(?:\"([^\"\\n]+)\"|'([^'\\n]+)'|([^\"'\\s,}#][^,}#\\r\\n]*))");
+
+    private static final int LONGEST_SPEC = 1 << 20;
+
     private final List<Path> files = new ArrayList<>();
+    private final int own;
+    private final String sets;
     private final WatchService service;
     private final Map<Path, WatchKey> keys = new LinkedHashMap<>();
     private final Set<String> names = new HashSet<>();
     private String seen;
 
-    private SpecWatch(List<Path> files, WatchService service) {
+    /**
+     * @param files the spec first
+     * @param sets what {@code --set} overrides
+     */
+    private SpecWatch(List<Path> files, List<String> sets, WatchService service) {
         this.files.addAll(files);
+        this.own = files.size();
+        this.sets = String.join("\n", sets);
         this.service = service;
         names.add(OwnCatalogues.BESIDE);
         for (Path file : files) {
             names.add(file.getFileName().toString());
         }
+        drawings();
         watch();
         seen = looks();
     }
@@ -60,7 +79,7 @@ final class SpecWatch implements AutoCloseable {
             shared.ifPresent(folder -> files.add(folder.resolve(name)));
         }
         try {
-            return new SpecWatch(files, FileSystems.getDefault().newWatchService());
+            return new SpecWatch(files, asked.sets(), FileSystems.getDefault().newWatchService());
         } catch (IOException e) {
             throw Stop.trouble("cannot watch " + asked.spec() + ": " + Trouble.reason(e));
         }
@@ -84,11 +103,41 @@ final class SpecWatch implements AutoCloseable {
         for (long quiet = 0; told && quiet < MOST_QUIET_MS && told(QUIET_MS); quiet += QUIET_MS) {
             // One more stroke of the editor.
         }
+        boolean changed = told || !looks().equals(seen);
+        if (changed) {
+            drawings();
+        }
         watch();
-        String now = looks();
-        boolean changed = told || !now.equals(seen);
-        seen = now;
+        seen = looks();
         return changed;
+    }
+
+    /** Takes up the drawings that the spec names now, whose paths are relative to it. */
+    private void drawings() {
+        files.subList(own, files.size()).clear();
+        String text;
+        try {
+            Path spec = files.get(0);
+            boolean readable = Files.isRegularFile(spec) && Files.size(spec) <= LONGEST_SPEC;
+            text = readable ? new String(Files.readAllBytes(spec), StandardCharsets.UTF_8) : "";
+        } catch (IOException e) {
+            // It is being written, or gone for a moment; its next change brings it back.
+            text = "";
+        }
+        Matcher found = DRAWING.matcher(text + "\n" + sets);
+        while (found.find()) {
+            String path = found.group(1) != null ? found.group(1) : found.group(2) != null ? found.group(2) : found.group(3);
+            try {
+                Path file = files.get(0).resolveSibling(path.strip());
+                if (!files.contains(file) && file.getFileName() != null) {
+                    files.add(file);
+                    names.add(file.getFileName().toString());
+                }
+            } catch (InvalidPathException e) {
+                // The drawing of the page says what is wrong with it.
+                continue;
+            }
+        }
     }
 
     /** Whether the system tells of the files, or of the folders they may come to lie in, within so many ms. */

@@ -94,7 +94,7 @@ final class Knobs {
             limit(field, keys, "at-least", bound.atLeast().orElse(Double.NaN), false);
             return;
         }
-        double now = given instanceof Number number ? number.doubleValue() : byDefault(field);
+        double now = given instanceof Number number ? number.doubleValue() : byDefault(field, keys);
         if (!Double.isNaN(now)) {
             number(field, keys, now, true, true, false);
         }
@@ -133,13 +133,18 @@ final class Knobs {
         return Double.NaN;
     }
 
-    /** The default in inner units: as declared, or what the design shows as such. */
-    private double byDefault(Field<?> field) {
+    /**
+     * The default in inner units: as declared, or what the design shows as such; a field of a group is shown by its
+     * group's name and its own, and then counts wherever it came from.
+     */
+    private double byDefault(Field<?> field, List<String> keys) {
         if (field.hasDefaultValue()) {
             return field.defaultValue() instanceof Number number ? number.doubleValue() : Double.NaN;
         }
+        String grouped = keys.size() > 3 ? String.join("-", keys.subList(2, keys.size())) : "";
         for (Dimension dimension : trial.dimensions()) {
-            if (dimension.name().equals(field.name()) && dimension.origin() == Dimension.Origin.DEFAULT) {
+            boolean own = dimension.name().equals(field.name()) && dimension.origin() == Dimension.Origin.DEFAULT;
+            if (own || dimension.name().equals(grouped)) {
                 return dimension.unit().equals("deg") ? Math.toRadians(dimension.value()) : dimension.value();
             }
         }

@@ -6,8 +6,6 @@ import ringleaf.mechanism.AsBuilt.Deviation;
 
 /** Collects the sizes of a design that can be off, with what its processes may misplace edges by; lengths in mm. */
 public final class SizesOff {
-    /** Two edges that are off independently make a width that is off by this much more than one. */
-    public static final double TWO_EDGES = Math.sqrt(2);
     /** How far sheet may differ from its name, as a share of the thickness; common practice, no source. */
     public static final double SHEET = 0.05;
     /** Share of what edges are misplaced by that heights built up in layers are; common practice, no source. */
@@ -26,16 +24,23 @@ public final class SizesOff {
         return add(name, what, nominal, copies, made.repeatability(), made.process());
     }
 
-    /** Adds a width between two edges; gives its number. */
+    /**
+     * Adds a width between two edges of one part; gives its number. What a process repeats to is known for sizes (so the
+     * guides tell it, and so a test piece measures it), so a width is off by no more than that.
+     */
     public int width(String name, String what, double nominal, int copies, Material made) {
-        return add(name, what, nominal, copies, TWO_EDGES * made.repeatability(), made.process() + ", two edges");
+        return add(name, what, nominal, copies, made.repeatability(), made.process());
     }
 
     /** Adds a thickness or a height: that of bought sheet, or one that is built up; gives its number. */
     public int height(String name, String what, double nominal, Material made) {
-        return made.sheet()
-                ? add(name, what, nominal, 1, SHEET * nominal, "5 % of sheet, common practice")
-                : add(name, what, nominal, 1, LAYERS * made.repeatability(), made.process() + ", along the layers");
+        String source = made.sheet() ? "5 % of sheet, common practice" : made.process() + ", along the layers";
+        return add(name, what, nominal, 1, heightWithin(made, nominal), source);
+    }
+
+    /** How far a height may be off, either way, mm. */
+    public static double heightWithin(Material made, double nominal) {
+        return made.sheet() ? SHEET * nominal : LAYERS * made.repeatability();
     }
 
     /** Adds any other length; gives its number. */

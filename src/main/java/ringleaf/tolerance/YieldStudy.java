@@ -7,6 +7,7 @@ import org.apache.commons.math3.special.Erf;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.AsBuilt.Bench;
 import ringleaf.mechanism.AsBuilt.Deviation;
+import ringleaf.mechanism.RoomLaw;
 
 /**
  * Makes up builds in which every copy of every size is off by itself, and counts those in which everything holds. Each
@@ -16,7 +17,7 @@ import ringleaf.mechanism.AsBuilt.Deviation;
  */
 public final class YieldStudy {
     /** What a process keeps a size within, in standard deviations. */
-    public static final double COVERAGE = 2;
+    public static final double COVERAGE = RoomLaw.COVERAGE;
     /** Share of intervals that hold the true share. */
     private static final double CONFIDENCE = 0.95;
 

@@ -30,6 +30,11 @@ final class LeafRule {
     private final int[] order;
     private final double pitch;
     private final double range;
+    /** Least and greatest direction of the first leaf, rad. */
+    private final double[] first;
+
+    /** Sense of laying: 1 counter-clockwise, -1 clockwise. */
+    private final double sense;
 
     /**
      * @param shapes of slabs in their places
@@ -46,7 +51,31 @@ final class LeafRule {
             order[family.members().get(i)] = i;
         }
         this.pitch = Angles.TURN / family.members().size();
-        this.range = range(shape(family.members().get(0)));
+        this.first = extent(shape(family.members().get(0)));
+        this.range = first[1] - first[0];
+        Point one = middle(shape(family.members().get(0)));
+        Point next = middle(shape(family.members().get(1)));
+        this.sense = Math.signum(Angles.signed(next.angle() - one.angle()));
+    }
+
+    private static Point middle(Shape shape) {
+        return new Point((shape.minX + shape.maxX) / 2, (shape.minY + shape.maxY) / 2);
+    }
+
+    /**
+     * Whether {@code upper} lies over {@code lower} in the direction of a point: two long leaves meet in two places, and
+     * the one that is above in the one is below in the other.
+     */
+    private boolean liesOver(int upper, int lower, Point at) {
+        return begun(upper, at) < begun(lower, at);
+    }
+
+    /** How far in the sense of laying the leaf's range has begun before the direction of the point, rad. */
+    private double begun(int leaf, Point at) {
+        double begin = (sense > 0 ? first[0] : first[1]) + sense * pitch * order[leaf];
+        double begun = Angles.positive(sense * (at.angle() - begin));
+        // A point beside either end of the range counts with the nearer one.
+        return begun > (range + Angles.TURN) / 2 ? begun - Angles.TURN : begun;
     }
 
     boolean isLeaf(int member) {
@@ -66,8 +95,8 @@ final class LeafRule {
         return shapes.apply(leaf(member));
     }
 
-    /** The angle over which the origin sees the shape, rad, by points along its outline. */
-    private static double range(Shape shape) {
+    /** The least and greatest direction in which the origin sees the shape, rad, by points along its outline. */
+    private static double[] extent(Shape shape) {
         double last = Math.atan2(shape.pieces[0].y0, shape.pieces[0].x0);
         double at = last;
         double least = at;
@@ -87,7 +116,7 @@ final class LeafRule {
                 most = Math.max(most, at);
             }
         }
-        return most - least;
+        return new double[] {least, most};
     }
 
     /** Those of the members present under which the leaf has to go. */
@@ -125,8 +154,9 @@ final class LeafRule {
         Slab own = leaf(leaf);
         for (Slab slab : moving) {
             if (!slab.leafy && slab.zTo > own.zTo + scene.hair) {
+                Shape stud = shapes.apply(slab);
                 for (int other : over) {
-                    if (shares(shapes.apply(slab), shape(other))) {
+                    if (liesOver(other, leaf, middle(stud)) && shares(stud, shape(other))) {
                         return pinned(leaf, other, slab.member, "stands up from it into");
                     }
                 }
@@ -135,6 +165,7 @@ final class LeafRule {
         for (Slab slab : present) {
             int above = carrier(slab, over);
             if (above >= 0 && !slab.leafy && slab.zFrom < leaf(above).zFrom - scene.hair
+                    && liesOver(above, leaf, middle(shapes.apply(slab)))
                     && shares(shapes.apply(slab), shape(leaf))) {
                 return pinned(leaf, above, slab.member, "stands down from that one into");
             }

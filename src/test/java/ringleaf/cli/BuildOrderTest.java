@@ -136,7 +136,7 @@ class BuildOrderTest {
         assertThat(ran.err())
                 .contains("fail  pins-pass", "fail  build-order", "cannot come down to its place past the drive-pin")
                 .contains("pins that others pass by the nearest lies under the other by")
-                .contains("one that points outward far enough would do: lever: 10.23 mm with lever-angle: -15.7°")
-                .contains("lever: 10.3 mm would fit (now 5 mm)");
+                .contains("one that points outward far enough would do: lever: 11.66 mm with lever-angle: -15.3°")
+                .contains("lever: 11.7 mm would fit (now 5 mm)");
     }
 }

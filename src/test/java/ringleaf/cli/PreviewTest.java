@@ -223,6 +223,33 @@ class PreviewTest {
     }
 
     @Test
+    void aDrawingThatTheSpecNamesIsFollowed() throws Exception {
+        Files.writeString(folder.resolve("light.yaml"), """
+                title: Light
+                mechanisms:
+                  shutter:
+                    kind: leaf-aperture
+                    full-opening: 30
+                    least-opening: 12
+                    blades: 9
+                    blade-thickness: 0.1
+                    housing: {outline: edge.svg, units: mm}
+                """);
+        String square = "<svg xmlns='http://www.w3.org/2000/svg' width='%1$dmm' height='%1$dmm' viewBox='%2$d %2$d %1$d %1$d'>"
+                + "<rect x='%2$d' y='%2$d' width='%1$d' height='%1$d'/>"
+                + "<circle cx='-44' cy='-44' r='1.1'/><circle cx='44' cy='44' r='1.1'/></svg>";
+        Path edge = folder.resolve("edge.svg");
+        Files.writeString(edge, String.format(java.util.Locale.ROOT, square, 100, -50));
+        try (Previewed preview = Previewed.in(folder, "light.yaml")) {
+            String ready = preview.next();
+            Files.writeString(edge, String.format(java.util.Locale.ROOT, square, 110, -55));
+            assertThat(preview.next()).isNotEqualTo(ready);
+            Files.writeString(edge, String.format(java.util.Locale.ROOT, square, 100, -50));
+            assertThat(preview.next()).isEqualTo(ready);
+        }
+    }
+
+    @Test
     void aSpecThatIsWrongFromTheStartIsWaitedFor() throws Exception {
         Files.writeString(spec, "title: <i>Table</i>\nmechanisms: {table: {kind: gear-pai");
         try (Previewed preview = Previewed.in(folder, "table.yaml")) {

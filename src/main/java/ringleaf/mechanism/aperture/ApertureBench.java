@@ -17,6 +17,9 @@ final class ApertureBench implements AsBuilt.Bench {
     /** Pins keep this share of the hold that they are designed with; common practice, no source. */
     private static final double HOLD = 0.5;
 
+    /** The slope for which blades are designed is a rule with a reserve; so much of it still works; no source. */
+    private static final double STEEPER = 1.25;
+
     private final ApertureDesign design;
     private final ApertureSpec spec;
     private final ApertureSizes sizes;
@@ -94,8 +97,8 @@ final class ApertureBench implements AsBuilt.Bench {
         least(BuiltLimit.TURNS, play);
         least(BuiltLimit.SEAT, rim(off) - Math.max(0, play) - design.rim().cavity() - off[sizes.cavity][0]);
         heights(off);
-        int at = mesh(sizes.mesh, off, Math.max(0, play), BuiltLimit.values().length);
-        mesh(sizes.stepMesh, off, 0, at);
+        int at = mesh(sizes.mesh, off, BuiltLimit.values().length);
+        mesh(sizes.stepMesh, off, at);
         return margins.clone();
     }
 
@@ -150,7 +153,8 @@ final class ApertureBench implements AsBuilt.Bench {
                 }
                 place(i, b, off, state);
             }
-            if (state == 0) {
+            if (state == ring.length - 2) {
+                // Open is where the stop is, as closed is: the ring may go on until the last blade is out of the view.
                 for (int i = 0; i < n; i++) {
                     least(BuiltLimit.OPENS, blades.nearest(i) - spec.clearRadius());
                 }
@@ -192,7 +196,7 @@ final class ApertureBench implements AsBuilt.Bench {
         if (design.ear() > 0) {
             reach = Math.max(reach, Math.max(Math.hypot(x, y), radius) + design.ear());
         }
-        least(BuiltLimit.STAYS_IN, design.rim().cavity() + off[sizes.cavity][0] - reach - Math.max(0, bore[i]) / 2);
+        least(BuiltLimit.STAYS_IN, design.rim().cavity() + off[sizes.cavity][0] - reach);
         slotEnds(i, radius, off, state);
     }
 
@@ -300,10 +304,10 @@ final class ApertureBench implements AsBuilt.Bench {
         double hold = Math.min(spec.pinDiameter(), spec.plate().thickness());
         if (!posts) {
             least(BuiltLimit.HOLD, design.stack().pivotEngagement() + off[sizes.pivotLength][0] - higher - HOLD * hold);
-            least(BuiltLimit.PIN_ENDS, Stack.PIN_END - off[sizes.pivotLength][0]);
+            least(BuiltLimit.PIN_ENDS, spec.clearances().pivotEnd() - off[sizes.pivotLength][0]);
         }
         least(BuiltLimit.HOLD, design.stack().driveEngagement() + off[sizes.driveLength][0] - higher - HOLD * hold / 2);
-        least(BuiltLimit.PIN_ENDS, Stack.PIN_END + off[sizes.wallHeight][0] - off[sizes.driveLength][0]);
+        least(BuiltLimit.PIN_ENDS, spec.clearances().driveEnd() + off[sizes.wallHeight][0] - off[sizes.driveLength][0]);
     }
 
     private void heights(double[][] off) {
@@ -314,14 +318,14 @@ final class ApertureBench implements AsBuilt.Bench {
         double layers = stack.layers() * (thickness + spec.blade().burr());
         least(BuiltLimit.DEPTH, stack.cavity() + off[sizes.cavityHeight][0] - layers);
         double radius = band.inscribedRadius(design.closed());
-        least(BuiltLimit.BEND, Math.toDegrees(spec.blade().slopeLimit() - LeafSlope.slope(n, thickness, radius)));
+        least(BuiltLimit.BEND, Math.toDegrees(STEEPER * spec.blade().slopeLimit() - LeafSlope.slope(n, thickness, radius)));
     }
 
-    private int mesh(Optional<MeshOff> mesh, double[][] off, double nearer, int from) {
+    private int mesh(Optional<MeshOff> mesh, double[][] off, int from) {
         if (mesh.isEmpty()) {
             return from;
         }
-        MeshOff.Margins found = mesh.get().margins(off, nearer);
+        MeshOff.Margins found = mesh.get().margins(off, 0);
         least(from, found.backlash());
         least(from + 1, found.tips());
         least(from + 2, found.contact());

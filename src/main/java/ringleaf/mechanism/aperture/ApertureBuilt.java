@@ -68,8 +68,8 @@ final class ApertureBuilt implements AsBuilt {
     }
 
     private void mesh(String prefix, String what) {
-        limit(prefix + "backlash", "mm", what + " have play, wherever the ring leans");
-        limit(prefix + "tip-clearance", "mm", "tips of the " + what + " stay off the roots");
+        limit(prefix + "backlash", "mm", what + " have play with the ring in the middle of its wall");
+        limit(prefix + "tip-clearance", "mm", "tips of the " + what + " stay off the roots likewise");
         limit(prefix + "contact-ratio", "1", what + " are always in contact");
     }
 
@@ -99,10 +99,11 @@ final class ApertureBuilt implements AsBuilt {
                 + " hold it, and what they cover is looked at blade by blade at " + (EVEN + THIN)
                 + " states: nine from open to closed and the three with least lap.");
         all.add("What still has to work is asked, not the reserves of the design: lap and clearances are there to"
-                + " be used up. Play that is left after the deviations is taken at its worst. Builds are as they come off the"
+                + " be used up. For lap-after-play all joints lean at their worst; for what must not touch they stand in"
+                + " the middle of their play, into which a blade or a ring that touches is pushed back. Builds are as they come off the"
                 + " machines: a bore that is reamed or a pin that is filed to fit saves many.");
-        all.add("The ring's own angle counts as right: the servo's zero takes out what all blades share; for"
-                + " opens-fully the ring stands in the middle of its play. Blade edges and"
+        all.add("The ring's own angle counts as right: the servo's zero takes out what all blades share; it"
+                + " may go as far as its stops. Blade edges and"
                 + " drive pins are off against their pivot holes.");
         all.add("A sliver along the edge of the opening, up to three times as wide as blades stand off there, is no"
                 + " leak but an opening that is not quite round.");

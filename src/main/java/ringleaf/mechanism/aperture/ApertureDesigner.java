@@ -159,7 +159,10 @@ final class ApertureDesigner {
         if (drive instanceof PinionPlan pinion) {
             ServoMount on = ServoMount.of(spec, stack, pinion);
             mount = Optional.of(on);
-            drive = on.hasPlate() ? drive : pinion.holding(ServoMount.ears(pinion, spec.plate().leastWeb()));
+            // A case that stands in the plates is cut out of them, so their outline goes round it.
+            boolean behind = on.hasPlate() && !on.caseReaches(stack.coverBottom());
+            double web = spec.plate().leastWeb() + ServoMount.ROOM;
+            drive = behind ? drive : pinion.holding(ServoMount.ears(pinion, web));
         }
         Housing housing = Housing.of(spec, rim, drive);
         ApertureDesign design = new ApertureDesign(
@@ -190,8 +193,8 @@ final class ApertureDesigner {
     }
 
     /** The stops stand a fixed gap past the travel, but never so far that blades or pins run wild. */
-    private static double overTravel(Band band, double travel) {
-        double gap = Rim.STOP_GAP / (band.pivotRadius() + band.width());
+    private double overTravel(Band band, double travel) {
+        double gap = spec.clearances().stop() / (band.pivotRadius() + band.width());
         return Math.min(Math.min(gap, Rim.MOST_OVER_TRAVEL), 0.1 * Math.abs(travel));
     }
 

@@ -65,6 +65,9 @@ final class ApertureDimensions {
         blades();
         housing();
         stack();
+        for (Room room : spec.clearances().rooms()) {
+            mm("clearances-" + room.name(), room.mm(), room.origin(), room.how());
+        }
         design.pinionPlan().ifPresent(this::drive);
         design.handPlan().ifPresent(plan -> {
             mm("arm-width", 2 * plan.halfWidth(), origin("drive.arm-width"), "");
@@ -154,7 +157,10 @@ final class ApertureDimensions {
         add("sector-teeth-cut", plan.spaces(), "1", Origin.SOLVED, "tooth spaces cut into the rim");
         add("pinion-profile-shift", pinion.shift(), "1", Origin.SOLVED, "no undercut, equal sliding");
         add("sector-profile-shift", sector.shift(), "1", Origin.SOLVED, "keeps the centre distance");
-        mm("backlash", plan.pair().backlash(), origin("drive.backlash"), "along the pitch circles");
+        mm("backlash", plan.pair().backlash(), solvedUnless("drive.backlash"),
+                "what the ring's play takes up and a little more, or what the processes ask for");
+        mm("tip-clearance", Math.min(plan.pair().pinionTipClearance(), plan.pair().gearTipClearance()),
+                solvedUnless("drive.tip-clearance"), "a quarter of the module, or what the ring's play and processes ask for");
         mm("centre-distance", plan.centreDistance(), Origin.SOLVED, "half the sum of teeth times module");
         deg("pinion-angle", spec.mirrored() ? -plan.at() : plan.at(), origin("drive.at"), "");
         deg("servo-travel-used", plan.servoTravel(), Origin.SOLVED, "ring travel times the ratio of teeth");

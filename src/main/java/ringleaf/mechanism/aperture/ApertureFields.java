@@ -154,16 +154,21 @@ public final class ApertureFields {
             .list(10)
             .byDefaultWords("none");
 
-    static final Field<Double> OPENING_ROOM = clearance("opening", "blades and plates from the clear opening", "0.15");
-    static final Field<Double> BLADE_ROOM = clearance("blade", "blades from the cavity's wall", "0.3");
-    static final Field<Double> SLOT_END = clearance("slot-end", "drive pin from either end of its slot", "0.3");
-    static final Field<Double> RING_RADIAL = clearance("ring-radial", "ring's rim from its wall", "0.15");
-    static final Field<Double> RING_AXIAL = clearance("ring-axial", "ring from the retainer", "0.15");
-    static final Field<Double> BLADE_PLAY = clearance("blade-play", "height beyond the blades' own layers", "0.3");
-    static final Field<Double> PINION_ROOM = clearance("pinion", "pinion's tips from their pocket", "0.5");
-    static final Field<Double> PINION_AXIAL = clearance("pinion-axial", "pinion from the retainer", "0.15");
-    static final Field<Double> BORE = clearance("bore", "added to the diameter of a pivot bore", "");
-    static final Field<Double> SLOT_ROOM = clearance("slot", "added to the width of a slot", "");
+    static final Field<Double> OPENING_ROOM = clearance("opening", "blades and plates from the clear opening", UsualRooms.OPENING);
+    static final Field<Double> BLADE_ROOM = clearance("blade", "blades from the cavity's wall", UsualRooms.BLADE);
+    static final Field<Double> SLOT_END = clearance("slot-end", "drive pin from either end of its slot", UsualRooms.SLOT_END);
+    static final Field<Double> RING_RADIAL = clearance("ring-radial", "ring's rim from its wall", UsualRooms.RING_RADIAL);
+    static final Field<Double> RING_AXIAL = clearance("ring-axial", "ring from the retainer", UsualRooms.RING_AXIAL);
+    static final Field<Double> BLADE_PLAY = clearance("blade-play", "height beyond the blades' own layers", UsualRooms.BLADE_PLAY);
+    static final Field<Double> PINION_ROOM = clearance("pinion", "pinion's tips from their pocket", UsualRooms.PINION);
+    static final Field<Double> PINION_AXIAL = clearance("pinion-axial", "pinion from the retainer", UsualRooms.PINION_AXIAL);
+    static final Field<Double> PIVOT_END =
+            clearance("pivot-end", "pivot pins' ends from what lies beyond them", UsualRooms.PIN_END);
+    static final Field<Double> DRIVE_END = clearance("drive-end", "drive pins' ends from the retainer", UsualRooms.PIN_END);
+    static final Field<Double> STOP =
+            clearance("stop", "way of the ring's rim past either end of its travel before it is stopped", UsualRooms.STOP);
+    static final Field<Double> BORE = clearance("bore", "added to the diameter of a pivot bore", 0);
+    static final Field<Double> SLOT_ROOM = clearance("slot", "added to the width of a slot", 0);
     static final FieldSet CLEARANCE_SET = FieldSet.of(
             OPENING_ROOM,
             BLADE_ROOM,
@@ -173,6 +178,9 @@ public final class ApertureFields {
             BLADE_PLAY,
             PINION_ROOM,
             PINION_AXIAL,
+            PIVOT_END,
+            DRIVE_END,
+            STOP,
             BORE,
             SLOT_ROOM);
     static final Field<Values> CLEARANCES =
@@ -204,7 +212,8 @@ public final class ApertureFields {
             .help("module of the teeth, always in mm")
             .atLeast(0.2, "finer teeth are not cut from sheet")
             .atMost(10, "coarser teeth are no part of an aperture")
-            .byDefaultWords("0.8 mm, and 0.5 mm below a full opening of 50 mm");
+            .byDefaultWords("0.8 mm, and 0.5 mm below a full opening of 50 mm; coarser where room at the tips would take too much"
+                    + " of such teeth");
     static final Field<Double> PRESSURE_ANGLE = Field.angle("pressure-angle")
             .help("pressure angle of the teeth")
             .atLeast(14.5, "smaller angles are undercut at once")
@@ -224,7 +233,13 @@ public final class ApertureFields {
             .help("play of the teeth along the pitch circle")
             .atLeast(0, "teeth that overlap do not turn")
             .atMost(5, "more than a tooth is thick")
-            .byDefaultWords("what the ring's radial play can take up, and 0.05 mm");
+            .byDefaultWords("what the ring's radial play can take up, and 0.05 mm; or more where the processes'"
+                    + " repeatability asks for it");
+    static final Field<Double> TIP_CLEARANCE = Field.length("tip-clearance")
+            .help("room from the tips of pinion and sector to the roots; tips are lowered for it")
+            .atLeast(0, "tips that touch roots grind")
+            .atMost(5, "more than a tooth is high")
+            .byDefaultWords("a quarter of the module, or what the ring's radial play and the processes ask for");
     static final Field<Named> SERVO = Field.named("servo", "servos", Servo.FIELDS)
             .help("servo that turns the pinion")
             .byDefaultWords("micro-180");
@@ -252,6 +267,7 @@ public final class ApertureFields {
             PINION_TEETH,
             SPARE_TEETH,
             BACKLASH,
+            TIP_CLEARANCE,
             SERVO,
             ARM_WIDTH,
             ARM_REACH,
@@ -307,11 +323,12 @@ public final class ApertureFields {
                 .byDefault("0");
     }
 
-    private static Field<Double> clearance(String name, String help, String byDefault) {
-        Field<Double> field = Field.length(name)
+    private static Field<Double> clearance(String name, String help, double usual) {
+        return Field.length(name)
                 .help(help)
                 .atLeast(0, "parts that overlap cannot move")
-                .atMost(20, "more room than the parts themselves");
-        return byDefault.isEmpty() ? field.byDefaultWords("what the process needs") : field.byDefault(byDefault);
+                .atMost(20, "more room than the parts themselves")
+                .byDefaultWords((usual == 0 ? "what the process adds for the fit" : usual + " mm")
+                        + ", or more where the processes' repeatability asks for it");
     }
 }

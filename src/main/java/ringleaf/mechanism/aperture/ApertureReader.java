@@ -54,12 +54,17 @@ final class ApertureReader {
         boolean layoutGiven = values.isGiven(ApertureFields.DRIVE_PIN);
         Optional<Screw> screw =
                 request.screw(values.require(ApertureFields.SCREW), values.where(ApertureFields.SCREW));
+        int blades = values.require(ApertureFields.BLADES);
+        Values own = values.given(ApertureFields.CLEARANCES).orElse(null);
+        Clearances clearances = new UsualRooms(
+                        own, blades, thickness, pin, full / 2, style, blade, plate, ring, spacer, gear)
+                .all(boreFit(), slotFit());
         return new ApertureSpec(
                 request.name(),
                 new Wanted(
                         full / 2,
                         least / 2,
-                        values.require(ApertureFields.BLADES),
+                        blades,
                         thickness,
                         values.require(ApertureFields.LAP),
                         outer(full),
@@ -75,7 +80,7 @@ final class ApertureReader {
                 open(ApertureFields.LEVER_ANGLE),
                 pin,
                 values.require(ApertureFields.LEDGE),
-                clearances(),
+                clearances,
                 fitting(thickness),
                 screw.orElse(null),
                 blade,
@@ -83,7 +88,8 @@ final class ApertureReader {
                 ring,
                 spacer,
                 gear,
-                new DriveReader(request, full).read(full < SMALL_TEETH ? 0.5 : 0.8),
+                new DriveReader(request, full, TipRoom.needed(clearances.ringRadial(), plate, gear, ring))
+                        .read(full < SMALL_TEETH ? 0.5 : 0.8),
                 values.isGiven(ApertureFields.JIGS) ? new JigReader(request).read(pin) : Optional.empty(),
                 bezel(screw),
                 given());
@@ -187,32 +193,25 @@ final class ApertureReader {
         throw new IllegalStateException(asked.get());
     }
 
-    private Clearances clearances() {
-        Values own = values.given(ApertureFields.CLEARANCES).orElse(null);
-        return new Clearances(
-                room(own, ApertureFields.OPENING_ROOM),
-                room(own, ApertureFields.BLADE_ROOM),
-                room(own, ApertureFields.SLOT_END),
-                room(own, ApertureFields.RING_RADIAL),
-                room(own, ApertureFields.RING_AXIAL),
-                room(own, ApertureFields.BLADE_PLAY),
-                room(own, ApertureFields.PINION_ROOM),
-                room(own, ApertureFields.PINION_AXIAL),
-                allowance(own, ApertureFields.BORE, ApertureFields.PIVOT_BORE, "plate"),
-                allowance(own, ApertureFields.SLOT_ROOM, ApertureFields.SLOT_FIT, "ring"));
+    private double boreFit() {
+        return allowance(ApertureFields.BORE, ApertureFields.PIVOT_BORE, "plate");
     }
 
-    /** Room given as a length, or what the process allows for the fit; both at once contradict each other. */
-    private double allowance(Values own, Field<Double> length, Field<String> fit, String family) {
-        Optional<Double> given = own == null ? Optional.empty() : own.given(length);
+    private double slotFit() {
+        return allowance(ApertureFields.SLOT_ROOM, ApertureFields.SLOT_FIT, "ring");
+    }
+
+    /** What the process adds for the fit; a length given at the same time contradicts it. */
+    private double allowance(Field<Double> length, Field<String> fit, String family) {
+        Values own = values.given(ApertureFields.CLEARANCES).orElse(null);
         Values fits = values.given(ApertureFields.FITS).orElse(null);
-        if (given.isPresent() && fits != null && fits.isGiven(fit)) {
+        if (own != null && own.isGiven(length) && fits != null && fits.isGiven(fit)) {
             problems.at(
                     fits.where(fit),
                     "a fit by name contradicts clearances." + length.name() + ", which gives its room already",
                     "leave one of them out");
         }
-        return given.isPresent() ? given.get() : process(family).allowance(FitName.of(fitName(fit)));
+        return process(family).allowance(FitName.of(fitName(fit)));
     }
 
     private String fitName(Field<String> fit) {
@@ -237,10 +236,6 @@ final class ApertureReader {
                 fitName(ApertureFields.SLOT_FIT),
                 pinHole == null ? FitName.PRESS.label() : pinHole,
                 allowance);
-    }
-
-    private static double room(Values own, Field<Double> field) {
-        return own == null ? field.defaultValue() : own.require(field);
     }
 
     private OptionalDouble open(Field<Double> field) {

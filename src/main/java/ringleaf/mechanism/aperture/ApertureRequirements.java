@@ -137,9 +137,11 @@ final class ApertureRequirements {
         int ring = index("drive-ring");
         int spacer = index("spacer-ring");
         int base = index("base-plate");
-        pairs.add(new Requirement.Pair(ring, spacer, design.rim().play() - HAIR));
+        // At either end of the travel the stop may be nearer than the wall.
+        double guided = Math.min(design.rim().play(), Clearest.stopAtEnd(design));
+        pairs.add(new Requirement.Pair(ring, spacer, guided - HAIR));
         for (int shim : indices("spacer-shim")) {
-            pairs.add(new Requirement.Pair(ring, shim, design.rim().play() - HAIR));
+            pairs.add(new Requirement.Pair(ring, shim, guided - HAIR));
         }
         double bore = c.bore() / 2 - HAIR;
         double slot = Math.min(c.slot() / 2, c.slotEnd()) - HAIR;

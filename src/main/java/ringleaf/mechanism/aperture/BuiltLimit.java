@@ -4,7 +4,7 @@ import ringleaf.mechanism.AsBuilt;
 
 /** What must hold of a finished aperture, in the order in which margins are given. */
 enum BuiltLimit {
-    OPENS("opens-fully", "mm", "blades, plates and ring stay outside the full opening when open"),
+    OPENS("opens-fully", "mm", "blades, plates and ring are outside the full opening before the ring is stopped"),
     CLOSES("closes-to", "mm", "the least opening is reached before the ring is stopped"),
     TIGHT("light-tight", "1", "blades where they stand leave no gap"),
     PLAY("lap-after-play", "1", "nor when pins and ring lean apart as far as their own clearances let them"),
@@ -17,7 +17,7 @@ enum BuiltLimit {
     SEAT("ring-guided", "mm", "the ring lies on its seat all round, wherever it leans"),
     FREE("ring-lies-free", "mm", "the retainer does not press on the ring"),
     DEPTH("depth", "mm", "the cavity holds the blades where most of them lie over one point"),
-    BEND("blades-bend", "deg", "blades climb over one another no steeper than their stock allows");
+    BEND("blades-bend", "deg", "blades climb over one another no more than a quarter steeper than their stock is designed for");
 
     /** Number of limits of a mesh, which come after these: backlash, tips, contact. */
     static final int OF_MESH = 3;

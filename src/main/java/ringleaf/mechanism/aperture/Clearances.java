@@ -1,5 +1,7 @@
 package ringleaf.mechanism.aperture;
 
+import java.util.List;
+
 /**
  * Room left on purpose, mm. All are on one side (radial) unless a diameter is named.
  *
@@ -11,8 +13,12 @@ package ringleaf.mechanism.aperture;
  * @param bladePlay height in the cavity beyond the blades' own layers
  * @param pinion between the pinion's tips and the pocket
  * @param pinionAxial between pinion and retainer
+ * @param pivotEnd between a pivot pin's end and what lies beyond it
+ * @param driveEnd between a drive pin's end and the retainer
+ * @param stop way of the ring past either end of its travel, along its rim
  * @param bore added to the diameter of the pivot bore
  * @param slot added to the width of the drive pin's slot
+ * @param rooms all of these with where they come from
  */
 public record Clearances(
         double opening,
@@ -23,5 +29,9 @@ public record Clearances(
         double bladePlay,
         double pinion,
         double pinionAxial,
+        double pivotEnd,
+        double driveEnd,
+        double stop,
         double bore,
-        double slot) {}
+        double slot,
+        List<Room> rooms) {}

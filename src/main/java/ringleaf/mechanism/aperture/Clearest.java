@@ -25,6 +25,11 @@ record Clearest(double distance, String pair) {
         return new Clearest(stop, name);
     }
 
+    /** Way left to the stop at either end of the travel, mm. */
+    static double stopAtEnd(ApertureDesign design) {
+        return stop(design, 0);
+    }
+
     /** Way left to the nearer stop, mm: straight between the two flat faces at the radius where they are nearest. */
     private static double stop(ApertureDesign design, double turned) {
         Rim rim = design.rim();

@@ -15,7 +15,7 @@ final class DriveChecks {
     /** Least contact ratio that runs on without a gap, and the one below which it is poor; common practice. */
     private static final double LEAST_RATIO = 1.0;
 
-    private static final double GOOD_RATIO = 1.2;
+    static final double GOOD_RATIO = 1.2;
     private static final double HAIR = 1e-6;
 
     private final ApertureDesign design;
@@ -56,6 +56,13 @@ final class DriveChecks {
                 "mm",
                 plan.servo().name(),
                 "way from the base's back to the servo's ears or plate; below 0 the ears would stand in the base"));
+        found.add(Finding.atLeast(
+                "nothing-touches",
+                design.mount().orElseThrow().pinionBottom() - design.stack().baseTop() + HAIR,
+                ApertureRequirements.APART,
+                "mm",
+                "base-plate and pinion",
+                "room below the pinion; thinner stock for the gear, or more clearances.blade-play, makes more"));
         found.add(Finding.atLeast(
                 "tip-clearance",
                 Math.min(plan.pair().pinionTipClearance(), plan.pair().gearTipClearance())

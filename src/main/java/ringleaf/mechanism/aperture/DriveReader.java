@@ -11,11 +11,15 @@ import ringleaf.spec.field.Named;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Servo;
 import ringleaf.spec.text.Place;
+import ringleaf.tooth.BasicRack;
 
 /** What turns the ring, from the spec's {@code drive}; without one it is an arm for a hand. */
 final class DriveReader {
     /** Backlash that two teeth can give up between them, in modules. */
     private static final double MOST_BACKLASH = 0.8;
+
+    /** Room at the tips that teeth can give up, in modules. */
+    static final double MOST_TIP_ROOM = 1.2;
 
     private static final List<Field<?>> OF_PINION = List.of(
             ApertureFields.MODULE,
@@ -23,15 +27,22 @@ final class DriveReader {
             ApertureFields.PINION_TEETH,
             ApertureFields.SPARE_TEETH,
             ApertureFields.BACKLASH,
+            ApertureFields.TIP_CLEARANCE,
             ApertureFields.SERVO);
     private static final List<Field<?>> OF_HAND =
             List.of(ApertureFields.ARM_WIDTH, ApertureFields.ARM_REACH, ApertureFields.SCALE_FACTOR);
 
     private final Request request;
     private final double fullOpening;
+    private final double tipRoom;
 
-    DriveReader(Request request, double fullOpening) {
+    /**
+     * @param fullOpening mm
+     * @param tipRoom least room from tips to roots that ring and processes ask for, mm
+     */
+    DriveReader(Request request, double fullOpening, double tipRoom) {
         this.request = request;
+        this.tipRoom = tipRoom;
         this.fullOpening = fullOpening;
     }
 
@@ -64,7 +75,20 @@ final class DriveReader {
     private DriveSpec pinion(Values drive, double usualModule, boolean stepUp) {
         Optional<Integer> teeth = drive.get(ApertureFields.PINION_TEETH);
         Optional<Double> backlash = drive.get(ApertureFields.BACKLASH);
-        double module = drive.get(ApertureFields.MODULE).orElse(usualModule);
+        Optional<Double> tips = drive.get(ApertureFields.TIP_CLEARANCE);
+        BasicRack rack = BasicRack.ofAngle(drive.require(ApertureFields.PRESSURE_ANGLE));
+        double module = drive.get(ApertureFields.MODULE).orElse(0.0);
+        if (module == 0) {
+            module = TipRoom.module(usualModule, rack, tips.orElse(tipRoom));
+        }
+        if (tips.isPresent() && tips.get() > MOST_TIP_ROOM * module) {
+            request.problems()
+                    .at(
+                            drive.where(ApertureFields.TIP_CLEARANCE),
+                            Words.mm(tips.get()) + " would leave nothing of teeth of module " + Words.number(module, 3)
+                                    + " (they are 2.25 modules high)",
+                            "at most " + Words.mm(MOST_TIP_ROOM * module));
+        }
         if (backlash.isPresent() && backlash.get() > MOST_BACKLASH * module) {
             request.problems()
                     .at(
@@ -83,6 +107,7 @@ final class DriveReader {
                 teeth.isPresent() ? OptionalInt.of(teeth.get()) : OptionalInt.empty(),
                 drive.require(ApertureFields.SPARE_TEETH),
                 backlash.isPresent() ? OptionalDouble.of(backlash.get()) : OptionalDouble.empty(),
+                tips.isPresent() ? OptionalDouble.of(tips.get()) : OptionalDouble.empty(),
                 stepUp,
                 request.catalogues().servo(named).orElse(null));
     }

@@ -29,6 +29,7 @@ public sealed interface DriveSpec {
      * @param pinionTeeth given, or chosen as the least that the servo's travel allows
      * @param spareTeeth beyond what the travel needs, at each end of the sector
      * @param backlash circumferential, mm; absent for what the ring's play needs
+     * @param tipClearance from tips to roots, mm; absent for what ring and processes ask for
      * @param stepUp whether a compound pair stands between servo and pinion
      */
     record Pinion(
@@ -38,6 +39,7 @@ public sealed interface DriveSpec {
             OptionalInt pinionTeeth,
             int spareTeeth,
             OptionalDouble backlash,
+            OptionalDouble tipClearance,
             boolean stepUp,
             Servo servo)
             implements DriveSpec {}

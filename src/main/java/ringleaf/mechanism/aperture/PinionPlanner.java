@@ -2,6 +2,7 @@ package ringleaf.mechanism.aperture;
 
 import java.util.List;
 import java.util.Optional;
+import ringleaf.mechanism.RoomLaw;
 import ringleaf.tooth.BasicRack;
 import ringleaf.tooth.GearPair;
 import ringleaf.tooth.SectorReach;
@@ -35,6 +36,10 @@ final class PinionPlanner {
     private static final double LEAST_TIP = 0.1;
     /** A tooth may lose this much of its width, in modules; it is about 1.57 modules wide. */
     private static final double MOST_THINNING = 0.4;
+    /** Tips are not lowered so far for the processes' sake that less than this is left; see the check. */
+    private static final double GOOD_RATIO = DriveChecks.GOOD_RATIO;
+    /** Halvings in which the room at the tips is found then. */
+    private static final int ROOM_STEPS = 5;
     /** Axles of a step-up, mm. */
     private static final double AXLE = 3;
 
@@ -53,8 +58,14 @@ final class PinionPlanner {
 
     /** Backlash along the reference circle that still leaves play when the ring leans against its wall, mm. */
     double backlash() {
-        double fromPlay = 2 * spec.clearances().ringRadial() * Math.tan(wanted.pressureAngle());
-        return wanted.backlash().orElse(fromPlay + SPARE_BACKLASH);
+        double perDistance = 2 * Math.tan(wanted.pressureAngle());
+        double fromPlay = spec.clearances().ringRadial() * perDistance + SPARE_BACKLASH;
+        double forProcess = RoomLaw.room(
+                1,
+                perDistance * spec.plate().repeatability(),
+                spec.gear().repeatability(),
+                spec.ring().repeatability());
+        return wanted.backlash().orElse(Math.max(fromPlay, forProcess));
     }
 
     /** Teeth of this drive, their tips lowered where they would be pointed. */
@@ -75,18 +86,8 @@ final class PinionPlanner {
      * @param travel ring angle from open to closed, signed
      */
     PinionPlan plan(double at, double cavity, double slotOuter, double travel, double overTravel) {
-        double shift = 0;
-        int gearTeeth = 0;
-        int pinionTeeth = 0;
-        for (int round = 0; round < 3; round++) {
-            gearTeeth = gearTeeth(cavity, slotOuter, shift);
-            pinionTeeth = pinionTeeth(gearTeeth, travel + 2 * Math.signum(travel) * overTravel);
-            shift = shiftFor(pinionTeeth, gearTeeth);
-        }
-        gearTeeth = Math.max(gearTeeth, gearTeeth(cavity, slotOuter, shift));
-        ToothForm pinion = teeth(pinionTeeth, shift);
-        ToothForm sector = teeth(gearTeeth, -shift);
-        GearPair pair = GearPair.of(pinion, sector);
+        GearPair pair = withRoom(cavity, slotOuter, travel + 2 * Math.signum(travel) * overTravel);
+        ToothForm sector = pair.gear();
         SectorReach reach = SectorReach.of(pair, sector.tipRadius());
         double turned = Math.abs(travel) + 2 * overTravel;
         int spaces = reach.spaces(turned, wanted.spareTeeth());
@@ -94,12 +95,55 @@ final class PinionPlanner {
                 at,
                 travel,
                 pair,
-                Math.min(spaces, gearTeeth - 1),
+                Math.min(spaces, sector.teeth() - 1),
                 spec.clearances().pinion(),
                 spec.screw().hole() / 2 + Rim.housingWeb(spec),
                 List.of(),
                 wanted.stepUp() ? Optional.of(stepUp(at, pair, turned)) : Optional.empty(),
                 wanted.servo());
+    }
+
+    /**
+     * The pair whose tips are lowered as ring and processes ask for, or as far as the teeth still carry on well from one
+     * to the next, yet never less than the ring can lean.
+     */
+    private GearPair withRoom(double cavity, double slotOuter, double turned) {
+        if (wanted.tipClearance().isPresent()) {
+            return pair(wanted.tipClearance().getAsDouble(), cavity, slotOuter, turned);
+        }
+        double lean = Math.max(spec.clearances().ringRadial(), rack.clearance() * wanted.module());
+        double room = Math.max(lean, TipRoom.needed(lean, spec.plate(), spec.gear(), spec.ring()));
+        GearPair best = pair(room, cavity, slotOuter, turned);
+        if (room == lean || best.contact().usableRatio() >= GOOD_RATIO) {
+            return best;
+        }
+        double high = room;
+        double low = lean;
+        best = pair(low, cavity, slotOuter, turned);
+        for (int i = 0; i < ROOM_STEPS; i++) {
+            GearPair tried = pair((low + high) / 2, cavity, slotOuter, turned);
+            boolean good = tried.contact().usableRatio() >= GOOD_RATIO;
+            best = good ? tried : best;
+            low = good ? (low + high) / 2 : low;
+            high = good ? high : (low + high) / 2;
+        }
+        return best;
+    }
+
+    /** The pair with this much room at its tips, mm, or what leaves anything of the teeth; the check tells then. */
+    private GearPair pair(double asked, double cavity, double slotOuter, double turned) {
+        double room = Math.min(asked, DriveReader.MOST_TIP_ROOM * wanted.module());
+        double tips = rack.addendum() - TipRoom.lowering(wanted.module(), rack, room);
+        double shift = 0;
+        int gearTeeth = 0;
+        int pinionTeeth = 0;
+        for (int round = 0; round < 3; round++) {
+            gearTeeth = gearTeeth(cavity, slotOuter, shift, tips);
+            pinionTeeth = pinionTeeth(gearTeeth, turned);
+            shift = shiftFor(pinionTeeth, gearTeeth);
+        }
+        gearTeeth = Math.max(gearTeeth, gearTeeth(cavity, slotOuter, shift, tips));
+        return GearPair.of(teeth(pinionTeeth, shift), teeth(gearTeeth, -shift)).withTipClearance(room);
     }
 
     /** The pair that turns the pinion far enough while the servo keeps within its travel. */
@@ -111,15 +155,19 @@ final class PinionPlanner {
         ToothForm wheel = teeth(WHEEL_TEETH, 0);
         double room = spec.plate().runningClearance();
         double axle = wanted.module() < SMALL_MODULE ? THIN_AXLE : AXLE;
-        return new StepUp(GearPair.of(servoGear, wheel), at + STEP_DIRECTION, axle, room);
+        double tips = TipRoom.needed(0, spec.plate(), spec.gear(), spec.gear());
+        double tipRoom = Math.min(
+                Math.max(tips, rack.clearance() * wanted.module()), DriveReader.MOST_TIP_ROOM * wanted.module());
+        GearPair step = GearPair.of(servoGear, wheel).withTipClearance(tipRoom);
+        return new StepUp(step, at + STEP_DIRECTION, axle, room);
     }
 
-    private int gearTeeth(double cavity, double slotOuter, double shift) {
+    private int gearTeeth(double cavity, double slotOuter, double shift, double tips) {
         double m = wanted.module();
         double root = slotOuter + spec.ring().leastWeb();
         double forRoot = 2 * (root / m + rack.dedendum() + shift);
-        double forTip = 2 * ((cavity + spec.ledge()) / m - rack.addendum() + shift);
-        double forPinion = 2 * ((cavity + PAST_CAVITY) / m + rack.addendum() + shift);
+        double forTip = 2 * ((cavity + spec.ledge()) / m - tips + shift);
+        double forPinion = 2 * ((cavity + PAST_CAVITY) / m + tips + shift);
         return (int) Math.ceil(Math.max(forRoot, Math.max(forTip, forPinion)) - 1e-9);
     }
 
@@ -132,7 +180,13 @@ final class PinionPlanner {
         }
         int needed = neededTeeth(gearTeeth, travel, wanted.servo().travel());
         int most = (int) Math.floor(LARGEST_SHARE * gearTeeth);
-        return Math.max(FEWEST_OWN_TEETH, Math.min(needed, most));
+        return Math.max(Math.max(FEWEST_OWN_TEETH, forBore()), Math.min(needed, most));
+    }
+
+    /** Fewest teeth, without shift, whose root leaves the web round the servo's output. */
+    private int forBore() {
+        double root = wanted.servo().splineDiameter() / 2 + spec.gear().leastWeb();
+        return (int) Math.ceil(2 * (root / wanted.module() + rack.dedendum()) - 1e-9);
     }
 
     /** Least pinion with which a servo of this travel turns the ring through {@code travel}. */

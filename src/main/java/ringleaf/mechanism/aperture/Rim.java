@@ -28,8 +28,6 @@ record Rim(
         double overTravel,
         String binding) {
 
-    /** Stop gap at the rim aimed at, mm: several times what a laser or a printer misplaces; common practice. */
-    static final double STOP_GAP = 0.4;
     /** The stops never let the ring run further past its end than this, rad. */
     static final double MOST_OVER_TRAVEL = Math.toRadians(1.5);
 

@@ -54,12 +54,28 @@ record ServoMount(
         Material gear = spec.gear();
         double top = stack.retainerBottom() - spec.clearances().pinionAxial();
         double need = stack.ringTop() - stack.ringBottom() + spec.clearances().ringAxial();
+        double room = top - stack.baseTop() - spec.clearances().pinionAxial();
         int sheets = gear.sheet() ? Math.max(1, (int) Math.ceil(need / gear.thickness() - 1e-9)) : 0;
+        if (sheets > 1 && sheets * gear.thickness() > room) {
+            // Rather a little of the ring's play uncovered than a pinion that stands in the base.
+            sheets = Math.max(1, (int) (room / gear.thickness() + 1e-9));
+        }
         double width = sheets > 0 ? sheets * gear.thickness() : need;
-        double bottom = top - width;
         double screwEdge = servo.hornScrewCircle() / 2 + servo.hornScrewHole() / 2 + gear.leastWeb();
         boolean horn = plan.servoGear().rootRadius() >= Math.max(screwEdge, servo.hornDiameter() / 2);
         boolean stepUp = plan.stepUp().isPresent();
+        if (horn && !stepUp) {
+            // A wider pinion carries the horn, and the servo with it, out of the back of the base.
+            double wider = Math.min(top - servo.hornHeight() - stack.coverBottom(), room);
+            if (wider > width + 1e-9 && sheets == 0) {
+                width = wider;
+            } else if (wider > width + 1e-9) {
+                int most = (int) (room / gear.thickness() + 1e-9);
+                sheets = Math.max(sheets, Math.min((int) Math.ceil(wider / gear.thickness() - 1e-9), most));
+                width = sheets * gear.thickness();
+            }
+        }
+        double bottom = top - width;
         double gearTop = stepUp ? stack.coverBottom() - BEHIND : top;
         double gearBottom = gearTop - width;
         double earFace = (horn ? gearBottom : gearTop) - servo.hornHeight();

@@ -42,8 +42,6 @@ record Stack(
 
     /** Least solid floor under a blind bore that is built up, mm; common practice, no source. */
     static final double BORE_FLOOR = 0.8;
-    /** Kept between a pin's end and what lies beyond it, mm; common practice, no source. */
-    static final double PIN_END = 0.1;
     /** More shims than this under a retainer are a nuisance to lay; another sheet is taken then. */
     private static final int MOST_SHIMS = 6;
 
@@ -55,6 +53,7 @@ record Stack(
      * @param underTip least number of other blades that lie under a drive pin's place at any state
      */
     static Stack of(ApertureSpec spec, double pivotRadius, int layers, int overPivot, int underTip) {
+        double pinEnd = spec.clearances().pivotEnd();
         double each = spec.thickness() + spec.blade().burr();
         double cavityNeed = layers * each + spec.clearances().bladePlay();
         int ledgeSheets = spec.spacer().sheet() ? sheetsOver(cavityNeed, spec.spacer()) : 0;
@@ -66,12 +65,13 @@ record Stack(
         boolean throughBores = spec.plate().sheet();
         double base = spec.plate().thickness();
         double boreFloor = 0;
-        double pinDepth = rise + hold;
+        // A post stands in its bore by itself, whatever its blade does.
+        double pinDepth = spec.pinStyle() == PinStyle.BASE_POSTS ? hold : rise + hold;
         if (throughBores) {
-            pinDepth = Math.min(pinDepth, base - PIN_END);
+            pinDepth = Math.min(pinDepth, base - pinEnd);
         } else {
-            base = Math.max(base, pinDepth + PIN_END + BORE_FLOOR);
-            boreFloor = base - pinDepth - PIN_END;
+            base = Math.max(base, pinDepth + pinEnd + BORE_FLOOR);
+            boreFloor = base - pinDepth - pinEnd;
         }
         double coverBottom = throughBores ? -coverThickness(spec) : 0;
         double ringBottom = base + cavity;
@@ -95,7 +95,7 @@ record Stack(
             wall = wallSheets * sheet + shims * spec.thickness();
         }
         double retainerBottom = ringBottom + wall;
-        double pinHeight = retainerBottom - PIN_END - ringBottom;
+        double pinHeight = retainerBottom - spec.clearances().driveEnd() - ringBottom;
         return new Stack(
                 layers,
                 coverBottom,
@@ -123,7 +123,7 @@ record Stack(
         if (spec.ring().sheet() || spec.given().contains("ring-thickness")) {
             return spec.ring().thickness();
         }
-        double least = need + PIN_END - spec.clearances().ringAxial();
+        double least = need + spec.clearances().driveEnd() - spec.clearances().ringAxial();
         return Math.max(spec.ring().thickness(), Math.ceil(least * 10 - 1e-9) / 10);
     }
 

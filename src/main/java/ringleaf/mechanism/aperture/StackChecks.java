@@ -108,6 +108,10 @@ final class StackChecks {
         if (design.pin() instanceof DrivePin.Lever) {
             found.add(leverClear());
         }
+        found.add(besideRoots());
+        if (!(design.pin() instanceof DrivePin.Lever)) {
+            found.add(besideTips());
+        }
         double length = spec.pinStyle() == PinStyle.BASE_POSTS ? spec.thickness() : stack.pivotPinDepth();
         double tilt = length * Math.tan(stack.pinSlope());
         found.add(Finding.atMost(
@@ -118,6 +122,41 @@ final class StackChecks {
                 "pivot pin",
                 "a pin of " + Words.mm(length) + " tilts with its blade by " + Words.degrees(stack.pinSlope(), 2)
                         + " and needs this much clearance in its bore"));
+    }
+
+    /**
+     * A pivot pin, or a post under it, stands where the next blade's root lies lower than its own: pins are 2 Rp sin(pi/N)
+     * apart, and a root is a disc about its pin (derived for this project; at every state, as pivots stand still).
+     */
+    private Finding besideRoots() {
+        double apart = 2 * design.band().pivotRadius() * Math.sin(spec.pitch() / 2);
+        return Finding.atLeast(
+                "pins-pass",
+                apart - half() - spec.pinDiameter() / 2 + HAIR,
+                ApertureRequirements.APART,
+                "mm",
+                "pivot pin and the next blade's root",
+                "room beside a pivot pin, which comes down past its neighbour's root; fewer or narrower blades, thinner"
+                        + " pins or a larger opening make more");
+    }
+
+    /** The same where the next blade's end lies over a drive pin, at the dip, where the pins are nearest together. */
+    private Finding besideTips() {
+        double radius = design.band().leastPinRadius(design.pin(), design.closed());
+        double apart = 2 * radius * Math.sin(spec.pitch() / 2);
+        return Finding.atLeast(
+                "pins-pass",
+                apart - half() - spec.pinDiameter() / 2 + HAIR,
+                ApertureRequirements.APART,
+                "mm",
+                "drive pin and the next blade's end",
+                "room beside a drive pin, which comes up past the end of the blade over it; fewer or narrower blades,"
+                        + " thinner pins or a larger opening make more");
+    }
+
+    /** Radius of a blade's round ends about its pins, mm. */
+    private double half() {
+        return Math.max(design.band().width() / 2, design.ear());
     }
 
     private Finding leverClear() {

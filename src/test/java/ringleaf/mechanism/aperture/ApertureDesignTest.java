@@ -65,8 +65,8 @@ class ApertureDesignTest {
                 """);
         assertThat(failed(design.findings())).isEmpty();
         assertThat(failed(Judge.judge(design.assembly(), Options.DEFAULT).findings())).isEmpty();
-        double web = (dimension(design, "blade-width") - dimension(design, "pin-diameter") - 0.15) / 2;
-        assertThat(web).isCloseTo(3, within(0.03));
+        double web = (dimension(design, "blade-width") - dimension(design, "pin-diameter") - dimension(design, "clearances-bore")) / 2;
+        assertThat(web).isCloseTo(3, within(0.05));
     }
 
     /** Common practice, no source: 16 blades of 0.2 mm suit about 86 mm, and about 90 degrees of teeth drive them. */

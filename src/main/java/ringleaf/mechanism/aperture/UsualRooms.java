@@ -1,0 +1,153 @@
+package ringleaf.mechanism.aperture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ringleaf.mechanism.Material;
+import ringleaf.mechanism.RoomLaw;
+import ringleaf.mechanism.SizesOff;
+import ringleaf.part.Dimension.Origin;
+import ringleaf.spec.field.Field;
+import ringleaf.spec.field.Values;
+
+/**
+ * The clearances: those of the spec, else the usual ones (common practice, no source), else, where the processes of the
+ * parts that meet are coarser, what {@link RoomLaw} asks for. The sizes that count are those that are off in the
+ * study of yield. Lengths in mm.
+ */
+final class UsualRooms {
+    static final double OPENING = 0.15;
+    static final double BLADE = 0.3;
+    static final double SLOT_END = 0.3;
+    static final double RING_RADIAL = 0.15;
+    static final double RING_AXIAL = 0.15;
+    static final double BLADE_PLAY = 0.3;
+    static final double PINION = 0.5;
+    static final double PINION_AXIAL = 0.15;
+    static final double PIN_END = 0.1;
+    static final double STOP = 0.4;
+
+    /** Tilt of a pin in its bore is allowed for in steps, so that designs of like thickness keep their blades. */
+    private static final double TILT_STEP = 0.05;
+    /** Most blades over one point as a share of all; found on designs of 5 to 40 blades to be at most about this. */
+    private static final double LAYERS = 0.6;
+
+    private final Values own;
+    private final int blades;
+    private final double thickness;
+    private final double pin;
+    private final double clearRadius;
+    private final PinStyle style;
+    private final Material blade;
+    private final Material plate;
+    private final Material ring;
+    private final Material spacer;
+    private final Material gear;
+    private final List<Room> rooms = new ArrayList<>();
+
+    /**
+     * @param own clearances of the spec, or null
+     * @param thickness of a blade
+     * @param pin diameter
+     */
+    UsualRooms(
+            Values own,
+            int blades,
+            double thickness,
+            double pin,
+            double clearRadius,
+            PinStyle style,
+            Material blade,
+            Material plate,
+            Material ring,
+            Material spacer,
+            Material gear) {
+        this.own = own;
+        this.blades = blades;
+        this.thickness = thickness;
+        this.pin = pin;
+        this.clearRadius = clearRadius;
+        this.style = style;
+        this.blade = blade;
+        this.plate = plate;
+        this.ring = ring;
+        this.spacer = spacer;
+        this.gear = gear;
+    }
+
+    /**
+     * All of them.
+     *
+     * @param boreFit what the process of the plates adds to a bore for the fit asked for
+     * @param slotFit likewise of the ring and its slots
+     */
+    Clearances all(double boreFit, double slotFit) {
+        double b = blade.repeatability();
+        double p = plate.repeatability();
+        double r = ring.repeatability();
+        double s = spacer.repeatability();
+        double wall = height(spacer, ring.thickness());
+        return new Clearances(
+                room(ApertureFields.OPENING_ROOM, OPENING, blades, b, p),
+                room(ApertureFields.BLADE_ROOM, BLADE, blades, b, p, s),
+                room(ApertureFields.SLOT_END, SLOT_END, 2 * blades, b, p, r),
+                room(ApertureFields.RING_RADIAL, RING_RADIAL, 1, s, r),
+                room(ApertureFields.RING_AXIAL, RING_AXIAL, 1, wall, height(ring, ring.thickness())),
+                room(ApertureFields.BLADE_PLAY, BLADE_PLAY, 1, height(spacer, thickness), layers() * height(blade, thickness)),
+                room(ApertureFields.PINION_ROOM, PINION, 1, s, gear.repeatability(), p),
+                room(ApertureFields.PINION_AXIAL, PINION_AXIAL, 1, wall, height(gear, gear.thickness())),
+                room(ApertureFields.PIVOT_END, PIN_END, 1, SizesOff.FILED),
+                room(ApertureFields.DRIVE_END, PIN_END, 1, SizesOff.FILED, wall),
+                room(ApertureFields.STOP, STOP, blades, b, p, r),
+                fitted(ApertureFields.BORE, boreFit, tilt(), p, pivotPin()),
+                fitted(ApertureFields.SLOT_ROOM, slotFit, 0, r, SizesOff.WIRE),
+                rooms);
+    }
+
+    private double room(Field<Double> field, double usual, int copies, double... within) {
+        return room(field, usual, 0, copies, within);
+    }
+
+    private double fitted(Field<Double> field, double usual, double extra, double... within) {
+        return room(field, usual, extra, blades, within);
+    }
+
+    private double room(Field<Double> field, double usual, double extra, int copies, double... within) {
+        Optional<Double> given = own == null ? Optional.empty() : own.given(field);
+        double needed = RoomLaw.room(copies, within) + extra;
+        boolean more = needed > usual + 1e-9;
+        double mm = given.isPresent() ? given.get() : more ? needed : usual;
+        Origin origin = given.isPresent() ? Origin.GIVEN : more ? Origin.SOLVED : Origin.DEFAULT;
+        rooms.add(new Room(field.name(), mm, origin, extra, copies, within));
+        return mm;
+    }
+
+    private static double height(Material made, double nominal) {
+        return SizesOff.heightWithin(made, nominal);
+    }
+
+    private double layers() {
+        return Math.ceil(LAYERS * blades);
+    }
+
+    private double pivotPin() {
+        return switch (style) {
+            case ONE_GLUED -> blade.repeatability();
+            case BASE_POSTS -> plate.repeatability();
+            default -> SizesOff.WIRE;
+        };
+    }
+
+    /** Upper bound of what a pivot pin needs in its bore as it leans with its blade. */
+    private double tilt() {
+        double each = thickness + blade.burr();
+        double length = Math.min(pin, plate.thickness()) + layers() * each;
+        if (style == PinStyle.BASE_POSTS) {
+            length = thickness;
+        } else if (plate.sheet()) {
+            length = Math.min(length, plate.thickness());
+        }
+        double needed = length * blades * each / (2 * Math.PI * clearRadius);
+        return Math.ceil(needed / TILT_STEP - 1e-9) * TILT_STEP;
+    }
+}
