@@ -37,7 +37,7 @@ final class Run {
 
     private static final int MOST_REMEDIES = 4;
     /** Changes that are tried before one is enough: a run that fails is not to take seconds. */
-    private static final int ATTEMPTS = 150;
+    private static final int ATTEMPTS = 300;
 
     private final Asked asked;
     private final SpecDocument document;

@@ -59,9 +59,9 @@ final class ApertureDesigner {
     }
 
     /**
-     * The best of each layout that is worth a try, the one to take first. Where the far end breaks no limit, a lever is
-     * of use only if it makes a smaller cavity, and it is not even looked for where nothing but the band keeps the
-     * cavity from being smaller.
+     * The best of each layout that is worth a try, the one to take first. Where the far end breaks no limit, or is but
+     * too wide, a lever is of use only if it makes a smaller cavity, and it is not even looked for where nothing but
+     * the band keeps the cavity from being smaller.
      */
     List<Candidate> candidates() {
         List<Candidate> found = new ArrayList<>();
@@ -85,7 +85,7 @@ final class ApertureDesigner {
     /** Blades of another layout that can be better than the first one's, or null. */
     private BladePlan other(BladeNeeds needs, Layout layout, Candidate first) {
         BladePlan plan = first.design().plan();
-        if (first.broken() > 0) {
+        if (first.broken() > (isTooWide(first.design()) ? 1 : 0)) {
             return plans.of(needs, layout);
         }
         return plan.isBoundByTheBand() ? null : plans.below(needs, layout, plan.cavityRadius()).orElse(null);
@@ -277,7 +277,7 @@ final class ApertureDesigner {
     /** Limits of the spec that this design breaks, as far as they are known before the sweep. */
     private int broken(ApertureDesign design) {
         int broken = design.plan().broken().size();
-        if (2 * design.rim().outer() > spec.outer().most() + 1e-6) {
+        if (isTooWide(design)) {
             broken++;
         }
         if (spec.depth().isPresent() && design.stack().depth() > spec.depth().getAsDouble() + 1e-6) {
@@ -290,6 +290,10 @@ final class ApertureDesigner {
             broken++;
         }
         return broken;
+    }
+
+    private boolean isTooWide(ApertureDesign design) {
+        return 2 * design.rim().outer() > spec.outer().most() + 1e-6;
     }
 
     private static double up(double value, double step) {
