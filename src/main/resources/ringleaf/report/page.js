@@ -91,18 +91,30 @@ class Mechanism {
   }
   move(s) {
     this.at = s;
-    for (const mover of this.movers) mover.use.setAttribute('transform', this.transform(mover.member, s));
+    this.state = Math.round(s);
     this.wedges(s);
-    const state = Math.round(s);
-    if (state !== this.state) {
-      this.state = state;
-      this.values(state);
-      for (const plot of this.charts) if (plot.seen) plot.cursor(state);
+    const filmed = this.film && this.film.run(s);
+    /* While the film shows the parts, figures and the outlines under it follow in turns with what is seen. */
+    this.turn = filmed ? this.turn + 1 : 0;
+    if (this.turn % 4 === 0) this.pictured(s);
+    if (this.turn % 2 === 0) this.told(plot => plot.seen);
+  }
+  pictured(s) {
+    for (const mover of this.movers) mover.use.setAttribute('transform', this.transform(mover.member, s));
+    this.clips();
+  }
+  clips() {
+    if (this.leaf) for (const { on, g, d, line } of this.leaf.wedges) {
+      g.style.display = on ? '' : 'none';
+      if (on) d.setAttribute('d', line);
     }
-    if (this.film) this.film.run(s);
+  }
+  told(which) {
+    if (this.state !== this.said) this.values(this.said = this.state);
+    for (const plot of this.charts) if (which(plot)) plot.cursor(this.state);
   }
   /* What can wait while the drive moves. */
-  settle() { for (const plot of this.charts) plot.cursor(this.state); }
+  settle() { this.pictured(this.at); this.told(() => true); }
   label(state) { return this.data.labels[state] || `state ${this.data.states[state]} of ${this.data.states[this.last]}`; }
   value(index, state) { return shown(this.data.table[index][state], this.columns[index].unit); }
   values(state) {
@@ -164,11 +176,10 @@ class Mechanism {
     const arc = a => `A${reach} ${reach} 0 0 0 ${point(a)}`;
     wedges.forEach((own, i) => {
       const begun = i * pitch, on = shared > 0 && begun < shared + room;
-      if (own.on !== on) own.g.style.display = on ? '' : 'none';
       own.on = on;
       if (!on) return;
       const start = onwards ? from + begun - room : to - shared - room, sweep = shared + 2 * room - begun;
-      own.d.setAttribute('d', `M0 0L${point(start)}${arc(start + sweep / 2)}${arc(start + sweep)}Z`);
+      own.line = `M0 0L${point(start)}${arc(start + sweep / 2)}${arc(start + sweep)}Z`;
     });
     /* Where no leaf reaches round to where the first one begins, the widest wedge, that of the first, would serve all. */
     this.leaf.one = to - from + shared + room < 2 * Math.PI;
@@ -565,6 +576,7 @@ class Mechanism {
     for (const use of uses) (added.has(+use.dataset.m) ? fresh : old).append(copy(use));
     if (this.leaf && sheaf === this.leaf.sheaf && uses.length === this.leaf.count) {
       this.wedges(0);
+      this.clips();
       this.leaf.wedges.forEach((wedge, i) => {
         if (!wedge.on) return;
         const clip = wedge.clip.cloneNode(true), g = draw('g', { 'clip-path': `url(#${id}w${i})` }, copy(uses[i]));
@@ -614,9 +626,10 @@ class Film {
     clearTimeout(this.timer);
     this.timer = setTimeout(() => { this.rest(); this.mechanism.settle(); }, REST_MS);
     /* A single step is seen as it is. */
-    if (!on) return;
+    if (!on) return false;
     if (!this.layers) this.load();
     this.paint(s);
+    return true;
   }
   rest() {
     if (!this.layers) return;
@@ -739,7 +752,7 @@ class Film {
     (leaf.one ? [on] : on.map(shape => [shape])).forEach((some, i) => {
       context.save();
       context.setTransform(k, 0, 0, k * some[0].squash, this.x, this.y - k * some[0].lift);
-      context.clip(new Path2D(leaf.wedges[i].d.getAttribute('d')));
+      context.clip(new Path2D(leaf.wedges[i].line));
       for (const shape of some) this.draw(context, shape, s);
       context.restore();
     });
@@ -809,6 +822,8 @@ class Plot {
     this.cursor(0);
   }
   cursor(state) {
+    if (state === this.at) return;
+    this.at = state;
     const x = this.px(this.xs[state]), y = this.ys[state];
     this.line.setAttribute('x1', x); this.line.setAttribute('x2', x);
     this.dot.style.display = y === null ? 'none' : '';

@@ -146,11 +146,11 @@ class ReportInBrowserTest {
             assertThat(differing(still, picture())).as("on the canvas, soft edges apart").isLessThan(0.02);
             // What moves is a small part of the picture that is pulled apart.
             assertThat(differing(still, elsewhere)).as("the measure itself").isGreaterThan(apart ? 0.005 : 0.03);
-            assertThat(matrices()).as("the picture beneath").isEqualTo(there);
             drive(137);
             waitFor("return document.querySelector('#m0 .film').hidden");
+            assertThat(matrices()).as("the picture beneath").isEqualTo(there);
             // A few dots differ wherever a browser paints a part of a picture anew.
-            assertThat(differing(still, picture())).as("at rest again").isLessThan(1e-4);
+            assertThat(differing(still, picture())).as("at rest again").isLessThan(5e-4);
         }
     }
 
