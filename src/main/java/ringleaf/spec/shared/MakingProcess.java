@@ -21,7 +21,7 @@ import ringleaf.spec.text.Problems;
  * @param runningClearance added to the diameter of a bore in which a pin turns
  * @param pressAllowance taken from the diameter of a bore in which a pin is held
  * @param slotClearance added to the width of a slot in which a pin slides
- * @param repeatability how far an edge may lie from where it was drawn, either way
+ * @param repeatability how far a size may come out beside what was drawn, either way
  * @param thicknessFrom thinnest that it makes
  * @param thicknessTo thickest that it makes
  * @param cautions what to look out for
@@ -82,7 +82,7 @@ public record MakingProcess(
     static final Field<Double> SLOT_CLEARANCE =
             length("slot-clearance", "added to the width of a slot in which a pin slides", 5).required();
     static final Field<Double> REPEATABILITY =
-            length("repeatability", "how far an edge may lie from where it was drawn", 2).required();
+            length("repeatability", "how far a size may come out beside what was drawn", 2).required();
     static final Field<Double> THICKNESS_FROM =
             Field.length("thickness-from").help("thinnest that it makes").required();
     static final Field<Double> THICKNESS_TO =
