@@ -9,7 +9,6 @@ import ringleaf.geom.Line;
 import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
-import ringleaf.geom.Segment;
 
 /**
  * Upright lettering of drawings in single strokes: capitals and small letters, figures, the signs that dimensions need,
@@ -171,14 +170,16 @@ public final class Lettering {
             String accent = ACCENTS.get(c);
             if (accent != null) {
                 double up = (small ? SMALL_HEIGHT : UNITS) + 1;
-                add(paths, accent, middle - NARROW * unit * reach(accent) / 2, up * unit, unit);
+                Point corner = new Point(middle - NARROW * unit * reach(accent) / 2, up * unit);
+                StrokeFont.addSign(paths, accent, corner, NARROW * unit, unit);
             } else if (c == ' ') {
                 x += SPACE * NARROW * unit;
                 right = x;
             } else if (Character.getType(c) != Character.NON_SPACING_MARK) {
                 String sign = sign(c);
                 double width = NARROW * unit * (reach(sign) - left(sign));
-                add(paths, sign, x - NARROW * unit * left(sign), 0, unit);
+                Point corner = new Point(x - NARROW * unit * left(sign), 0);
+                StrokeFont.addSign(paths, sign, corner, NARROW * unit, unit);
                 middle = x + width / 2;
                 small = c >= 'a' && c <= 'z';
                 right = x + width;
@@ -202,25 +203,5 @@ public final class Lettering {
             least = Math.min(least, sign.charAt(i) - '0');
         }
         return least;
-    }
-
-    private static void add(List<Path> paths, String sign, double x, double y, double unit) {
-        List<Segment> pieces = new ArrayList<>();
-        Point before = null;
-        for (int i = 0; i < sign.length(); i += 3) {
-            Point at = new Point(
-                    x + (sign.charAt(i) - '0') * NARROW * unit, y + (sign.charAt(i + 1) - '0') * unit);
-            if (before != null) {
-                pieces.add(new Line(before, at));
-            }
-            boolean last = i + 2 >= sign.length();
-            if (last || sign.charAt(i + 2) == ',') {
-                paths.add(new Path(pieces));
-                pieces = new ArrayList<>();
-                before = null;
-            } else {
-                before = at;
-            }
-        }
     }
 }

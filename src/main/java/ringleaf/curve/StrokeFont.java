@@ -102,18 +102,25 @@ public final class StrokeFont {
             int c = text.codePointAt(i);
             i += Character.charCount(c);
             String sign = c < SIGNS.length ? SIGNS[c >= 'a' && c <= 'z' ? c - 'a' + 'A' : c] : BOX;
-            addSign(paths, sign == null ? BOX : sign, new Point(x, origin.y()), scale);
+            addSign(paths, sign == null ? BOX : sign, new Point(x, origin.y()), scale, scale);
             x += ADVANCE * scale;
         }
         return paths;
     }
 
-    private static void addSign(List<Path> paths, String sign, Point corner, double scale) {
+    /**
+     * Adds the strokes of a sign: pairs of digits, its corners on a grid, and a comma between strokes.
+     *
+     * @param corner where the grid begins
+     * @param wide a step of the grid to the right, mm
+     * @param high a step up, mm
+     */
+    static void addSign(List<Path> paths, String sign, Point corner, double wide, double high) {
         List<Segment> pieces = new ArrayList<>();
         Point before = null;
         for (int i = 0; i < sign.length(); i += 3) {
-            double across = (sign.charAt(i) - '0') * scale;
-            double up = (sign.charAt(i + 1) - '0') * scale;
+            double across = (sign.charAt(i) - '0') * wide;
+            double up = (sign.charAt(i + 1) - '0') * high;
             Point at = corner.plus(new Point(across, up));
             if (before != null) {
                 pieces.add(new Line(before, at));
