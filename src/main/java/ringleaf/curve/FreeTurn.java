@@ -3,34 +3,79 @@ package ringleaf.curve;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.geom.Angles;
+import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
 
 /**
  * How far an outline can turn about a point until it meets another that stands still.
  *
+ * <p>Pieces are directed, with material to their left, as those of a region's contours are. Only pieces that face each
+ * other can touch first: one whose outside looks where it moves, and one whose outside looks against that. So a pair
+ * that overlaps a little, as two flanks of no backlash do by rounding, has a free turn a little below 0.
+ *
  * <p>Exact on lines and arcs: two pieces first meet where one touches the other (the centres of two arcs are then the
  * sum or the difference of the radii apart, the centre of an arc is its radius from a line) or where an end of one runs
  * onto the other. The turn at which a point that circles the pivot reaches a distance from a point or a line is a
  * closed form, by the law of cosines. Derived; error: rounding, magnified where a touch is grazing.
  *
- * @param angle turned until the first touch, rad, at least 0; or the greatest turn asked for, when nothing is met
+ * @param angle turned until the first touch, rad; below 0 where they overlap; or the greatest turn asked for, when
+ *     nothing is met
  * @param at where they touch, in the frame of the outline that stands; the pivot when nothing is met
  * @param meets whether anything is met
  */
 public record FreeTurn(double angle, Point at, boolean meets) {
+    /** Parts of a piece at whose ends it is looked where it faces. */
+    private static final int QUARTERS = 4;
+
+    /** Slope of an outline against its way, as a sine, from which on it counts as looking there. */
+    private static final double FACES = 1e-9;
+
     /**
      * The free turn.
      *
-     * @param moving pieces that turn; apart from the others at the start (where they overlap, the turn out of the
-     *     overlap is found instead)
+     * @param moving pieces that turn
      * @param pivot about which they turn
      * @param still pieces that stand
      * @param counterClockwise sense of the turn
-     * @param most greatest turn looked at, rad, at most a whole one
+     * @param overlap turn back, rad, from which on touches are looked for: overlaps of less are told as turns below 0
+     * @param most greatest turn looked at, rad; with {@code overlap} at most a whole one
      */
     public static FreeTurn of(
-            List<Segment> moving, Point pivot, List<Segment> still, boolean counterClockwise, double most) {
+            List<Segment> moving,
+            Point pivot,
+            List<Segment> still,
+            boolean counterClockwise,
+            double overlap,
+            double most) {
+        int sense = counterClockwise ? 1 : -1;
+        Placement back = Placement.turnAbout(pivot, -sense * overlap);
+        List<Segment> leading = new ArrayList<>();
+        for (Segment piece : facing(moving, pivot, sense)) {
+            leading.add(overlap == 0 ? piece : piece.placed(back));
+        }
+        FreeTurn turn = of(leading, pivot, facing(still, pivot, -sense), sense, overlap + most);
+        return new FreeTurn(turn.angle - overlap, turn.at, turn.meets);
+    }
+
+    /** Those pieces of which a part looks the way that a turn takes it. */
+    private static List<Segment> facing(List<Segment> pieces, Point pivot, int sense) {
+        List<Segment> facing = new ArrayList<>();
+        for (Segment piece : pieces) {
+            for (int i = 0; i <= QUARTERS; i++) {
+                double share = (double) i / QUARTERS;
+                Point out = piece.tangentAt(share).times(-1).left();
+                Point way = piece.pointAt(share).minus(pivot).left().times(sense);
+                if (out.dot(way) > FACES * way.norm()) {
+                    facing.add(piece);
+                    break;
+                }
+            }
+        }
+        return facing;
+    }
+
+    private static FreeTurn of(List<Segment> moving, Point pivot, List<Segment> still, int sense, double most) {
         List<Swung> movers = swung(moving, pivot);
         List<Swung> standers = swung(still, pivot);
         double least = Double.POSITIVE_INFINITY;
@@ -39,7 +84,7 @@ public record FreeTurn(double angle, Point at, boolean meets) {
             least = Math.min(least, mover.near);
             greatest = Math.max(greatest, mover.far);
         }
-        TurnTouch touch = new TurnTouch(pivot, counterClockwise ? 1 : -1, most);
+        TurnTouch touch = new TurnTouch(pivot, sense, most);
         for (Swung stander : standers) {
             if (stander.near > greatest || stander.far < least) {
                 continue;

@@ -90,32 +90,48 @@ public sealed interface Requirement {
     record FitsRound(String check, List<Integer> members, double diameter) implements Requirement {}
 
     /**
-     * Two members turn about their axes in step and never overlap; and while the first stands, the second is free to
-     * turn by {@code play} in all, a little to either side.
+     * Two members turn about their axes in step from one end of the travel to the other and never overlap; and while
+     * the first stands, the second is free to turn by {@code play} in all, a little to either side. Either may be a
+     * whole gear, a ring with teeth inside, or carry teeth on a part of its rim only.
      *
      * @param check name of the finding on overlap and gap
      * @param playCheck name of the finding on the play
-     * @param first member that drives, from its place in state 0
-     * @param second member that is driven
-     * @param firstAxis about which the first turns
-     * @param secondAxis about which the second turns
+     * @param first that drives
+     * @param second that is driven, in the middle of its play
      * @param ratio turn of the second for a turn of the first, counter-clockwise positive for both
-     * @param period turn of the first after which all repeats, rad
-     * @param steps in which the period is rolled through, at least 1
+     * @param rolled turns of the first that are rolled through
+     * @param gap least distance of the outlines in the middle of the play, mm; 0 allows them to touch
      * @param play of the second, rad
      * @param tolerance by how much the play may miss, as a length at the second's reach, mm
      */
     record Meshes(
             String check,
             String playCheck,
-            int first,
-            int second,
-            Point firstAxis,
-            Point secondAxis,
+            Turning first,
+            Turning second,
             double ratio,
-            double period,
-            int steps,
+            Rolled rolled,
+            double gap,
             double play,
             double tolerance)
             implements Requirement {}
+
+    /** A member, from its place in state 0, and the axis about which it turns. */
+    record Turning(int member, Point axis) {}
+
+    /**
+     * The turns of a driver through which a mesh is rolled: a pitch where all teeth are alike, the whole travel where
+     * they end.
+     *
+     * @param from turn from its place in state 0, rad, counter-clockwise positive
+     * @param to turn at the other end, rad
+     * @param steps in which it is rolled through, both ends looked at, at least 1
+     * @param words what is rolled through, for people, e.g. {@code a pitch} or {@code the whole travel}
+     */
+    record Rolled(double from, double to, int steps, String words) {
+        /** The turn at a step, from 0 on; steps need not be whole. */
+        public double at(double step) {
+            return from + (to - from) * step / steps;
+        }
+    }
 }

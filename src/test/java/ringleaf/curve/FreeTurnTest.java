@@ -26,10 +26,10 @@ class FreeTurnTest {
     @Test
     void aDiscOnAnArmMeetsAnother() {
         // Arm 10, discs of radius 1 and 2: centres 3 apart on the circle, at an angle of 2 asin(3/20).
-        FreeTurn turn = FreeTurn.of(disc(10, 0, 1), Point.ORIGIN, disc(0, 10, 2), true, Math.PI);
+        FreeTurn turn = FreeTurn.of(disc(10, 0, 1), Point.ORIGIN, disc(0, 10, 2), true, 0, Math.PI);
         assertThat(turn.meets()).isTrue();
         assertThat(turn.angle()).isCloseTo(Math.PI / 2 - 2 * Math.asin(0.15), within(1e-12));
-        FreeTurn other = FreeTurn.of(disc(10, 0, 1), Point.ORIGIN, disc(0, 10, 2), false, 2 * Math.PI);
+        FreeTurn other = FreeTurn.of(disc(10, 0, 1), Point.ORIGIN, disc(0, 10, 2), false, 0, 2 * Math.PI);
         assertThat(other.angle()).isCloseTo(1.5 * Math.PI - 2 * Math.asin(0.15), within(1e-12));
     }
 
@@ -37,7 +37,7 @@ class FreeTurnTest {
     void aDiscOnAnArmMeetsALine() {
         // The disc's centre reaches height 4 - 1 on an arm of 5.
         List<Segment> wall = List.of(new Line(new Point(-20, 4), new Point(20, 4)));
-        FreeTurn turn = FreeTurn.of(disc(5, 0, 1), Point.ORIGIN, wall, true, Math.PI);
+        FreeTurn turn = FreeTurn.of(disc(5, 0, 1), Point.ORIGIN, wall, true, 0, Math.PI);
         assertThat(turn.angle()).isCloseTo(Math.asin(0.6), within(1e-12));
         assertThat(turn.at().y()).isCloseTo(4, within(1e-12));
     }
@@ -45,25 +45,25 @@ class FreeTurnTest {
     @Test
     void aCornerMeetsAnArcAndAnArcMeetsACorner() {
         List<Segment> bar = Contour.rectangle(new Box(0, -1, 10, 1)).segments();
-        FreeTurn byCorner = FreeTurn.of(bar, Point.ORIGIN, disc(0, 10.3, 0.5), true, Math.PI);
+        FreeTurn byCorner = FreeTurn.of(bar, Point.ORIGIN, disc(0, 10.3, 0.5), true, 0, Math.PI);
         double reach = Math.hypot(10, 1);
         double between = Math.acos((reach * reach + 10.3 * 10.3 - 0.25) / (2 * reach * 10.3));
         assertThat(byCorner.angle()).isCloseTo(Math.PI / 2 - between - Math.atan(0.1), within(1e-12));
-        FreeTurn swapped = FreeTurn.of(disc(0, 10.3, 0.5), Point.ORIGIN, bar, false, Math.PI);
+        FreeTurn swapped = FreeTurn.of(disc(0, 10.3, 0.5), Point.ORIGIN, bar, false, 0, Math.PI);
         assertThat(swapped.angle()).isCloseTo(byCorner.angle(), within(1e-12));
     }
 
     @Test
     void aDiscInARingRollsOntoItsBump() {
         // From within: the moving disc of radius 1 meets the inside of a circle of radius 3 about (8, 0).
-        List<Segment> ring = disc(0, 8, 3);
-        FreeTurn turn = FreeTurn.of(disc(0, 8, 1), Point.ORIGIN, ring, true, Math.PI);
+        List<Segment> ring = Contour.circle(new Point(0, 8), 3).clockwise().segments();
+        FreeTurn turn = FreeTurn.of(disc(0, 8, 1), Point.ORIGIN, ring, true, 0, Math.PI);
         assertThat(turn.angle()).isCloseTo(2 * Math.asin(2 / 16.0), within(1e-12));
     }
 
     @Test
     void nothingInTheWayIsSaidSo() {
-        FreeTurn turn = FreeTurn.of(disc(10, 0, 1), Point.ORIGIN, disc(30, 0, 2), true, 1);
+        FreeTurn turn = FreeTurn.of(disc(10, 0, 1), Point.ORIGIN, disc(30, 0, 2), true, 0, 1);
         assertThat(turn.meets()).isFalse();
         assertThat(turn.angle()).isEqualTo(1);
     }
@@ -74,7 +74,7 @@ class FreeTurnTest {
         Random random = new Random(seed);
         List<Segment> still = blob(random, new Point(6, 0));
         List<Segment> moving = blob(random, new Point(0, 6));
-        FreeTurn turn = FreeTurn.of(moving, Point.ORIGIN, still, false, 2 * Math.PI);
+        FreeTurn turn = FreeTurn.of(moving, Point.ORIGIN, still, false, 0, 2 * Math.PI);
         assertThat(turn.meets()).as("seed " + seed).isTrue();
         assertThat(distance(moving, still, -turn.angle())).as("seed " + seed).isLessThan(1e-9);
         for (int i = 0; i < 40; i++) {

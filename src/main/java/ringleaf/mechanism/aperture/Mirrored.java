@@ -96,6 +96,21 @@ final class Mirrored {
             }
             return new Requirement.StudsClear(s.check(), studs, s.members(), s.clearance());
         }
+        if (r instanceof Requirement.Meshes m) {
+            Requirement.Rolled rolled = m.rolled();
+            return new Requirement.Meshes(
+                    m.check(),
+                    m.playCheck(),
+                    new Requirement.Turning(
+                            m.first().member(), FLIP.apply(m.first().axis())),
+                    new Requirement.Turning(
+                            m.second().member(), FLIP.apply(m.second().axis())),
+                    m.ratio(),
+                    new Requirement.Rolled(-rolled.from(), -rolled.to(), rolled.steps(), rolled.words()),
+                    m.gap(),
+                    m.play(),
+                    m.tolerance());
+        }
         return r;
     }
 

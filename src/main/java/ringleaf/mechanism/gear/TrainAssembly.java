@@ -17,6 +17,8 @@ import ringleaf.part.Words;
 final class TrainAssembly {
     /** Steps in which a pitch is rolled through. */
     private static final int STEPS = 24;
+    /** Steps in which a whole travel is rolled through, at most. */
+    private static final int MOST_STEPS = 600;
     /** What arcs in place of four flanks may take from a play or add to it, mm: four times half a micrometre, and
      * what a slanted line of action makes of it. */
     private static final double PLAY_SLACK = 0.003;
@@ -67,13 +69,11 @@ final class TrainAssembly {
             all.add(new Requirement.Meshes(
                     "rolls",
                     "backlash-as-cut",
-                    driver,
-                    driven,
-                    stage.driverAxis(),
-                    stage.drivenAxis(),
+                    new Requirement.Turning(driver, stage.driverAxis()),
+                    new Requirement.Turning(driven, stage.drivenAxis()),
                     stage.mesh().turn(),
                     rolled(stage),
-                    STEPS,
+                    0,
                     stage.mesh().drivenPlay(),
                     PLAY_SLACK + relief));
         }
@@ -86,13 +86,17 @@ final class TrainAssembly {
         return all;
     }
 
-    /** A pitch of the stage's driver, in the sense in which it turns; no more than its travel where it is a sector. */
-    private double rolled(Stage stage) {
+    /** A pitch of the stage's driver, in the sense in which it turns; its whole travel where teeth end. */
+    private Requirement.Rolled rolled(Stage stage) {
         double pitch = stage.mesh().driver().pitchAngle();
         boolean sector = stage.driver().spec().sector().isPresent()
                 || stage.driven().spec().sector().isPresent();
-        double period = sector ? Math.min(pitch, Math.abs(spec.travel() * stage.turn())) : pitch;
-        return Math.signum(stage.turn()) * period;
+        if (!sector) {
+            return new Requirement.Rolled(0, Math.signum(stage.turn()) * pitch, STEPS, "a pitch");
+        }
+        double travel = spec.travel() * stage.turn();
+        int steps = (int) Math.ceil(Math.max(1, STEPS * Math.abs(travel) / pitch));
+        return new Requirement.Rolled(0, travel, Math.min(MOST_STEPS, steps), "the whole travel");
     }
 
     /** Gear after gear from above: each meets those that are there with its teeth in their spaces. */

@@ -1,0 +1,185 @@
+package ringleaf.curve;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.geom.Arc;
+import ringleaf.geom.Line;
+import ringleaf.geom.Point;
+import ringleaf.geom.Segment;
+
+/**
+ * Two outlines that turn about their own axes: teeth of any kind, on whole circles or on a part of them, outside or
+ * inside a ring. In each position only those pieces are placed that can come within the reach of the other outline,
+ * so nothing that could touch is ever left out.
+ *
+ * <p>Lengths in mm, turns in rad, counter-clockwise positive, counted from the place in which the outlines are given.
+ */
+public final class RollingPair {
+    private final Turning first;
+    private final Turning second;
+
+    /**
+     * @param first pieces of whole contours, material to their left, in the place they have at turn 0
+     * @param firstAxis about which they turn
+     * @param second pieces of whole contours likewise
+     * @param secondAxis about which these turn
+     */
+    public RollingPair(List<Segment> first, Point firstAxis, List<Segment> second, Point secondAxis) {
+        this.first = new Turning(first, firstAxis);
+        this.second = new Turning(second, secondAxis);
+    }
+
+    /** The pair when the first outline has turned by one angle and the second by another. */
+    public Position at(double firstTurn, double secondTurn) {
+        return new Position(
+                first.near(firstTurn, second), second.near(secondTurn, first), second.axis, second.far);
+    }
+
+    /** Radius within which the second outline can be met by the first, mm. */
+    public double secondReach() {
+        return Math.min(second.far, first.axis.distance(second.axis) + first.far);
+    }
+
+    /**
+     * The pieces of both that can come near each other, in their places.
+     *
+     * @param first those of the first outline
+     * @param second those of the second outline
+     * @param axis of the second outline
+     * @param reach of the second outline from its axis, mm
+     */
+    public record Position(List<Segment> first, List<Segment> second, Point axis, double reach) {
+        /** Overlaps of the flanks up to this deep are found as a free turn below 0, mm. */
+        private static final double OVERLAP = 0.02;
+
+        /** How far the second outline can turn in a sense until it lies on the first. */
+        public FreeTurn freeTurn(boolean counterClockwise, double most) {
+            return FreeTurn.of(second, axis, first, counterClockwise, OVERLAP / reach, most);
+        }
+
+        /** Least distance of the two; 0 where they cross or touch, infinite where nothing is near. */
+        public Gap gap() {
+            int n = second.size();
+            double[] x = new double[n];
+            double[] y = new double[n];
+            double[] half = new double[n];
+            for (int i = 0; i < n; i++) {
+                Segment b = second.get(i);
+                x[i] = (b.start().x() + b.end().x()) / 2;
+                y[i] = (b.start().y() + b.end().y()) / 2;
+                half[i] = b.length() / 2;
+            }
+            Gap least = Gap.NONE;
+            for (Segment a : first) {
+                for (Segment b : second) {
+                    // Any two points bound the gap; then few pairs of pieces are worth their closed forms.
+                    if (a.start().distance(b.start()) < least.distance()) {
+                        least = Gap.between(a.start(), b.start());
+                    }
+                }
+            }
+            for (Segment a : first) {
+                double ax = (a.start().x() + a.end().x()) / 2;
+                double ay = (a.start().y() + a.end().y()) / 2;
+                double own = a.length() / 2;
+                for (int i = 0; i < n; i++) {
+                    // No point of a piece is farther from the middle of its chord than half its length.
+                    double reachable = least.distance() + own + half[i];
+                    double dx = ax - x[i];
+                    double dy = ay - y[i];
+                    if (dx * dx + dy * dy < reachable * reachable) {
+                        least = least.orNearer(Distances.between(a, second.get(i)));
+                    }
+                }
+            }
+            return least;
+        }
+    }
+
+    /** One outline with the distances from its axis between which it lies. */
+    private static final class Turning {
+        final List<Segment> pieces;
+        final Point axis;
+        final double near;
+        final double far;
+        private final double[] x;
+        private final double[] y;
+        private final double[] half;
+
+        Turning(List<Segment> pieces, Point axis) {
+            this.pieces = List.copyOf(pieces);
+            this.axis = axis;
+            int n = pieces.size();
+            x = new double[n];
+            y = new double[n];
+            half = new double[n];
+            double least = Double.POSITIVE_INFINITY;
+            double most = 0;
+            for (int i = 0; i < n; i++) {
+                Segment piece = pieces.get(i);
+                // No point of a piece is farther from the middle of its chord than half its length.
+                Point middle = piece.start().towards(piece.end(), 0.5).minus(axis);
+                x[i] = middle.x();
+                y[i] = middle.y();
+                half[i] = piece.length() / 2;
+                boolean round = piece instanceof Arc arc && arc.centre().distance(axis) < arc.radius() * 1e-9;
+                double radius = round ? ((Arc) piece).radius() : middle.norm();
+                double about = round ? 0 : half[i];
+                least = Math.min(least, radius - about);
+                most = Math.max(most, radius + about);
+            }
+            near = least;
+            far = most;
+        }
+
+        List<Segment> near(double turn, Turning other) {
+            Turn to = new Turn(turn, axis);
+            double dx = axis.x() - other.axis.x();
+            double dy = axis.y() - other.axis.y();
+            List<Segment> found = new ArrayList<>();
+            for (int i = 0; i < x.length; i++) {
+                double px = to.cos * x[i] - to.sin * y[i] + dx;
+                double py = to.sin * x[i] + to.cos * y[i] + dy;
+                double distance = Math.sqrt(px * px + py * py);
+                if (distance - half[i] <= other.far && distance + half[i] >= other.near) {
+                    found.add(to.of(pieces.get(i)));
+                }
+            }
+            return found;
+        }
+    }
+
+    /** A turn about an axis whose sine and cosine are worked out once for many pieces. */
+    private static final class Turn {
+        final double angle;
+        final double cos;
+        final double sin;
+        private final Point about;
+
+        Turn(double angle, Point about) {
+            this.angle = angle;
+            this.cos = Math.cos(angle);
+            this.sin = Math.sin(angle);
+            this.about = about;
+        }
+
+        Segment of(Segment piece) {
+            if (piece instanceof Arc arc) {
+                return new Arc(
+                        of(arc.centre()),
+                        arc.radius(),
+                        arc.startAngle() + angle,
+                        arc.sweep(),
+                        of(arc.start()),
+                        of(arc.end()));
+            }
+            return new Line(of(piece.start()), of(piece.end()));
+        }
+
+        private Point of(Point p) {
+            double px = p.x() - about.x();
+            double py = p.y() - about.y();
+            return new Point(cos * px - sin * py + about.x(), sin * px + cos * py + about.y());
+        }
+    }
+}
