@@ -54,7 +54,7 @@ public final class Kerf {
                 grown.addAll(Offset.of(region, kerf / 2));
                 reach.look(region);
             }
-            layers.add(new Layer(grown, layer.zFrom(), layer.zTo()));
+            layers.add(layer.withRegions(grown));
         }
         return new Result(part.withLayers(layers), findings(part, kerf, reach));
     }

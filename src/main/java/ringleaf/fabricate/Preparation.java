@@ -108,7 +108,7 @@ public final class Preparation {
             for (Region region : layer.regions()) {
                 regions.add(leads.started(region));
             }
-            layers.add(new Layer(regions, layer.zFrom(), layer.zTo()));
+            layers.add(layer.withRegions(regions));
         }
         return part.withLayers(layers);
     }

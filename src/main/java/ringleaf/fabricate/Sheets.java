@@ -134,14 +134,14 @@ public final class Sheets {
         double thickness = prepared.stock().thickness().orElse(0);
         for (int i = 0; i < part.layers().size(); i++) {
             Layer layer = part.layers().get(i);
-            boolean top = i == part.layers().size() - 1;
             int plies = thickness > 0 ? Math.max(1, (int) Math.round(layer.height() / thickness)) : 1;
             int count = withSpares(prepared, part.quantity() * plies);
             for (int k = 0; k < layer.regions().size(); k++) {
                 String name = (several ? mechanism + "-" : "") + part.name()
                         + (part.layers().size() > 1 ? "-level-" + (i + 1) : "")
                         + (layer.regions().size() > 1 ? "-" + (k + 1) : "");
-                piece(name, layer.regions().get(k), top ? part.marks() : List.of(), count, prepared, group);
+                Region region = layer.regions().get(k);
+                piece(name, region, layer.marksOn(region), count, prepared, group);
             }
         }
     }

@@ -2,7 +2,10 @@ package ringleaf.part;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
+import ringleaf.curve.Containment;
 import ringleaf.geom.Mirror;
+import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Region;
 
@@ -12,17 +15,48 @@ import ringleaf.geom.Region;
  * @param regions what is solid at this level; regions do not meet one another
  * @param zFrom height of the lower face in the mechanism's frame, mm
  * @param zTo height of the upper face, mm, above {@code zFrom}
+ * @param marks lines to engrave or to score on the upper face, never cut through
  */
-public record Layer(List<Region> regions, double zFrom, double zTo) {
+public record Layer(List<Region> regions, double zFrom, double zTo, List<Path> marks) {
     public Layer {
         regions = List.copyOf(regions);
+        marks = List.copyOf(marks);
         if (!(zTo > zFrom)) {
             throw new IllegalArgumentException("a layer needs a height, not " + zFrom + " to " + zTo);
         }
     }
 
+    /** A layer without marks. */
+    public Layer(List<Region> regions, double zFrom, double zTo) {
+        this(regions, zFrom, zTo, List.of());
+    }
+
     public static Layer of(Region region, double zFrom, double zTo) {
         return new Layer(List.of(region), zFrom, zTo);
+    }
+
+    /** The same with other outlines; the marks stay where they are. */
+    public Layer withRegions(List<Region> other) {
+        return new Layer(other, zFrom, zTo, marks);
+    }
+
+    /** The same with these marks on its upper face. */
+    public Layer withMarks(List<Path> other) {
+        return new Layer(regions, zFrom, zTo, other);
+    }
+
+    /** The marks that lie on one of its regions. */
+    public List<Path> marksOn(Region region) {
+        if (regions.size() == 1) {
+            return marks;
+        }
+        List<Path> own = new ArrayList<>();
+        for (Path mark : marks) {
+            if (Containment.of(region, MarkedLayers.middle(mark), 0) != Containment.OUTSIDE) {
+                own.add(mark);
+            }
+        }
+        return own;
     }
 
     public double height() {
@@ -30,18 +64,22 @@ public record Layer(List<Region> regions, double zFrom, double zTo) {
     }
 
     public Layer placed(Placement placement) {
-        List<Region> placed = new ArrayList<>(regions.size());
-        for (Region region : regions) {
-            placed.add(region.placed(placement));
-        }
-        return new Layer(placed, zFrom, zTo);
+        return moved(region -> region.placed(placement), mark -> mark.placed(placement));
     }
 
     public Layer mirrored(Mirror mirror) {
-        List<Region> mirrored = new ArrayList<>(regions.size());
+        return moved(region -> region.mirrored(mirror), mark -> mark.mirrored(mirror));
+    }
+
+    private Layer moved(UnaryOperator<Region> regionMove, UnaryOperator<Path> markMove) {
+        List<Region> movedRegions = new ArrayList<>(regions.size());
         for (Region region : regions) {
-            mirrored.add(region.mirrored(mirror));
+            movedRegions.add(regionMove.apply(region));
         }
-        return new Layer(mirrored, zFrom, zTo);
+        List<Path> movedMarks = new ArrayList<>(marks.size());
+        for (Path mark : marks) {
+            movedMarks.add(markMove.apply(mark));
+        }
+        return new Layer(movedRegions, zFrom, zTo, movedMarks);
     }
 }

@@ -16,9 +16,9 @@ import ringleaf.geom.Region;
  * @param quantity pieces of it in one mechanism
  * @param source process and stock it is made by
  * @param layers from the bed up; several where the part is stepped, none for what is bought by its name alone
- * @param marks lines to engrave or to score, never cut through
  * @param note what the builder should know of it, or empty
  * @param working places on whose edges nothing may be left standing: pin ends, flanks, edges that slide
+ * @param onShow whether its upper face is seen in use, so that nothing is engraved there unasked
  */
 public record Part(
         String name,
@@ -26,9 +26,9 @@ public record Part(
         int quantity,
         Source source,
         List<Layer> layers,
-        List<Path> marks,
         String note,
-        List<Region> working) {
+        List<Region> working,
+        boolean onShow) {
 
     /**
      * How a part comes about.
@@ -44,8 +44,24 @@ public record Part(
 
     public Part {
         layers = List.copyOf(layers);
-        marks = List.copyOf(marks);
         working = List.copyOf(working);
+    }
+
+    /**
+     * A part whose marks lie on its face as seen from above: each on the uppermost layer that has material there.
+     *
+     * @param marks lines to engrave or to score, never cut through
+     */
+    public Part(
+            String name,
+            String family,
+            int quantity,
+            Source source,
+            List<Layer> layers,
+            List<Path> marks,
+            String note,
+            List<Region> working) {
+        this(name, family, quantity, source, MarkedLayers.of(layers, marks), note, working, false);
     }
 
     /** A part without working edges. */
@@ -62,17 +78,37 @@ public record Part(
 
     /** What is bought by its name alone. */
     public static Part bought(String name, int quantity, String stock) {
-        return new Part(name, "bought", quantity, new Source("bought", stock), List.of(), List.of(), "");
+        return new Part(
+                name, "bought", quantity, new Source("bought", stock), List.of(), "", List.of(), false);
     }
 
     /** The same with working edges wherever its outline runs through one of these regions. */
     public Part withWorking(List<Region> regions) {
-        return new Part(name, family, quantity, source, layers, marks, note, regions);
+        return new Part(name, family, quantity, source, layers, note, regions, onShow);
+    }
+
+    /** So many of it. */
+    public Part withQuantity(int other) {
+        return new Part(name, family, other, source, layers, note, working, onShow);
     }
 
     /** The same with other layers. */
     public Part withLayers(List<Layer> other) {
-        return new Part(name, family, quantity, source, other, marks, note, working);
+        return new Part(name, family, quantity, source, other, note, working, onShow);
+    }
+
+    /** The same with an upper face that is seen in use. */
+    public Part shown() {
+        return new Part(name, family, quantity, source, layers, note, working, true);
+    }
+
+    /** Lines to engrave or to score, of all layers from the bed up. */
+    public List<Path> marks() {
+        List<Path> marks = new ArrayList<>();
+        for (Layer layer : layers) {
+            marks.addAll(layer.marks());
+        }
+        return marks;
     }
 
     /** Whether there is an outline to make it by; what is bought by its name alone has none. */
@@ -122,22 +158,10 @@ public record Part(
         for (Layer layer : layers) {
             turned.add(layer.mirrored(mirror));
         }
-        List<Path> lines = new ArrayList<>(marks.size());
-        for (Path mark : marks) {
-            lines.add(mark.mirrored(mirror));
-        }
         List<Region> areas = new ArrayList<>(working.size());
         for (Region area : working) {
             areas.add(area.mirrored(mirror));
         }
-        return new Part(
-                name,
-                family,
-                quantity,
-                source,
-                turned,
-                lines,
-                note,
-                areas);
+        return new Part(name, family, quantity, source, turned, note, areas, onShow);
     }
 }

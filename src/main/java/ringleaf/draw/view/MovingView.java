@@ -199,9 +199,7 @@ public final class MovingView {
             }
             edge = data.toString();
         }
-        boolean top = layer == part.layers().get(part.layers().size() - 1);
-        String marks = top && !part.marks().isEmpty() ? marks(part) : "";
-        return new Sheaf(index, role, layer.zFrom(), layer.zTo(), scene.outline(layer), edge, marks, own);
+        return new Sheaf(index, role, layer.zFrom(), layer.zTo(), scene.outline(layer), edge, marks(layer), own);
     }
 
     private Role role(Part part, Layer layer, int member) {
@@ -219,9 +217,12 @@ public final class MovingView {
         return one.body() == 0 ? Role.COVER : Role.OVER;
     }
 
-    private static String marks(Part part) {
+    private static String marks(Layer layer) {
+        if (layer.marks().isEmpty()) {
+            return "";
+        }
         PathData data = new PathData(Sheet.DECIMALS);
-        for (Path mark : part.marks()) {
+        for (Path mark : layer.marks()) {
             data.add(mark);
         }
         return data.toString();

@@ -137,12 +137,12 @@ final class PlanPainter {
     }
 
     private void marks(Element parent, Item item, String colour) {
-        if (item.member().part().marks().isEmpty()) {
+        if (item.layer().marks().isEmpty()) {
             return;
         }
         Placement placement = scene.placed(item.index(), state);
         PathData data = new PathData(Sheet.DECIMALS);
-        for (Path mark : item.member().part().marks()) {
+        for (Path mark : item.layer().marks()) {
             data.add(mark.placed(placement));
         }
         sheet.path(parent, data.toString(), "none", colour, FINE);

@@ -65,7 +65,7 @@ final class TestSlice {
         parts.add(piece(made.named("base-plate"), BASE, bores, design.rim().cavity(), spec.plate()));
         for (Part part : made.parts()) {
             if (List.of("blade", "pivot-pin", "drive-pin").contains(part.name())) {
-                parts.add(few(part));
+                parts.add(part.withQuantity(blades));
             }
         }
         parts.add(washer());
@@ -83,11 +83,6 @@ final class TestSlice {
     private static Part bought(String name, int quantity, String what) {
         Part.Source source = new Part.Source("bought", what);
         return new Part(name, "bought", quantity, source, List.of(), List.of(), "");
-    }
-
-    private Part few(Part part) {
-        return new Part(
-                part.name(), part.family(), blades, part.source(), part.layers(), part.marks(), part.note(), part.working());
     }
 
     private double axisHole() {

@@ -75,7 +75,6 @@ final class TrainParts {
 
     private Part shaft(int shaft) {
         List<Layer> layers = new ArrayList<>();
-        List<Path> marks = new ArrayList<>();
         Stage before = shaft > 0 ? design.stages().get(shaft - 1) : null;
         Stage after = shaft < design.stages().size() ? design.stages().get(shaft) : null;
         String note = "";
@@ -85,15 +84,15 @@ final class TrainParts {
             if (after != null) {
                 region = lightened(wheel, after.driver());
             }
-            layers.add(Layer.of(region.placed(before.drivenHome()), before.zFrom(), before.zTo()));
-            mark(marks, wheel, before.drivenHome(), before.drivenPhase() + wheel.rim().pitchAngle() / 2);
+            layers.add(Layer.of(region.placed(before.drivenHome()), before.zFrom(), before.zTo())
+                    .withMarks(mark(wheel, before.drivenHome(), before.drivenPhase() + wheel.rim().pitchAngle() / 2)));
             note = note(wheel);
         }
         if (after != null) {
             Wheel wheel = after.driver();
             double from = before == null ? after.zFrom() : before.zTo();
-            layers.add(Layer.of(wheel.region().placed(after.driverHome()), from, after.zTo()));
-            mark(marks, wheel, after.driverHome(), after.driverPhase());
+            layers.add(Layer.of(wheel.region().placed(after.driverHome()), from, after.zTo())
+                    .withMarks(mark(wheel, after.driverHome(), after.driverPhase())));
             String own = before == null ? driving(wheel) : note(wheel);
             note = before == null ? own : "two gears on one shaft, fixed to each other as drawn; " + own;
         }
@@ -101,7 +100,7 @@ final class TrainParts {
         if (spec.material().sheet() && (sheets > 1 || layers.size() > 1)) {
             note += "; sheets glued with the teeth in line";
         }
-        return new Part(name(spec, shaft), "gear", 1, spec.material().source(), layers, marks, note);
+        return new Part(name(spec, shaft), "gear", 1, spec.material().source(), layers, note, List.of(), false);
     }
 
     /** The wheel with its openings kept clear of the smaller gear that stands on it. */
@@ -119,11 +118,8 @@ final class TrainParts {
     }
 
     /** The mark towards the mate: {@code direction} is that of the marked tooth or space, in the mechanism's frame. */
-    private void mark(List<Path> marks, Wheel wheel, Placement home, double direction) {
-        if (!spec.marks()) {
-            return;
-        }
-        marks.add(wheel.mark(direction - home.angle()).placed(home));
+    private List<Path> mark(Wheel wheel, Placement home, double direction) {
+        return spec.marks() ? List.of(wheel.mark(direction - home.angle()).placed(home)) : List.of();
     }
 
     /** How the first driver is held. */
