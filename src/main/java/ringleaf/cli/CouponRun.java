@@ -22,6 +22,7 @@ import ringleaf.coupon.OwnEntry;
 import ringleaf.coupon.OwnFile;
 import ringleaf.coupon.SheetReader;
 import ringleaf.draw.Drawing;
+import ringleaf.draw.Naming;
 import ringleaf.draw.PartDrawing;
 import ringleaf.draw.dxf.DxfWriter;
 import ringleaf.draw.svg.SvgWriter;
@@ -74,7 +75,7 @@ final class CouponRun {
                     + ": it exists already, may hold readings, and is left as it is; choose another folder with -o");
         }
         Drawing drawing = PartDrawing.of(
-                CouponParts.of(coupon), new PartDrawing.Options(false, Map.of()), PartDrawing.Extra.NONE);
+                CouponParts.of(coupon), new PartDrawing.Options(Naming.NONE, Map.of()), PartDrawing.Extra.NONE);
         Map<String, byte[]> files = new LinkedHashMap<>();
         if (wanted.svg()) {
             files.put("coupon.svg", SvgWriter.write(drawing));

@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import ringleaf.draw.DrawingLayer;
 import ringleaf.draw.LayerStyle;
+import ringleaf.draw.LayerStyles;
+import ringleaf.draw.Naming;
 import ringleaf.draw.PartDrawing;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.Prepared;
@@ -18,58 +20,51 @@ import ringleaf.part.Part;
 import ringleaf.part.Words;
 import ringleaf.report.PartFiles;
 import ringleaf.spec.Cutting;
+import ringleaf.spec.shared.Catalogues;
 
 /** How prepared parts are drawn: names of files, colours and widths of lines, and what the file says of itself. */
 final class MachineLines {
     private static final double HAIR = 0.01;
-    private static final double USUAL = 0.1;
-    private static final int MARK = 0x1F5FA8;
-    private static final int GUIDE = 0x8C8C8C;
-    private static final int DARK = 0x101010;
-    private static final int MOST_LEVELS = 12;
-    /** Colours of what is cut, by process: dark enough to be seen, and told apart without red against green. */
-    private static final Map<String, Integer> CUT = Map.of(
-            "fibre-laser", 0xB00020,
-            "co2-laser", 0xD06000,
-            "photo-etch", 0x5B3A8C,
-            "drag-knife", 0x00735C,
-            "filament-print", 0x101010,
-            "resin-print", 0x3A3A3A);
+    private static final int MOST_LEVELS = 24;
 
     private MachineLines() {}
 
     /** The parts of a design as they are to be drawn; bought ones as designed. */
-    static List<PartFiles.Item> items(Design design, Preparation preparation) {
+    static List<PartFiles.Item> items(Design design, Preparation preparation, Catalogues catalogues) {
         List<PartFiles.Item> items = new ArrayList<>();
         for (Part part : design.parts()) {
             Prepared own = preparation.parts().get(part.name());
             if (own == null) {
                 items.add(new PartFiles.Item(part, "", PartDrawing.Options.USUAL, PartDrawing.Extra.NONE));
             } else {
-                items.add(new PartFiles.Item(own.part(), own.kerf() > 0 ? "-kerf" : "", options(own), extra(own)));
+                items.add(new PartFiles.Item(own.part(), own.kerf() > 0 ? "-kerf" : "", options(own, catalogues), extra(own)));
             }
         }
         return items;
     }
 
-    private static PartDrawing.Options options(Prepared part) {
-        return new PartDrawing.Options(true, styles(part.cutting(), part.process().name()));
+    private static PartDrawing.Options options(Prepared part, Catalogues catalogues) {
+        return new PartDrawing.Options(
+                naming(part.cutting()), styles(part.cutting(), part.process().name(), catalogues));
+    }
+
+    private static Naming naming(Cutting cutting) {
+        return Naming.valueOf(cutting.names().toUpperCase(Locale.ROOT).replace('-', '_'));
     }
 
     /** Styles of layers that differ from the usual ones. */
-    static Map<String, LayerStyle> styles(Cutting cutting, String process) {
+    static Map<String, LayerStyle> styles(Cutting cutting, String process, Catalogues catalogues) {
         Map<String, LayerStyle> styles = new LinkedHashMap<>();
-        if (cutting.line().equals("usual")) {
-            return styles;
-        }
-        boolean hair = cutting.line().equals("hairline");
-        double width = hair ? HAIR : USUAL;
-        int cut = hair ? DARK : CUT.getOrDefault(process, DARK);
-        styles.put(DrawingLayer.CUT, new LayerStyle(cut, width));
-        styles.put(DrawingLayer.MARK, new LayerStyle(MARK, width));
-        styles.put(DrawingLayer.GUIDE, new LayerStyle(GUIDE, width));
-        for (int i = 1; hair && i <= MOST_LEVELS; i++) {
-            styles.put(DrawingLayer.level(i), new LayerStyle(DARK, width));
+        if (cutting.line().equals("by-process")) {
+            int place = new ArrayList<>(catalogues.processes().names()).indexOf(process);
+            styles.put(DrawingLayer.CUT, LayerStyles.process(place));
+        } else if (cutting.line().equals("hairline")) {
+            styles.put(DrawingLayer.CUT, LayerStyles.CUT.withWidth(HAIR));
+            styles.put(DrawingLayer.MARK, LayerStyles.MARK.withWidth(HAIR));
+            styles.put(DrawingLayer.GUIDE, LayerStyles.GUIDE.withWidth(HAIR));
+            for (int i = 1; i <= MOST_LEVELS; i++) {
+                styles.put(DrawingLayer.level(i), LayerStyles.level(i).withWidth(HAIR));
+            }
         }
         return styles;
     }

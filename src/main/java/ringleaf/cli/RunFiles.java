@@ -26,6 +26,7 @@ import ringleaf.report.ViewFiles;
 import ringleaf.report.page.MechanismPage;
 import ringleaf.report.page.ReportPage;
 import ringleaf.spec.SpecDocument;
+import ringleaf.spec.shared.Catalogues;
 
 /**
  * All files of a run, made in memory. Drawings begin on threads of their own as soon as the designs are there, beside
@@ -35,7 +36,7 @@ final class RunFiles {
     /** The file that lists all others, and the last. */
     static final String DESIGN = "design.json";
 
-    private final String title;
+    private final SpecDocument document;
     private final List<Preparation> prepared;
     private final List<Drawn> drawn = new ArrayList<>();
     private final Solids solids;
@@ -54,9 +55,12 @@ final class RunFiles {
     private record MadeSolids(FileSet files, List<List<String>> paths) {}
 
     private RunFiles(
-            String title, List<Preparation> prepared, Solids solids, Beside<List<List<FitSize>>> fits) {
+            SpecDocument document,
+            List<Preparation> prepared,
+            Solids solids,
+            Beside<List<List<FitSize>>> fits) {
         this.solids = solids;
-        this.title = title;
+        this.document = document;
         this.prepared = prepared;
         this.fits = fits;
     }
@@ -69,13 +73,13 @@ final class RunFiles {
     static RunFiles start(
             SpecDocument document, List<Design> designs, List<Preparation> prepared, Wanted wanted, Solids solids) {
         String title = document.title();
-        RunFiles files = new RunFiles(title, prepared, solids, Beside.start("fits", () -> fits(document, designs)));
+        RunFiles files = new RunFiles(document, prepared, solids, Beside.start("fits", () -> fits(document, designs)));
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
             Preparation own = prepared.isEmpty() ? null : prepared.get(i);
             int number = i;
             files.drawn.add(new Drawn(
-                    Beside.start("parts", () -> parts(design, own, wanted)),
+                    Beside.start("parts", () -> parts(design, own, wanted, document.catalogues())),
                     Beside.start("views", () -> shown(number, design, title))));
         }
         if (solids != null) {
@@ -97,12 +101,13 @@ final class RunFiles {
         return all;
     }
 
-    private static Made parts(Design design, Preparation prepared, Wanted wanted) {
+    private static Made parts(
+            Design design, Preparation prepared, Wanted wanted, Catalogues catalogues) {
         FileSet files = new FileSet();
         PartFiles.Wanted own =
                 new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
         if (prepared != null) {
-            return new Made(files, PartFiles.add(design.name(), MachineLines.items(design, prepared), own, files));
+            return new Made(files, PartFiles.add(design.name(), MachineLines.items(design, prepared, catalogues), own, files));
         }
         return new Made(files, PartFiles.add(design, own, files));
     }
@@ -151,7 +156,7 @@ final class RunFiles {
         if (!held && !sheets.isEmpty()) {
             PartFiles.Wanted own =
                     new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
-            SheetFiles.add(SheetPlans.of(title, sheets), own, files);
+            SheetFiles.add(SheetPlans.of(document.title(), sheets, document.catalogues()), own, files);
         }
         if (!held && solids != null) {
             for (Map.Entry<String, byte[]> file : meshes.result().files.files().entrySet()) {
@@ -169,8 +174,8 @@ final class RunFiles {
         }
         files.add(
                 ReportPage.FILE,
-                ReportPage.write(Version.text(), title, pages, reports, cautions, Optional.empty()));
-        byte[] json = DesignJson.write(Version.text(), title, reports, files.files().keySet());
+                ReportPage.write(Version.text(), document.title(), pages, reports, cautions, Optional.empty()));
+        byte[] json = DesignJson.write(Version.text(), document.title(), reports, files.files().keySet());
         files.add(DESIGN, json);
         return files.files();
     }

@@ -12,12 +12,13 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Words;
 import ringleaf.report.SheetFiles;
+import ringleaf.spec.shared.Catalogues;
 
 /** Nested sheets as they are drawn. */
 final class SheetPlans {
     private SheetPlans() {}
 
-    static List<SheetFiles.Stack> of(String title, List<SheetSet> sets) {
+    static List<SheetFiles.Stack> of(String title, List<SheetSet> sets, Catalogues catalogues) {
         List<SheetFiles.Stack> stacks = new ArrayList<>();
         for (SheetSet set : sets) {
             List<SheetFiles.Sheet> sheets = new ArrayList<>();
@@ -26,7 +27,7 @@ final class SheetPlans {
                 for (Nested.Laid laid : set.nested().sheets().get(i)) {
                     items.add(item(laid));
                 }
-                sheets.add(new SheetFiles.Sheet(sheet(title, set, i), items));
+                sheets.add(new SheetFiles.Sheet(sheet(title, set, i, catalogues), items));
             }
             stacks.add(new SheetFiles.Stack(
                     set.process().name(),
@@ -49,7 +50,7 @@ final class SheetPlans {
                 piece.outline().placed(laid.placement()),
                 placed(piece.cuts(), laid),
                 placed(piece.marks(), laid),
-                piece.single(),
+                piece.engraved(),
                 placed(piece.leads(), laid),
                 levels(laid));
     }
@@ -74,7 +75,7 @@ final class SheetPlans {
         return placed;
     }
 
-    private static SheetDrawing.Sheet sheet(String title, SheetSet set, int index) {
+    private static SheetDrawing.Sheet sheet(String title, SheetSet set, int index, Catalogues catalogues) {
         double width = set.size().width();
         double height = set.size().height();
         List<String> notes = new ArrayList<>();
@@ -99,7 +100,7 @@ final class SheetPlans {
                 set.isFramed() ? toolingHoles(set, width, height) : List.of(),
                 notes,
                 set.isMetal(),
-                MachineLines.styles(set.cutting(), set.process().name()));
+                MachineLines.styles(set.cutting(), set.process().name(), catalogues));
     }
 
     /** A line for each distinct part on the bed. */

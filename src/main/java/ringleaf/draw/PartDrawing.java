@@ -17,10 +17,6 @@ import ringleaf.part.Part;
  * where it is stepped, what is engraved on {@code mark}, what is only to be read on {@code guide}. Nominal size.
  */
 public final class PartDrawing {
-    private static final LayerStyle CUT_STYLE = new LayerStyle(0x101010, 0.1);
-    private static final LayerStyle MARK_STYLE = new LayerStyle(0x1F5FA8, 0.1);
-    private static final LayerStyle GUIDE_STYLE = new LayerStyle(0x8C8C8C, 0.1);
-    private static final int[] LEVEL_COLOURS = {0x101010, 0x00735C, 0xA03A00, 0x5B3A8C};
     /** Heights of capitals that are tried, mm, the most legible first. */
     private static final double[] TEXT_HEIGHTS = {3, 2.5, 2, 1.6, 1.2, 0.9};
     /** Least room between lettering and the next line, mm. */
@@ -29,11 +25,11 @@ public final class PartDrawing {
     /**
      * What may be chosen about a part's drawing.
      *
-     * @param lettering whether a part of which there is only one carries its name on {@code mark}
+     * @param naming which parts carry their name on {@code mark}
      * @param styles of layers by name, instead of the usual ones
      */
-    public record Options(boolean lettering, Map<String, LayerStyle> styles) {
-        public static final Options USUAL = new Options(true, Map.of());
+    public record Options(Naming naming, Map<String, LayerStyle> styles) {
+        public static final Options USUAL = new Options(Naming.WHERE_HIDDEN, Map.of());
 
         public Options {
             styles = Map.copyOf(styles);
@@ -81,16 +77,16 @@ public final class PartDrawing {
         for (int i = 0; i < levels; i++) {
             Layer layer = part.layers().get(i);
             String name = levels == 1 ? DrawingLayer.CUT : DrawingLayer.level(i + 1);
-            LayerStyle usual = levels == 1 ? CUT_STYLE : levelStyle(i);
+            LayerStyle usual = levels == 1 ? LayerStyles.CUT : LayerStyles.level(i + 1);
             layers.add(new DrawingLayer(name, style(options, name, usual), heights(layer), outlines(layer)));
         }
         List<Drawn> marks = marks(part, options);
         if (!marks.isEmpty()) {
-            LayerStyle style = style(options, DrawingLayer.MARK, MARK_STYLE);
+            LayerStyle style = style(options, DrawingLayer.MARK, LayerStyles.MARK);
             layers.add(new DrawingLayer(DrawingLayer.MARK, style, "engrave or score, do not cut", marks));
         }
         if (levels > 1 || extra.isGuiding()) {
-            LayerStyle style = style(options, DrawingLayer.GUIDE, GUIDE_STYLE);
+            LayerStyle style = style(options, DrawingLayer.GUIDE, LayerStyles.GUIDE);
             String note = levels > 1 ? "for reading only: " + heightLines(part) : "for reading only";
             List<Drawn> things = levels > 1 ? guide(part, marks) : new ArrayList<>();
             addExtra(things, part, extra);
@@ -112,11 +108,6 @@ public final class PartDrawing {
         if (extra.scaleBar()) {
             things.addAll(ScaleBar.at(corner));
         }
-    }
-
-    /** The usual style of a level, counted from 0. */
-    static LayerStyle levelStyle(int level) {
-        return new LayerStyle(LEVEL_COLOURS[level % LEVEL_COLOURS.length], CUT_STYLE.width());
     }
 
     private static LayerStyle style(Options options, String name, LayerStyle usual) {
@@ -165,7 +156,7 @@ public final class PartDrawing {
             things.add(Drawn.of(mark));
         }
         String name = PlainText.line(part.name());
-        if (options.lettering() && part.quantity() == 1 && !name.isBlank()) {
+        if (options.naming().isOn(part) && !name.isBlank()) {
             FreeSpot spots = spots(part, part.layers().subList(part.layers().size() - 1, part.layers().size()));
             addLines(things, spots, part.box(), List.of(name), true);
         }

@@ -17,9 +17,6 @@ import ringleaf.geom.Region;
  * lower left corner is the origin.
  */
 public final class SheetDrawing {
-    private static final LayerStyle CUT_STYLE = new LayerStyle(0x101010, 0.1);
-    private static final LayerStyle MARK_STYLE = new LayerStyle(0x1F5FA8, 0.1);
-    private static final LayerStyle GUIDE_STYLE = new LayerStyle(0x8C8C8C, 0.1);
     private static final double[] NAME_HEIGHTS = {2.5, 2, 1.6, 1.2, 0.9, 0.7};
     private static final double NAME_CLEARANCE = 0.5;
     private static final double LINE_HEIGHT = 2;
@@ -93,17 +90,17 @@ public final class SheetDrawing {
         below(guide, sheet);
         List<DrawingLayer> layers = new ArrayList<>();
         if (!cut.isEmpty()) {
-            layers.add(layer(sheet, DrawingLayer.CUT, CUT_STYLE, "in this order: inside before outside", cut));
+            layers.add(layer(sheet, DrawingLayer.CUT, LayerStyles.CUT, "in this order: inside before outside", cut));
         }
         for (int i = 0; i < levels.size(); i++) {
             String name = DrawingLayer.level(i + 1);
-            LayerStyle usual = PartDrawing.levelStyle(i);
+            LayerStyle usual = LayerStyles.level(i + 1);
             layers.add(layer(sheet, name, usual, "of each part that has it, heights on guide", levels.get(i)));
         }
         if (!mark.isEmpty()) {
-            layers.add(layer(sheet, DrawingLayer.MARK, MARK_STYLE, "engrave or score, do not cut", mark));
+            layers.add(layer(sheet, DrawingLayer.MARK, LayerStyles.MARK, "engrave or score, do not cut", mark));
         }
-        layers.add(layer(sheet, DrawingLayer.GUIDE, GUIDE_STYLE, "for reading only", guide));
+        layers.add(layer(sheet, DrawingLayer.GUIDE, LayerStyles.GUIDE, "for reading only", guide));
         return new Drawing(sheet.title(), sheet.notes(), layers);
     }
 

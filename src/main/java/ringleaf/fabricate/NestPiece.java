@@ -13,7 +13,7 @@ import ringleaf.geom.Region;
  * @param cuts what is cut of the outer contour between its tabs; empty where it is cut all round
  * @param leads from where the cut runs into each contour
  * @param count of copies
- * @param single whether it is the only one of its kind, so that it may carry its name
+ * @param engraved whether it carries its name
  * @param levels of what is printed, from the bed up; empty for what is cut
  * @param note a line for people on the levels' heights, or empty
  */
@@ -24,7 +24,7 @@ public record NestPiece(
         List<Path> cuts,
         List<Path> leads,
         int count,
-        boolean single,
+        boolean engraved,
         List<List<Region>> levels,
         String note) {
     public NestPiece {
@@ -36,7 +36,7 @@ public record NestPiece(
 
     /** A piece that is cut, without leads. */
     public NestPiece(
-            String name, Region outline, List<Path> marks, List<Path> cuts, int count, boolean single) {
-        this(name, outline, marks, cuts, List.of(), count, single, List.of(), "");
+            String name, Region outline, List<Path> marks, List<Path> cuts, int count, boolean engraved) {
+        this(name, outline, marks, cuts, List.of(), count, engraved, List.of(), "");
     }
 }

@@ -189,7 +189,11 @@ public final class Sheets {
         List<Path> cuts = prepared.tabs().cuts(outline);
         group.tabWidth = Math.max(group.tabWidth, cuts.isEmpty() ? 0 : prepared.tabs().width());
         List<Path> leads = prepared.leads().leads(outline, cuts.isEmpty());
-        add(new NestPiece(name, outline, marks, cuts, leads, count, count == 1, List.of(), ""), group);
+        add(new NestPiece(name, outline, marks, cuts, leads, count, isNamed(prepared, count), List.of(), ""), group);
+    }
+
+    private static boolean isNamed(Prepared prepared, int count) {
+        return count == 1 && prepared.cutting().engravesName(prepared.part().onShow());
     }
 
     private void add(NestPiece piece, Group group) {

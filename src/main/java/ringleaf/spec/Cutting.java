@@ -16,6 +16,7 @@ import ringleaf.spec.text.Place;
  * @param spares share of spare copies, 0 for none
  * @param sheet to lay parts out on, when asked for
  * @param line {@code usual}, {@code by-process} or {@code hairline}
+ * @param names which single parts have their names engraved: {@code where-hidden}, {@code everywhere} or {@code none}
  * @param scaleBar whether part files carry a scale bar
  * @param place of what the user said, for messages
  */
@@ -27,6 +28,7 @@ public record Cutting(
         double spares,
         Optional<SheetSize> sheet,
         String line,
+        String names,
         boolean scaleBar,
         Place place) {
 
@@ -77,6 +79,15 @@ public record Cutting(
         }
     }
 
+    /**
+     * Whether a part of which there is one has its name engraved.
+     *
+     * @param onShow whether that face is seen in use
+     */
+    public boolean engravesName(boolean onShow) {
+        return names.equals("everywhere") || names.equals("where-hidden") && !onShow;
+    }
+
     /** What a family says over what is said for all; {@code family} may be null. */
     static Cutting of(Values general, Values family, Place place) {
         Optional<Values> tabs = pick(FabricationFields.TABS, general, family);
@@ -93,6 +104,7 @@ public record Cutting(
                 pick(FabricationFields.SPARES, general, family).orElse(0.0),
                 sheet.isEmpty() ? Optional.empty() : Optional.of(sheet(sheet.get(), own, sheetPlace)),
                 general.require(FabricationFields.LINE),
+                general.require(FabricationFields.NAMES),
                 general.require(FabricationFields.SCALE_BAR),
                 place);
     }

@@ -84,10 +84,16 @@ public final class FabricationFields {
 
     static final Field<String> LINE = Field.choice("line")
             .help("lines of the cut files")
-            .option("usual", "dark for cut, blue for mark, grey for guide; 0.1 mm")
-            .option("by-process", "a colour of its own for each process, 0.1 mm")
-            .option("hairline", "0.01 mm, for machines that cut only the finest lines")
+            .option("usual", "dark for cut, blue for mark, grey for guide, another colour for each level; 0.1 mm")
+            .option("by-process", "what is cut has a colour of its own for each process, 0.1 mm")
+            .option("hairline", "colours as usual, 0.01 mm, for machines that cut only the finest lines")
             .byDefault("usual");
+    static final Field<String> NAMES = Field.choice("names")
+            .help("where names are engraved on parts of which there is one")
+            .option("where-hidden", "on faces that are not seen in use")
+            .option("everywhere", "also on a face that is seen, as the front of an aperture's retainer")
+            .option("none", "nowhere; on sheets they stand on guide")
+            .byDefault("where-hidden");
     static final Field<Boolean> SCALE_BAR = Field.flag("scale-bar")
             .help("whether part files carry a bar of 50 mm on guide; sheets always do")
             .byDefault("false");
@@ -96,7 +102,7 @@ public final class FabricationFields {
     static final FieldSet FAMILY = FieldSet.of(KERF, KERF_WIDTH, TABS, LEAD_IN, SPARES, SHEET);
 
     /** What holds for every family that says nothing else. */
-    public static final FieldSet GENERAL = FieldSet.of(KERF, TABS, LEAD_IN, SPARES, SHEET, LINE, SCALE_BAR);
+    public static final FieldSet GENERAL = FieldSet.of(KERF, TABS, LEAD_IN, SPARES, SHEET, LINE, NAMES, SCALE_BAR);
 
     /** Everything that may stand under the name of a family. */
     public static FieldSet ofFamily() {

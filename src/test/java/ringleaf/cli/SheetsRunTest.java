@@ -8,6 +8,10 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -84,6 +88,46 @@ class SheetsRunTest {
             if (part.get("name").asText().equals("blade")) {
                 assertThat(part.get("kerf").asDouble()).isEqualTo(0.04);
             }
+        }
+    }
+
+    /** Colours by layer as they stand in a DXF file's table of layers, read line by line. */
+    private static Map<String, String> colours(Path file) throws IOException {
+        Map<String, String> colours = new TreeMap<>();
+        List<String> lines = Files.readAllLines(file);
+        for (int i = 0; i + 1 < lines.size(); i += 2) {
+            if (lines.get(i).trim().equals("2") && lines.get(i - 1).equals("AcDbLayerTableRecord")) {
+                for (int k = i + 2; !lines.get(k).trim().equals("0"); k += 2) {
+                    if (lines.get(k).trim().equals("62")) {
+                        colours.put(lines.get(i + 1), lines.get(k + 1).trim());
+                    }
+                }
+            }
+        }
+        colours.remove("0");
+        return colours;
+    }
+
+    /** Each layer of a file has a colour of its own, and by process what two lasers cut is told apart. */
+    @Test
+    void oneColourALayer() throws IOException {
+        for (String line : new String[] {"usual", "by-process", "hairline"}) {
+            Ran ran = make(line, "--formats", "dxf", "--set", "fabrication.line=" + line, "--set",
+                    "fabrication.blade.process=fibre-laser");
+            assertThat(ran.exit()).as(ran.err()).isZero();
+            int layered = 0;
+            try (Stream<Path> files = Files.walk(folder.resolve(line))) {
+                for (Path file : (Iterable<Path>) files.filter(f -> f.toString().endsWith(".dxf"))::iterator) {
+                    Map<String, String> colours = colours(file);
+                    assertThat(colours.values()).as(file + " " + colours).doesNotHaveDuplicates();
+                    layered += colours.size() > 2 ? 1 : 0;
+                }
+            }
+            assertThat(layered).as("files with several layers").isGreaterThan(4);
+            String sheets = line + "/sheets/";
+            String fibre = colours(folder.resolve(sheets + "fibre-laser-brass-0-15-1.dxf")).get("cut");
+            String co2 = colours(folder.resolve(sheets + "co2-laser-acrylic-3-1.dxf")).get("cut");
+            assertThat(fibre.equals(co2)).as(line).isEqualTo(!line.equals("by-process"));
         }
     }
 

@@ -60,7 +60,7 @@ class DrawingTest {
             assertThat(corner.norm()).isBetween(32.8, 54.2);
         }
         Part quiet = part(1, Layer.of(RING, 0, 3));
-        assertThat(names(PartDrawing.of(quiet, new PartDrawing.Options(false, Map.of())))).containsExactly("cut");
+        assertThat(names(PartDrawing.of(quiet, new PartDrawing.Options(Naming.NONE, Map.of())))).containsExactly("cut");
     }
 
     @Test
@@ -71,17 +71,17 @@ class DrawingTest {
 
     @Test
     void stylesOfLayersCanBeSet() {
-        LayerStyle red = new LayerStyle(0xC02020, 0.2);
+        LayerStyle red = new LayerStyle(0xC02020, 1, 0.2);
         Drawing drawing = PartDrawing.of(
-                part(2, Layer.of(RING, 0, 3)), new PartDrawing.Options(true, Map.of(DrawingLayer.CUT, red)));
+                part(2, Layer.of(RING, 0, 3)), new PartDrawing.Options(Naming.EVERYWHERE, Map.of(DrawingLayer.CUT, red)));
         assertThat(drawing.layers().get(0).style()).isEqualTo(red);
         assertThat(red.hex()).isEqualTo("#c02020");
-        assertThat(new LayerStyle(0xAB, 1).hex()).isEqualTo("#0000ab");
+        assertThat(new LayerStyle(0xAB, 5, 1).hex()).isEqualTo("#0000ab");
     }
 
     @Test
     void layersThatAreCutTakeClosedContoursOnly() {
-        LayerStyle style = new LayerStyle(0, 0.1);
+        LayerStyle style = LayerStyle.black(0.1);
         Path line = Path.of(new Line(Point.ORIGIN, new Point(1, 0)));
         Drawn text = new Drawn.Lettering("A", StrokeFont.strokes("A", Point.ORIGIN, 3));
         for (String name : List.of("cut", "level-1", "level-12")) {
@@ -95,7 +95,7 @@ class DrawingTest {
 
     @Test
     void layersHavePlainNamesAndOnlyOne() {
-        LayerStyle style = new LayerStyle(0, 0.1);
+        LayerStyle style = LayerStyle.black(0.1);
         for (String bad : List.of("", "Cut", "a b", "1a", "a\nb", "a<b", "ä")) {
             assertThatThrownBy(() -> new DrawingLayer(bad, style, "", List.of()))
                     .isInstanceOf(IllegalArgumentException.class);

@@ -118,7 +118,7 @@ class DxfStructureTest {
             Drawing drawing = new Drawing(
                     "arc",
                     List.of(),
-                    List.of(new DrawingLayer("mark", new LayerStyle(0, 0.1), "", List.of(Drawn.of(Path.of(arc))))));
+                    List.of(new DrawingLayer("mark", LayerStyle.black(0.1), "", List.of(Drawn.of(Path.of(arc))))));
             DxfReader read = new DxfReader(DxfWriter.write(drawing, DxfVersion.AC1015));
             // Over 180 degrees an arc is split in two, whose bulges are those of half the angle.
             double expected = angleDeg > 180 ? Math.tan(Math.toRadians(angleDeg) / 8) : bulge;

@@ -47,7 +47,7 @@ class RandomArcsTest {
             things.add(Drawn.of(Path.of(arc)));
         }
         return new Drawing(
-                "arcs", List.of(), List.of(new DrawingLayer("mark", new LayerStyle(0, 0.1), "", things)));
+                "arcs", List.of(), List.of(new DrawingLayer("mark", LayerStyle.black(0.1), "", things)));
     }
 
     /** The greatest distance from the true circle, and how far the rebuilt piece is from the true sweep. */

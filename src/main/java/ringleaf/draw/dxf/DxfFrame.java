@@ -73,7 +73,7 @@ final class DxfFrame {
         String table = table("LAYER", layers.size() + 1);
         layer(table, "0", 7, -3);
         for (DrawingLayer layer : layers) {
-            layer(table, layer.name(), DxfStyle.colour(layer.style()), DxfStyle.weight(layer.style()));
+            layer(table, layer.name(), layer.style().number(), DxfStyle.weight(layer.style()));
         }
         endTable();
     }

@@ -43,7 +43,7 @@ final class DxfR12 {
         table("LAYER", drawing.layers().size() + 1);
         layer("0", 7);
         for (DrawingLayer layer : drawing.layers()) {
-            layer(layer.name(), DxfStyle.colour(layer.style()));
+            layer(layer.name(), layer.style().number());
         }
         out.put(0, "ENDTAB");
         table("STYLE", 1);

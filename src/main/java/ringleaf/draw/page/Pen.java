@@ -31,7 +31,6 @@ public final class Pen {
     /** All lettering. */
     public static final String TEXT = "text";
 
-    private static final int BLACK = 0;
     private static final Map<String, LayerStyle> STYLES = styles();
     private final Map<String, List<Drawn>> things = new LinkedHashMap<>();
 
@@ -44,10 +43,10 @@ public final class Pen {
 
     private static Map<String, LayerStyle> styles() {
         Map<String, LayerStyle> styles = new LinkedHashMap<>();
-        styles.put(THIN, new LayerStyle(BLACK, 0.18));
-        styles.put(OUTLINE, new LayerStyle(BLACK, 0.35));
-        styles.put(FRAME, new LayerStyle(BLACK, 0.7));
-        styles.put(TEXT, new LayerStyle(BLACK, 0.25));
+        styles.put(THIN, LayerStyle.black(0.18));
+        styles.put(OUTLINE, LayerStyle.black(0.35));
+        styles.put(FRAME, LayerStyle.black(0.7));
+        styles.put(TEXT, LayerStyle.black(0.25));
         return styles;
     }
 

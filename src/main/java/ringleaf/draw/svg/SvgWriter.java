@@ -55,7 +55,7 @@ public final class SvgWriter {
                 List.of(""),
                 List.of(new DrawingLayer(
                         DrawingLayer.MARK,
-                        new LayerStyle(0, 0.1),
+                        LayerStyle.black(0.1),
                         "",
                         List.of(new Drawn.Round(Point.ORIGIN, 1), Drawn.of(line)))));
         write(drawing);

@@ -83,9 +83,9 @@ final class PlateParts {
         design.pinionPlan().ifPresent(p -> holes.add(Contour.circle(p.centre(), accessRadius())));
         Region region = new Region(housing.outline(), holes);
         Layer layer = Layer.of(region, stack.retainerBottom(), stack.retainerTop());
-        List<Path> marks = new ArrayList<>(marks());
-        marks.addAll(new OpeningScale(design).marks());
-        return new Part("retainer", "plate", 1, spec.plate().source(), List.of(layer), marks, "front plate");
+        // its face is the one that a viewer sees: nothing but a scale that was asked for is engraved there
+        List<Path> marks = new OpeningScale(design).marks();
+        return new Part("retainer", "plate", 1, spec.plate().source(), List.of(layer), marks, "front plate").shown();
     }
 
     /** Hole in the retainer: for the step-up's axle, or to reach the screw in the servo's output. */
