@@ -67,10 +67,12 @@ public sealed interface Requirement {
 
     /**
      * A round rim turns in a round wall: both lie on circles about {@code centre}, {@code play} apart in radius; over
-     * all states they face each other over more than {@code leastTotal} rad, and no gap is over {@code mostGap} rad.
+     * all states they face each other over more than {@code leastTotal} rad, and no gap is over {@code mostGap} rad,
+     * which {@code gapCheck} tells.
      */
     record GuidedRim(
             String check,
+            String gapCheck,
             int rimMember,
             int wallMember,
             Point centre,

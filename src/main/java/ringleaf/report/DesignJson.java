@@ -187,11 +187,34 @@ public final class DesignJson {
             number("measured", finding.measured());
             number("limit", finding.limit());
             text("unit", finding.unit());
-            text("where", finding.where());
+            text("relation", finding.relation().label());
+            text("judge", finding.judge().label());
+            number("slack", finding.slack());
+            subjects(finding.subjects());
+            place(finding.place());
+            text("where", FindingWords.where(finding));
             text("message", finding.message());
             json.endObject();
         }
         json.endArray();
+    }
+
+    private void subjects(List<String> subjects) {
+        json.name("subjects").beginArray();
+        for (String subject : subjects) {
+            json.text(PlainText.line(subject));
+        }
+        json.endArray();
+    }
+
+    private void place(Finding.Place place) {
+        if (place.state() >= 0) {
+            json.name("state").raw(Integer.toString(place.state()));
+        }
+        if (place.step() > 0) {
+            json.name("step").raw(Integer.toString(place.step()));
+        }
+        place.at().ifPresent(p -> pair("at", p.x(), p.y()));
     }
 
     private void origin(Dimension.Origin origin, String how) {

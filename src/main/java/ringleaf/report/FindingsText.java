@@ -53,7 +53,7 @@ public final class FindingsText {
     /** One finding in one line. */
     public static String line(Finding finding) {
         return PlainText.line(finding.check()) + ": " + measured(finding) + " against " + limit(finding) + ", "
-                + PlainText.line(finding.where()) + ": " + PlainText.line(finding.message());
+                + FindingWords.where(finding) + ": " + PlainText.line(finding.message());
     }
 
     private static String row(Finding finding, int check, int measured, int limit) {
@@ -61,7 +61,7 @@ public final class FindingsText {
         pad(row, PlainText.line(finding.check()), check);
         pad(row, measured(finding), measured);
         pad(row, limit(finding), limit);
-        row.append(PlainText.line(finding.where()));
+        row.append(FindingWords.where(finding));
         int end = row.length();
         while (end > 0 && row.charAt(end - 1) == ' ') {
             end--;
@@ -70,11 +70,11 @@ public final class FindingsText {
     }
 
     private static String measured(Finding finding) {
-        return Figures.withUnit(finding.measured(), finding.unit());
+        return FindingWords.measured(finding);
     }
 
     private static String limit(Finding finding) {
-        return Figures.withUnit(finding.limit(), finding.unit());
+        return FindingWords.limit(finding);
     }
 
     private static void pad(StringBuilder out, String text, int width) {

@@ -83,7 +83,7 @@ final class ApartCheck extends Check {
         }
         if (closest != null) {
             figures.clearance = clearance;
-            figures.clearanceAt = names(closest);
+            figures.clearanceAt = Words.and(names(closest));
         }
         if (worst == null) {
             return null;
@@ -98,7 +98,7 @@ final class ApartCheck extends Check {
                 pose.state, margin, worstReach.distance(), worst.least, new Place(names(worst), worstReach.at()));
     }
 
-    private String names(Two pair) {
+    private List<String> names(Two pair) {
         return both(scene.slabs.get(pair.first).member, scene.slabs.get(pair.second).member);
     }
 
@@ -106,8 +106,9 @@ final class ApartCheck extends Check {
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, scene.hair);
         if (worst == null) {
-            findings.add(still(required.check(), 0, required.least(), required.least(), "",
-                    "No two members that move against each other share a height."));
+            findings.add(still(required.check(), List.of())
+                    .unmeasured(Finding.Relation.AT_LEAST, required.least(), "mm", true)
+                    .says("No two members that move against each other share a height."));
             return;
         }
         String pair = worst.place().who();
@@ -122,6 +123,11 @@ final class ApartCheck extends Check {
                     + Words.mm(worst.value()) + " of " + Words.mm(worst.limit());
         }
         String more = others.getOrDefault(worst.state(), "");
-        findings.add(finding(required.check(), worst, "mm", message + more));
+        Finding.Draft draft = on(required.check(), worst);
+        // A pair whose limit is nought is meant to touch; all others have to stay apart.
+        draft = worst.limit() > 0
+                ? draft.room(worst.value(), worst.limit(), "mm")
+                : draft.atLeast(worst.value(), worst.limit(), "mm");
+        findings.add(draft.says(message + more + scene.judged()));
     }
 }

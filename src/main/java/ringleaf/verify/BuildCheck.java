@@ -100,16 +100,12 @@ final class BuildCheck extends Check {
         }
     }
 
-    private static Finding blocked(int step, Obstacle first, int more) {
+    private Finding blocked(int step, Obstacle first, int more) {
         String others = more == 0 ? "" : "; " + more + (more == 1 ? " other" : " others") + " in this step likewise";
-        return new Finding(
-                NAME,
-                Finding.Status.FAIL,
-                first.depth(),
-                first.limit(),
-                "mm",
-                "step " + step + ", " + new Place(first.who(), first.at()).words(),
-                "Step " + step + " has no room: " + first.message() + others + ".");
+        Finding.Draft draft = still(NAME, first.members())
+                .at(Finding.Place.step(step).withPoint(first.at()));
+        draft = first.overlaps() ? draft.atMost(first.depth(), first.limit(), "mm") : draft.plain(false);
+        return draft.says("Step " + step + " has no room: " + first.message() + others + ".");
     }
 
     private Obstacle obstacle(Placing placing, Built built) {
@@ -120,7 +116,7 @@ final class BuildCheck extends Check {
         }
         if (!Collections.disjoint(moving, present)) {
             String name = name(placing.members().get(0));
-            return new Obstacle(name, null, 0, 0, "the " + name + " is there already");
+            return Obstacle.plain(List.of(name), "the " + name + " is there already");
         }
         Set<Integer> passed = new HashSet<>();
         for (int member : moving) {
@@ -153,9 +149,9 @@ final class BuildCheck extends Check {
             return null;
         }
         if (!(way instanceof Way.Threaded)) {
-            String who = both(leaf, over.get(0));
+            List<String> who = both(leaf, over.get(0));
             String more = over.size() > 1 ? " and " + (over.size() - 1) + " more" : "";
-            return new Obstacle(who, null, 0, 0, "the " + name(leaf) + " has to go under the " + name(over.get(0)) + more
+            return Obstacle.plain(who, "the " + name(leaf) + " has to go under the " + name(over.get(0)) + more
                     + ", there already, and cannot from above");
         }
         for (int other : over) {
@@ -202,7 +198,7 @@ final class BuildCheck extends Check {
                 message += "; " + threaded + (threaded == 1 ? " leaf goes" : " leaves go")
                         + " in under others, whose tips have to be lifted by " + Words.mm(lift);
             }
-            findings.add(new Finding(NAME, Finding.Status.PASS, 0, 0, "1", "", message + "."));
+            findings.add(still(NAME, List.of()).plain(true).says(message + "."));
         }
         findings.addAll(found);
     }

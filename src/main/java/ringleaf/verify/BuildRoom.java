@@ -70,7 +70,7 @@ final class BuildRoom {
         }
         String mover = name(s.member);
         String way = fromAbove ? "come down" : "come up";
-        return new Obstacle(mover + " and " + name(t.member), reach.at(), -reach.distance(), press,
+        return new Obstacle(List.of(mover, name(t.member)), reach.at(), -reach.distance(), press,
                 "the " + mover + " cannot " + way + " to its place past the " + name(t.member) + ", there already, "
                         + Words.mm(-reach.distance()) + " over each other");
     }
@@ -91,7 +91,7 @@ final class BuildRoom {
                     Shape shape = shapes.apply(s).placed(new Placement(0, off));
                     Reach reach = Reach.of(shape, shapes.apply(t), length - gone, scene.tolerance);
                     if (reach.distance() < -scene.tolerance) {
-                        return new Obstacle(name(s.member) + " and " + name(t.member), reach.at(), -reach.distance(),
+                        return new Obstacle(List.of(name(s.member), name(t.member)), reach.at(), -reach.distance(),
                                 0, "the " + name(s.member) + " cannot slide to its place past the " + name(t.member)
                                         + ", there already, " + Words.mm(-reach.distance()) + " over each other");
                     }

@@ -23,30 +23,27 @@ abstract class Check {
     /** Adds what was found; {@code measures} has one entry a judged state, null where none was asked for. */
     abstract void conclude(Measure[] measures, List<Finding> findings);
 
-    /** A finding that passes when no more than the tolerance is missing. */
-    final Finding finding(String check, Measure worst, String unit, String message) {
-        Finding.Status status =
-                worst.margin() >= -scene.tolerance ? Finding.Status.PASS : Finding.Status.FAIL;
-        return new Finding(check, status, worst.value(), worst.limit(), unit, where(worst), message + scene.judged());
+    /** A finding on the worst measure; its figures are still to come. */
+    final Finding.Draft on(String check, Measure worst) {
+        String label = scene.assembly.motion().label(worst.state());
+        Finding.Place place = Finding.Place.state(worst.state(), label).withPoint(worst.place().at());
+        return still(check, worst.place().members()).at(place);
     }
 
-    final String where(Measure m) {
-        String label = scene.assembly.motion().label(m.state());
-        String place = m.place().words();
-        return place.isEmpty() ? label : label + ", " + place;
+    /** A finding on what does not move; its figures are still to come. */
+    final Finding.Draft still(String check, List<String> members) {
+        return Finding.of(check).onOutlines(scene.tolerance).about(members);
     }
 
-    /** A finding on what does not move. */
-    final Finding still(String check, double margin, double value, double limit, String where, String message) {
-        Finding.Status status = margin >= -scene.tolerance ? Finding.Status.PASS : Finding.Status.FAIL;
-        return new Finding(check, status, value, limit, "mm", where, message);
+    final Finding.Draft still(String check, String member) {
+        return still(check, List.of(member));
     }
 
     final String name(int member) {
         return scene.assembly.members().get(member).name();
     }
 
-    final String both(int first, int second) {
-        return name(first) + " and " + name(second);
+    final List<String> both(int first, int second) {
+        return List.of(name(first), name(second));
     }
 }

@@ -40,7 +40,7 @@ final class ClearCheck extends Check {
         if (nearest == null) {
             return null;
         }
-        return new Measure(pose.state, least, least, 0, new Place(name(nearest.member), at));
+        return new Measure(pose.state, least, least, 0, Place.of(name(nearest.member), at));
     }
 
     /** Exact: the nearest point of a shape to the centre of a round area, less the radius. */
@@ -57,7 +57,9 @@ final class ClearCheck extends Check {
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, scene.hair);
         if (worst == null) {
-            findings.add(still(required.check(), 0, 0, 0, "", "Nothing is there to reach into the area."));
+            findings.add(still(required.check(), List.of())
+                    .unmeasured(Finding.Relation.AT_LEAST, 0, "mm", true)
+                    .says("Nothing is there to reach into the area."));
             return;
         }
         String who = worst.place().who();
@@ -65,6 +67,8 @@ final class ClearCheck extends Check {
                 ? "The " + who + " reaches " + Words.mm(-worst.value()) + " into what must stay clear"
                 : "Nothing reaches in; the " + who + " comes nearest, "
                         + Words.mm(Math.max(0, worst.value())) + " away";
-        findings.add(finding(required.check(), worst, "mm", message));
+        findings.add(on(required.check(), worst)
+                .atLeast(worst.value(), worst.limit(), "mm")
+                .says(message + scene.judged()));
     }
 }

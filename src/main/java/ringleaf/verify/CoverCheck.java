@@ -75,7 +75,7 @@ final class CoverCheck extends Check {
     }
 
     /** The two leaves nearest to a point. */
-    private String near(Leaves leaves, Point at) {
+    private List<String> near(Leaves leaves, Point at) {
         int first = -1;
         int second = -1;
         double d1 = Double.POSITIVE_INFINITY;
@@ -95,10 +95,10 @@ final class CoverCheck extends Check {
             }
         }
         if (first < 0) {
-            return "";
+            return List.of();
         }
-        String names = name(family.members().get(first));
-        return second < 0 ? names : names + " and " + name(family.members().get(second));
+        String nearest = name(family.members().get(first));
+        return second < 0 ? List.of(nearest) : List.of(nearest, name(family.members().get(second)));
     }
 
     @Override
@@ -127,13 +127,13 @@ final class CoverCheck extends Check {
         if (worst == null) {
             String kept = "A lap of " + Words.mm(asked)
                     + " is kept: still covered with every leaf shrunk by half of it";
-            return new Finding(
-                    required.lapCheck(), Finding.Status.PASS, asked, asked, "mm", "", kept + scene.judged());
+            return still(required.lapCheck(), List.of())
+                    .unmeasured(Finding.Relation.AT_LEAST, asked, "mm", true)
+                    .says(kept + scene.judged());
         }
         String message = "Leaves lap by " + Words.mm(lap) + " only and " + Words.mm(asked) + " is asked for: shrunk by"
                 + " half of that they leave " + Words.area(worst.value()) + " uncovered";
-        return new Finding(required.lapCheck(), Finding.Status.FAIL, lap, asked, "mm", where(worst),
-                message + scene.judged());
+        return on(required.lapCheck(), worst).atLeast(lap, asked, "mm").says(message + scene.judged());
     }
 
     /** The greatest lap below {@code most} that is kept in a state, mm, halved down to a part in 16000. */
@@ -159,9 +159,8 @@ final class CoverCheck extends Check {
     }
 
     private Finding leakFinding(String check, Measure worst, String message) {
-        Finding.Status status = worst.value() == 0 ? Finding.Status.PASS : Finding.Status.FAIL;
-        String where = worst.value() == 0 ? "" : where(worst);
-        return new Finding(check, status, worst.value(), 0, "mm2", where, message + scene.judged());
+        Finding.Draft draft = worst.value() == 0 ? still(check, List.of()) : on(check, worst);
+        return draft.onOutlines(LEAST_LEAK).atMost(worst.value(), 0, "mm2").says(message + scene.judged());
     }
 
     private String overlapWords() {

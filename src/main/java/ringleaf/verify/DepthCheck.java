@@ -37,8 +37,8 @@ final class DepthCheck extends Check {
             }
         }
         double depth = required.members().isEmpty() ? 0 : high - low;
-        findings.add(still(required.check(), required.depth() - depth, depth, required.depth(),
-                lowest + " to " + highest,
-                "The stack is " + Words.mm(depth) + " deep; " + Words.mm(required.depth()) + " is allowed."));
+        findings.add(still(required.check(), lowest.equals(highest) ? List.of(lowest) : List.of(lowest, highest))
+                .atMost(depth, required.depth(), "mm")
+                .says("The stack is " + Words.mm(depth) + " deep; " + Words.mm(required.depth()) + " is allowed."));
     }
 }

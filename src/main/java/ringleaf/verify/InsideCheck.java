@@ -42,7 +42,7 @@ final class InsideCheck extends Check {
         if (nearest == null) {
             return null;
         }
-        Place place = new Place(name(nearest.member), at);
+        Place place = Place.of(name(nearest.member), at);
         return new Measure(pose.state, least - required.clearance(), least, required.clearance(), place);
     }
 
@@ -94,7 +94,9 @@ final class InsideCheck extends Check {
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, scene.hair);
         if (worst == null) {
-            findings.add(still(required.check(), 0, 0, 0, "", "Nothing is there that has to stay inside."));
+            findings.add(still(required.check(), List.of())
+                    .unmeasured(Finding.Relation.AT_LEAST, required.clearance(), "mm", true)
+                    .says("Nothing is there that has to stay inside."));
             return;
         }
         String who = worst.place().who();
@@ -102,6 +104,8 @@ final class InsideCheck extends Check {
                 ? "The " + who + " stands " + Words.mm(-worst.value()) + " outside its room"
                 : "The " + who + " keeps " + Words.mm(Math.max(0, worst.value()))
                         + " from the wall of its room and needs " + Words.mm(worst.limit());
-        findings.add(finding(required.check(), worst, "mm", message));
+        findings.add(on(required.check(), worst)
+                .room(worst.value(), worst.limit(), "mm")
+                .says(message + scene.judged()));
     }
 }

@@ -37,7 +37,7 @@ final class LayersCheck extends Check {
         figures.leafLayers = count.most;
         double needed = count.most * required.each() + required.play();
         double room = family.zTo() - family.zFrom();
-        return new Measure(pose.state, room - needed, needed, room, new Place("", count.at));
+        return new Measure(pose.state, room - needed, needed, room, new Place(List.of(), count.at));
     }
 
     @Override
@@ -47,7 +47,9 @@ final class LayersCheck extends Check {
         String message = "Up to " + layers + " leaves lie over one point; with " + Words.mm(required.each())
                 + " each and " + Words.mm(required.play()) + " of play they need " + Words.mm(worst.value())
                 + " of a room of " + Words.mm(worst.limit());
-        findings.add(finding(required.check(), worst, "mm", message));
+        findings.add(on(required.check(), worst)
+                .atMost(worst.value(), worst.limit(), "mm")
+                .says(message + scene.judged()));
     }
 
     /** Counts leaves over points and keeps the most. */

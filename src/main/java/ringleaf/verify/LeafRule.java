@@ -191,7 +191,7 @@ final class LeafRule {
     }
 
     private Obstacle pinned(int leaf, int other, int pin, String how) {
-        return new Obstacle(name(leaf) + " and " + name(other), null, 0, 0,
+        return Obstacle.plain(List.of(name(leaf), name(other)),
                 "the " + name(leaf) + " cannot be slipped under the " + name(other) + ": the " + name(pin) + " " + how
                         + " the other");
     }
@@ -222,7 +222,7 @@ final class LeafRule {
         for (Slab slab : present) {
             boolean stands = !slab.leafy && slab.zTo > family.zFrom() + scene.hair;
             if (stands && carrier(slab, over) < 0 && shares(swept, shapes.apply(slab))) {
-                return new Obstacle(name(leaf) + " and " + name(slab.member), null, 0, 0,
+                return Obstacle.plain(List.of(name(leaf), name(slab.member)),
                         "the " + name(pin.member) + " under the " + name(leaf) + " cannot come to its place past the "
                                 + name(slab.member));
             }

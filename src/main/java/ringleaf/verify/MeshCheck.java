@@ -168,39 +168,36 @@ final class MeshCheck extends Check {
     void conclude(Measure[] measures, List<Finding> findings) {
         int one = required.first().member();
         int other = required.second().member();
-        String pair = both(one, other);
+        List<String> both = both(one, other);
         if (first.isEmpty()) {
-            findings.add(new Finding(required.check(), Finding.Status.FAIL, 0, 0, "mm", pair,
-                    "The " + pair + " share no height and cannot mesh"));
+            findings.add(still(required.check(), both)
+                    .plain(false)
+                    .says("The " + Words.and(both) + " share no height and cannot mesh"));
             return;
         }
-        boolean overlaps = leastGap.gap < 0;
-        boolean clear = leastGap.gap >= required.gap() - scene.tolerance && !(required.gap() > 0 && leastGap.gap <= 0);
         String rolled = " (rolled through " + required.rolled().words() + " in " + required.rolled().steps()
                 + " steps)";
-        findings.add(new Finding(
-                required.check(),
-                clear ? Finding.Status.PASS : Finding.Status.FAIL,
-                leastGap.gap,
-                required.gap(),
-                "mm",
-                "the driver turned by " + Words.degrees(required.rolled().at(leastGap.step)) + ", " + pair + ", "
-                        + Words.at(leastGap.where),
-                (overlaps
-                                ? "The outlines overlap, " + Words.mm(-leastGap.gap) + " deep"
-                                : "The outlines never overlap; the least gap is " + Words.mm(leastGap.gap))
-                        + rolled));
-        double reach = this.pair.secondReach();
-        double off = Math.max(Math.abs(leastPlay.play - required.play()), Math.abs(mostPlay.play - required.play()));
-        findings.add(new Finding(
-                required.playCheck(),
-                off * reach <= required.tolerance() ? Finding.Status.PASS : Finding.Status.FAIL,
-                Math.toDegrees(leastPlay.play),
-                Math.toDegrees(required.play()),
-                "deg",
-                pair,
-                "Free play measured on the outlines is " + play(leastPlay) + " to " + play(mostPlay) + ", computed "
-                        + Words.number(Math.toDegrees(required.play()), 4) + "°" + rolled));
+        Finding.Draft gap = still(required.check(), both)
+                .at(Finding.Place.when("the driver turned by " + Words.degrees(required.rolled().at(leastGap.step)))
+                        .withPoint(leastGap.where));
+        gap = required.gap() > 0
+                ? gap.room(leastGap.gap, required.gap(), "mm")
+                : gap.atLeast(leastGap.gap, required.gap(), "mm");
+        findings.add(gap.says((leastGap.gap < 0
+                        ? "The outlines overlap, " + Words.mm(-leastGap.gap) + " deep"
+                        : "The outlines never overlap; the least gap is " + Words.mm(leastGap.gap))
+                + rolled));
+        boolean leastIsOff =
+                Math.abs(leastPlay.play - required.play()) > Math.abs(mostPlay.play - required.play());
+        findings.add(still(required.playCheck(), both)
+                .onOutlines(0)
+                .about(
+                        Math.toDegrees(leastIsOff ? leastPlay.play : mostPlay.play),
+                        Math.toDegrees(required.play()),
+                        Math.toDegrees(required.tolerance() / pair.secondReach()),
+                        "deg")
+                .says("Free play measured on the outlines is " + play(leastPlay) + " to " + play(mostPlay)
+                        + ", computed " + Words.number(Math.toDegrees(required.play()), 4) + "°" + rolled));
     }
 
     private static String play(At at) {

@@ -1,14 +1,24 @@
 package ringleaf.verify;
 
+import java.util.List;
 import ringleaf.geom.Point;
 
 /**
  * Something in the way of what is put to its place.
  *
- * @param who members
+ * @param members by name
  * @param at where; null where it is no place
- * @param depth by how much they would overlap, mm
+ * @param depth by how much they would overlap, mm; not a number where that is no matter of depth
  * @param limit what is allowed, mm
  * @param message what is wrong, without an end
  */
-record Obstacle(String who, Point at, double depth, double limit, String message) {}
+record Obstacle(List<String> members, Point at, double depth, double limit, String message) {
+    /** What cannot be, whatever the room. */
+    static Obstacle plain(List<String> members, String message) {
+        return new Obstacle(members, null, Double.NaN, Double.NaN, message);
+    }
+
+    boolean overlaps() {
+        return !Double.isNaN(depth);
+    }
+}

@@ -27,7 +27,7 @@ final class OpensCheck extends Check {
             Point at = shape.contains(centre.x(), centre.y()) ? centre : shape.nearestTo(centre.x(), centre.y());
             if (at.distance(centre) < least - scene.hair) {
                 least = at.distance(centre);
-                place = new Place(scene.assembly.members().get(slab.member).name(), at);
+                place = Place.of(scene.assembly.members().get(slab.member).name(), at);
             }
         }
         return place == Place.NONE ? null : new Measure(pose.state, 0, 2 * least, 0, place);
@@ -51,12 +51,15 @@ final class OpensCheck extends Check {
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, scene.hair);
         if (worst == null) {
-            findings.add(still(required.check(), -required.diameter(), 0, required.diameter(), "",
-                    "There are no leaves to leave an opening."));
+            findings.add(still(required.check(), List.of())
+                    .unmeasured(Finding.Relation.ABOUT, required.diameter(), "mm", false)
+                    .says("There are no blades to leave an opening."));
             return;
         }
         String message = "The opening is " + Words.mm(worst.value()) + " across where "
                 + Words.mm(worst.limit()) + " within " + Words.mm(required.tolerance()) + " is asked for";
-        findings.add(finding(required.check(), worst, "mm", message));
+        findings.add(on(required.check(), worst)
+                .about(worst.value(), worst.limit(), required.tolerance(), "mm")
+                .says(message + scene.judged()));
     }
 }

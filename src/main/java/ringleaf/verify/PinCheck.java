@@ -57,6 +57,8 @@ final class PinCheck extends Check {
                 : "has " + Words.mm(Math.max(0, worst.value())) + " all round and needs " + Words.mm(worst.limit());
         int count = holes.size();
         String pins = count == 1 ? "The pin in its hole " : "Of " + count + " pins in their holes the tightest ";
-        findings.add(finding(required.check(), worst, "mm", pins + most));
+        findings.add(on(required.check(), worst)
+                .room(worst.value(), worst.limit(), "mm")
+                .says(pins + most + scene.judged()));
     }
 }

@@ -1,15 +1,18 @@
 package ringleaf.verify;
 
+import java.util.List;
 import ringleaf.geom.Point;
 
-/** Who and where; put into words only when it is reported. Either may be absent: an empty name, no point. */
-record Place(String who, Point at) {
-    static final Place NONE = new Place("", null);
+/** Names of members, and a point where there is one; the list may be empty and the point null. */
+record Place(List<String> members, Point at) {
+    static final Place NONE = new Place(List.of(), null);
 
-    String words() {
-        if (at == null) {
-            return who;
-        }
-        return who.isEmpty() ? Words.at(at) : who + ", " + Words.at(at);
+    static Place of(String member, Point at) {
+        return new Place(List.of(member), at);
+    }
+
+    /** The members as they stand in a sentence. */
+    String who() {
+        return Words.and(members);
     }
 }

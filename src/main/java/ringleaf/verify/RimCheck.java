@@ -9,6 +9,9 @@ import ringleaf.part.Requirement;
 
 /** A round rim turns in a round wall: where arcs of both circles face each other, in all and between. */
 final class RimCheck extends Check {
+    /** Angles that are asked for come in whole degrees; a millionth of a radian is rounding, deg. */
+    private static final double SLACK = Math.toDegrees(1e-6);
+
     private final Requirement.GuidedRim required;
     private final Measure[] gaps;
 
@@ -45,9 +48,9 @@ final class RimCheck extends Check {
         Point amid = required.centre().plus(Point.polar(required.rimRadius(), widestEnd - widest / 2));
         gaps[Arrays.binarySearch(scene.states, pose.state)] = new Measure(
                 pose.state, required.mostGap() - widest, widest, required.mostGap(),
-                new Place(who, amid));
+                Place.of(who, amid));
         double limit = required.leastTotal();
-        return new Measure(pose.state, total - limit, total, limit, new Place(who, null));
+        return new Measure(pose.state, total - limit, total, limit, Place.of(who, null));
     }
 
     /** Start and length of every arc of a member on the circle, in layers that share a height with the other. */
@@ -110,22 +113,15 @@ final class RimCheck extends Check {
         Measure total = Measure.worst(measures, scene.hair);
         Measure gap = Measure.worst(gaps, scene.hair);
         String what = "The " + name(required.rimMember()) + " is guided by the " + name(required.wallMember());
-        // Angles that are asked for come in whole degrees; a millionth of a radian is rounding.
-        double slack = 1e-6;
-        findings.add(angle(total, total.margin() >= -slack, what + " over " + Words.degrees(total.value())
-                + " and needs more than " + Words.degrees(total.limit())));
-        findings.add(angle(gap, gap.margin() >= -slack, what + " with no gap over " + Words.degrees(gap.value())
-                + "; " + Words.degrees(gap.limit()) + " is allowed"));
-    }
-
-    private Finding angle(Measure m, boolean holds, String message) {
-        return new Finding(
-                required.check(),
-                holds ? Finding.Status.PASS : Finding.Status.FAIL,
-                Math.toDegrees(m.value()),
-                Math.toDegrees(m.limit()),
-                "deg",
-                where(m),
-                message + scene.judged());
+        findings.add(on(required.check(), total)
+                .onOutlines(SLACK)
+                .atLeast(Math.toDegrees(total.value()), Math.toDegrees(total.limit()), "deg")
+                .says(what + " over " + Words.degrees(total.value()) + " and needs more than "
+                        + Words.degrees(total.limit()) + scene.judged()));
+        findings.add(on(required.gapCheck(), gap)
+                .onOutlines(SLACK)
+                .atMost(Math.toDegrees(gap.value()), Math.toDegrees(gap.limit()), "deg")
+                .says(what + " with no gap over " + Words.degrees(gap.value()) + "; " + Words.degrees(gap.limit())
+                        + " is allowed" + scene.judged()));
     }
 }

@@ -26,7 +26,7 @@ final class RoundCheck extends Check {
             Point far = pose.shapes[i].farthestFrom(0, 0);
             if (far.norm() > most + scene.hair) {
                 most = far.norm();
-                place = new Place(name(member), far);
+                place = Place.of(name(member), far);
             }
         }
         if (most < 0) {
@@ -39,11 +39,13 @@ final class RoundCheck extends Check {
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, scene.hair);
         if (worst == null) {
-            findings.add(still(required.check(), 0, 0, required.diameter(), "", "Nothing is there to measure."));
+            findings.add(still(required.check(), List.of())
+                    .unmeasured(Finding.Relation.AT_MOST, required.diameter(), "mm", true)
+                    .says("Nothing is there to measure."));
             return;
         }
         String who = worst.place().who();
-        findings.add(finding(required.check(), worst, "mm", "The " + who + " reaches farthest out, to a diameter of "
-                + Words.mm(worst.value()) + "; " + Words.mm(worst.limit()) + " is allowed"));
+        findings.add(on(required.check(), worst).atMost(worst.value(), worst.limit(), "mm").says("The " + who + " reaches farthest out, to a diameter of "
+                + Words.mm(worst.value()) + "; " + Words.mm(worst.limit()) + " is allowed" + scene.judged()));
     }
 }

@@ -46,14 +46,17 @@ final class StudCheck extends Check {
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, scene.hair);
         if (worst == null) {
-            findings.add(still(required.check(), 0, required.clearance(), required.clearance(), "",
-                    "Nothing passes by the pins."));
+            findings.add(still(required.check(), List.of())
+                    .unmeasured(Finding.Relation.AT_LEAST, required.clearance(), "mm", true)
+                    .says("Nothing passes by the pins."));
             return;
         }
         String pins = "Of " + required.studs().size() + " pins that others pass by the nearest ";
         String room = worst.value() < -scene.tolerance
                 ? "lies under the other by " + Words.mm(-worst.value())
                 : "has " + Words.mm(Math.max(0, worst.value())) + " to the other and needs " + Words.mm(worst.limit());
-        findings.add(finding(required.check(), worst, "mm", pins + room));
+        findings.add(on(required.check(), worst)
+                .room(worst.value(), worst.limit(), "mm")
+                .says(pins + room + scene.judged()));
     }
 }

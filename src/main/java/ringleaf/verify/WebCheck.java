@@ -28,8 +28,9 @@ final class WebCheck extends Check {
     void conclude(Measure[] measures, List<Finding> findings) {
         Part part = part();
         if (part == null) {
-            findings.add(still(required.check(), -required.web(), 0, required.web(), required.part(),
-                    "There is no part " + required.part() + " to look for webs in."));
+            findings.add(still(required.check(), required.part())
+                    .unmeasured(Finding.Relation.AT_LEAST, required.web(), "mm", false)
+                    .says("There is no part " + required.part() + " to look for webs in."));
         } else {
             report(part, least, findings);
         }
@@ -50,8 +51,8 @@ final class WebCheck extends Check {
                 Web neck = Necks.narrowest(region, required.web(), scene.tolerance);
                 web = neck != null && neck.width() < web.width() ? neck : web;
                 if (web.width() < least.width() - scene.hair) {
-                    String where = part.layers().size() > 1 ? ", level " + level : "";
-                    least = new Web(web.width(), web.at(), where + ", " + web.what());
+                    String where = part.layers().size() > 1 ? "level " + level + ", " : "";
+                    least = new Web(web.width(), web.at(), where + web.what());
                 }
             }
         }
@@ -59,18 +60,20 @@ final class WebCheck extends Check {
 
     private void report(Part part, Web least, List<Finding> findings) {
         if (Double.isInfinite(least.width())) {
-            findings.add(still(required.check(), 0, required.web(), required.web(), part.name(),
-                    "The " + part.name() + " has one plain outline and no neck under "
+            findings.add(still(required.check(), part.name())
+                    .unmeasured(Finding.Relation.AT_LEAST, required.web(), "mm", true)
+                    .says("The " + part.name() + " has one plain outline and no neck under "
                             + Words.mm(required.web()) + "."));
             return;
         }
-        double margin = least.width() - required.web();
         String message = least.width() < 0
                 ? "The " + part.name() + " has a hole that does not lie inside it."
                 : "The thinnest web of the " + part.name() + " is " + Words.mm(least.width()) + "; "
                         + Words.mm(required.web()) + " must stand.";
-        findings.add(still(required.check(), margin, least.width(), required.web(),
-                part.name() + least.what() + ", " + Words.at(least.at()), message));
+        findings.add(still(required.check(), part.name())
+                .at(Finding.Place.NONE.withDetail(least.what()).withPoint(least.at()))
+                .room(least.width(), required.web(), "mm")
+                .says(message));
     }
 
     /** The thinnest place between two contours of a region; infinite when there is only one. */

@@ -1,6 +1,6 @@
 package ringleaf.verify;
 
-import ringleaf.geom.Point;
+import java.util.List;
 
 /** Figures and places as they stand in messages, the same in every locale. */
 final class Words {
@@ -22,7 +22,7 @@ final class Words {
         return ringleaf.part.Words.degrees(radians, 2);
     }
 
-    static String at(Point p) {
-        return "at (" + number(p.x(), 3) + ", " + number(p.y(), 3) + ")";
+    static String and(List<String> names) {
+        return String.join(" and ", names);
     }
 }

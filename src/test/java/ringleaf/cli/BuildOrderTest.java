@@ -134,7 +134,7 @@ class BuildOrderTest {
         Ran ran = Ran.in(folder, "check", "s.yaml");
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.err())
-                .contains("fail  pins-pass", "fail  build-order", "cannot come down to its place past the drive-pin")
+                .contains("fail  pin-clearance", "fail  build-order", "cannot come down to its place past the drive-pin")
                 .contains("pins that others pass by the nearest lies under the other by")
                 .contains("one that points outward far enough would do: lever: 11.66 mm with lever-angle: -15.3°")
                 .contains("lever: 11.7 mm would fit (now 5 mm)");

@@ -23,6 +23,7 @@ import ringleaf.geom.Tolerance;
 import ringleaf.part.Finding;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
+import ringleaf.report.FindingWords;
 import ringleaf.tooth.GearOutline;
 import ringleaf.tooth.ToothForm;
 
@@ -141,7 +142,7 @@ class KerfTest {
         Finding finding = result.findings().get(0);
         assertThat(finding.status()).isEqualTo(Finding.Status.FAIL);
         assertThat(finding.measured()).isCloseTo(0.1, within(1e-9));
-        assertThat(finding.where()).startsWith("plate at ");
+        assertThat(FindingWords.where(finding)).startsWith("plate at ");
         assertThat(Kerf.of(part(slit), 0.09).findings()).noneMatch(Finding::failed);
     }
 

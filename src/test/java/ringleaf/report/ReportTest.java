@@ -35,8 +35,12 @@ class ReportTest {
             "screw", "pin", 6, new Part.Source("bought", "M2.5, 12 mm"), List.of(), List.of(), "with a nut");
     private static final Finding GOOD =
             Finding.atLeast("lap", 0.61, 0.6, "mm", "closed", "the blades overlap enough");
-    private static final Finding BAD = Finding.atMost(
-            "light-tight", 0.034, 0, "mm2", "state 180, blade 1 and blade 2", "the blades leave slits");
+    private static final Finding BAD = Finding.of("light-tight")
+            .onOutlines(1e-6)
+            .about("blade 1", "blade 2")
+            .at(Finding.Place.state(180, "state 180").withPoint(new ringleaf.geom.Point(3, -4)))
+            .atMost(0.034, 0, "mm2")
+            .says("the blades leave slits");
 
     private static Design design(List<String> remedies) {
         Map<String, Double> travel = new LinkedHashMap<>();
@@ -95,7 +99,9 @@ class ReportTest {
         assertThat(shutter.at("/parts/1/files").size()).isZero();
         assertThat(shutter.at("/findings/1").toString())
                 .isEqualTo("{\"check\":\"light-tight\",\"status\":\"fail\",\"measured\":0.034,\"limit\":0,"
-                        + "\"unit\":\"mm2\",\"where\":\"state 180, blade 1 and blade 2\","
+                        + "\"unit\":\"mm2\",\"relation\":\"at most\",\"judge\":\"outlines\",\"slack\":1.0E-6,"
+                        + "\"subjects\":[\"blade 1\",\"blade 2\"],\"state\":180,\"at\":[3,-4],"
+                        + "\"where\":\"state 180, blade 1 and blade 2, at (3, -4)\","
                         + "\"message\":\"the blades leave slits\"}");
         assertThat(shutter.at("/travel/unknown").isNull()).isTrue();
         assertThat(new String(json(), StandardCharsets.UTF_8)).contains("85.619512346").endsWith("}\n");
@@ -131,14 +137,14 @@ class ReportTest {
     @Test
     void findingsReadFailFirst() {
         assertThat(FindingsText.of(List.of(GOOD, BAD), false))
-                .isEqualTo("      check        measured   limit   where\n"
-                        + "fail  light-tight  0.034 mm²  0 mm²   state 180, blade 1 and blade 2\n"
+                .isEqualTo("      check        measured   limit            where\n"
+                        + "fail  light-tight  0.034 mm²  at most 0 mm²    state 180, blade 1 and blade 2, at (3, -4)\n"
                         + "      the blades leave slits\n"
-                        + "pass  lap          0.61 mm    0.6 mm  closed\n"
+                        + "pass  lap          0.61 mm    at least 0.6 mm  closed\n"
                         + "1 failed, 0 warned, 1 passed\n");
         assertThat(FindingsText.of(List.of(GOOD, BAD), true)).contains("\u001b[1;31mfail\u001b[0m");
         Finding none = Finding.atLeast("lap", Double.NaN, 30, "deg", "", "was not measured");
-        assertThat(FindingsText.of(List.of(none), false)).contains("none").contains("30°");
+        assertThat(FindingsText.of(List.of(none), false)).contains("lap    -").contains("at least 30°");
     }
 
     @Test

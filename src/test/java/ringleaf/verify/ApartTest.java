@@ -18,6 +18,7 @@ import ringleaf.part.Layer;
 import ringleaf.part.Member;
 import ringleaf.part.Motion;
 import ringleaf.part.Requirement;
+import ringleaf.report.FindingWords;
 
 /** An arm that turns a quarter round a centre, with posts and walls about it. */
 class ApartTest {
@@ -27,7 +28,7 @@ class ApartTest {
 
     private static Finding apart(double least, List<Requirement.Pair> pairs, Member... members) {
         Assembly a = Mechanisms.assembly(
-                QUARTER, List.of(members), new Requirement.StaysApart("nothing-touches", least, pairs));
+                QUARTER, List.of(members), new Requirement.StaysApart("clearance", least, pairs));
         return Mechanisms.judge(a).findings().get(0);
     }
 
@@ -45,7 +46,7 @@ class ApartTest {
         Finding f = apart(0.5, List.of(), arm(), post(0, 25, 1, 0, 2));
         assertThat(f.failed()).isFalse();
         assertThat(f.measured()).isCloseTo(4, within(1e-12));
-        assertThat(f.where()).startsWith("closed, arm and post, at (");
+        assertThat(FindingWords.where(f)).startsWith("closed, arm and post, at (");
     }
 
     @Test
@@ -62,7 +63,7 @@ class ApartTest {
         assertThat(f.failed()).isTrue();
         // Between the arm's end at 20 and the post's near side at 19.5.
         assertThat(f.measured()).isCloseTo(-0.5, within(0.01));
-        assertThat(f.where()).startsWith("closed, arm and post, at (");
+        assertThat(FindingWords.where(f)).startsWith("closed, arm and post, at (");
         assertThat(f.message()).contains("run into each other");
     }
 
@@ -70,7 +71,7 @@ class ApartTest {
     void aPinWhollyInsideMaterialIsFound() {
         Finding f = apart(0.1, List.of(), arm(), post(0, 10, 0.5, 0, 2));
         assertThat(f.measured()).isCloseTo(-1, within(0.02));
-        assertThat(f.where()).contains("closed").contains("at (0, 10)");
+        assertThat(FindingWords.where(f)).contains("closed").contains("at (0, 10)");
     }
 
     @Test
@@ -126,7 +127,7 @@ class ApartTest {
         for (List<Member> order : List.of(one, other)) {
             Finding f = apart(0, contact, order.toArray(new Member[0]));
             assertThat(f.measured()).isCloseTo(-0.6, within(0.01));
-            assertThat(f.where()).contains("deep");
+            assertThat(FindingWords.where(f)).contains("deep");
             assertThat(f.message()).contains("1 other pair there too near as well");
         }
     }
@@ -157,7 +158,7 @@ class ApartTest {
     @Test
     void leavesMeetWallsAnywhereInTheirRoomAndEachOtherNever() {
         BandLeaves leaves = new BandLeaves(14, 37.4, 10.5, 145, 32, 20);
-        Requirement rule = new Requirement.StaysApart("nothing-touches", 0.2, List.of());
+        Requirement rule = new Requirement.StaysApart("clearance", 0.2, List.of());
         Member wall = Mechanisms.member("wall", 0, Region.ring(Point.ORIGIN, 42.75, 50), 3, 5);
         Member high = Mechanisms.member("high", 0, Region.ring(Point.ORIGIN, 42.75, 50), 4.9, 8);
         Member above = Mechanisms.member("above", 0, Region.ring(Point.ORIGIN, 30, 50), 5, 8);
@@ -165,7 +166,7 @@ class ApartTest {
         assertThat(judge(leaves, rule, above).failed()).isFalse();
         Finding f = judge(leaves, rule, wall);
         assertThat(f.failed()).isTrue();
-        assertThat(f.where()).contains("blade ").contains("wall");
+        assertThat(FindingWords.where(f)).contains("blade ").contains("wall");
         Finding g = judge(leaves, rule, high);
         assertThat(g.failed()).isTrue();
         assertThat(g.measured()).isCloseTo(f.measured(), within(1e-9));
@@ -174,14 +175,14 @@ class ApartTest {
     @Test
     void pinsRideWithinTheirLeafUnlessTheyStandBeyondIt() {
         BandLeaves leaves = new BandLeaves(14, 37.4, 10.5, 145, 32, 20);
-        Requirement rule = new Requirement.StaysApart("nothing-touches", 0.2, List.of());
+        Requirement rule = new Requirement.StaysApart("clearance", 0.2, List.of());
         Region pin = Region.disc(new Point(37.4, 0), 0.75);
         Member flush = Mechanisms.member("pin", 1, pin, 1, 3.15);
         Member tall = Mechanisms.member("pin", 1, pin, 1, 3.5);
         assertThat(judge(leaves, rule, flush).failed()).isFalse();
         Finding f = judge(leaves, rule, tall);
         assertThat(f.failed()).isTrue();
-        assertThat(f.where()).contains("and pin");
+        assertThat(FindingWords.where(f)).contains("and pin");
         // A plate without a bore under the leaves is met by the pin, the same plate with one is not.
         Member plate = Mechanisms.member("plate", 0, Region.disc(Point.ORIGIN, 50), 0, 3);
         Member bored = Mechanisms.member(

@@ -20,6 +20,7 @@ import ringleaf.part.Member;
 import ringleaf.part.Placing;
 import ringleaf.part.Requirement;
 import ringleaf.part.Way;
+import ringleaf.report.FindingWords;
 
 /** What is put together comes to its place only where there is room on the way. */
 class BuildTest {
@@ -79,7 +80,7 @@ class BuildTest {
         BuildStep second = step(Placing.of(2, 0, Way.DOWN));
         assertFree(built(List.of(plate("base", 0, 0, 3), collar, plate("lid", 2.1, 4, 6)), first, second));
         Finding narrow = blocked(built(List.of(plate("base", 0, 0, 3), collar, plate("lid", 1.1, 4, 6)), first, second));
-        assertThat(narrow.where()).startsWith("step 2, lid and collar, at (");
+        assertThat(FindingWords.where(narrow)).startsWith("step 2, lid and collar, at (");
         // A ring of 2 less 1.1 is over the plate: that wide is the widest circle in it.
         assertThat(narrow.measured()).isCloseTo(0.9, within(0.02));
         assertThat(narrow.message()).contains("the lid cannot come down to its place past the collar");
@@ -96,7 +97,7 @@ class BuildTest {
         assertFree(built(members, base, step(Placing.of(3, 0, Way.UP)), step(Placing.of(2, 0, Way.UP))));
         Finding late = blocked(built(members, base, step(Placing.of(2, 0, Way.UP)), step(Placing.of(3, 0, Way.UP))));
         assertThat(late.message()).startsWith("Step 3 has no room: the peg cannot come up");
-        assertThat(late.where()).startsWith("step 3, peg and foot");
+        assertThat(FindingWords.where(late)).startsWith("step 3, peg and foot");
     }
 
     @Test
@@ -106,7 +107,7 @@ class BuildTest {
         BuildStep base = step(Placing.of(0, Placing.NOTHING, Way.DOWN));
         // The peg under the lid would have to pass through the base.
         Finding f = blocked(built(members, lidded, base, step(Placing.of(2, 0, Way.DOWN))));
-        assertThat(f.where()).startsWith("step 3, peg and base");
+        assertThat(FindingWords.where(f)).startsWith("step 3, peg and base");
         assertFree(built(
                 List.of(plate("base", 1, 0, 3), peg(5, -2, 4), plate("lid", 0, 4, 6)),
                 lidded,
@@ -151,15 +152,15 @@ class BuildTest {
         BuildStep over = step(Placing.of(3, 0, Way.DOWN));
         List<Member> members = List.of(pulley, flange, belt, lid);
         assertFree(built(members, first, round, over));
-        assertThat(blocked(built(members, first, over, round)).where()).startsWith("step 3, belt and lid");
-        assertThat(blocked(built(members, first, step(Placing.of(2, 0, Way.DOWN)))).where())
+        assertThat(FindingWords.where(blocked(built(members, first, over, round)))).startsWith("step 3, belt and lid");
+        assertThat(FindingWords.where(blocked(built(members, first, step(Placing.of(2, 0, Way.DOWN))))))
                 .startsWith("step 2, belt and flange");
     }
 
     private static Assembly circle(BandLeaves leaves, int threaded, List<Member> more) {
         List<Member> all = new ArrayList<>(List.of(Mechanisms.member("base", 0, Region.ring(Point.ORIGIN, 32, 60), 0, 3)));
         all.addAll(more);
-        Assembly a = leaves.assembly(2, all, new Requirement.StaysApart("nothing-touches", 0.1, List.of()));
+        Assembly a = leaves.assembly(2, all, new Requirement.StaysApart("clearance", 0.1, List.of()));
         List<Placing> laid = new ArrayList<>();
         laid.add(Placing.of(leaves.count(), Placing.NOTHING, Way.DOWN));
         List<Placing> bench = new ArrayList<>();

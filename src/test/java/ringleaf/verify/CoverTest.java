@@ -15,6 +15,7 @@ import ringleaf.part.Finding;
 import ringleaf.part.LeafFamily;
 import ringleaf.part.Member;
 import ringleaf.part.Requirement;
+import ringleaf.report.FindingWords;
 
 /** Coverage against the closed forms and the leaking cases computed for this project from two independent models. */
 class CoverTest {
@@ -41,7 +42,7 @@ class CoverTest {
         Verdict v = cover(WORKED, 0.07);
         assertThat(v.findings().get(0).failed()).isFalse();
         assertThat(v.findings().get(1).failed()).isTrue();
-        assertThat(v.findings().get(1).where()).startsWith("closed, blade ");
+        assertThat(FindingWords.where(v.findings().get(1))).startsWith("closed, blade ");
         // The lap computed for this design is 0.06 mm (0.061 by two models).
         assertThat(v.findings().get(1).measured()).isCloseTo(0.061, within(0.0005));
         assertThat(v.findings().get(1).unit()).isEqualTo("mm");

@@ -19,6 +19,7 @@ import ringleaf.part.Assembly;
 import ringleaf.part.Finding;
 import ringleaf.part.Member;
 import ringleaf.part.Requirement;
+import ringleaf.report.FindingWords;
 
 /** The judge as a whole: states, order, and that nothing depends on where the assembly stands. */
 class JudgeTest {
@@ -38,14 +39,14 @@ class JudgeTest {
                 new Requirement.KeepsClear("opens-fully", Region.disc(Point.ORIGIN, 32), List.of(0)),
                 new Requirement.OpensTo("closes-to", Point.ORIGIN, 180, 8, 0.02),
                 new Requirement.Covered("light-tight", "lap", 0.08),
-                new Requirement.StaysInside("blades-stay-in", List.of(0, 5), Region.disc(Point.ORIGIN, 47), 0.2),
+                new Requirement.StaysInside("wall-clearance", List.of(0, 5), Region.disc(Point.ORIGIN, 47), 0.2),
                 new Requirement.PinInHole(
                         "pin-in-slot",
                         List.of(new Requirement.Fit(
                                 14, new Point(37.4, 0), 0.75, 15, Contour.circle(new Point(37.4, 0), 0.85))),
                         0.1),
-                new Requirement.StaysApart("nothing-touches", 0.2, List.of(new Requirement.Pair(14, 15, 0.1))),
-                new Requirement.LeastWeb("holes-whole", "base", 0.8),
+                new Requirement.StaysApart("clearance", 0.2, List.of(new Requirement.Pair(14, 15, 0.1))),
+                new Requirement.LeastWeb("minimum-web", "base", 0.8),
                 new Requirement.LeavesFit("depth", 0.2, 0.3),
                 new Requirement.FitsDepth("depth", List.of(15, 16), 5),
                 new Requirement.FitsRound("round", List.of(15, 16), 100));
@@ -64,8 +65,8 @@ class JudgeTest {
     void everyRequirementIsAnsweredAndOnlyTheThinLapFails() {
         Verdict v = Mechanisms.judge(whole(LEAVES, requirements()));
         assertThat(v.findings()).extracting(Finding::check).containsExactly(
-                "opens-fully", "closes-to", "light-tight", "lap", "blades-stay-in", "pin-in-slot", "nothing-touches",
-                "holes-whole", "depth", "depth", "round");
+                "opens-fully", "closes-to", "light-tight", "lap", "wall-clearance", "pin-in-slot", "clearance",
+                "minimum-web", "depth", "depth", "round");
         for (Finding f : v.findings()) {
             assertThat(f.failed()).as(f.toString()).isEqualTo(f.check().equals("lap"));
         }
@@ -147,7 +148,7 @@ class JudgeTest {
         Finding f = Mechanisms.judge(odd).findings().get(0);
         assertThat(f.failed()).isTrue();
         assertThat(f.measured()).isGreaterThan(0.01);
-        assertThat(f.where()).contains("late");
+        assertThat(FindingWords.where(f)).contains("late");
     }
 
     @Test

@@ -18,6 +18,7 @@ import ringleaf.part.Assembly;
 import ringleaf.part.Finding;
 import ringleaf.part.Member;
 import ringleaf.part.Requirement;
+import ringleaf.report.FindingWords;
 import ringleaf.tooth.GearOutline;
 import ringleaf.tooth.GearPair;
 import ringleaf.tooth.SectorReach;
@@ -163,7 +164,7 @@ class MeshTest {
                 Mechanisms.judge(sector(pair, spaces, most + 0.5)).findings().get(0);
         assertThat(blocked.failed()).isTrue();
         assertThat(blocked.measured()).isLessThan(-0.1);
-        assertThat(blocked.where()).contains("pinion and ring");
+        assertThat(FindingWords.where(blocked)).contains("pinion and ring");
     }
 
     @Test

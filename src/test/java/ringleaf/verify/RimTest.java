@@ -59,7 +59,7 @@ class RimTest {
         return Mechanisms.judge(Mechanisms.assembly(
                         turning(turn),
                         List.of(ring, around),
-                        new Requirement.GuidedRim("ring-guided", 0, 1, Point.ORIGIN, 20, 20.1, TOTAL, GAP)))
+                        new Requirement.GuidedRim("support-arc", "support-gap", 0, 1, Point.ORIGIN, 20, 20.1, TOTAL, GAP)))
                 .findings();
     }
 
@@ -90,7 +90,7 @@ class RimTest {
         assertThat(f.get(0).measured()).isCloseTo(170, within(0.01));
         assertThat(f.get(1).failed()).isTrue();
         assertThat(f.get(1).measured()).isCloseTo(130, within(0.01));
-        assertThat(f.get(1).where()).contains("ring, at (8.45");
+        assertThat(ringleaf.report.FindingWords.where(f.get(1))).contains("ring, at (8.45");
     }
 
     @Test

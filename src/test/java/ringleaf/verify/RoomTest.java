@@ -16,6 +16,7 @@ import ringleaf.part.Finding;
 import ringleaf.part.Member;
 import ringleaf.part.Motion;
 import ringleaf.part.Requirement;
+import ringleaf.report.FindingWords;
 
 /** Openings, keep-outs, rooms, pins, depth and outer circle: known answers, and known-bad cases for each. */
 class RoomTest {
@@ -35,7 +36,7 @@ class RoomTest {
         Finding f = judged(new Requirement.KeepsClear("opens-fully", area, List.of()), MOVING);
         assertThat(f.failed()).isFalse();
         assertThat(f.measured()).isCloseTo(0.5, within(1e-12));
-        assertThat(f.where()).startsWith("closed, arm, at (");
+        assertThat(FindingWords.where(f)).startsWith("closed, arm, at (");
     }
 
     @Test
@@ -45,7 +46,7 @@ class RoomTest {
         Finding f = judged(always, MOVING);
         assertThat(f.failed()).isTrue();
         assertThat(f.measured()).isCloseTo(-0.25, within(1e-9));
-        assertThat(f.where()).isEqualTo("closed, arm, at (0, 20)");
+        assertThat(FindingWords.where(f)).isEqualTo("closed, arm, at (0, 20)");
         Requirement open = new Requirement.KeepsClear("opens-fully", area, List.of(0));
         assertThat(judged(open, MOVING).failed()).isFalse();
         Region square = Region.of(Mechanisms.rectangle(-3, 19.75, 3, 25));
@@ -67,7 +68,7 @@ class RoomTest {
         Region area = Region.disc(Point.polar(25, Math.toRadians(41)), 5.25);
         Finding f = judged(new Requirement.KeepsClear("opens-fully", area, List.of(41)), MOVING);
         assertThat(f.failed()).isTrue();
-        assertThat(f.where()).startsWith("state 41, arm");
+        assertThat(FindingWords.where(f)).startsWith("state 41, arm");
     }
 
     @Test
@@ -79,7 +80,7 @@ class RoomTest {
         assertThat(v.findings().get(0).failed()).isFalse();
         assertThat(v.findings().get(0).measured()).isCloseTo(8, within(1e-12));
         assertThat(v.findings().get(1).failed()).isTrue();
-        assertThat(v.findings().get(1).where()).startsWith("closed, blade ");
+        assertThat(FindingWords.where(v.findings().get(1))).startsWith("closed, blade ");
         // Worked case: open and half-way.
         assertThat(v.states().get(0).inscribed()).isCloseTo(64.3, within(1e-9));
         assertThat(v.states().get(5).inscribed()).isCloseTo(2 * 17.8090, within(1e-4));
@@ -107,7 +108,7 @@ class RoomTest {
         Finding g = judged(new Requirement.StaysInside("stay-in", List.of(0), low, 0.5), MOVING);
         assertThat(g.failed()).isTrue();
         assertThat(g.measured()).isCloseTo(-0.4, within(0.01));
-        assertThat(g.where()).startsWith("closed, arm, at (").contains(", 20)");
+        assertThat(FindingWords.where(g)).startsWith("closed, arm, at (").contains(", 20)");
     }
 
     @Test
@@ -143,7 +144,7 @@ class RoomTest {
         Finding g = Mechanisms.judge(Mechanisms.assembly(farther, List.of(pin, plate), fits)).findings().get(0);
         assertThat(g.failed()).isTrue();
         assertThat(g.measured()).isCloseTo(-0.9, within(1e-9));
-        assertThat(g.where()).isEqualTo("closed, pin and plate, at (0, 16)");
+        assertThat(FindingWords.where(g)).isEqualTo("closed, pin and plate, at (0, 16)");
         Motion misses = Mechanisms.motion(51, List.of(s -> Placement.shift(0, 0.2 * s)));
         Finding h = Mechanisms.judge(Mechanisms.assembly(misses, List.of(pin, plate), fits)).findings().get(0);
         assertThat(h.measured()).isCloseTo(-3.5 - 1.4, within(1e-9));
@@ -168,7 +169,7 @@ class RoomTest {
         assertThat(depth.measured()).isEqualTo(4);
         Finding shallow = judged(new Requirement.FitsDepth("depth", List.of(0, 1), 3.9), MOVING, post);
         assertThat(shallow.failed()).isTrue();
-        assertThat(shallow.where()).isEqualTo("post to post");
+        assertThat(FindingWords.where(shallow)).isEqualTo("post");
         Finding round = judged(new Requirement.FitsRound("round", List.of(0, 1), 50), MOVING, post);
         assertThat(round.failed()).isFalse();
         assertThat(round.measured()).isCloseTo(50, within(1e-12));

@@ -16,6 +16,7 @@ import ringleaf.geom.Segment;
 import ringleaf.part.Finding;
 import ringleaf.part.Member;
 import ringleaf.part.Requirement;
+import ringleaf.report.FindingWords;
 
 /** Webs between holes, to the edge and at necks; tips and corners are none. */
 class WebTest {
@@ -24,7 +25,7 @@ class WebTest {
         return Mechanisms.judge(Mechanisms.assembly(
                         Mechanisms.motion(3, List.of(s -> Placement.IDENTITY)),
                         List.of(plate),
-                        new Requirement.LeastWeb("holes-whole", "plate", least)))
+                        new Requirement.LeastWeb("minimum-web", "plate", least)))
                 .findings()
                 .get(0);
     }
@@ -42,7 +43,7 @@ class WebTest {
         assertThat(f.measured()).isCloseTo(1, within(1e-12));
         Finding thin = web(1.2, plate);
         assertThat(thin.failed()).isTrue();
-        assertThat(thin.where()).contains("plate").contains("hole");
+        assertThat(FindingWords.where(thin)).contains("plate").contains("hole");
     }
 
     @Test
@@ -73,7 +74,7 @@ class WebTest {
         Finding f = web(0.8, dumbbell(0.6));
         assertThat(f.failed()).isTrue();
         assertThat(f.measured()).isCloseTo(0.6, within(1e-9));
-        assertThat(f.where()).contains("neck");
+        assertThat(FindingWords.where(f)).contains("neck");
         assertThat(web(0.8, dumbbell(0.85)).failed()).isFalse();
         assertThat(web(0.8, dumbbell(0.8)).failed()).isFalse();
     }
@@ -95,7 +96,7 @@ class WebTest {
         Finding f = web(0.8, plate);
         assertThat(f.failed()).isTrue();
         assertThat(f.measured()).isCloseTo(neck, within(1e-3));
-        assertThat(f.where()).contains("neck");
+        assertThat(FindingWords.where(f)).contains("neck");
         assertThat(web(0.4, plate).failed()).isFalse();
     }
 
@@ -120,7 +121,7 @@ class WebTest {
         Finding f = Mechanisms.judge(Mechanisms.assembly(
                         Mechanisms.motion(3, List.of(s -> Placement.IDENTITY)),
                         List.of(plate),
-                        new Requirement.LeastWeb("holes-whole", "other", 0.5)))
+                        new Requirement.LeastWeb("minimum-web", "other", 0.5)))
                 .findings()
                 .get(0);
         assertThat(f.failed()).isTrue();

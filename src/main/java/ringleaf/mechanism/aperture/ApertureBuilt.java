@@ -99,7 +99,7 @@ final class ApertureBuilt implements AsBuilt {
                 + " hold it, and what they cover is looked at blade by blade at " + (EVEN + THIN)
                 + " states: nine from open to closed and the three with least lap.");
         all.add("What still has to work is asked, not the reserves of the design: lap and clearances are there to"
-                + " be used up. For lap-after-play all joints lean at their worst; for what must not touch they stand in"
+                + " be used up. For lap-worst-case all joints lean at their worst; for what must not touch they stand in"
                 + " the middle of their play, into which a blade or a ring that touches is pushed back. Builds are as they come off the"
                 + " machines: a bore that is reamed or a pin that is filed to fit saves many.");
         all.add("The ring's own angle counts as right: the servo's zero takes out what all blades share; it"

@@ -90,7 +90,7 @@ final class ApertureChecks {
                 "lap", sweep.lap[thin] + HAIR, spec.lap(), "mm", where(thin), "least overlap of the blades"));
         int worst = Sweep.leastOf(sweep.lapAfterPlay);
         found.add(Finding.atLeast(
-                "lap-after-play",
+                "lap-worst-case",
                 sweep.lapAfterPlay[worst] + HAIR,
                 0,
                 "mm",
@@ -101,7 +101,7 @@ final class ApertureChecks {
     private void blades() {
         int far = Sweep.greatestOf(sweep.reach);
         found.add(Finding.atLeast(
-                "blades-stay-in",
+                "wall-clearance",
                 design.rim().cavity() - sweep.reach[far] + HAIR,
                 spec.clearances().blade(),
                 "mm",
@@ -115,14 +115,14 @@ final class ApertureChecks {
                 ? "; the least opening that blades of this thickness close to is " + Words.mm(2 * least)
                 : "";
         found.add(Finding.atMost(
-                "blades-bend",
+                "blade-slope",
                 Math.toDegrees(slope),
                 Math.toDegrees(limit),
                 "deg",
                 "closed, edge of the opening",
                 "slope at which the blades climb over one another" + advice));
         found.add(Finding.atMost(
-                "blades-bend",
+                "bending-strain",
                 LeafSlope.strain(spec.blades(), spec.thickness(), radius),
                 spec.blade().elasticStrain(),
                 "1",
@@ -151,7 +151,7 @@ final class ApertureChecks {
         double pressure = sweep.pressure[steep];
         Status status = pressure > PRESSURE_FAIL ? Status.FAIL : pressure > PRESSURE_WARN ? Status.WARN : Status.PASS;
         found.add(new Finding(
-                "slot-pressure",
+                "slot-pressure-angle",
                 status,
                 Math.toDegrees(pressure),
                 Math.toDegrees(status == Status.FAIL ? PRESSURE_FAIL : PRESSURE_WARN),
@@ -167,7 +167,7 @@ final class ApertureChecks {
             String advice = "";
             switch (miss.limit()) {
                 case TURNS_BACK -> {
-                    check = "slot-pressure";
+                    check = "slot-pressure-angle";
                     double dip = design.band().dipAngle(design.pin());
                     advice = ": it lies at a blade angle of " + Words.degrees(dip, 1) + " and the travel ends at "
                             + Words.degrees(design.closed(), 1) + ". The motion file evens the opening out in software"
@@ -178,8 +178,8 @@ final class ApertureChecks {
                     check = "opens-fully";
                     advice = advises ? StackChecks.leverThatWould(design) : "";
                 }
-                case BORE_EDGE, BORE_WEB -> check = "plates-whole";
-                case LEVER_LENGTH -> check = "holes-whole";
+                case BORE_EDGE, BORE_WEB -> check = "minimum-web";
+                case LEVER_LENGTH -> check = "minimum-web";
                 default -> check = "";
             }
             if (!check.isEmpty()) {
@@ -199,14 +199,14 @@ final class ApertureChecks {
     private void webs() {
         RingWebs webs = RingWebs.of(design);
         found.add(Finding.atLeast(
-                "ring-whole",
+                "minimum-web",
                 webs.least() + HAIR,
                 spec.ring().leastWeb(),
                 "mm",
                 webs.place(),
                 "least web of the drive ring"));
         found.add(Finding.atLeast(
-                "holes-whole",
+                "minimum-web",
                 design.holeEdge() + HAIR,
                 spec.holeEdge(),
                 "mm",
@@ -225,7 +225,7 @@ final class ApertureChecks {
             }
         }
         found.add(Finding.atLeast(
-                "nothing-touches",
+                "clearance",
                 least.distance(),
                 ApertureRequirements.APART,
                 "mm",

@@ -83,7 +83,7 @@ final class ApertureDimensions {
         mm("blade-thickness", spec.thickness(), Origin.GIVEN, "");
         mm("lap", spec.lap(), origin("lap"), "");
         int thin = Sweep.leastOf(sweep.lap);
-        mm("lap-designed", sweep.lap[thin], Origin.SOLVED, "least over the travel");
+        mm("actual-lap", sweep.lap[thin], Origin.SOLVED, "least over the travel");
     }
 
     private void blades() {

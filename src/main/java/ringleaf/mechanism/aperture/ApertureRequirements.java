@@ -14,8 +14,6 @@ import ringleaf.spec.shared.Servo;
 
 /** What the outlines and the motion of an aperture must hold to, for a judge that does not know apertures. */
 final class ApertureRequirements {
-    /** What rounding and the judge's chords may take from a figure that was designed to the hair, mm. */
-    static final double HAIR = 0.01;
     /** Kept between any two members that have no figure of their own, mm; common practice, no source. */
     static final double APART = 0.1;
 
@@ -35,29 +33,30 @@ final class ApertureRequirements {
     List<Requirement> all() {
         Clearances c = spec.clearances();
         Rim rim = design.rim();
-        Region view = Region.disc(Point.ORIGIN, spec.clearRadius() - HAIR);
+        Region view = Region.disc(Point.ORIGIN, spec.clearRadius());
         all.add(new Requirement.KeepsClear("opens-fully", view, List.of(0)));
         all.add(new Requirement.OpensTo(
                 "closes-to", Point.ORIGIN, last, 2 * spec.leastRadius(), ApertureChecks.OPENING_TOLERANCE));
-        all.add(new Requirement.Covered("light-tight", "lap", spec.lap() - HAIR / 2));
+        all.add(new Requirement.Covered("light-tight", "lap", spec.lap()));
         Region room = Region.disc(Point.ORIGIN, rim.cavity());
-        all.add(new Requirement.StaysInside("blades-stay-in", indices("blade"), room, c.blade() - HAIR));
+        all.add(new Requirement.StaysInside("wall-clearance", indices("blade"), room, c.blade()));
         for (Region area : spec.bezel().keepOuts()) {
             all.add(new Requirement.KeepsClear("keep-out", area, List.of()));
         }
         joints();
-        all.add(new Requirement.StaysApart("nothing-touches", APART - HAIR, pairs()));
-        all.add(new Requirement.LeastWeb("ring-whole", "drive-ring", spec.ring().leastWeb() - HAIR));
-        all.add(new Requirement.LeastWeb("holes-whole", "blade", spec.holeEdge() - HAIR));
+        all.add(new Requirement.StaysApart("clearance", APART, pairs()));
+        all.add(new Requirement.LeastWeb("minimum-web", "drive-ring", spec.ring().leastWeb()));
+        all.add(new Requirement.LeastWeb("minimum-web", "blade", spec.holeEdge()));
         for (String plate : List.of("base-plate", "spacer-ring", "retainer", "cover")) {
             if (!indices(plate).isEmpty()) {
                 Material made = plate.equals("cover") ? Stack.coverMaking(spec) : spec.plate();
-                all.add(new Requirement.LeastWeb("plates-whole", plate, made.leastWeb() - HAIR));
+                all.add(new Requirement.LeastWeb("minimum-web", plate, made.leastWeb()));
             }
         }
         design.mount().ifPresent(this::servoWebs);
         all.add(new Requirement.GuidedRim(
-                "ring-guided",
+                "support-arc",
+                "support-gap",
                 index("drive-ring"),
                 index("spacer-ring"),
                 Point.ORIGIN,
@@ -66,7 +65,7 @@ final class ApertureRequirements {
                 Math.PI,
                 Math.toRadians(120)));
         all.add(new Requirement.LeavesFit(
-                "depth", spec.thickness() + spec.blade().burr(), c.bladePlay() - HAIR));
+                "cavity-depth", spec.thickness() + spec.blade().burr(), c.bladePlay()));
         if (spec.depth().isPresent()) {
             all.add(new Requirement.FitsDepth("depth", plates(), spec.depth().getAsDouble()));
         }
@@ -79,7 +78,7 @@ final class ApertureRequirements {
         if (mount.hasPlate()) {
             double between = (servo.holesAlong() - servo.bodyLength() - servo.holeDiameter() - ServoMount.ROOM) / 2;
             double web = Math.min(spec.plate().leastWeb(), between);
-            all.add(new Requirement.LeastWeb("plates-whole", "servo-plate", web - HAIR));
+            all.add(new Requirement.LeastWeb("minimum-web", "servo-plate", web));
         }
         double web = spec.gear().leastWeb();
         double horn = web;
@@ -88,18 +87,18 @@ final class ApertureRequirements {
             horn = Math.min(web, servo.hornScrewCircle() / 2 - servo.hornScrewHole() / 2 - centre);
         }
         boolean stepUp = !indices("servo-gear").isEmpty();
-        all.add(new Requirement.LeastWeb("plates-whole", "pinion", (stepUp ? web : horn) - HAIR));
+        all.add(new Requirement.LeastWeb("minimum-web", "pinion", (stepUp ? web : horn)));
         if (stepUp) {
-            all.add(new Requirement.LeastWeb("plates-whole", "servo-gear", horn - HAIR));
-            all.add(new Requirement.LeastWeb("plates-whole", "step-wheel", web - HAIR));
+            all.add(new Requirement.LeastWeb("minimum-web", "servo-gear", horn));
+            all.add(new Requirement.LeastWeb("minimum-web", "step-wheel", web));
         }
     }
 
     private void joints() {
         Clearances c = spec.clearances();
         double pin = spec.pinDiameter() / 2;
-        double running = c.bore() / 2 - HAIR;
-        double sliding = Math.min(c.slot() / 2, c.slotEnd()) - HAIR;
+        double running = c.bore() / 2;
+        double sliding = Math.min(c.slot() / 2, c.slotEnd());
         int base = index("base-plate");
         int ring = index("drive-ring");
         boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
@@ -119,14 +118,14 @@ final class ApertureRequirements {
             Point drive = turn.apply(design.drivePoint());
             drives.add(new Requirement.Fit(blades.get(i), drive, pin, ring, slot.placed(turn)));
         }
-        all.add(new Requirement.PinInHole("pins-pass", pivots, running));
+        all.add(new Requirement.PinInHole("pin-clearance", pivots, running));
         all.add(new Requirement.PinInHole("pin-in-slot", drives, sliding));
         if (design.pin() instanceof DrivePin.Lever) {
             List<Requirement.Stud> studs = new ArrayList<>();
             for (Requirement.Fit drive : drives) {
                 studs.add(new Requirement.Stud(drive.pinMember(), drive.pin(), pin));
             }
-            all.add(new Requirement.StudsClear("pins-pass", studs, blades, c.blade() - HAIR));
+            all.add(new Requirement.StudsClear("pin-clearance", studs, blades, c.blade()));
         }
     }
 
@@ -139,15 +138,15 @@ final class ApertureRequirements {
         int base = index("base-plate");
         // At either end of the travel the stop may be nearer than the wall.
         double guided = Math.min(design.rim().play(), Clearest.stopAtEnd(design));
-        pairs.add(new Requirement.Pair(ring, spacer, guided - HAIR));
+        pairs.add(new Requirement.Pair(ring, spacer, guided));
         for (int shim : indices("spacer-shim")) {
-            pairs.add(new Requirement.Pair(ring, shim, guided - HAIR));
+            pairs.add(new Requirement.Pair(ring, shim, guided));
         }
-        double bore = c.bore() / 2 - HAIR;
-        double slot = Math.min(c.slot() / 2, c.slotEnd()) - HAIR;
+        double bore = c.bore() / 2;
+        double slot = Math.min(c.slot() / 2, c.slotEnd());
         List<Integer> blades = indices("blade");
         for (int blade : blades) {
-            pairs.add(new Requirement.Pair(blade, spacer, c.blade() - HAIR));
+            pairs.add(new Requirement.Pair(blade, spacer, c.blade()));
         }
         List<Integer> pivots = indices("pivot-pin");
         boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
@@ -165,13 +164,13 @@ final class ApertureRequirements {
     private void driven(PinionPlan plan, List<Requirement.Pair> pairs) {
         int pinion = index("pinion");
         int ring = index("drive-ring");
-        pairs.add(new Requirement.Pair(pinion, ring, plan.pair().normalBacklash() / 2 - HAIR));
-        pairs.add(new Requirement.Pair(pinion, index("spacer-ring"), spec.clearances().pinion() - HAIR));
+        pairs.add(new Requirement.Pair(pinion, ring, plan.pair().normalBacklash() / 2));
+        pairs.add(new Requirement.Pair(pinion, index("spacer-ring"), spec.clearances().pinion()));
         if (plan.stepUp().isPresent()) {
             StepUp step = plan.stepUp().get();
-            double mesh = step.pair().normalBacklash() / 2 - HAIR;
+            double mesh = step.pair().normalBacklash() / 2;
             pairs.add(new Requirement.Pair(index("servo-gear"), index("step-wheel"), mesh));
-            double turning = step.axleRoom() / 2 - HAIR;
+            double turning = step.axleRoom() / 2;
             for (String plate : List.of("base-plate", "cover", "retainer")) {
                 for (int member : indices(plate)) {
                     pairs.add(new Requirement.Pair(index("axle"), member, turning));

@@ -24,7 +24,7 @@ final class ApertureScreen {
         double slope = radius > 0 ? LeafSlope.slope(spec.blades(), spec.thickness(), radius) : Math.PI / 2;
         if (slope > spec.blade().slopeLimit()) {
             return Optional.of(failed(
-                    "blades-bend",
+                    "blade-slope",
                     Math.toDegrees(slope),
                     Math.toDegrees(spec.blade().slopeLimit()),
                     "deg",
@@ -33,11 +33,11 @@ final class ApertureScreen {
         double strain = LeafSlope.strain(spec.blades(), spec.thickness(), radius);
         if (strain > spec.blade().elasticStrain()) {
             return Optional.of(failed(
-                    "blades-bend", strain, spec.blade().elasticStrain(), "1", "bending strain of a blade, estimated"));
+                    "bending-strain", strain, spec.blade().elasticStrain(), "1", "bending strain of a blade, estimated"));
         }
         if (spec.pinStyle() == PinStyle.BASE_POSTS && spec.thickness() < StackChecks.LEAST_POST_BLADE) {
             return Optional.of(failed(
-                    "pins-pass",
+                    "pin-engagement",
                     spec.thickness(),
                     StackChecks.LEAST_POST_BLADE,
                     "mm",

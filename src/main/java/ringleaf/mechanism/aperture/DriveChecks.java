@@ -57,7 +57,7 @@ final class DriveChecks {
                 plan.servo().name(),
                 "way from the base's back to the servo's ears or plate; below 0 the ears would stand in the base"));
         found.add(Finding.atLeast(
-                "nothing-touches",
+                "clearance",
                 design.mount().orElseThrow().pinionBottom() - design.stack().baseTop() + HAIR,
                 ApertureRequirements.APART,
                 "mm",
@@ -94,7 +94,7 @@ final class DriveChecks {
         double spare = (plan.spaces() + 1 - used / pitch) / 2;
         int asked = ((DriveSpec.Pinion) design.spec().drive()).spareTeeth();
         return Finding.atLeast(
-                "sector-engaged",
+                "mesh-at-stops",
                 spare + HAIR,
                 asked,
                 "1",

@@ -37,7 +37,7 @@ final class StackChecks {
         pins(found);
         double need = stack.layers() * (spec.thickness() + spec.blade().burr()) + spec.clearances().bladePlay();
         found.add(Finding.atLeast(
-                "depth",
+                "cavity-depth",
                 stack.cavity() + HAIR,
                 need,
                 "mm",
@@ -61,7 +61,7 @@ final class StackChecks {
         }
         Rim rim = design.rim();
         found.add(Finding.atLeast(
-                "ring-guided",
+                "ring-seat",
                 rim.rim() - rim.cavity() + HAIR,
                 spec.ledge(),
                 "mm",
@@ -69,7 +69,7 @@ final class StackChecks {
                 "width of the seat on which the ring rides, outside everything the blades reach"));
         double play = stack.retainerBottom() - stack.ringTop();
         found.add(new Finding(
-                "ring-guided",
+                "axial-play",
                 play <= MOST_AXIAL_PLAY ? Status.PASS : Status.WARN,
                 play,
                 MOST_AXIAL_PLAY,
@@ -83,7 +83,7 @@ final class StackChecks {
         double hold = Math.min(spec.pinDiameter(), spec.plate().thickness());
         if (spec.pinStyle() == PinStyle.BASE_POSTS) {
             found.add(Finding.atLeast(
-                    "pins-pass",
+                    "pin-engagement",
                     spec.thickness(),
                     LEAST_POST_BLADE,
                     "mm",
@@ -91,7 +91,7 @@ final class StackChecks {
                     "a blade must be thick enough to hold on a post no higher than itself"));
         } else {
             found.add(Finding.atLeast(
-                    "pins-pass",
+                    "pin-engagement",
                     stack.pivotEngagement() + HAIR,
                     hold,
                     "mm",
@@ -99,7 +99,7 @@ final class StackChecks {
                     "bore that the pivot pin still holds; it ends flush with its blade's upper face"));
         }
         found.add(Finding.atLeast(
-                "pins-pass",
+                "pin-engagement",
                 stack.driveEngagement() + HAIR,
                 hold / 2,
                 "mm",
@@ -115,7 +115,7 @@ final class StackChecks {
         double length = spec.pinStyle() == PinStyle.BASE_POSTS ? spec.thickness() : stack.pivotPinDepth();
         double tilt = length * Math.tan(stack.pinSlope());
         found.add(Finding.atMost(
-                "pins-pass",
+                "pin-tilt",
                 tilt,
                 spec.clearances().bore() + HAIR,
                 "mm",
@@ -131,7 +131,7 @@ final class StackChecks {
     private Finding besideRoots() {
         double apart = 2 * design.band().pivotRadius() * Math.sin(spec.pitch() / 2);
         return Finding.atLeast(
-                "pins-pass",
+                "pin-clearance",
                 apart - half() - spec.pinDiameter() / 2 + HAIR,
                 ApertureRequirements.APART,
                 "mm",
@@ -145,7 +145,7 @@ final class StackChecks {
         double radius = design.band().leastPinRadius(design.pin(), design.closed());
         double apart = 2 * radius * Math.sin(spec.pitch() / 2);
         return Finding.atLeast(
-                "pins-pass",
+                "pin-clearance",
                 apart - half() - spec.pinDiameter() / 2 + HAIR,
                 ApertureRequirements.APART,
                 "mm",
@@ -166,7 +166,7 @@ final class StackChecks {
                 + " must not meet it on its way to the ring";
         double asked = spec.clearances().blade();
         return Finding.atLeast(
-                "pins-pass",
+                "pin-clearance",
                 room + HAIR,
                 asked,
                 "mm",

@@ -211,12 +211,11 @@ final class TestSlice {
 
     private List<Requirement> requirements(List<Member> members) {
         Clearances c = spec.clearances();
-        double hair = ApertureRequirements.HAIR;
         List<Requirement> all = new ArrayList<>();
-        all.add(new Requirement.StaysApart("nothing-touches", ApertureRequirements.APART - hair, pairs(members)));
-        all.add(new Requirement.LeastWeb("plates-whole", BASE, spec.plate().leastWeb() - hair));
-        all.add(new Requirement.LeastWeb("ring-whole", RING, spec.ring().leastWeb() - hair));
-        all.add(new Requirement.LeastWeb("plates-whole", WASHER, spec.spacer().leastWeb() - hair));
+        all.add(new Requirement.StaysApart("clearance", ApertureRequirements.APART, pairs(members)));
+        all.add(new Requirement.LeastWeb("minimum-web", BASE, spec.plate().leastWeb()));
+        all.add(new Requirement.LeastWeb("minimum-web", RING, spec.ring().leastWeb()));
+        all.add(new Requirement.LeastWeb("minimum-web", WASHER, spec.spacer().leastWeb()));
         List<Requirement.Fit> drives = new ArrayList<>();
         Contour slot = SlotOutline.of(design).contour();
         for (int i = 0; i < blades; i++) {
@@ -228,7 +227,7 @@ final class TestSlice {
                     index(members, RING),
                     slot.placed(turn)));
         }
-        double sliding = Math.min(c.slot() / 2, c.slotEnd()) - hair;
+        double sliding = Math.min(c.slot() / 2, c.slotEnd());
         all.add(new Requirement.PinInHole("pin-in-slot", drives, sliding));
         return all;
     }
@@ -236,7 +235,6 @@ final class TestSlice {
     /** Blades lie over one another, so they and their pins are not held against each other; pins run in their holes. */
     private List<Requirement.Pair> pairs(List<Member> members) {
         Clearances c = spec.clearances();
-        double hair = ApertureRequirements.HAIR;
         boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
         boolean stops = !findings().isEmpty();
         List<Requirement.Pair> pairs = new ArrayList<>();
@@ -250,9 +248,9 @@ final class TestSlice {
                 if (leaves || washer) {
                     least = Double.NEGATIVE_INFINITY;
                 } else if (isLeaf(one) && other.equals("plate") || isLeaf(other) && one.equals("plate")) {
-                    least = posts ? 0 : c.bore() / 2 - hair;
+                    least = posts ? 0 : c.bore() / 2;
                 } else if (isLeaf(one) && other.equals("ring") || isLeaf(other) && one.equals("ring")) {
-                    least = Math.min(c.slot() / 2, c.slotEnd()) - hair;
+                    least = Math.min(c.slot() / 2, c.slotEnd());
                 }
                 if (!Double.isNaN(least)) {
                     pairs.add(new Requirement.Pair(k, i, least));

@@ -128,7 +128,7 @@ public final class BeltDrive implements Kind {
                 case "pulley-room" -> lines.add("a centre distance larger by "
                         + Words.number(finding.limit() - finding.measured() + 0.05, 1)
                         + " mm, or smaller flanges, part the pulleys");
-                case "teeth-in-mesh" -> lines.add("more teeth on the " + finding.where()
+                case "teeth-in-mesh" -> lines.add("more teeth on the " + finding.subjects().get(0)
                         + ", or a larger centre distance, bring more teeth into mesh");
                 default -> {
                     // nothing general helps

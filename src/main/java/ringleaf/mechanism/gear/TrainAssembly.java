@@ -82,7 +82,7 @@ final class TrainAssembly {
                 all.add(new Requirement.LeastWeb("web", part.name(), spec.material().leastWeb() - HAIR));
             }
         }
-        all.add(new Requirement.StaysApart("nothing-touches", APART, pairs));
+        all.add(new Requirement.StaysApart("clearance", APART, pairs));
         return all;
     }
 

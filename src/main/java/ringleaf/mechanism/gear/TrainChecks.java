@@ -123,7 +123,7 @@ final class TrainChecks {
         double travel = Math.abs(spec.travel() * stage.turn());
         double spare = plan.spare(wheel.teethCut(), travel);
         found.add(new Finding(
-                "sector-engaged",
+                "mesh-at-stops",
                 spare + HAIR >= SectorPlan.SPARE ? Status.PASS : spare >= 0 ? Status.WARN : Status.FAIL,
                 spare,
                 spare >= 0 ? SectorPlan.SPARE : 0,

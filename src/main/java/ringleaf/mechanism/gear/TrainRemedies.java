@@ -37,7 +37,7 @@ final class TrainRemedies {
             lines.add("width: " + Words.mm(Math.ceil(10 * spec.width() * worst) / 10)
                     + " would carry the load; so would a larger module or a stronger stock");
         }
-        if (failed("sector-engaged")) {
+        if (failed("mesh-at-stops")) {
             lines.add("sector.teeth: left out, the sector is cut for the travel");
         }
         if (failed("interference") || failed("involute-interference")) {

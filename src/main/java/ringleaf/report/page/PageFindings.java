@@ -2,7 +2,7 @@ package ringleaf.report.page;
 
 import java.util.List;
 import ringleaf.part.Finding;
-import ringleaf.report.Figures;
+import ringleaf.report.FindingWords;
 
 /** Findings of a mechanism as markup: what fails first, then what warns, then what passes, folded away. */
 final class PageFindings {
@@ -83,14 +83,14 @@ final class PageFindings {
     private void row(Finding finding, String mark) {
         String status = finding.status().label();
         out.append("<tr class=\"").append(status).append("\" data-where=\"");
-        PageText.html(out, finding.where()).append("\" data-check=\"");
+        PageText.html(out, FindingWords.where(finding)).append("\" data-check=\"");
         PageText.html(out, finding.check()).append("\" data-limit=\"");
         PageText.number(out, finding.limit(), 6).append("\"><th scope=\"row\"><span class=\"mark\" aria-hidden=\"true\">");
         out.append(mark).append("</span><span class=\"quiet\">").append(status).append("</span> ");
         PageText.html(out, finding.check()).append("</th><td class=\"see\"></td><td class=\"figure\" data-l=\"measured\">");
-        PageText.html(out, Figures.withUnit(finding.measured(), finding.unit())).append("</td><td class=\"figure\" data-l=\"limit\">");
-        PageText.html(out, Figures.withUnit(finding.limit(), finding.unit())).append("</td><td class=\"where\" data-l=\"where\">");
-        PageText.html(out, finding.where()).append("</td><td>");
+        PageText.html(out, FindingWords.measured(finding)).append("</td><td class=\"figure\" data-l=\"limit\">");
+        PageText.html(out, FindingWords.limit(finding)).append("</td><td class=\"where\" data-l=\"where\">");
+        PageText.html(out, FindingWords.where(finding)).append("</td><td>");
         PageText.html(out, finding.message()).append("</td></tr>\n");
     }
 }

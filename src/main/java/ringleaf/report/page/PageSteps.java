@@ -96,7 +96,7 @@ final class PageSteps {
             PageText.html(out, glue.words()).append(".</p>");
         }
         for (Finding finding : findings) {
-            if (finding.failed() && finding.where().startsWith("step " + number + ",")) {
+            if (finding.failed() && finding.place().step() == number) {
                 PageText.html(out.append("<p class=\"note\"><span aria-hidden=\"true\">&#10007;</span> "), finding.message());
                 out.append("</p>");
             }

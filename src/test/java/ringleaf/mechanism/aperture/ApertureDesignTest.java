@@ -122,14 +122,14 @@ class ApertureDesignTest {
         Design given = design(spec(lines.toArray(String[]::new)));
         assertThat(failed(given.findings())).isEmpty();
         assertThat(dimension(given, "outer-diameter")).isCloseTo(outer, within(1e-9));
-        assertThat(dimension(given, "lap-designed")).isGreaterThanOrEqualTo(dimension(least, "lap-designed"));
+        assertThat(dimension(given, "actual-lap")).isGreaterThanOrEqualTo(dimension(least, "actual-lap"));
     }
 
     @Test
     void bladesThatCannotCloseSoFarNameTheLeastOpeningThatWorks() {
         Design shut = design(spec("full-opening: 40", "least-opening: 0", "blades: 12", "blade-thickness: 0.1"));
         List<Finding> steep = failed(shut.findings());
-        assertThat(steep).extracting(Finding::check).contains("blades-bend");
+        assertThat(steep).extracting(Finding::check).contains("blade-slope");
         assertThat(steep.get(0).message()).contains("least opening");
     }
 
@@ -165,7 +165,7 @@ class ApertureDesignTest {
                 "drive-pin: far-end",
                 "slot: linear-opening"));
         assertThat(failed(design.findings())).anySatisfy(f -> {
-            assertThat(f.check()).isEqualTo("slot-pressure");
+            assertThat(f.check()).isEqualTo("slot-pressure-angle");
             assertThat(f.message()).contains("dip").contains("motion file");
         });
     }
@@ -217,7 +217,7 @@ class ApertureDesignTest {
     void thinBladesDoNotHoldOnPosts() {
         Design design = design(spec(
                 "full-opening: 64", "least-opening: 30", "blades: 12", "blade-thickness: 0.2", "pin-style: base-posts"));
-        assertThat(failed(design.findings())).extracting(Finding::check).contains("pins-pass");
+        assertThat(failed(design.findings())).extracting(Finding::check).contains("pin-engagement");
     }
 
     /** Where every closed form holds, the judge of outlines, which knows none of them, must agree. */

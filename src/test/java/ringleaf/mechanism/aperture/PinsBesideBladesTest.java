@@ -7,6 +7,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
+import ringleaf.report.FindingWords;
 import ringleaf.verify.Judge;
 import ringleaf.verify.Options;
 
@@ -14,7 +15,7 @@ import ringleaf.verify.Options;
 class PinsBesideBladesTest {
     private static double room(Design design, String where) {
         for (Finding finding : design.findings()) {
-            if (finding.check().equals("pins-pass") && finding.where().equals(where)) {
+            if (finding.check().equals("pin-clearance") && FindingWords.where(finding).equals(where)) {
                 return finding.measured();
             }
         }

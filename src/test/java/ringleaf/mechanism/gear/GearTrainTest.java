@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import ringleaf.part.Design;
 import ringleaf.part.Part;
+import ringleaf.report.FindingWords;
 
 /** Trains: ratio, sense, speed, torque and height. */
 class GearTrainTest {
@@ -76,6 +77,6 @@ class GearTrainTest {
                 "  - {driver: {teeth: 14}, driven: {teeth: 70}}",
                 "  - {driver: {teeth: 14}, driven: {teeth: 28}}");
         assertThat(finding(train, "axles-clear").measured()).isNegative();
-        assertThat(finding(train, "axles-clear").where()).contains("gear-2 over the axle of gear-3");
+        assertThat(FindingWords.where(finding(train, "axles-clear"))).contains("gear-2 over the axle of gear-3");
     }
 }

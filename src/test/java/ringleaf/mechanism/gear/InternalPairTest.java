@@ -102,7 +102,7 @@ class InternalPairTest {
                 "driver: {teeth: 18}",
                 "driven: {teeth: 72, sector: {}}");
         assertThat(dimension(pair, "driven-teeth-cut")).isLessThan(20);
-        assertThat(finding(pair, "sector-engaged").measured()).isGreaterThanOrEqualTo(1);
+        assertThat(finding(pair, "mesh-at-stops").measured()).isGreaterThanOrEqualTo(1);
         assertThat(Gears.failed(pair)).isEmpty();
     }
 }
