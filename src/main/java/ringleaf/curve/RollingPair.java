@@ -4,18 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Line;
+import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
 
 /**
- * Two outlines that turn about their own axes: teeth of any kind, on whole circles or on a part of them, outside or
+ * Two outlines of which the second turns about its axis, and the first about its own or slides along a line: teeth of any kind, on whole circles or on a part of them, outside or
  * inside a ring. In each position only those pieces are placed that can come within the reach of the other outline,
  * so nothing that could touch is ever left out.
  *
  * <p>Lengths in mm, turns in rad, counter-clockwise positive, counted from the place in which the outlines are given.
  */
 public final class RollingPair {
-    private final Turning first;
+    private final Moving first;
     private final Turning second;
 
     /**
@@ -29,15 +30,30 @@ public final class RollingPair {
         this.second = new Turning(second, secondAxis);
     }
 
-    /** The pair when the first outline has turned by one angle and the second by another. */
-    public Position at(double firstTurn, double secondTurn) {
+    private RollingPair(Moving first, Turning second) {
+        this.first = first;
+        this.second = second;
+    }
+
+    /**
+     * An outline that slides past one that turns: a rack and its pinion.
+     *
+     * @param first pieces of whole contours, in the place they have at 0
+     * @param direction of length 1 in which they slide
+     */
+    public static RollingPair sliding(List<Segment> first, Point direction, List<Segment> second, Point secondAxis) {
+        return new RollingPair(new Sliding(first, direction), new Turning(second, secondAxis));
+    }
+
+    /** The pair when the first outline has turned by an angle, or slid by a length, and the second turned by another. */
+    public Position at(double firstMove, double secondTurn) {
         return new Position(
-                first.near(firstTurn, second), second.near(secondTurn, first), second.axis, second.far);
+                first.near(firstMove, second), first.nearTo(secondTurn, second), second.axis, second.far);
     }
 
     /** Radius within which the second outline can be met by the first, mm. */
     public double secondReach() {
-        return Math.min(second.far, first.axis.distance(second.axis) + first.far);
+        return Math.min(second.far, first.reachFrom(second.axis));
     }
 
     /**
@@ -96,8 +112,52 @@ public final class RollingPair {
         }
     }
 
+    /** The first outline, whatever way it moves. */
+    private interface Moving {
+        /** Its pieces that can come within the reach of the other, moved. */
+        List<Segment> near(double move, Turning other);
+
+        /** The other's pieces that can come within the reach of this one, turned. */
+        List<Segment> nearTo(double turn, Turning other);
+
+        /** Radius about a point within which it can lie, mm. */
+        double reachFrom(Point point);
+    }
+
+    /** An outline that slides along a straight line. */
+    private record Sliding(List<Segment> pieces, Point direction) implements Moving {
+        @Override
+        public List<Segment> near(double move, Turning other) {
+            Placement shift = Placement.shift(direction.x() * move, direction.y() * move);
+            List<Segment> found = new ArrayList<>();
+            for (Segment piece : pieces) {
+                Point middle = shift.apply(piece.start().towards(piece.end(), 0.5));
+                if (middle.distance(other.axis) - piece.length() / 2 <= other.far) {
+                    found.add(piece.placed(shift));
+                }
+            }
+            return found;
+        }
+
+        /** A straight line has no inside and no outside to keep to, so all of the other counts. */
+        @Override
+        public List<Segment> nearTo(double turn, Turning other) {
+            Turn to = new Turn(turn, other.axis);
+            List<Segment> moved = new ArrayList<>();
+            for (Segment piece : other.pieces) {
+                moved.add(to.of(piece));
+            }
+            return moved;
+        }
+
+        @Override
+        public double reachFrom(Point point) {
+            return Double.POSITIVE_INFINITY;
+        }
+    }
+
     /** One outline with the distances from its axis between which it lies. */
-    private static final class Turning {
+    private static final class Turning implements Moving {
         final List<Segment> pieces;
         final Point axis;
         final double near;
@@ -132,7 +192,18 @@ public final class RollingPair {
             far = most;
         }
 
-        List<Segment> near(double turn, Turning other) {
+        @Override
+        public List<Segment> nearTo(double turn, Turning other) {
+            return other.near(turn, this);
+        }
+
+        @Override
+        public double reachFrom(Point point) {
+            return axis.distance(point) + far;
+        }
+
+        @Override
+        public List<Segment> near(double turn, Turning other) {
             Turn to = new Turn(turn, axis);
             double dx = axis.x() - other.axis.x();
             double dy = axis.y() - other.axis.y();

@@ -2,6 +2,8 @@ package ringleaf.part;
 
 import java.util.List;
 import ringleaf.geom.Contour;
+import ringleaf.geom.Mirror;
+import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 
@@ -92,16 +94,17 @@ public sealed interface Requirement {
     record FitsRound(String check, List<Integer> members, double diameter) implements Requirement {}
 
     /**
-     * Two members turn about their axes in step from one end of the travel to the other and never overlap; and while
-     * the first stands, the second is free to turn by {@code play} in all, a little to either side. Either may be a
-     * whole gear, a ring with teeth inside, or carry teeth on a part of its rim only.
+     * Two members move in step from one end of the travel to the other and never overlap; and while the first stands,
+     * the second is free to turn by {@code play} in all, a little to either side. Either may be a whole gear, a ring
+     * with teeth inside, or carry teeth on a part of its rim only; the first may be a rack that slides.
      *
      * @param check name of the finding on overlap and gap
      * @param playCheck name of the finding on the play
      * @param first that drives
      * @param second that is driven, in the middle of its play
-     * @param ratio turn of the second for a turn of the first, counter-clockwise positive for both
-     * @param rolled turns of the first that are rolled through
+     * @param ratio turn of the second for a turn of the first, counter-clockwise positive for both; rad per mm where
+     *     the first slides
+     * @param rolled moves of the first that are rolled through
      * @param gap least distance of the outlines in the middle of the play, mm; 0 allows them to touch
      * @param play of the second, rad
      * @param tolerance by how much the play may miss, as a length at the second's reach, mm
@@ -109,7 +112,7 @@ public sealed interface Requirement {
     record Meshes(
             String check,
             String playCheck,
-            Turning first,
+            Moving first,
             Turning second,
             double ratio,
             Rolled rolled,
@@ -118,11 +121,45 @@ public sealed interface Requirement {
             double tolerance)
             implements Requirement {}
 
-    /** A member, from its place in state 0, and the axis about which it turns. */
-    record Turning(int member, Point axis) {}
+    /** A member that moves from its place in state 0. */
+    sealed interface Moving {
+        int member();
+
+        /** Where it is after a move: a turn in rad, or a way in mm. */
+        Placement after(double move);
+
+        /** The mirror image, which moves the other way round: what was a move is minus that move. */
+        Moving mirrored(Mirror mirror);
+    }
+
+    /** A member and the axis about which it turns. */
+    record Turning(int member, Point axis) implements Moving {
+        @Override
+        public Placement after(double move) {
+            return Placement.turnAbout(axis, move);
+        }
+
+        @Override
+        public Turning mirrored(Mirror mirror) {
+            return new Turning(member, mirror.apply(axis));
+        }
+    }
+
+    /** A member and the direction, of length 1, in which it slides. */
+    record Sliding(int member, Point direction) implements Moving {
+        @Override
+        public Placement after(double move) {
+            return Placement.shift(direction.x() * move, direction.y() * move);
+        }
+
+        @Override
+        public Sliding mirrored(Mirror mirror) {
+            return new Sliding(member, mirror.apply(Point.ORIGIN).minus(mirror.apply(direction)));
+        }
+    }
 
     /**
-     * The turns of a driver through which a mesh is rolled: a pitch where all teeth are alike, the whole travel where
+     * The moves of a driver, rad or mm, through which a mesh is rolled: a pitch where all teeth are alike, the whole travel where
      * they end.
      *
      * @param from turn from its place in state 0, rad, counter-clockwise positive

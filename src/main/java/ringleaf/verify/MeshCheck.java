@@ -77,14 +77,17 @@ final class MeshCheck extends Check {
             Placement secondHome = pose.members[required.second().member()];
             firstShapes = shapes(first, firstHome);
             secondShapes = shapes(second, secondHome);
-            pair = new RollingPair(
-                    pieces(first, firstHome),
-                    required.first().axis(),
-                    pieces(second, secondHome),
-                    required.second().axis());
+            pair = pair(pieces(first, firstHome), pieces(second, secondHome));
             roll();
         }
         return null;
+    }
+
+    private RollingPair pair(List<Segment> one, List<Segment> other) {
+        Point axis = required.second().axis();
+        return required.first() instanceof Requirement.Turning turning
+                ? new RollingPair(one, turning.axis(), other, axis)
+                : RollingPair.sliding(one, ((Requirement.Sliding) required.first()).direction(), other, axis);
     }
 
     private void roll() {
@@ -134,8 +137,8 @@ final class MeshCheck extends Check {
 
     /** How deep the two overlap; overlaps within the tolerance count as contact. */
     private Reach overlap(double turn, double follows) {
-        Placement one = Placement.turnAbout(required.first().axis(), turn);
-        Placement other = Placement.turnAbout(required.second().axis(), follows);
+        Placement one = required.first().after(turn);
+        Placement other = required.second().after(follows);
         Reach deepest = null;
         for (Shape a : firstShapes) {
             for (Shape b : secondShapes) {
@@ -178,7 +181,7 @@ final class MeshCheck extends Check {
         String rolled = " (rolled through " + required.rolled().words() + " in " + required.rolled().steps()
                 + " steps)";
         Finding.Draft gap = still(required.check(), both)
-                .at(Finding.Place.when("the driver turned by " + Words.degrees(required.rolled().at(leastGap.step)))
+                .at(Finding.Place.when(moved(required.rolled().at(leastGap.step)))
                         .withPoint(leastGap.where));
         gap = required.gap() > 0
                 ? gap.room(leastGap.gap, required.gap(), "mm")
@@ -198,6 +201,12 @@ final class MeshCheck extends Check {
                         "deg")
                 .says("Free play measured on the outlines is " + play(leastPlay) + " to " + play(mostPlay)
                         + ", computed " + Words.number(Math.toDegrees(required.play()), 4) + "°" + rolled));
+    }
+
+    private String moved(double move) {
+        return required.first() instanceof Requirement.Turning
+                ? "the driver turned by " + Words.degrees(move)
+                : "the " + name(required.first().member()) + " moved by " + Words.mm(move);
     }
 
     private static String play(At at) {

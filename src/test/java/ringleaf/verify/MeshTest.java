@@ -19,8 +19,10 @@ import ringleaf.part.Finding;
 import ringleaf.part.Member;
 import ringleaf.part.Requirement;
 import ringleaf.report.FindingWords;
+import ringleaf.tooth.BasicRack;
 import ringleaf.tooth.GearOutline;
 import ringleaf.tooth.GearPair;
+import ringleaf.tooth.RackOutline;
 import ringleaf.tooth.SectorReach;
 import ringleaf.tooth.ToothForm;
 
@@ -66,6 +68,50 @@ class MeshTest {
         assertThat(findings).hasSize(2).allMatch(f -> f.status() == Finding.Status.PASS);
         assertThat(findings.get(0).measured()).isCloseTo(pair.normalBacklash() / 2, within(0.002));
         assertThat(Math.toRadians(findings.get(1).measured())).isCloseTo(pair.gearPlay(), within(0.003 / 20));
+    }
+
+    /** A pinion of 18 teeth on a rack that slides by 12 mm; a turn of the pinion takes the rack along by r. */
+    private static List<Finding> rack(double distance, double play, double perTurn) {
+        double thinning = 0.06;
+        ToothForm pinion = ToothForm.of(1, 18, 0, thinning, BasicRack.ofAngle(Math.toRadians(20)));
+        Region bar = Region.of(new RackOutline(1, pinion.rack(), thinning).bar(9, 4));
+        Region gear = Region.of(GearOutline.of(pinion, Tolerance.CURVE).external());
+        Point axis = new Point(4 * Math.PI - 6, distance);
+        // The fifth tooth stands 6 mm past the axis: in a space of the pinion that has turned by so much.
+        double facing = -Math.PI / 2 + 6 / pinion.referenceRadius() + pinion.pitchAngle() / 2;
+        List<Member> members = List.of(
+                Mechanisms.member("rack", 1, bar, 0, 5),
+                Mechanisms.member("pinion", 2, gear.placed(new Placement(facing, axis)), 0, 5));
+        Requirement meshes = new Requirement.Meshes(
+                "rolls",
+                "play",
+                new Requirement.Sliding(0, new Point(-1, 0)),
+                new Requirement.Turning(1, axis),
+                -1 / perTurn,
+                new Requirement.Rolled(0, 12, 90, "the whole travel"),
+                0,
+                play,
+                0.003);
+        return Mechanisms.judge(Mechanisms.assembly(
+                        Mechanisms.motion(
+                                2,
+                                List.of(
+                                        s -> Placement.shift(-12 * s, 0),
+                                        s -> Placement.turnAbout(axis, -12 * s / perTurn))),
+                        members,
+                        meshes))
+                .findings();
+    }
+
+    /** The play of a pinion on a rack is the thinning of both along the reference circle: geometry of the basic rack. */
+    @Test
+    void aRackRollsPastItsPinion() {
+        List<Finding> sound = rack(9, 0.12 / 9, 9);
+        assertThat(sound).hasSize(2).allMatch(f -> f.status() == Finding.Status.PASS);
+        assertThat(sound.get(0).measured()).isCloseTo(0.06 * Math.cos(Math.toRadians(20)), within(0.002));
+        assertThat(rack(9, 0.2 / 9, 9).get(1).failed()).isTrue();
+        assertThat(rack(8.85, 0.12 / 9, 9).get(1).failed()).as("too near").isTrue();
+        assertThat(rack(9, 0.12 / 9, 9.3).get(0).failed()).as("out of step").isTrue();
     }
 
     @Test

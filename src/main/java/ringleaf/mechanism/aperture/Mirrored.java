@@ -101,10 +101,8 @@ final class Mirrored {
             return new Requirement.Meshes(
                     m.check(),
                     m.playCheck(),
-                    new Requirement.Turning(
-                            m.first().member(), FLIP.apply(m.first().axis())),
-                    new Requirement.Turning(
-                            m.second().member(), FLIP.apply(m.second().axis())),
+                    m.first().mirrored(FLIP),
+                    m.second().mirrored(FLIP),
                     m.ratio(),
                     new Requirement.Rolled(-rolled.from(), -rolled.to(), rolled.steps(), rolled.words()),
                     m.gap(),
