@@ -5,26 +5,82 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.spec.FabricationFields;
 import ringleaf.spec.field.FieldHelp;
 
-/** The README says what is true now. */
+/**
+ * README and chapters say what is true now. The tables between {@code <!-- fields of … -->} and {@code <!-- end of
+ * fields -->} are written anew by {@code mvn -q test -Dtest=ReadmeTest -Dringleaf.docs=write}; look at the difference
+ * before you keep it.
+ */
 class ReadmeTest {
+    private static final Path README = Path.of("README.md");
+    private static final Path CHAPTERS = Path.of("src/doc");
+    private static final String END = "<!-- end of fields -->";
+    private static final Pattern LINK = Pattern.compile("]\\(([^)#:]+)\\)");
+    private static final boolean WRITE = "write".equals(System.getProperty("ringleaf.docs"));
+
     private static String readme() throws IOException {
-        return Files.readString(Path.of("README.md"));
+        return Files.readString(README);
     }
 
-    @Test
-    void everyFieldStandsInItAsTheCodeDeclaresIt() throws IOException {
-        for (Kind kind : Kinds.all()) {
-            assertThat(readme()).contains(FieldHelp.markdown(kind.fields()));
+    private static List<Path> chapters() throws IOException {
+        try (Stream<Path> files = Files.list(CHAPTERS)) {
+            return files.filter(f -> f.toString().endsWith(".md")).sorted().toList();
         }
-        assertThat(readme()).contains(FieldHelp.markdown(FabricationFields.GENERAL));
-        assertThat(readme()).contains(FieldHelp.markdown(FabricationFields.ofFamily()));
+    }
+
+    private static Map<String, String> tables() {
+        Map<String, String> tables = new LinkedHashMap<>();
+        for (Kind kind : Kinds.all()) {
+            tables.put(kind.name(), FieldHelp.markdown(kind.fields()));
+        }
+        tables.put(
+                "fabrication",
+                "For all families:\n\n" + FieldHelp.markdown(FabricationFields.GENERAL)
+                        + "\nFor one family, under its name:\n\n" + FieldHelp.markdown(FabricationFields.ofFamily()));
+        return tables;
+    }
+
+    static List<String> topics() {
+        return List.copyOf(tables().keySet());
+    }
+
+    @ParameterizedTest
+    @MethodSource("topics")
+    void everyFieldStandsInAChapterAsTheCodeDeclaresIt(String topic) throws IOException {
+        String begin = "<!-- fields of " + topic + ": written by `ringleaf help " + topic + " --markdown`,"
+                + " held by a test -->\n";
+        List<Path> holding = new ArrayList<>();
+        for (Path chapter : chapters()) {
+            String text = Files.readString(chapter);
+            int from = text.indexOf(begin);
+            if (from < 0) {
+                continue;
+            }
+            holding.add(chapter);
+            int table = from + begin.length();
+            int to = text.indexOf(END, table);
+            if (WRITE) {
+                text = text.substring(0, table) + tables().get(topic) + text.substring(to);
+                Files.writeString(chapter, text);
+                to = text.indexOf(END, table);
+            }
+            assertThat(text.substring(table, to)).isEqualTo(tables().get(topic));
+        }
+        assertThat(holding).hasSize(1);
     }
 
     @Test
@@ -38,14 +94,40 @@ class ReadmeTest {
     }
 
     @Test
-    void everyPresetIsNamed() throws IOException {
-        try (var files = Files.list(Path.of("presets"))) {
-            List<String> names = files.map(f -> f.getFileName().toString().replace(".yaml", ""))
-                    .sorted()
-                    .toList();
-            for (String name : names) {
-                assertThat(readme()).contains("`" + name + "`");
+    void everyPresetAndKindIsNamed() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("presets"))) {
+            for (Path file : files.toList()) {
+                assertThat(readme()).contains("`" + file.getFileName().toString().replace(".yaml", "") + "`");
             }
         }
+        for (Kind kind : Kinds.all()) {
+            assertThat(readme()).contains("`" + kind.name() + "`");
+        }
+    }
+
+    @Test
+    void itIsReadInAFewMinutesAndLeadsToEveryChapterAndPicture() throws IOException {
+        assertThat(readme().lines().count()).isLessThanOrEqualTo(165);
+        List<Path> leads = new ArrayList<>(links(README));
+        for (Path chapter : chapters()) {
+            assertThat(leads).contains(chapter);
+            leads.addAll(links(chapter));
+        }
+        try (Stream<Path> pictures = Files.list(CHAPTERS.resolve("pictures"))) {
+            assertThat(leads).containsAll(pictures.toList());
+        }
+    }
+
+    /** Where the links of a file lead, each of which has to be there. */
+    private static List<Path> links(Path file) throws IOException {
+        List<Path> found = new ArrayList<>();
+        Matcher links = LINK.matcher(Files.readString(file));
+        while (links.find()) {
+            Path base = file.getParent() == null ? Path.of("") : file.getParent();
+            Path to = base.resolve(links.group(1)).normalize();
+            assertThat(to).as("a link of " + file).exists();
+            found.add(to);
+        }
+        return found;
     }
 }
