@@ -153,17 +153,20 @@ public record InternalPair(ToothForm pinion, InternalForm ring, double centreDis
 
     /**
      * Margin of the trochoid condition, rad: t1 z1/z2 + inv aw - inv a(ra2) - t2, at least 0 when the pinion's tips
-     * clear the ring's tips on their way out of mesh. Infinite when the tip circles do not meet.
+     * clear the ring's tips on their way out of mesh. Infinite when the tip circles lie apart. Where the ring's tip
+     * circle lies wholly in the pinion's, the tips never part: the directions in which the circles cross are then taken
+     * at the far side, as they are where the circles just touch there, and the margin is below 0 (derived).
      */
     public double trochoidMargin() {
         double a = centreDistance;
         double tip = pinion.tipRadius();
         double inner = ring.tipRadius();
-        double first = (inner * inner - tip * tip - a * a) / (2 * a * tip);
-        double second = (a * a + inner * inner - tip * tip) / (2 * a * inner);
-        if (Math.abs(first) >= 1 || Math.abs(second) >= 1) {
+        if (a + tip <= inner) {
             return Double.POSITIVE_INFINITY;
         }
+        boolean everywhere = a + inner <= tip;
+        double first = everywhere ? -1 : (inner * inner - tip * tip - a * a) / (2 * a * tip);
+        double second = everywhere ? -1 : (a * a + inner * inner - tip * tip) / (2 * a * inner);
         double working = Involute.inv(workingAngle());
         double pinionAngle = Math.acos(first) + Involute.inv(pinion.pressureAngleAt(tip)) - working;
         double ringTip = Involute.inv(ring.filling().pressureAngleAt(inner));
@@ -172,21 +175,25 @@ public record InternalPair(ToothForm pinion, InternalForm ring, double centreDis
 
     /**
      * Margin of the trimming condition, rad: at least 0 when the pinion can be put in from the side, along the line
-     * of centres. t1 + inv a(ra1) - inv aw - (z2/z1)(t2 + inv a(ra2) - inv aw) with t1, t2 from the two tip circles.
+     * of centres. t1 + inv a(ra1) - inv aw - (z2/z1)(t2 + inv a(ra2) - inv aw) with t1, t2 from the two tip circles,
+     * where the tips come nearest to each other: ra1 sin t1 = ra2 sin t2, both turning alike. Where the ring's opening
+     * is narrower than the pinion they come ever nearer up to its widest place, which is t2 = pi/2 (derived).
      */
     public double trimmingMargin() {
         double ratio = (double) pinion.teeth() / ring.teeth();
         double pinionTip = pinion.pressureAngleAt(pinion.tipRadius());
         double ringTip = ring.filling().pressureAngleAt(ring.tipRadius());
         double cosines = Math.cos(pinionTip) / Math.cos(ringTip);
-        double first = (1 - cosines * cosines) / (1 - ratio * ratio);
-        double second = (1 / (cosines * cosines) - 1) / (1 / (ratio * ratio) - 1);
-        if (!(first >= 0 && first <= 1 && second >= 0 && second <= 1)) {
-            return Double.POSITIVE_INFINITY;
-        }
+        boolean narrow = ring.tipRadius() <= pinion.tipRadius();
+        double first = narrow
+                ? ring.tipRadius() / pinion.tipRadius()
+                : Math.sqrt(Math.max(0, (1 - cosines * cosines) / (1 - ratio * ratio)));
+        double second = narrow
+                ? 1
+                : Math.sqrt(Math.max(0, (1 / (cosines * cosines) - 1) / (1 / (ratio * ratio) - 1)));
         double working = Involute.inv(workingAngle());
-        double pinionAngle = Math.asin(Math.sqrt(first)) + Involute.inv(pinionTip) - working;
-        double ringAngle = Math.asin(Math.sqrt(second)) + Involute.inv(ringTip) - working;
+        double pinionAngle = Math.asin(Math.min(1, first)) + Involute.inv(pinionTip) - working;
+        double ringAngle = Math.asin(Math.min(1, second)) + Involute.inv(ringTip) - working;
         return pinionAngle - ringAngle / ratio;
     }
 

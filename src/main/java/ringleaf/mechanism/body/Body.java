@@ -35,9 +35,13 @@ public record Body(Bore bore, AxleFit axle, Optional<HubScrews> screws, Lighteni
     public List<Contour> cuts(double rim, double web) {
         List<Contour> cuts = new ArrayList<>(bore.cuts());
         screws.ifPresent(s -> cuts.addAll(s.cuts()));
-        double hub = Math.max(hubReach() + web, 2 * web);
-        cuts.addAll(lightening.cuts(hub, rim, web));
+        cuts.addAll(lightening.cuts(hub(web), rim, web));
         return cuts;
+    }
+
+    /** Radius up to which the hub stays whole, mm. */
+    public double hub(double web) {
+        return Math.max(hubReach() + web, 2 * web);
     }
 
     /** Bore and screw holes of a part of this name, with their fits. */

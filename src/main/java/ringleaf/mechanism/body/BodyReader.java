@@ -82,6 +82,27 @@ public final class BodyReader {
         return Optional.of(new HubScrews(screw.get(), screws.require(BodyFields.COUNT), circle));
     }
 
+    /**
+     * Reports what is to be taken out between hub and rim and does not fit there.
+     *
+     * @param hub radius up to which the hub stays whole, mm
+     * @param rim radius from which the rim stays whole, mm
+     */
+    public void lightens(Lightening lightening, double hub, double rim) {
+        Optional<Values> given = values.given(BodyFields.LIGHTENING);
+        if (given.isEmpty()) {
+            return;
+        }
+        lightening.misfit(hub, rim, material.leastWeb()).ifPresent(misfit -> problems.at(
+                given.get().where(switch (misfit.blamed()) {
+                    case FORM -> BodyFields.LIGHTENED;
+                    case COUNT -> BodyFields.OPENINGS;
+                    case SPOKE_WIDTH -> BodyFields.SPOKE_WIDTH;
+                }),
+                misfit.reason(),
+                misfit.hint()));
+    }
+
     private Lightening lightening() {
         Optional<Values> given = values.given(BodyFields.LIGHTENING);
         if (given.isEmpty()) {

@@ -7,6 +7,12 @@ import ringleaf.tooth.ToothForm;
 
 /** Two gears in mesh, outside each other or one within the other; the first drives. Lengths in mm, angles in rad. */
 sealed interface Mesh {
+    /**
+     * Lengths that differ by less are one length, mm: what choosing teeth and checking them both allow for rounding, a
+     * thousandth of what any process resolves.
+     */
+    double SAME = 1e-6;
+
     ToothForm driver();
 
     Rim drivenRim();

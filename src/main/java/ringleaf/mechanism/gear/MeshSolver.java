@@ -69,7 +69,7 @@ final class MeshSolver {
         if (!ask.fullTips()) {
             pair = lowered(pair);
         }
-        if (pair.backlash() < 0) {
+        if (pair.backlash() < -Mesh.SAME) {
             throw new Unmeshable("the teeth overlap by " + Words.mm(-pair.backlash()) + " along the rolling circles");
         }
         return new Mesh.Outer(pair);

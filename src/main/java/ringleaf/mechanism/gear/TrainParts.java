@@ -112,7 +112,7 @@ final class TrainParts {
             return wheel.region();
         }
         wheel.spec().body().screws().ifPresent(s -> holes.addAll(s.cuts()));
-        double whole = wheel.rim().rootRadius() - Math.max(web, 1.5 * wheel.rim().module());
+        double whole = Wheel.whole(wheel.rim(), web);
         holes.addAll(wheel.spec().body().lightening().cuts(keep, whole, web));
         return new Region(wheel.region().outer(), holes);
     }

@@ -36,7 +36,7 @@ record Wheel(Rim rim, WheelSpec spec, Rim.Cut cut, Region region) {
     }
 
     private static Region outer(Rim rim, WheelSpec spec, Rim.Cut cut, double web) {
-        double whole = rim.rootRadius() - Math.max(web, RIM_BACK * rim.module());
+        double whole = whole(rim, web);
         if (spec.sector().isEmpty()) {
             return new Region(cut.contour(), spec.body().cuts(whole, web));
         }
@@ -58,6 +58,11 @@ record Wheel(Rim rim, WheelSpec spec, Rim.Cut cut, Region region) {
         Contour outline = Fillet.rounded(
                 sharp, rim.module(), p -> Math.abs(p.norm() - hub) < HUB_HAIR * rim.module());
         return new Region(outline, holes);
+    }
+
+    /** Radius from which the material that carries the teeth stays whole, mm. */
+    static double whole(Rim rim, double web) {
+        return rim.rootRadius() - Math.max(web, RIM_BACK * rim.module());
     }
 
     private static Region ring(Rim rim, WheelSpec spec, Rim.Cut cut) {

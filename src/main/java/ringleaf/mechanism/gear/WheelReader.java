@@ -51,13 +51,24 @@ final class WheelReader {
                     "has no meaning for teeth on the outside",
                     "leave it out, or set internal: true");
         }
-        Body body = new BodyReader(request, values, material).read(servo);
+        BodyReader reader = new BodyReader(request, values, material);
+        Body body = reader.read(servo);
         double room = rim.rootRadius() - material.leastWeb();
         if (!values.isGiven(BodyFields.BORE) && body.bore().reach() > room) {
             body = smaller(body, servo, room);
         }
         bore(rim, body, room);
-        return new WheelSpec(body, finish(rim), OptionalDouble.empty(), sector(rim));
+        Optional<WheelSpec.Sector> sector = sector(rim);
+        if (sector.isPresent() && sector.get().segment() && values.isGiven(BodyFields.LIGHTENING)) {
+            problems.at(
+                    values.where(BodyFields.LIGHTENING),
+                    "has no meaning for a segment, which has no body round its hub",
+                    "leave it out, or sector.shape: disc");
+        } else {
+            double web = material.leastWeb();
+            reader.lightens(body.lightening(), body.hub(web), Wheel.whole(rim, web));
+        }
+        return new WheelSpec(body, finish(rim), OptionalDouble.empty(), sector);
     }
 
     /** The servo's own output in place of its horn, else the thickest usual axle that leaves the web. */

@@ -6,6 +6,7 @@ import static ringleaf.mechanism.gear.Gears.refusal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ringleaf.part.Design;
 
 /** What cannot be is refused in its place, with the limit and the nearest that works; the nearest then does. */
 class BadGearsTest {
@@ -109,5 +110,35 @@ class BadGearsTest {
     @Test
     void noRawNumbersInMessages() {
         assertThat(refusal("gear", "teeth: 10", "profile-shift: 1.5")).doesNotContainPattern("\\d\\.\\d{5}");
+    }
+
+    @Test
+    void openingsThatDoNotFitAreRefusedAndTheNearestFits() {
+        String wide = refusal("gear", "teeth: 60", "lightening: {form: spokes, count: 6, spoke-width: 9}");
+        assertThat(wide).contains("lightening.spoke-width: 6 spokes of 9 mm leave windows");
+        refitted(wide, "spoke-width: ", "lightening: {form: spokes, count: 6, spoke-width: %s}", 6);
+        String many = refusal("gear", "teeth: 60", "lightening: {form: spokes, count: 24}");
+        assertThat(many).contains("lightening.count: 24 spokes of");
+        refitted(many, "count: ", "lightening: {form: spokes, count: %s}", 0);
+        String thin = refusal("gear", "teeth: 60", "lightening: {form: spokes, spoke-width: 0.4}");
+        assertThat(thin).contains("lightening.spoke-width: 0.4 mm is less than the least web");
+        refitted(thin, "", "lightening: {form: spokes, spoke-width: %s}", 5);
+        String holes = refusal("gear", "teeth: 20", "bore: {axle: 6}", "lightening: {form: holes, count: 24}");
+        assertThat(holes).contains("lightening.count: 24 holes of the least web");
+        assertThat(refusal("gear", "teeth: 16", "bore: {axle: 8}", "lightening: {form: spokes}"))
+                .contains("lightening.form: between hub and rim there are");
+        assertThat(refusal("gear", "teeth: 60", "sector: {teeth: 8, shape: segment}", "lightening: {form: holes}"))
+                .contains("no meaning for a segment");
+    }
+
+    /** What is proposed reads, and the openings are cut. */
+    private static void refitted(String refused, String named, String line, int count) {
+        String start = "the nearest that works is " + named;
+        int from = refused.indexOf(start) + start.length();
+        assertThat(from).as(refused).isGreaterThan(start.length());
+        String nearest = refused.substring(from).split("[^0-9.]", 2)[0];
+        Design design = Gears.design("gear", "teeth: 60", String.format(line, nearest));
+        int openings = design.parts().get(0).layers().get(0).regions().get(0).holes().size() - 1;
+        assertThat(openings).as(nearest).isEqualTo(count > 0 ? count : Integer.parseInt(nearest));
     }
 }

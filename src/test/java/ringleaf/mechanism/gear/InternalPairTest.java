@@ -6,6 +6,7 @@ import static ringleaf.mechanism.gear.Gears.design;
 import static ringleaf.mechanism.gear.Gears.dimension;
 import static ringleaf.mechanism.gear.Gears.finding;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -104,5 +105,45 @@ class InternalPairTest {
         assertThat(dimension(pair, "driven-teeth-cut")).isLessThan(20);
         assertThat(finding(pair, "mesh-at-stops").measured()).isGreaterThanOrEqualTo(1);
         assertThat(Gears.failed(pair)).isEmpty();
+    }
+
+    /** What the travel is rolled through with must see as much as the judge does: tips beside the mesh too. */
+    @ParameterizedTest
+    @CsvSource({"20,26", "20,23", "30,34", "18,60"})
+    void gapAndErrorOfARingAreThoseOfTheJudge(int driver, int driven) {
+        Design pair = design(
+                "gear-pair",
+                "internal: true",
+                "module: 1",
+                "backlash: 0.1",
+                "driver: {teeth: " + driver + "}",
+                "driven: {teeth: " + driven + "}");
+        List<Finding> judged = Gears.judged(pair);
+        Finding rolls = named(judged, "rolls");
+        Finding play = named(judged, "backlash-as-cut");
+        // Where the outlines overlap the travel tells a gap of nought.
+        assertThat(finding(pair, "gap-as-cut").measured()).isCloseTo(Math.max(0, rolls.measured()), within(0.002));
+        if (rolls.measured() > 0) {
+            double lost = dimension(pair, "backlash") / ringWorkingRadius(pair) - Math.toRadians(play.measured());
+            double error = Math.toRadians(finding(pair, "transmission-error").measured());
+            assertThat(error).isCloseTo(Math.max(0, lost), within(0.002 / 10));
+        }
+    }
+
+    private static Finding named(List<Finding> findings, String check) {
+        return findings.stream().filter(f -> f.check().equals(check)).findFirst().orElseThrow();
+    }
+
+    private static double ringWorkingRadius(Design pair) {
+        double driver = dimension(pair, "driver-teeth");
+        double driven = dimension(pair, "driven-teeth");
+        return dimension(pair, "centre-distance") * driven / (driven - driver);
+    }
+
+    @Test
+    void aRingOfOneToothMoreRunsIntoItsGear() {
+        Design pair = design("gear-pair", "internal: true", "driver: {teeth: 20}", "driven: {teeth: 21}");
+        assertThat(finding(pair, "trochoid-interference").failed()).isTrue();
+        assertThat(finding(pair, "trimming").status()).isEqualTo(Status.WARN);
     }
 }
