@@ -129,12 +129,13 @@ final class GearFields {
             .atMost(5000, "no stock is larger")
             .byDefaultWords("what the teeth come to")
             .example("40", "{at-most: 40}");
-    static final Field<Double> WITHIN = Field.length("within")
-            .help("greatest length over all gears, tip to tip")
+    static final Field<Bound> OVERALL_LENGTH = Field.length("overall-length")
+            .bound()
+            .help("greatest length over all gears, from tip to tip or to the rim of a ring")
             .atLeast(2, "gears that small are not cut")
             .atMost(5000, "no stock is larger")
             .byDefaultWords("no limit")
-            .example("40");
+            .example("{at-most: 40}");
     static final Field<Double> AT = Field.angle("at")
             .help("direction from the driver's axis to where it meshes, and so to a driven gear outside it")
             .byDefault("0");
@@ -172,7 +173,7 @@ final class GearFields {
             RATIO,
             RATIO_WITHIN,
             CENTRE_DISTANCE,
-            WITHIN,
+            OVERALL_LENGTH,
             MODULE,
             PRESSURE_ANGLE,
             INTERNAL,
@@ -213,7 +214,7 @@ final class GearFields {
             RATIO_WITHIN,
             STAGE_COUNT,
             STAGES,
-            WITHIN,
+            OVERALL_LENGTH,
             MODULE,
             PRESSURE_ANGLE,
             BACKLASH,

@@ -37,6 +37,14 @@ final class MeshChecks {
         this.spec = spec;
     }
 
+    /** Whether a mesh carries on from tooth to tooth and its tips run into nothing; what fails else is told by name. */
+    static boolean runs(Mesh mesh) {
+        boolean clean = mesh instanceof Mesh.Outer outer
+                ? outer.pair().contact().isClean()
+                : ((Mesh.Inner) mesh).pair().isClean() && ((Mesh.Inner) mesh).pair().trochoidMargin() >= 0;
+        return clean && mesh.contactRatio() >= LEAST_RATIO && mesh.tipClearance() >= 0;
+    }
+
     List<Finding> all() {
         double ratio = mesh.contactRatio();
         found.add(new Finding(

@@ -14,7 +14,7 @@ import ringleaf.tooth.BasicRack;
  * @param drivenTeeth given
  * @param module given
  * @param centreDistance asked for
- * @param within greatest length over both gears
+ * @param overall greatest length over both gears
  * @param internal whether the driven gear is a ring
  * @param rack of both
  * @param driverShift profile shift given
@@ -22,6 +22,8 @@ import ringleaf.tooth.BasicRack;
  * @param backlash along the rolling circles, given
  * @param processPlay backlash taken for the process where none is given, without the share of the module
  * @param fullTips whether tips stay at full height
+ * @param web least material between two cuts
+ * @param ringDiameter of a ring, given
  */
 record PairAsk(
         OptionalDouble ratio,
@@ -30,19 +32,26 @@ record PairAsk(
         OptionalInt drivenTeeth,
         OptionalDouble module,
         Bound centreDistance,
-        OptionalDouble within,
+        OptionalDouble overall,
         boolean internal,
         BasicRack rack,
         OptionalDouble driverShift,
         OptionalDouble drivenShift,
         OptionalDouble backlash,
         double processPlay,
-        boolean fullTips) {
+        boolean fullTips,
+        double web,
+        OptionalDouble ringDiameter) {
     /** Backlash where nothing is said, in modules beside the process's share; common practice, no source. */
     static final double BACKLASH_SHARE = 0.03;
 
     double backlash(double chosenModule) {
         return backlash.orElse(processPlay + BACKLASH_SHARE * chosenModule);
+    }
+
+    /** Whether the designer chooses teeth or module. */
+    boolean isOpen() {
+        return driverTeeth.isEmpty() || drivenTeeth.isEmpty() || module.isEmpty();
     }
 
     PairAsk withCentreDistance(Bound other) {
@@ -53,14 +62,16 @@ record PairAsk(
                 drivenTeeth,
                 module,
                 other,
-                within,
+                overall,
                 internal,
                 rack,
                 driverShift,
                 drivenShift,
                 backlash,
                 processPlay,
-                fullTips);
+                fullTips,
+                web,
+                ringDiameter);
     }
 
     PairAsk withShifts(OptionalDouble driver, OptionalDouble driven) {
@@ -71,13 +82,15 @@ record PairAsk(
                 drivenTeeth,
                 module,
                 centreDistance,
-                within,
+                overall,
                 internal,
                 rack,
                 driver,
                 driven,
                 backlash,
                 processPlay,
-                fullTips);
+                fullTips,
+                web,
+                ringDiameter);
     }
 }

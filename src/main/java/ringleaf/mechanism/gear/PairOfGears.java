@@ -26,7 +26,7 @@ public final class PairOfGears implements Kind {
 
     @Override
     public List<String> weighed() {
-        return List.of("length", "ratio-error", "depth");
+        return List.of("overall-length", "ratio-error", "depth");
     }
 
     @Override

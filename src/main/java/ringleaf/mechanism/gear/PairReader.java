@@ -15,8 +15,15 @@ final class PairReader {
     /** Problems of mechanisms before this one, which do not keep its own from being told. */
     private final int earlier;
     private final SharedReader shared;
+    private final boolean proposes;
 
     PairReader(Request request) {
+        this(request, true);
+    }
+
+    /** For a trial, which proposes nothing itself. */
+    private PairReader(Request request, boolean proposes) {
+        this.proposes = proposes;
         this.request = request;
         this.values = request.values();
         this.problems = request.problems();
@@ -38,14 +45,16 @@ final class PairReader {
                 SharedReader.count(driven, GearFields.TEETH),
                 shared.module(places),
                 values.bound(GearFields.CENTRE_DISTANCE),
-                SharedReader.open(values, GearFields.WITHIN),
+                shared.overall(),
                 values.require(GearFields.INTERNAL),
                 shared.rack(places),
                 SharedReader.open(driver, GearFields.PROFILE_SHIFT),
                 SharedReader.open(driven, GearFields.PROFILE_SHIFT),
                 SharedReader.open(values, GearFields.BACKLASH),
                 2 * material.repeatability(),
-                values.require(GearFields.TIPS).equals("full"));
+                values.require(GearFields.TIPS).equals("full"),
+                material.leastWeb(),
+                SharedReader.open(driven, GearFields.RING_DIAMETER));
         if (problems.count() > earlier) {
             return null;
         }
@@ -77,8 +86,10 @@ final class PairReader {
                 drive,
                 SharedReader.open(values, GearFields.RATIO),
                 values.get(GearFields.RATIO_WITHIN).orElse(0.0),
-                SharedReader.open(values, GearFields.WITHIN),
-                SharedReader.given(values));
+                ask.overall(),
+                SharedReader.given(values),
+                List.of(),
+                proposes ? new Tryout(request, changed -> new PairReader(changed, false).read()) : Tryout.NONE);
     }
 
     private double travel(StageSpec stage, DriveData drive) {

@@ -13,12 +13,12 @@ import ringleaf.part.Design;
 record PlannedTrain(TrainSpec spec) implements Kind.Planned {
     @Override
     public Design design(int states) {
-        return TrainDesign.design(spec, states);
+        return TrainDesign.design(spec, states, true);
     }
 
     @Override
     public Trial trial(int states, Memo memo) {
-        Design design = design(states);
+        Design design = TrainDesign.design(spec, states, false);
         return spec.ratio().isPresent()
                 ? Trial.of(design, Trial.ratioError(spec.totalRatio(), spec.ratio().getAsDouble()))
                 : Trial.of(design);

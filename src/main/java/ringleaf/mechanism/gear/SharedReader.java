@@ -10,6 +10,7 @@ import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Words;
 import ringleaf.spec.Making;
+import ringleaf.spec.field.Bound;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Values;
@@ -120,6 +121,18 @@ final class SharedReader {
 
     BasicRack rack(List<Values> places) {
         return BasicRack.ofAngle(agreed(GearFields.PRESSURE_ANGLE, places, "pressure angle", TWENTY));
+    }
+
+    /** The greatest length asked for; only an upper limit has a meaning. */
+    OptionalDouble overall() {
+        Bound bound = values.bound(GearFields.OVERALL_LENGTH);
+        if (bound.isExact() || bound.atLeast().isPresent()) {
+            problems.at(
+                    values.where(GearFields.OVERALL_LENGTH),
+                    "is a limit: whole teeth do not make up every length",
+                    "the nearest that works is {at-most: " + Words.number(bound.mostOr(bound.leastOr(0)), 4) + "mm}");
+        }
+        return bound.atMost();
     }
 
     static OptionalDouble open(Values values, Field<Double> field) {

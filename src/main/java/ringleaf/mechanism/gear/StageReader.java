@@ -1,5 +1,6 @@
 package ringleaf.mechanism.gear;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,15 +12,16 @@ import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Servo;
 import ringleaf.spec.text.Place;
+import ringleaf.spec.text.Problem;
 import ringleaf.spec.text.Problems;
 import ringleaf.tooth.TeethRatio;
 
 /** Solves one stage from the fields of its two gears and what is asked of both; refuses what cannot mesh. */
 final class StageReader {
-    /** Candidates that are tried before a stage is refused, and told beside the one taken. */
+    /** Candidates that are tried before a stage is refused. */
     private static final int TRIED = 200;
-
-    private static final int TOLD = 4;
+    /** Candidates that are kept beside the one taken, to be tried when they are to be told. */
+    private static final int OTHERS = 12;
 
     private final Request request;
     private final Material material;
@@ -52,36 +54,120 @@ final class StageReader {
             problems.at(ratio, search.missing(), search.hint());
             return Optional.empty();
         }
-        String why = "";
+        StageSpec fallback = null;
+        Trouble trouble = new Trouble();
         for (int i = 0; i < Math.min(TRIED, candidates.size()); i++) {
             PairCandidate taken = candidates.get(i);
-            try {
-                Mesh mesh = new MeshSolver(ask, taken.teeth(), taken.module()).solve();
-                if (ask.centreDistance().isExact() && mesh.contactRatio() < 1) {
-                    throw new Unmeshable("the contact ratio is " + Words.number(mesh.contactRatio(), 3)
-                            + ": one pair of teeth parts before the next one meets");
-                }
-                WheelSpec first = new WheelReader(request, driver, material).read(mesh.driverRim(), servo);
-                WheelSpec second = new WheelReader(request, driven, material).read(mesh.drivenRim(), Optional.empty());
-                return Optional.of(new StageSpec(ask, mesh, others(candidates, i), at, first, second));
-            } catch (Unmeshable e) {
-                why = why.isEmpty() ? e.getMessage() : why;
+            if (fallback != null && search.excess(taken) > Mesh.SAME) {
+                break;
             }
+            Optional<StageSpec> solved = solved(ask, candidates, i, at, servo, trouble);
+            if (solved.isPresent() && sound(solved.get())) {
+                return Optional.of(largest(solved.get(), at, servo));
+            }
+            fallback = fallback == null && solved.isPresent() ? solved.get() : fallback;
         }
-        refuse(ask, candidates.get(0), why, centre);
-        return Optional.empty();
+        if (fallback == null) {
+            trouble.tell(ask, candidates.get(0), centre);
+        }
+        return Optional.ofNullable(fallback);
     }
 
-    /** The next best candidates of other teeth, each pair of teeth once. */
-    private static List<PairCandidate> others(List<PairCandidate> all, int taken) {
-        List<PairCandidate> others = new java.util.ArrayList<>();
-        for (PairCandidate one : all) {
-            boolean seen = one.teeth().equals(all.get(taken).teeth());
-            for (PairCandidate other : others) {
-                seen |= other.teeth().equals(one.teeth());
+    /** What stood against the first candidate that did not do. */
+    private final class Trouble {
+        private String why = "";
+        private Problems own = new Problems();
+
+        void teeth(String reason) {
+            why = why.isEmpty() && own.isEmpty() ? reason : why;
+        }
+
+        void body(Problems found) {
+            own = why.isEmpty() && own.isEmpty() ? found : own;
+        }
+
+        void tell(PairAsk ask, PairCandidate best, Place centre) {
+            if (own.isEmpty()) {
+                refuse(ask, best, why, centre);
             }
-            if (!seen && others.size() < TOLD) {
-                others.add(one);
+            for (Problem problem : own.list()) {
+                problems.at(problem.place(), problem.reason(), problem.hint());
+            }
+        }
+    }
+
+    /** One candidate solved, with what carries its teeth; what stands against it is noted. */
+    private Optional<StageSpec> solved(
+            PairAsk ask, List<PairCandidate> candidates, int index, double at, Optional<Servo> servo, Trouble trouble) {
+        PairCandidate taken = candidates.get(index);
+        try {
+            Mesh mesh = new MeshSolver(ask, taken.teeth(), taken.module()).solve();
+            if (ask.centreDistance().isExact() && mesh.contactRatio() < 1) {
+                throw new Unmeshable("the contact ratio is " + Words.number(mesh.contactRatio(), 3)
+                        + ": one pair of teeth parts before the next one meets");
+            }
+            Problems own = new Problems();
+            Request quiet = new Request(
+                    request.name(), request.values(), request.fabrication(), request.catalogues(), own);
+            WheelSpec first = new WheelReader(quiet, driver, material).read(mesh.driverRim(), servo);
+            WheelSpec second = new WheelReader(quiet, driven, material).read(mesh.drivenRim(), Optional.empty());
+            if (!own.isEmpty()) {
+                trouble.body(own);
+                return Optional.empty();
+            }
+            return Optional.of(new StageSpec(ask, mesh, others(candidates, index), at, first, second));
+        } catch (Unmeshable e) {
+            trouble.teeth(e.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    /** Whether a stage keeps what was asked of it, and runs; one of given teeth is told with what fails. */
+    private static boolean sound(StageSpec stage) {
+        return keeps(stage) && (!stage.ask().isOpen() || MeshChecks.runs(stage.mesh()));
+    }
+
+    /** Whether a stage keeps the limits of distance and length. */
+    private static boolean keeps(StageSpec stage) {
+        PairAsk ask = stage.ask();
+        return TrainSpec.length(List.of(stage)) <= ask.overall().orElse(Double.POSITIVE_INFINITY) + Mesh.SAME
+                && ask.centreDistance().allows(stage.mesh().centreDistance(), Mesh.SAME);
+    }
+
+    /** The same teeth with the largest module that keeps the limits, which shifted teeth may do where others do not. */
+    private StageSpec largest(StageSpec stage, double at, Optional<Servo> servo) {
+        PairAsk ask = stage.ask();
+        boolean limited = ask.overall().isPresent() || !ask.centreDistance().isExact() && ask.centreDistance().atMost().isPresent();
+        if (ask.module().isPresent() || !limited) {
+            return stage;
+        }
+        StageSpec best = stage;
+        for (double module : TeethSearch.MODULES) {
+            if (module > best.mesh().module() + Mesh.SAME) {
+                PairCandidate larger = new TeethSearch(ask).candidate(best.teeth(), module);
+                Optional<StageSpec> solved = solved(ask, List.of(larger), 0, at, servo, new Trouble());
+                if (solved.isEmpty() || !sound(solved.get())) {
+                    return best;
+                }
+                best = solved.get().withOthers(stage.others());
+            }
+        }
+        return best;
+    }
+
+    /** Other candidates, the next best first; one of a larger module goes before those, with each pair of teeth once. */
+    private static List<PairCandidate> others(List<PairCandidate> all, int taken) {
+        List<PairCandidate> others = new ArrayList<>();
+        for (int pass = 0; pass < 2; pass++) {
+            for (PairCandidate one : all) {
+                boolean seen = one.teeth().equals(all.get(taken).teeth());
+                for (PairCandidate other : others) {
+                    seen |= other.teeth().equals(one.teeth());
+                }
+                boolean larger = one.module() > all.get(taken).module();
+                if (!seen && (pass == 1 || larger && others.isEmpty()) && others.size() < OTHERS) {
+                    others.add(one);
+                }
             }
         }
         return others;

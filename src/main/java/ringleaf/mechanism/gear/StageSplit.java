@@ -1,106 +1,267 @@
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import ringleaf.tooth.TeethRatio;
 
 /**
- * Shares a ratio out to stages: all but the last are alike and near the root of it, the last makes up the rest. Of all
- * such trains the one is taken that misses the ratio least, or by no more than may be; of those one whose gears
- * clear each other's axles; of those the shortest.
+ * Shares a ratio out to stages: of all teeth there are, those are looked for that make the ratio, or miss it by no more
+ * than may be. Trains whose gears clear each other's axles come first; then, where room is left in the ratio, those of
+ * which no stage's teeth have a common factor; then the shortest. Where no teeth make it, the share by which it may be
+ * missed grows tenfold until some do.
+ *
+ * <p>The search is exact: it leaves out only what the means of numbers (arithmetic against geometric) shows to be longer
+ * than the trains found already. The shortest way to share out what is left of a ratio r to k stages whose drivers have
+ * F teeth at least, the last driven gear counted twice because it ends the train, is k F/2 (1 + (2 r)^(1/k)).
  *
  * @param ratio of the whole
  * @param within share by which it may miss
  * @param count of stages
+ * @param fewest teeth of any gear
+ * @param most teeth of any gear
  */
-record StageSplit(double ratio, double within, int count) {
-    /** Fewest and most teeth of a stage's smaller gear, of its own choice; common practice, no source. */
-    private static final int FEWEST = 14;
+record StageSplit(double ratio, double within, int count, int fewest, int most) {
+    /** Fewest and most teeth of a gear, of a train's own choice; common practice, no source. */
+    static final int FEWEST = 14;
 
+    static final int MOST = 240;
     /** Addendum, axle and room that a gear needs to pass the next axle, in modules; common practice, no source. */
     private static final double AXLE = 3.5;
+    /** Trains that are kept of those alike in what they give up, the best first. */
+    private static final int KEPT = 4;
+    /** Ratios and lengths nearer than this share count as the same. */
+    private static final double HAIR = 1e-9;
+    /** Steps of the search after which it is taken that no teeth make the ratio. */
+    private static final int ENOUGH = 3_000_000;
+    /** Shares by which a ratio may be missed that no teeth make. */
+    private static final double[] NEAR = {1e-6, 1e-5, 1e-4, 1e-3, 1e-2};
 
-    private static final int MOST_SMALL = 30;
-    private static final int MOST = 240;
-    /** How far from even a stage's ratio may be. */
-    private static final double UNEVEN = 0.25;
+    StageSplit(double ratio, double within, int count) {
+        this(ratio, within, count, FEWEST, MOST);
+    }
 
-    /** The stages' teeth in order; none when no train comes near. */
-    List<TeethRatio> best() {
-        if (count == 1) {
-            List<TeethRatio> near = TeethRatio.near(ratio, within, FEWEST, MOST);
-            return near.isEmpty() ? near : near.subList(0, 1);
+    /** The trains, the best first, each with its stages' teeth in order; none when no train comes near. */
+    List<List<TeethRatio>> trains() {
+        List<List<TeethRatio>> found = within(within + HAIR);
+        for (int i = 0; found.isEmpty() && i < NEAR.length; i++) {
+            if (NEAR[i] > within) {
+                found = within(NEAR[i]);
+            }
         }
-        double even = Math.pow(ratio, 1.0 / count);
-        List<TeethRatio> best = List.of();
-        for (int small = FEWEST; small <= MOST_SMALL; small++) {
-            int low = (int) Math.floor(small * Math.max(even, 1 / even) * (1 - UNEVEN));
-            int high = (int) Math.ceil(small * Math.max(even, 1 / even) * (1 + UNEVEN));
-            for (int large = Math.max(FEWEST, low); large <= Math.min(MOST, high); large++) {
-                TeethRatio one = even >= 1 ? new TeethRatio(small, large) : new TeethRatio(large, small);
-                double rest = ratio / Math.pow(one.ratio(), count - 1);
-                for (TeethRatio last : TeethRatio.near(rest, within, FEWEST, MOST)) {
-                    List<TeethRatio> train = train(one, last);
-                    best = best.isEmpty() || better(train, best) ? train : best;
+        return found;
+    }
+
+    private List<List<TeethRatio>> within(double share) {
+        boolean[][] wishes = within > 0
+                ? new boolean[][] {{true, true}, {true, false}, {false, true}, {false, false}}
+                : new boolean[][] {{true, false}, {false, false}};
+        List<List<TeethRatio>> all = new ArrayList<>();
+        for (boolean[] wish : wishes) {
+            for (List<TeethRatio> train : new Search(share, wish[0], wish[1]).run()) {
+                if (!all.contains(train)) {
+                    all.add(train);
                 }
             }
         }
-        return best;
+        return all;
     }
 
-    private List<TeethRatio> train(TeethRatio alike, TeethRatio last) {
-        List<TeethRatio> train = new ArrayList<>();
-        for (int i = 1; i < count; i++) {
-            train.add(alike);
-        }
-        train.add(last);
-        return train;
-    }
-
-    private boolean better(List<TeethRatio> a, List<TeethRatio> b) {
-        double missA = miss(a);
-        double missB = miss(b);
-        if (Math.abs(missA - missB) > 1e-9) {
-            return missA < missB;
-        }
-        boolean clearA = clearsAxles(a);
-        if (clearA != clearsAxles(b)) {
-            return clearA;
-        }
-        return length(a, 1) < length(b, 1) - 1e-9;
-    }
-
-    /** Whether no gear reaches over the axle of the next stage's, so that all axles may run through. */
-    private static boolean clearsAxles(List<TeethRatio> train) {
+    /** Whether no gear reaches over the axle of a neighbouring stage, so that all axles may run through. */
+    static boolean clearsAxles(List<TeethRatio> train) {
         for (int i = 1; i < train.size(); i++) {
-            double reach = train.get(i - 1).driven() / 2.0 + AXLE;
-            if (reach > (train.get(i).driver() + train.get(i).driven()) / 2.0) {
+            if (!clears(train.get(i - 1), train.get(i))) {
                 return false;
             }
         }
         return true;
     }
 
-    private double miss(List<TeethRatio> train) {
-        double total = 1;
-        for (TeethRatio one : train) {
-            total *= one.ratio();
-        }
-        return Math.max(0, Math.abs(total / ratio - 1) - within);
+    private static boolean clears(TeethRatio before, TeethRatio after) {
+        double own = (before.driver() + before.driven()) / 2.0;
+        double next = (after.driver() + after.driven()) / 2.0;
+        return before.driven() / 2.0 + AXLE <= next && after.driver() / 2.0 + AXLE <= own;
     }
 
-    /** Length of a train in a straight line, in modules. */
-    static double length(List<TeethRatio> train, double addendum) {
-        double at = 0;
-        double low = 0;
-        double high = 0;
+    /** Whether no stage's teeth have a common factor. */
+    static boolean hunts(List<TeethRatio> train) {
+        return train.stream().allMatch(TeethRatio::isHunting);
+    }
+
+    /** Length of a train in a straight line without addenda, in modules: the sum of all radii and both ends. */
+    static double length(List<TeethRatio> train) {
+        double length = train.get(0).driver() / 2.0;
         for (TeethRatio one : train) {
-            low = Math.min(low, at - one.driver() / 2.0 - addendum);
-            high = Math.max(high, at + one.driver() / 2.0 + addendum);
-            at += (one.driver() + one.driven()) / 2.0;
-            low = Math.min(low, at - one.driven() / 2.0 - addendum);
-            high = Math.max(high, at + one.driven() / 2.0 + addendum);
+            length += (one.driver() + one.driven()) / 2.0;
         }
-        return high - low;
+        return length + train.get(train.size() - 1).driven() / 2.0;
+    }
+
+    /** One search; trains that step up are looked for from their other end, where they step down. */
+    private final class Search {
+        private final double share;
+        private final boolean clear;
+        private final boolean hunting;
+        private final boolean up;
+        private final List<List<TeethRatio>> best = new ArrayList<>();
+        private final TeethRatio[] stages = new TeethRatio[count];
+        private int steps;
+
+        Search(double share, boolean clear, boolean hunting) {
+            this.share = share;
+            this.clear = clear;
+            this.hunting = hunting;
+            this.up = ratio < 1;
+        }
+
+        List<List<TeethRatio>> run() {
+            stage(0, up ? 1 / ratio : ratio, 0);
+            List<List<TeethRatio>> found = new ArrayList<>();
+            for (List<TeethRatio> train : best) {
+                found.add(up ? turned(train) : train);
+            }
+            return found;
+        }
+
+        private static List<TeethRatio> turned(List<TeethRatio> train) {
+            List<TeethRatio> turned = new ArrayList<>();
+            for (TeethRatio one : train) {
+                turned.add(new TeethRatio(one.driven(), one.driver()));
+            }
+            Collections.reverse(turned);
+            return turned;
+        }
+
+        /** Length beyond which nothing is of interest. */
+        private double limit() {
+            return best.size() < KEPT ? Double.POSITIVE_INFINITY : length(best.get(KEPT - 1)) + HAIR;
+        }
+
+        /** Least length of so many stages that make a ratio, the train's end counted. */
+        private double least(int left, double rest) {
+            if (left == 0) {
+                return 0;
+            }
+            double eased = Math.max(rest * (1 - share), 0);
+            return left * fewest / 2.0 * (1 + Math.pow(2 * eased, 1.0 / left));
+        }
+
+        private void stage(int n, double rest, double length) {
+            if (n == count - 1) {
+                last(rest, length);
+                return;
+            }
+            for (int driver = fewest; driver <= most && steps < ENOUGH; driver++) {
+                int shortest = shortest(n, driver, rest);
+                boolean any = false;
+                for (int driven = shortest; driven >= fewest && tried(n, driver, driven, rest, length); driven--) {
+                    any = true;
+                }
+                for (int driven = shortest + 1; driven <= most && tried(n, driver, driven, rest, length); driven++) {
+                    any = true;
+                }
+                // More teeth of the driver only make it longer.
+                if (!any) {
+                    return;
+                }
+            }
+        }
+
+        /** The driven teeth with the least length of this stage and the rest; it is convex in them. */
+        private int shortest(int n, int driver, double rest) {
+            int left = count - n - 1;
+            int at = (int) Math.rint(driver * Math.pow(2 * rest, 1.0 / (left + 1)));
+            at = Math.max(fewest, Math.min(most, at));
+            while (at > fewest && ahead(left, driver, at - 1, rest) < ahead(left, driver, at, rest)) {
+                at--;
+            }
+            while (at < most && ahead(left, driver, at + 1, rest) < ahead(left, driver, at, rest)) {
+                at++;
+            }
+            return at;
+        }
+
+        private double ahead(int left, int driver, int driven, double rest) {
+            return driven / 2.0 + least(left, rest * driver / driven);
+        }
+
+        private boolean tried(int n, int driver, int driven, double rest, double length) {
+            steps++;
+            double left = rest * driver / driven;
+            double own = (n == 0 ? driver : driver / 2.0) + driven / 2.0;
+            if (length + own + least(count - n - 1, left) >= limit()) {
+                return false;
+            }
+            stages[n] = new TeethRatio(driver, driven);
+            if ((!hunting || stages[n].isHunting()) && (!clear || n == 0 || clears(stages[n - 1], stages[n]))) {
+                stage(n + 1, left, length + own);
+            }
+            return true;
+        }
+
+        private void last(double rest, double length) {
+            int n = count - 1;
+            for (int driver = fewest; driver <= most; driver++) {
+                steps++;
+                double own = n == 0 ? driver : driver / 2.0;
+                if (length + own + driver * rest * (1 - share) >= limit()) {
+                    return;
+                }
+                int low = (int) Math.max(fewest, Math.ceil(driver * rest * (1 - share) - HAIR));
+                int high = (int) Math.min(most, Math.floor(driver * rest * (1 + share) + HAIR));
+                for (int driven = low; driven <= high; driven++) {
+                    stages[n] = new TeethRatio(driver, driven);
+                    boolean fits = (!hunting || stages[n].isHunting())
+                            && (!clear || n == 0 || clears(stages[n - 1], stages[n]));
+                    if (fits && Math.abs(stages[n].error(rest)) <= share) {
+                        offer(List.of(stages));
+                    }
+                }
+            }
+        }
+
+        /** Keeps a train among the best; of those of the same stages in another order the better one. */
+        private void offer(List<TeethRatio> train) {
+            for (int i = 0; i < best.size(); i++) {
+                if (sorted(best.get(i)).equals(sorted(train))) {
+                    if (!better(train, best.get(i))) {
+                        return;
+                    }
+                    best.remove(i);
+                    break;
+                }
+            }
+            int at = best.size();
+            while (at > 0 && better(train, best.get(at - 1))) {
+                at--;
+            }
+            best.add(at, train);
+            if (best.size() > KEPT) {
+                best.remove(KEPT);
+            }
+        }
+
+        private static List<TeethRatio> sorted(List<TeethRatio> train) {
+            List<TeethRatio> sorted = new ArrayList<>(train);
+            sorted.sort(Comparator.comparingInt(TeethRatio::driver).thenComparingInt(TeethRatio::driven));
+            return sorted;
+        }
+
+        private boolean better(List<TeethRatio> a, List<TeethRatio> b) {
+            double shorter = length(a) - length(b);
+            if (Math.abs(shorter) > HAIR) {
+                return shorter < 0;
+            }
+            return hunted(a) > hunted(b);
+        }
+
+        private static int hunted(List<TeethRatio> train) {
+            int n = 0;
+            for (TeethRatio one : train) {
+                n += one.isHunting() ? 1 : 0;
+            }
+            return n;
+        }
     }
 }

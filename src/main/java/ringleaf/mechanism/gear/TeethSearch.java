@@ -28,12 +28,15 @@ final class TeethSearch {
     private static final int MOST_OWN = 240;
     private static final double LARGEST = (double) MOST_OWN / FEWEST_OWN;
     private static final double USUAL_MODULE = 1;
-    /** Distances within this share of the module count as met without a shift, mm. */
+    /** Ratios nearer than this share count as the same. */
     private static final double HAIR = 1e-9;
     /** Sums of profile shifts by which a given distance may be reached, in modules; common practice, no source. */
     private static final double LEAST_SHIFT_SUM = -0.4;
 
     private static final double MOST_SHIFT_SUM = 1.3;
+
+    /** Teeth by which one may have fewer than the least without undercut; common practice, no source. */
+    static final double BARELY = 0.2;
 
     private final PairAsk ask;
 
@@ -76,7 +79,7 @@ final class TeethSearch {
         if (ask.module().isPresent()) {
             return new double[] {ask.module().getAsDouble()};
         }
-        boolean limited = ask.centreDistance().mostOr(Double.NaN) > 0 || ask.within().isPresent();
+        boolean limited = ask.centreDistance().mostOr(Double.NaN) > 0 || ask.overall().isPresent();
         if (!limited) {
             return new double[] {USUAL_MODULE};
         }
@@ -139,11 +142,11 @@ final class TeethSearch {
         return TeethRatio.near(ratio, ask.ratioWithin(), FEWEST_OWN, MOST_OWN);
     }
 
-    private PairCandidate candidate(TeethRatio teeth, double module) {
+    PairCandidate candidate(TeethRatio teeth, double module) {
         int sum = sum(teeth.driver(), teeth.driven());
         double distance = ask.centreDistance().isExact() ? ask.centreDistance().mostOr(0) : module * sum / 2;
         double length = ask.internal()
-                ? module * (teeth.driven() + 2 * ask.rack().dedendum())
+                ? 2 * WheelReader.ringRadius(module * (teeth.driven() / 2.0 + ask.rack().dedendum()), module, ask)
                 : distance + module * ((teeth.driver() + teeth.driven()) / 2.0 + 2 * ask.rack().addendum());
         return new PairCandidate(teeth, module, distance, length);
     }
@@ -173,18 +176,18 @@ final class TeethSearch {
         return byShift != 0 ? byShift : Integer.compare(a.teeth().driver(), b.teeth().driver());
     }
 
-    /** By how much limits of distance and length are broken, mm. */
-    private double excess(PairCandidate c) {
+    /** By how much limits of distance and length are broken by unshifted teeth, mm. */
+    double excess(PairCandidate c) {
         double over = 0;
         if (!ask.centreDistance().isExact()) {
-            over = Math.max(0, c.distance() - ask.centreDistance().mostOr(c.distance()) - HAIR)
-                    + Math.max(0, ask.centreDistance().leastOr(0) - c.distance() - HAIR);
+            over = Math.max(0, c.distance() - ask.centreDistance().mostOr(c.distance()) - Mesh.SAME)
+                    + Math.max(0, ask.centreDistance().leastOr(0) - c.distance() - Mesh.SAME);
         } else {
             double shift = shiftNeed(c);
             over = shift > MOST_SHIFT_SUM - LEAST_SHIFT_SUM ? shift * c.module() : 0;
         }
-        if (ask.within().isPresent()) {
-            over += Math.max(0, c.length() - ask.within().getAsDouble() - HAIR);
+        if (ask.overall().isPresent()) {
+            over += Math.max(0, c.length() - ask.overall().getAsDouble() - Mesh.SAME);
         }
         return over;
     }
@@ -212,7 +215,7 @@ final class TeethSearch {
     /** Teeth that the smaller external gear has too few of to do without a shift. */
     private int fewTeeth(PairCandidate c) {
         int small = ask.internal() ? c.teeth().driver() : Math.min(c.teeth().driver(), c.teeth().driven());
-        int least = (int) Math.ceil(ask.rack().leastTeeth() - 0.2);
+        int least = (int) Math.ceil(ask.rack().leastTeeth() - BARELY);
         return Math.max(0, least - small);
     }
 }

@@ -62,12 +62,12 @@ final class TrainChecks {
     }
 
     private void space() {
-        double length = length(design);
-        if (spec.within().isPresent()) {
+        double length = spec.length();
+        if (spec.overall().isPresent()) {
             found.add(Finding.atMost(
-                    "within",
+                    "overall-length",
                     length - HAIR,
-                    spec.within().getAsDouble(),
+                    spec.overall().getAsDouble(),
                     "mm",
                     "over all gears",
                     "greatest length over all gears, tip to tip"));
@@ -90,25 +90,6 @@ final class TrainChecks {
                     "distance of the axes against what was asked"));
         }
     }
-
-    /** Greatest length over all gears: between the two farthest circles, mm. */
-    static double length(TrainDesign design) {
-        double most = 0;
-        List<Circle> circles = new ArrayList<>();
-        for (Stage stage : design.stages()) {
-            circles.add(new Circle(stage.driverAxis().x(), stage.driverAxis().y(), stage.driver().reach()));
-            circles.add(new Circle(stage.drivenAxis().x(), stage.drivenAxis().y(), stage.driven().reach()));
-        }
-        for (Circle a : circles) {
-            for (Circle b : circles) {
-                double apart = Math.hypot(a.x - b.x, a.y - b.y);
-                most = Math.max(most, Math.max(apart + a.radius + b.radius, 2 * a.radius));
-            }
-        }
-        return most;
-    }
-
-    private record Circle(double x, double y, double radius) {}
 
     private void sectors(Stage stage, String prefix) {
         sector(stage, stage.driver(), true, prefix + "driver");

@@ -27,7 +27,7 @@ record TrainDesign(TrainSpec spec, List<Stage> stages) {
             Wheel driver = Wheel.of(mesh.driverRim(), stage.driver(), spec.material().leastWeb());
             Wheel driven = Wheel.of(mesh.drivenRim(), stage.driven(), spec.material().leastWeb());
             double at = stage.at();
-            Point next = axis.plus(Point.polar(mesh.centreDistance(), mesh instanceof Mesh.Inner ? at + Math.PI : at));
+            Point next = stage.drivenAxis(axis);
             // A tooth of the driver points along the line of centres, and a space of the driven gear faces it.
             double facing = mesh instanceof Mesh.Inner ? at : at + Math.PI;
             double ownTravel = spec.travel() * turn;
@@ -80,7 +80,12 @@ record TrainDesign(TrainSpec spec, List<Stage> stages) {
         return worst;
     }
 
-    static Design design(TrainSpec spec, int states) {
+    /**
+     * The design.
+     *
+     * @param told whether other teeth are tried, to be told beside those that were taken
+     */
+    static Design design(TrainSpec spec, int states, boolean told) {
         TrainDesign design = of(spec);
         TrainMotion motion = new TrainMotion(design, states);
         TrainParts made = new TrainParts(design);
@@ -92,14 +97,14 @@ record TrainDesign(TrainSpec spec, List<Stage> stages) {
         return new Design(
                 spec.name(),
                 spec.kind(),
-                dimensions.choices(),
+                dimensions.choices(told),
                 dimensions.all(),
                 parts,
                 assembly,
                 rolling.table(),
                 findings,
                 design.travel(states),
-                new TrainRemedies(design, findings).lines(),
+                told ? new TrainRemedies(design, findings).lines() : List.of(),
                 made.joints());
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import ringleaf.part.Choice;
 import ringleaf.part.Dimension;
 import ringleaf.part.Dimension.Origin;
+import ringleaf.tooth.TeethRatio;
 import ringleaf.tooth.ToothForm;
 import ringleaf.tooth.ToothMeasure;
 
@@ -19,15 +20,17 @@ final class TrainDimensions {
         this.spec = design.spec();
     }
 
-    List<Choice> choices() {
+    /** The choices; with other teeth that would do beside them where they are to be told. */
+    List<Choice> choices(boolean told) {
         List<Choice> choices = new ArrayList<>();
+        List<String> others = told ? new Alternatives(design).words() : List.of();
         for (Stage stage : design.stages()) {
             boolean given = given(stage, "driver.teeth") && given(stage, "driven.teeth");
             choices.add(new Choice(
                     prefix(stage) + "teeth",
                     stage.mesh().driver().teeth() + "/" + stage.mesh().drivenTeeth(),
                     given ? Origin.GIVEN : Origin.SOLVED,
-                    given ? "" : why(stage)));
+                    given ? "" : why(stage, stage.number() == 1 ? others : List.of())));
             choices.add(new Choice(
                     prefix(stage) + "mesh",
                     stage.mesh() instanceof Mesh.Inner ? "internal" : "external",
@@ -39,16 +42,30 @@ final class TrainDimensions {
         return choices;
     }
 
-    /** The candidates that would do as well, for whoever wants to choose another. */
-    private static String why(Stage stage) {
-        StringBuilder why = new StringBuilder(
-                "within the limits, without undercut, largest module, no common factor where the ratio leaves room");
-        boolean first = true;
-        for (PairCandidate other : stage.spec().others()) {
-            why.append(first ? "; also " : "; ").append(other.words());
-            first = false;
+    /** What these teeth have, and what else would do. */
+    private String why(Stage stage, List<String> others) {
+        StringBuilder why = new StringBuilder();
+        boolean shared = !spec.isPair() && !spec.given().contains("stages");
+        if (shared) {
+            List<TeethRatio> train = spec.stages().stream().map(StageSpec::teeth).toList();
+            why.append("of the shortest train")
+                    .append(StageSplit.clearsAxles(train) ? " whose gears clear all axles" : "")
+                    .append(spec.ratioWithin() > 0 && StageSplit.hunts(train) ? " and hunt in every stage" : "");
+        } else {
+            why.append(smallest(stage) >= stage.mesh().rack().leastTeeth() - TeethSearch.BARELY
+                    ? "no undercut without profile shift"
+                    : "profile shift against undercut");
+        }
+        why.append(stage.spec().teeth().isHunting() ? ", no common factor" : "");
+        for (int i = 0; i < others.size(); i++) {
+            why.append(i == 0 ? "; also " : "; ").append(others.get(i));
         }
         return why.toString();
+    }
+
+    private static int smallest(Stage stage) {
+        int driver = stage.mesh().driver().teeth();
+        return stage.mesh() instanceof Mesh.Inner ? driver : Math.min(driver, stage.mesh().drivenTeeth());
     }
 
     List<Dimension> all() {
@@ -61,7 +78,7 @@ final class TrainDimensions {
         mm("width", spec.width(), spec.given().contains("width") ? Origin.GIVEN : Origin.DEFAULT, "");
         double depth = design.last().zTo();
         mm("depth", depth, Origin.SOLVED, "over all gears along the axis");
-        mm("length", TrainChecks.length(design), Origin.SOLVED, "over all gears, tip to tip");
+        mm("overall-length", spec.length(), Origin.SOLVED, "over all gears, tip to tip");
         add("travel", Math.toDegrees(spec.travel()), "deg",
                 spec.given().contains("travel") ? Origin.GIVEN : Origin.DEFAULT, "");
         output();
@@ -94,11 +111,9 @@ final class TrainDimensions {
     }
 
     private String moduleHow(Stage stage) {
-        return stage.spec().ask().within().isPresent() || !Double.isNaN(stage.spec()
-                        .ask()
-                        .centreDistance()
-                        .mostOr(Double.NaN))
-                ? "the largest of the usual series that fits"
+        boolean most = !Double.isNaN(stage.spec().ask().centreDistance().mostOr(Double.NaN));
+        return spec.overall().isPresent() || most
+                ? "the largest of the usual series that fits with these teeth"
                 : "the usual one where nothing limits it";
     }
 

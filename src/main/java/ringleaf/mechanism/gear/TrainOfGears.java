@@ -26,7 +26,7 @@ public final class TrainOfGears implements Kind {
 
     @Override
     public List<String> weighed() {
-        return List.of("length", "depth", "ratio-error", "parts");
+        return List.of("overall-length", "depth", "ratio-error", "parts");
     }
 
     @Override

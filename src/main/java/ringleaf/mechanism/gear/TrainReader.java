@@ -18,19 +18,21 @@ import ringleaf.tooth.TeethRatio;
 
 /** From the values of a {@code gear-train} to its stages, written out or shared out evenly. */
 final class TrainReader {
-    /** Largest ratio of a stage of its own choice; common practice, no source. */
-    private static final double STAGE_RATIO = 5;
-
-    private static final double USUAL_MODULE = 1;
-
     private final Request request;
     private final Values values;
     private final Problems problems;
     /** Problems of mechanisms before this one, which do not keep its own from being told. */
     private final int earlier;
     private final SharedReader shared;
+    private final boolean proposes;
 
     TrainReader(Request request) {
+        this(request, true);
+    }
+
+    /** For a trial, which proposes nothing itself. */
+    private TrainReader(Request request, boolean proposes) {
+        this.proposes = proposes;
         this.request = request;
         this.values = request.values();
         this.problems = request.problems();
@@ -43,9 +45,11 @@ final class TrainReader {
         Material material = shared.material();
         DriveData drive = shared.drive();
         Optional<List<Values>> written = values.given(GearFields.STAGES);
-        List<StageSpec> stages = written.isPresent()
-                ? written(written.get(), material, drive.servo())
-                : shared(material, drive.servo());
+        OptionalDouble overall = shared.overall();
+        SplitReader.Split split = written.isPresent()
+                ? new SplitReader.Split(written(written.get(), material, drive.servo()), List.of())
+                : split(material, drive.servo(), overall);
+        List<StageSpec> stages = split.stages();
         if (problems.count() > earlier || stages.isEmpty()) {
             return null;
         }
@@ -66,8 +70,22 @@ final class TrainReader {
                 drive,
                 SharedReader.open(values, GearFields.RATIO),
                 values.get(GearFields.RATIO_WITHIN).orElse(0.0),
-                SharedReader.open(values, GearFields.WITHIN),
-                SharedReader.given(values));
+                overall,
+                SharedReader.given(values),
+                split.others(),
+                proposes ? new Tryout(request, changed -> new TrainReader(changed, false).read()) : Tryout.NONE);
+    }
+
+    private SplitReader.Split split(Material material, Optional<Servo> servo, OptionalDouble overall) {
+        BasicRack rack = shared.rack(List.of(values));
+        return new SplitReader(request, material, servo, overall, (teeth, module) -> ask(
+                        OptionalDouble.empty(),
+                        OptionalInt.of(teeth.driver()),
+                        OptionalInt.of(teeth.driven()),
+                        OptionalDouble.of(module),
+                        rack,
+                        material))
+                .read();
     }
 
     private static List<StageSpec> decided(List<StageSpec> stages, double travel) {
@@ -135,74 +153,20 @@ final class TrainReader {
             return;
         }
         double total = 1;
+        long driven = 1;
+        long driver = 1;
         for (StageSpec stage : stages) {
             total *= stage.mesh().ratio();
+            driven *= stage.mesh().drivenTeeth();
+            driver *= stage.mesh().driver().teeth();
         }
         double within = values.get(GearFields.RATIO_WITHIN).orElse(0.0);
         if (Math.abs(total / asked.get() - 1) > within + 1e-9) {
             problems.at(
                     values.where(GearFields.RATIO),
                     Words.number(asked.get(), 4) + " contradicts the stages, which make " + Words.number(total, 4),
-                    "leave it out, or leave a stage's teeth open");
+                    "leave it out; the nearest that works is " + driven + ":" + driver);
         }
-    }
-
-    private List<StageSpec> shared(Material material, Optional<Servo> servo) {
-        Optional<Double> ratio = values.given(GearFields.RATIO);
-        if (ratio.isEmpty()) {
-            problems.at(
-                    values.where(GearFields.RATIO),
-                    "is missing, and no stages are written out",
-                    "give ratio, e.g. ratio: 12, or stages");
-            return List.of();
-        }
-        double size = Math.max(ratio.get(), 1 / ratio.get());
-        int fewest = (int) Math.max(1, Math.ceil(Math.log(size) / Math.log(STAGE_RATIO) - 1e-9));
-        int count = values.get(GearFields.STAGE_COUNT).orElse(fewest);
-        BasicRack rack = shared.rack(List.of(values));
-        double within = values.get(GearFields.RATIO_WITHIN).orElse(0.0);
-        List<TeethRatio> teeth = new StageSplit(ratio.get(), within, count).best();
-        if (teeth.isEmpty()) {
-            problems.at(
-                    values.where(GearFields.RATIO),
-                    "no " + count + (count == 1 ? " stage comes" : " stages come") + " near the ratio "
-                            + Words.number(ratio.get(), 4),
-                    "stage-count: " + fewest + " works");
-            return List.of();
-        }
-        double module = module(teeth, rack);
-        List<StageSpec> stages = new ArrayList<>();
-        for (TeethRatio one : teeth) {
-            PairAsk ask = ask(
-                    OptionalDouble.empty(),
-                    OptionalInt.of(one.driver()),
-                    OptionalInt.of(one.driven()),
-                    OptionalDouble.of(module),
-                    rack,
-                    material);
-            Place place = values.where(GearFields.RATIO);
-            Values none = GearFields.WHEEL.none(values.where());
-            new StageReader(request, material, none, none)
-                    .read(ask, place, place, values.require(GearFields.AT), stages.isEmpty() ? servo : Optional.empty())
-                    .ifPresent(stages::add);
-        }
-        return stages;
-    }
-
-    /** The module asked for, or the largest of the series with which the train keeps within its length. */
-    private double module(List<TeethRatio> teeth, BasicRack rack) {
-        Optional<Double> given = values.given(GearFields.MODULE);
-        Optional<Double> within = values.given(GearFields.WITHIN);
-        if (given.isPresent() || within.isEmpty()) {
-            return given.orElse(USUAL_MODULE);
-        }
-        double[] series = TeethSearch.MODULES;
-        for (int i = series.length - 1; i > 0; i--) {
-            if (series[i] * StageSplit.length(teeth, rack.addendum()) <= within.get() + 1e-9) {
-                return series[i];
-            }
-        }
-        return series[0];
     }
 
     private PairAsk ask(
@@ -226,6 +190,8 @@ final class TrainReader {
                 OptionalDouble.empty(),
                 SharedReader.open(values, GearFields.BACKLASH),
                 2 * material.repeatability(),
-                values.require(GearFields.TIPS).equals("full"));
+                values.require(GearFields.TIPS).equals("full"),
+                material.leastWeb(),
+                OptionalDouble.empty());
     }
 }

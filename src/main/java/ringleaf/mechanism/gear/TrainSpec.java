@@ -1,9 +1,13 @@
 package ringleaf.mechanism.gear;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import ringleaf.curve.Circle;
+import ringleaf.geom.Point;
 import ringleaf.mechanism.Material;
+import ringleaf.tooth.TeethRatio;
 
 /**
  * A pair or a train, solved as far as teeth and distances go. Lengths in mm, angles in rad.
@@ -19,8 +23,10 @@ import ringleaf.mechanism.Material;
  * @param drive what turns the driver
  * @param ratio asked for
  * @param ratioWithin share by which it may miss
- * @param within greatest length over all gears
+ * @param overall greatest length over all gears
  * @param given paths of the fields that were given
+ * @param others teeth of other trains of the same ratio, where the teeth were shared out, the next best first
+ * @param tryout of changes before they are proposed
  */
 record TrainSpec(
         String name,
@@ -34,10 +40,36 @@ record TrainSpec(
         DriveData drive,
         OptionalDouble ratio,
         double ratioWithin,
-        OptionalDouble within,
-        Set<String> given) {
+        OptionalDouble overall,
+        Set<String> given,
+        List<List<TeethRatio>> others,
+        Tryout tryout) {
     boolean isPair() {
         return stages.size() == 1;
+    }
+
+    /** Greatest length over all gears: between the two farthest circles, mm. */
+    double length() {
+        return length(stages);
+    }
+
+    /** The same of stages that are not yet a train. */
+    static double length(List<StageSpec> stages) {
+        List<Circle> circles = new ArrayList<>();
+        Point axis = Point.ORIGIN;
+        for (StageSpec stage : stages) {
+            circles.add(new Circle(axis, stage.driverReach()));
+            axis = stage.drivenAxis(axis);
+            circles.add(new Circle(axis, stage.drivenReach()));
+        }
+        double most = 0;
+        for (Circle a : circles) {
+            for (Circle b : circles) {
+                double apart = a.centre().distance(b.centre());
+                most = Math.max(most, Math.max(apart + a.radius() + b.radius(), 2 * a.radius()));
+            }
+        }
+        return most;
     }
 
     /** Turns of the driver to one of the last gear, unsigned. */

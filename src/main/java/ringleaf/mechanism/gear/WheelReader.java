@@ -127,6 +127,17 @@ final class WheelReader {
         return bore instanceof Bore.Keyed keyed ? keyed.diameter() : 2 * bore.reach();
     }
 
+    /** Radius of a ring of which nothing is said, or that is given, mm. */
+    static double ringRadius(double root, double module, PairAsk ask) {
+        return ask.ringDiameter().isPresent()
+                ? ask.ringDiameter().getAsDouble() / 2
+                : usualRing(root + Math.max(RING_BACK * module, ask.web()));
+    }
+
+    private static double usualRing(double least) {
+        return Math.ceil(10 * least - 1e-6) / 10;
+    }
+
     private WheelSpec ring(Rim rim) {
         for (Field<?> field : List.of(
                 BodyFields.BORE, BodyFields.LIGHTENING, GearFields.TIP_RELIEF, GearFields.TIP_ROUNDING)) {
@@ -144,7 +155,7 @@ final class WheelReader {
             least = Math.max(least, screws.get().reach() + web);
             usual = Math.max(usual, least);
         }
-        double radius = values.given(GearFields.RING_DIAMETER).map(d -> d / 2).orElse(Math.ceil(10 * usual) / 10);
+        double radius = values.given(GearFields.RING_DIAMETER).map(d -> d / 2).orElse(usualRing(usual));
         if (radius < least - 1e-9) {
             problems.at(
                     values.where(GearFields.RING_DIAMETER),

@@ -39,6 +39,20 @@ public final class Values {
         }
     }
 
+    /** The same with one value put in the place of what was given, as if it had been typed there. */
+    public <T> Values with(Field<T> field, T value) {
+        Map<String, Given> changed = new LinkedHashMap<>(given);
+        changed.put(field.name(), new Given(value, where(field)));
+        return new Values(fields, owner, changed);
+    }
+
+    /** The same as if one value had been left out. */
+    public Values without(Field<?> field) {
+        Map<String, Given> changed = new LinkedHashMap<>(given);
+        changed.remove(field.name());
+        return new Values(fields, owner, changed);
+    }
+
     /** The value that was given, or the default where that is a value, or nothing. */
     public <T> Optional<T> get(Field<T> field) {
         Optional<T> own = given(field);

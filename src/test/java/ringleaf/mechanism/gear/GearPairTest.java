@@ -79,12 +79,12 @@ class GearPairTest {
 
     @Test
     void aboutFiveToThreeWithinForty() {
-        Design exact = design("gear-pair", "ratio: 5:3", "within: 40");
+        Design exact = design("gear-pair", "ratio: 5:3", "overall-length: {at-most: 40}");
         assertThat(choice(exact, "teeth").value()).isEqualTo("18/30");
         assertThat(dimension(exact, "module")).isEqualTo(0.8);
-        assertThat(dimension(exact, "length")).isLessThanOrEqualTo(40 + 1e-6);
+        assertThat(dimension(exact, "overall-length")).isLessThanOrEqualTo(40 + 1e-6);
         assertThat(choice(exact, "teeth").how()).contains("also ").contains("ratio").contains("centres");
-        Design about = design("gear-pair", "ratio: 5:3", "ratio-within: 3%", "within: 40");
+        Design about = design("gear-pair", "ratio: 5:3", "ratio-within: 3%", "overall-length: {at-most: 40}");
         assertThat(choice(about, "teeth").value()).isEqualTo("17/28");
         assertThat(choice(about, "teeth").how()).contains("18/30").contains("no common factor");
         assertThat(finding(about, "ratio").status()).isEqualTo(Status.PASS);
@@ -126,8 +126,8 @@ class GearPairTest {
 
     @Test
     void whatDoesNotFitFailsWithTheNearest() {
-        Design pair = design("gear-pair", "ratio: 5:3", "module: 2", "within: 40");
-        assertThat(finding(pair, "within").failed()).isTrue();
+        Design pair = design("gear-pair", "ratio: 5:3", "module: 2", "overall-length: {at-most: 40}");
+        assertThat(finding(pair, "overall-length").failed()).isTrue();
         assertThat(pair.remedies()).isNotEmpty();
         assertThat(dimension(pair, "module")).isEqualTo(2);
         Design far = design("gear-pair", "ratio: 2", "module: 2", "centre-distance: {at-most: 20}");

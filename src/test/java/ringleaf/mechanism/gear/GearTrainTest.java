@@ -62,9 +62,9 @@ class GearTrainTest {
 
     @Test
     void itKeepsWithinItsLength() {
-        Design train = design("gear-train", "ratio: 10", "within: 80", "drive: {torque: 1mNm}");
-        assertThat(dimension(train, "length")).isLessThanOrEqualTo(80 + 1e-6);
-        assertThat(finding(train, "within").failed()).isFalse();
+        Design train = design("gear-train", "ratio: 10", "overall-length: {at-most: 80}", "drive: {torque: 1mNm}");
+        assertThat(dimension(train, "overall-length")).isLessThanOrEqualTo(80 + 1e-6);
+        assertThat(finding(train, "overall-length").failed()).isFalse();
         assertThat(dimension(train, "stage-1-module")).isGreaterThanOrEqualTo(0.5);
     }
 
