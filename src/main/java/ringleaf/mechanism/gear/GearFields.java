@@ -33,8 +33,8 @@ final class GearFields {
             .byDefaultWords("20");
     static final Field<Double> PROFILE_SHIFT = Field.number("profile-shift")
             .help("profile shift in modules, positive away from the axis")
-            .atLeast(-1, "roots of teeth moved further in are cut away")
-            .atMost(2, "teeth moved further out come to a point")
+            .atLeast(SingleReader.LEAST_SHIFT, "roots of teeth moved further in are cut away")
+            .atMost(SingleReader.MOST_SHIFT, "teeth moved further out come to a point")
             .byDefaultWords("chosen for no undercut, tips of some width and equal sliding");
     static final Field<Double> TIP_RELIEF = Field.length("tip-relief")
             .help("how far the flank lies back at the tip")

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Finding;
-import ringleaf.part.Finding.Status;
+import ringleaf.part.Finding.Place;
 import ringleaf.part.Words;
 import ringleaf.tooth.LewisFactor;
 
@@ -43,28 +43,25 @@ final class LoadChecks {
         for (Stage stage : design.stages()) {
             double own = torque / Math.abs(stage.turn());
             double force = own / stage.mesh().driverWorkingRadius();
-            String prefix = spec.isPair() ? "" : "stage " + stage.number() + ", ";
-            found.add(bending(prefix + "driver", stage.driver().rim(), force));
+            Place place = spec.isPair() ? Place.NONE : Place.NONE.withDetail("stage " + stage.number());
+            int shaft = stage.number();
+            found.add(bending(TrainParts.name(spec, shaft - 1), place, stage.driver().rim(), force));
             if (stage.driven().rim() instanceof Rim.Outer) {
-                found.add(bending(prefix + "driven", stage.driven().rim(), force));
+                found.add(bending(TrainParts.name(spec, shaft), place, stage.driven().rim(), force));
             }
         }
         return found;
     }
 
-    private Finding bending(String which, Rim rim, double force) {
+    private Finding bending(String id, Place place, Rim rim, double force) {
         LewisFactor lewis = LewisFactor.of(((Rim.Outer) rim).form());
         double stress = lewis.stress(force, spec.width(), rim.module());
         double strength = strength(spec.material());
-        Status status = stress > strength ? Status.FAIL : stress > strength / SAFETY ? Status.WARN : Status.PASS;
-        return new Finding(
-                "bending",
-                status,
-                stress / strength,
-                status == Status.FAIL ? 1 : 1 / SAFETY,
-                "1",
-                which,
-                "bending stress of a tooth as a share of the strength of " + spec.material().stock() + ": "
+        return Finding.of("bending")
+                .about(id)
+                .at(place)
+                .atMost(stress / strength, 1, 1 / SAFETY, "1")
+                .says("bending stress of a tooth as a share of the strength of " + spec.material().stock() + ": "
                         + Words.number(stress, 1) + " of " + Words.number(strength, 1) + " MPa under "
                         + Words.number(force, 1) + " N on its tip, form factor " + Words.number(lewis.factor(), 3)
                         + " (Lewis, from the outline); a stalled drive or a jam loads teeth harder: stop it in software"

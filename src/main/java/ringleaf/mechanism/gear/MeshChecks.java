@@ -2,9 +2,13 @@ package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import ringleaf.part.Finding;
-import ringleaf.part.Finding.Status;
+import ringleaf.part.Finding.Draft;
+import ringleaf.part.Finding.Place;
 import ringleaf.part.Words;
+import ringleaf.spec.field.Field;
+import ringleaf.spec.field.Values;
 import ringleaf.tooth.ContactPath;
 import ringleaf.tooth.GearPair;
 import ringleaf.tooth.InternalForm;
@@ -20,21 +24,24 @@ final class MeshChecks {
     /** Least tip clearance in modules; common practice, no source. */
     private static final double TIP_CLEARANCE = 0.15;
 
-    private static final double HAIR = 1e-6;
     /** Teeth more than which no ring needs to clear its gear. */
     private static final int MORE = 60;
 
     private final Stage stage;
     private final Mesh mesh;
-    private final String where;
     private final TrainSpec spec;
+    private final String[] both;
+    private final Place place;
     private final List<Finding> found = new ArrayList<>();
 
-    MeshChecks(Stage stage, String prefix, TrainSpec spec) {
+    MeshChecks(Stage stage, TrainSpec spec) {
         this.stage = stage;
         this.mesh = stage.mesh();
-        this.where = prefix + "mesh";
         this.spec = spec;
+        this.both = new String[] {
+            TrainParts.name(spec, stage.number() - 1), TrainParts.name(spec, stage.number())
+        };
+        this.place = spec.isPair() ? Place.NONE : Place.NONE.withDetail("stage " + stage.number());
     }
 
     /** Whether a mesh carries on from tooth to tooth and its tips run into nothing; what fails else is told by name. */
@@ -46,15 +53,9 @@ final class MeshChecks {
     }
 
     List<Finding> all() {
-        double ratio = mesh.contactRatio();
-        found.add(new Finding(
-                "contact-ratio",
-                ratio < LEAST_RATIO ? Status.FAIL : ratio < GOOD_RATIO ? Status.WARN : Status.PASS,
-                ratio,
-                ratio < LEAST_RATIO ? LEAST_RATIO : GOOD_RATIO,
-                "1",
-                where,
-                "pairs of teeth in contact on average"));
+        found.add(on("contact-ratio")
+                .atLeast(mesh.contactRatio(), LEAST_RATIO, GOOD_RATIO, "1")
+                .says("pairs of teeth in contact on average"));
         if (mesh instanceof Mesh.Outer outer) {
             interference(outer.pair());
         } else if (mesh instanceof Mesh.Inner inner) {
@@ -62,46 +63,40 @@ final class MeshChecks {
             trochoid(inner.pair());
             trimming(inner.pair());
         }
-        double clearance = mesh.tipClearance() / mesh.module();
-        found.add(new Finding(
-                "tip-clearance",
-                clearance + HAIR >= TIP_CLEARANCE ? Status.PASS : clearance >= 0 ? Status.WARN : Status.FAIL,
-                clearance,
-                clearance >= 0 ? TIP_CLEARANCE : 0,
-                "1",
-                where,
-                "tip to root in modules, the lesser of both gears"));
+        found.add(on("tip-clearance")
+                .atLeast(mesh.tipClearance() / mesh.module(), 0, TIP_CLEARANCE, "1")
+                .says("tip to root in modules, the lesser of both gears"));
         backlash();
         return found;
+    }
+
+    private Draft on(String check) {
+        return Finding.of(check).about(both).at(place);
     }
 
     private void interference(GearPair pair) {
         ContactPath contact = pair.contact();
         double past = Math.max(contact.before() - contact.beforeLimit(), contact.after() - contact.afterLimit());
-        boolean tangent = contact.gearTipPastTangent() <= HAIR && contact.pinionTipPastTangent() <= HAIR;
-        found.add(new Finding(
-                "interference",
-                contact.isClean() ? Status.PASS : Status.FAIL,
-                Math.max(0, past),
-                0,
-                "mm",
-                where,
-                contact.isClean()
-                        ? "tips meet the mate's involute only"
+        boolean tangent = contact.gearTipPastTangent() <= Mesh.SAME && contact.pinionTipPastTangent() <= Mesh.SAME;
+        found.add(on("interference")
+                .atMost(past, 0, "mm")
+                .says(contact.isClean()
+                        ? "tips meet the mate's involute only, with so much of it left at the least"
                         : "a tip reaches past the mate's involute"
                                 + (tangent ? " into its root curve" : " and past the base tangent point")
-                                + "; tips: shortened, more teeth or profile shift clear it"));
+                                + advice("tips: shortened", v -> v.with(GearFields.TIPS, "shortened"))));
     }
 
     /** The first of the three internal conditions, told for teeth of full height as handbooks do. */
     private void involute(InternalPair pair) {
         double margin = MeshSolver.fullHeightMargin(pair);
-        double now = pair.involuteMargin();
-        double shift = MeshSolver.clearingShift(pair);
-        String advice = Double.isNaN(shift)
-                ? ""
-                : "; a profile shift of the ring of " + Words.number(Math.ceil(1e4 * shift) / 1e4, 4) + " clears it";
         boolean shortened = pair.isClean();
+        double shift = Math.ceil(1e4 * MeshSolver.clearingShift(pair)) / 1e4;
+        String advice = margin >= 0 || Double.isNaN(shift)
+                ? ""
+                : advice(
+                        "driven.profile-shift: " + Words.number(shift, 4),
+                        driven(GearFields.PROFILE_SHIFT, shift));
         String message;
         if (margin >= 0) {
             message = "the ring's tips meet the gear outside its base circle";
@@ -109,27 +104,18 @@ final class MeshChecks {
             message = "at full height the ring's tips would miss the involute of the gear; they are shortened by "
                     + Words.mm(pair.ring().tipRadius() - fullTip(pair)) + " and so clear it" + advice;
         } else {
-            message = "the ring's tips reach past the involute of the gear" + advice + ", and so does tips: shortened";
+            message = "the ring's tips reach past the involute of the gear" + advice
+                    + advice("tips: shortened", v -> v.with(GearFields.TIPS, "shortened"));
         }
-        found.add(new Finding(
-                "involute-interference",
-                now >= 0 && margin >= 0 ? Status.PASS : shortened ? Status.WARN : Status.FAIL,
-                margin,
-                0,
-                "1",
-                where,
-                message));
+        Draft told = on("involute-interference");
+        found.add((shortened ? told.orWarn() : told).atLeast(margin, 0, "1").says(message));
         if (!shortened) {
-            found.add(new Finding(
-                    "interference",
-                    Status.FAIL,
-                    Math.max(
-                            pair.ringTipLimit() - pair.ring().tipRadius(),
-                            pair.pinion().tipRadius() - pair.pinionTipLimit()),
-                    0,
-                    "mm",
-                    where,
-                    "a tip meets the mate where it is no involute any more; tips: shortened clears it"));
+            double past = Math.max(
+                    pair.ringTipLimit() - pair.ring().tipRadius(), pair.pinion().tipRadius() - pair.pinionTipLimit());
+            found.add(on("interference")
+                    .atMost(past, 0, "mm")
+                    .says("a tip meets the mate where it is no involute any more"
+                            + advice("tips: shortened", v -> v.with(GearFields.TIPS, "shortened"))));
         }
     }
 
@@ -140,61 +126,58 @@ final class MeshChecks {
 
     private void trochoid(InternalPair pair) {
         double margin = pair.trochoidMargin();
-        boolean never = Double.isInfinite(margin);
-        found.add(new Finding(
-                "trochoid-interference",
-                margin >= 0 ? Status.PASS : Status.FAIL,
-                never ? 0 : Math.toDegrees(margin),
-                0,
-                "deg",
-                where,
-                never
-                        ? "the tips never come near each other on their way out"
-                        : "room between the tips on their way out of mesh"
-                                + (margin >= 0 ? "" : "; a ring of " + clearing(pair) + " teeth clears them")));
+        if (Double.isInfinite(margin)) {
+            found.add(on("trochoid-interference")
+                    .plain(true)
+                    .says("the tips never come near each other on their way out"));
+            return;
+        }
+        found.add(on("trochoid-interference")
+                .atLeast(Math.toDegrees(margin), 0, "deg")
+                .says("room between the tips on their way out of mesh" + (margin >= 0 ? "" : clearing(pair))));
     }
 
-    /** Fewest teeth of a ring, the rest as it is, whose tips clear the gear's on their way out. */
-    private static int clearing(InternalPair pair) {
+    /** Fewest teeth of a ring, the rest as it is, whose tips clear the gear's on their way out; none within reach. */
+    private String clearing(InternalPair pair) {
         InternalForm ring = pair.ring();
         for (int teeth = ring.teeth() + 1; teeth < ring.teeth() + MORE; teeth++) {
             InternalForm larger = InternalForm.of(ring.module(), teeth, ring.shift(), 0, ring.rack());
             ToothForm pinion = pair.pinion().withThinning(0);
             if (InternalPair.of(pinion, larger).withCleanTips().trochoidMargin() >= 0) {
-                return teeth;
+                String found = advice("driven.teeth: " + teeth, driven(GearFields.TEETH, teeth));
+                if (!found.isEmpty()) {
+                    return found;
+                }
             }
         }
-        return ring.teeth() + MORE;
+        return "";
     }
 
     private void trimming(InternalPair pair) {
         double margin = pair.trimmingMargin();
-        boolean never = Double.isInfinite(margin);
-        found.add(new Finding(
-                "trimming",
-                margin >= 0 ? Status.PASS : Status.WARN,
-                never ? 0 : Math.toDegrees(margin),
-                0,
-                "deg",
-                where,
-                margin >= 0
+        found.add(on("trimming")
+                .orWarn()
+                .atLeast(Math.toDegrees(margin), 0, "deg")
+                .says(margin >= 0
                         ? "the gear can be put into the ring from the side"
                         : "the gear goes into the ring along the axis only, not from the side"));
     }
 
     private void backlash() {
         double taken = 2 * spec.material().repeatability();
-        double backlash = mesh.backlash();
-        found.add(new Finding(
-                "backlash",
-                backlash < -HAIR ? Status.FAIL : backlash + HAIR < taken ? Status.WARN : Status.PASS,
-                backlash,
-                taken,
-                "mm",
-                where,
-                "play along the rolling circles, against what " + spec.material().process()
+        found.add(on("backlash")
+                .atLeast(mesh.backlash(), 0, taken, "mm")
+                .says("play along the rolling circles, against what " + spec.material().process()
                         + " may misplace the edges of both gears by; the last gear turns "
                         + Words.degrees(mesh.drivenPlay(), 2) + " in it"));
     }
 
+    private <T> UnaryOperator<Values> driven(Field<T> field, T value) {
+        return Tryout.of(stage, spec.isPair(), GearFields.DRIVEN, field, value);
+    }
+
+    /** What clears it, where trying it shows that it does; else nothing. */
+    private String advice(String words, UnaryOperator<Values> change) {
+        return spec.tryout().passes(change) ? "; " + words + " clears it" : "";
+    }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoublePredicate;
 import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -38,12 +39,19 @@ import ringleaf.part.Words;
  * @param marks whether tooth 0 is marked
  * @param backlash that half was taken for, mm
  * @param given paths of the fields that were given
+ * @param reshaped whether another profile shift was tried, typed in place of this one, and makes a gear
  */
 record SingleDesign(
-        String name, Wheel wheel, Material material, double width, boolean marks, double backlash, Set<String> given) {
+        String name,
+        Wheel wheel,
+        Material material,
+        double width,
+        boolean marks,
+        double backlash,
+        Set<String> given,
+        DoublePredicate reshaped) {
     private static final String PART = "gear";
     private static final String VIEW = "whole";
-    private static final double HAIR = 0.002;
 
     Design design(int states) {
         Rim rim = wheel.rim();
@@ -59,14 +67,14 @@ record SingleDesign(
         List<Part> parts = new ArrayList<>(List.of(part));
         wheel.spec().body().axle().bearing().ifPresent(b -> parts.add(Part.bought("bearing", 1, b.words())));
         List<Finding> findings = new ArrayList<>();
-        ToothChecks.add(findings, PART, wheel, material.leastWeb());
+        ToothChecks.add(findings, PART, Finding.Place.NONE, wheel, material.leastWeb(), reshaped);
         Turning turning = new Turning(states);
         Assembly assembly = new Assembly(
                 name,
                 List.of(new Member(PART, part, 1, Placement.IDENTITY)),
                 turning,
                 Optional.empty(),
-                List.of(new Requirement.LeastWeb("web", PART, material.leastWeb() - HAIR)),
+                List.of(new Requirement.LeastWeb("minimum-web", PART, material.leastWeb())),
                 callouts(),
                 List.of(BuildStep.of("Deburr it; pull no more off the flanks than the burr.")),
                 List.of(View.of(VIEW, 0)));

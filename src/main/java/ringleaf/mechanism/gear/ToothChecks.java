@@ -1,8 +1,9 @@
 package ringleaf.mechanism.gear;
 
 import java.util.List;
+import java.util.function.DoublePredicate;
 import ringleaf.part.Finding;
-import ringleaf.part.Finding.Status;
+import ringleaf.part.Finding.Place;
 import ringleaf.part.Words;
 import ringleaf.tooth.BasicRack;
 import ringleaf.tooth.ShiftChoice;
@@ -10,49 +11,50 @@ import ringleaf.tooth.ToothForm;
 
 /** Checks of one gear's teeth by closed forms, shared by single gears and meshing ones. */
 final class ToothChecks {
-    private static final double HAIR = 1e-6;
-
     private ToothChecks() {}
 
-    static void add(List<Finding> found, String which, Wheel wheel, double web) {
+    /**
+     * The checks of one gear.
+     *
+     * @param id of the part
+     * @param place what of it, where it carries several gears
+     * @param clears whether a profile shift was tried and clears the undercut
+     */
+    static void add(List<Finding> found, String id, Place place, Wheel wheel, double web, DoublePredicate clears) {
         Rim rim = wheel.rim();
         if (rim instanceof Rim.Outer outer) {
-            undercut(found, which, outer.form());
+            undercut(found, id, place, outer.form(), clears);
         }
-        double tip = rim.tipThickness() / rim.module();
-        found.add(new Finding(
-                "tip-thickness",
-                tip + HAIR >= ShiftChoice.LEAST_TIP ? Status.PASS : tip > 0 ? Status.WARN : Status.FAIL,
-                tip,
-                ShiftChoice.LEAST_TIP,
-                "1",
-                which,
-                "width of a tooth's tip in modules"));
-        web(found, which, wheel, web);
+        found.add(Finding.of("tip-thickness")
+                .about(id)
+                .at(place)
+                .atLeast(rim.tipThickness() / rim.module(), 0, ShiftChoice.LEAST_TIP, "1")
+                .says("width of a tooth's tip in modules"));
+        web(found, id, place, wheel, web);
     }
 
-    private static void undercut(List<Finding> found, String which, ToothForm form) {
+    private static void undercut(
+            List<Finding> found, String id, Place place, ToothForm form, DoublePredicate clears) {
         double least = form.leastShift();
-        found.add(new Finding(
-                "undercut",
-                form.shift() + HAIR >= least ? Status.PASS : Status.WARN,
-                form.shift(),
-                least,
-                "1",
-                which,
-                form.shift() + HAIR >= least
+        double typed = Math.ceil(1000 * least) / 1000;
+        boolean free = form.shift() >= least - Finding.ROUNDING;
+        found.add(Finding.of("undercut")
+                .about(id)
+                .at(place)
+                .orWarn()
+                .atLeast(form.shift(), least, "1")
+                .says(free
                         ? "the profile shift keeps the root from being undercut"
-                        : "the root is undercut; profile-shift: " + Words.number(Math.ceil(1000 * least) / 1000, 3)
-                                + " clears it"));
-        int fewest = fewest(form.rack());
-        found.add(new Finding(
-                "least-teeth",
-                form.teeth() >= fewest ? Status.PASS : Status.WARN,
-                form.teeth(),
-                fewest,
-                "1",
-                which,
-                "fewest teeth that some profile shift gives both a root without undercut and tips of "
+                        : "the root is undercut"
+                                + (clears.test(typed)
+                                        ? "; profile-shift: " + Words.number(typed, 3) + " clears it"
+                                        : "")));
+        found.add(Finding.of("least-teeth")
+                .about(id)
+                .at(place)
+                .orWarn()
+                .atLeast(form.teeth(), fewest(form.rack()), "1")
+                .says("fewest teeth that some profile shift gives both a root without undercut and tips of "
                         + Words.number(ShiftChoice.LEAST_TIP, 2) + " modules at full height; "
                         + (int) Math.ceil(form.rack().leastTeeth()) + " need no shift"));
     }
@@ -70,17 +72,15 @@ final class ToothChecks {
         return teeth;
     }
 
-    private static void web(List<Finding> found, String which, Wheel wheel, double web) {
+    private static void web(List<Finding> found, String id, Place place, Wheel wheel, double web) {
         boolean ring = wheel.rim() instanceof Rim.Inner;
         double root = wheel.rim().rootRadius();
         double left = ring ? ringWeb(wheel, root) : root - wheel.spec().body().hubReach();
-        found.add(Finding.atLeast(
-                "bore-web",
-                left + HAIR,
-                web,
-                "mm",
-                which,
-                ring
+        found.add(Finding.of("minimum-web")
+                .about(id)
+                .at(place)
+                .atLeast(left, web, "mm")
+                .says(ring
                         ? "least material outside the root circle of the ring"
                         : "material from bore or hub screws to the root circle"));
     }

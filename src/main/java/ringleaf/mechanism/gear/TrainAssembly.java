@@ -21,11 +21,9 @@ final class TrainAssembly {
     private static final int MOST_STEPS = 600;
     /** What arcs in place of four flanks may take from a play or add to it, mm: four times half a micrometre, and
      * what a slanted line of action makes of it. */
-    private static final double PLAY_SLACK = 0.003;
+    static final double PLAY_SLACK = 0.003;
     /** Kept between gears that do not mesh, mm; common practice, no source. */
     private static final double APART = 0.1;
-
-    private static final double HAIR = 0.002;
 
     private final TrainDesign design;
     private final TrainSpec spec;
@@ -79,7 +77,7 @@ final class TrainAssembly {
         }
         for (Part part : parts) {
             if (part.isDrawn()) {
-                all.add(new Requirement.LeastWeb("web", part.name(), spec.material().leastWeb() - HAIR));
+                all.add(new Requirement.LeastWeb("minimum-web", part.name(), spec.material().leastWeb()));
             }
         }
         all.add(new Requirement.StaysApart("clearance", APART, pairs));

@@ -4,13 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import ringleaf.geom.Point;
+import ringleaf.geom.Tolerance;
 import ringleaf.part.Finding;
-import ringleaf.part.Finding.Status;
+import ringleaf.part.Finding.Draft;
+import ringleaf.part.Finding.Place;
 import ringleaf.part.Words;
+import ringleaf.spec.field.Bound;
+import ringleaf.spec.field.Field;
+import ringleaf.spec.field.Values;
 
 /** The checks of pairs and trains by the relations of involute teeth; the judge of outlines stands beside them. */
 final class TrainChecks {
-    private static final double HAIR = 1e-6;
     /** Axles pass gears of other stages at this distance at least, mm; common practice, no source. */
     private static final double AXLE_ROOM = 0.3;
 
@@ -29,16 +33,31 @@ final class TrainChecks {
         ratio();
         space();
         for (Stage stage : design.stages()) {
-            String prefix = spec.isPair() ? "" : "stage " + stage.number() + ", ";
-            ToothChecks.add(found, prefix + "driver", stage.driver(), spec.material().leastWeb());
-            ToothChecks.add(found, prefix + "driven", stage.driven(), spec.material().leastWeb());
-            found.addAll(new MeshChecks(stage, prefix, spec).all());
-            sectors(stage, prefix);
+            teeth(stage, stage.number() - 1, stage.driver(), GearFields.DRIVER);
+            teeth(stage, stage.number(), stage.driven(), GearFields.DRIVEN);
+            found.addAll(new MeshChecks(stage, spec).all());
+            sector(stage, stage.driver(), true);
+            sector(stage, stage.driven(), false);
         }
         found.addAll(new LoadChecks(design).all());
         axles();
         error();
         return found;
+    }
+
+    private void teeth(Stage stage, int shaft, Wheel wheel, Field<Values> group) {
+        ToothChecks.add(
+                found,
+                TrainParts.name(spec, shaft),
+                place(stage),
+                wheel,
+                spec.material().leastWeb(),
+                shift -> spec.tryout()
+                        .passes(Tryout.of(stage, spec.isPair(), group, GearFields.PROFILE_SHIFT, shift)));
+    }
+
+    private Place place(Stage stage) {
+        return spec.isPair() ? Place.NONE : Place.NONE.withDetail("stage " + stage.number());
     }
 
     private void ratio() {
@@ -47,102 +66,95 @@ final class TrainChecks {
             return;
         }
         double miss = Math.abs(spec.totalRatio() / asked.getAsDouble() - 1);
-        boolean exact = miss <= spec.ratioWithin() + 1e-9;
-        found.add(new Finding(
-                "ratio",
-                exact ? Status.PASS : Status.WARN,
-                spec.totalRatio(),
-                asked.getAsDouble(),
-                "1",
-                "driver to last gear",
-                exact && miss < 1e-9
+        found.add(Finding.of("ratio")
+                .about(TrainParts.name(spec, 0), TrainParts.name(spec, spec.stages().size()))
+                .orWarn()
+                .about(spec.totalRatio(), asked.getAsDouble(), spec.ratioWithin() * asked.getAsDouble(), "1")
+                .says(miss < 1e-9
                         ? "the ratio asked for, exactly"
-                        : "misses the ratio asked for by " + Words.number(100 * miss, 3) + " %"
-                                + (exact ? ", within what may be missed" : ", the nearest that these teeth make")));
+                        : "misses the ratio asked for by " + Words.number(100 * miss, miss < 1e-5 ? 5 : 3) + " %"
+                                + (miss <= spec.ratioWithin() + 1e-9 ? ", within what may be missed" : "")));
     }
 
     private void space() {
-        double length = spec.length();
-        if (spec.overall().isPresent()) {
-            found.add(Finding.atMost(
-                    "overall-length",
-                    length - HAIR,
-                    spec.overall().getAsDouble(),
-                    "mm",
-                    "over all gears",
-                    "greatest length over all gears, tip to tip"));
-        }
+        spec.overall().ifPresent(most -> found.add(Finding.of("overall-length")
+                .about(ids())
+                .atMost(spec.length(), most, "mm")
+                .says("greatest length over all gears, from tip to tip or to the rim of a ring")));
         for (Stage stage : design.stages()) {
             double distance = stage.mesh().centreDistance();
-            var bound = stage.spec().ask().centreDistance();
-            if (bound.isExact() || bound.atMost().isEmpty() && bound.atLeast().isEmpty()) {
-                continue;
+            Bound bound = stage.spec().ask().centreDistance();
+            Draft draft = Finding.of("centre-distance")
+                    .about(TrainParts.name(spec, stage.number() - 1), TrainParts.name(spec, stage.number()))
+                    .at(place(stage));
+            if (!bound.isExact() && bound.atMost().isPresent()) {
+                found.add(draft.atMost(distance, bound.mostOr(distance), "mm").says("distance of the axes"));
             }
-            boolean most = bound.atMost().isPresent() && !(distance < bound.leastOr(0));
-            double limit = most ? bound.mostOr(distance) : bound.leastOr(distance);
-            found.add(new Finding(
-                    "centre-distance",
-                    bound.allows(distance, HAIR) ? Status.PASS : Status.FAIL,
-                    distance,
-                    limit,
-                    "mm",
-                    "stage " + stage.number(),
-                    "distance of the axes against what was asked"));
+            if (!bound.isExact() && bound.atLeast().isPresent()) {
+                found.add(draft.atLeast(distance, bound.leastOr(distance), "mm").says("distance of the axes"));
+            }
         }
     }
 
-    private void sectors(Stage stage, String prefix) {
-        sector(stage, stage.driver(), true, prefix + "driver");
-        sector(stage, stage.driven(), false, prefix + "driven");
+    private List<String> ids() {
+        List<String> ids = new ArrayList<>();
+        for (int shaft = 0; shaft <= spec.stages().size(); shaft++) {
+            ids.add(TrainParts.name(spec, shaft));
+        }
+        return ids;
     }
 
-    private void sector(Stage stage, Wheel wheel, boolean driver, String which) {
+    private void sector(Stage stage, Wheel wheel, boolean driver) {
         if (wheel.spec().sector().isEmpty()) {
             return;
         }
         SectorPlan plan = new SectorPlan(stage.mesh(), driver);
         double travel = Math.abs(spec.travel() * stage.turn());
+        double most = plan.travel(wheel.teethCut(), SectorPlan.SPARE) / Math.abs(stage.turn());
+        double typed = Math.floor(10 * Math.toDegrees(most) + 1e-6) / 10;
         double spare = plan.spare(wheel.teethCut(), travel);
-        found.add(new Finding(
-                "mesh-at-stops",
-                spare + HAIR >= SectorPlan.SPARE ? Status.PASS : spare >= 0 ? Status.WARN : Status.FAIL,
-                spare,
-                spare >= 0 ? SectorPlan.SPARE : 0,
-                "1",
-                which + ", both ends of the travel",
-                "teeth left at each end beyond the mesh; a travel of "
-                        + Words.degrees(plan.travel(wheel.teethCut(), SectorPlan.SPARE) / Math.abs(stage.turn()), 1)
-                        + " of the driver leaves one"));
+        boolean advised = spare < SectorPlan.SPARE - Finding.ROUNDING
+                && spec.tryout().passes(v -> v.with(GearFields.TRAVEL, Math.toRadians(typed)));
+        found.add(Finding.of("mesh-at-stops")
+                .about(TrainParts.name(spec, driver ? stage.number() - 1 : stage.number()))
+                .at(Place.when("both ends of the travel"))
+                .atLeast(spare, 0, SectorPlan.SPARE, "1")
+                .says("teeth left at each end beyond the mesh"
+                        + (advised ? "; travel: " + Words.number(typed, 1) + " leaves one" : "")));
     }
 
-    /** Gears of one stage may reach over the axles of another: then those axles must end below them. */
+    /**
+     * Gears of one stage may reach over the axles of another: then those axles must end below them, or come from the
+     * other side.
+     */
     private void axles() {
         double least = Double.POSITIVE_INFINITY;
-        String where = "";
+        String[] who = {};
         for (Stage stage : design.stages()) {
             int shaft = stage.number() - 1;
             for (int axle = 0; axle <= design.stages().size(); axle++) {
                 if (axle == stage.number() || axle == shaft) {
                     continue;
                 }
-                double room = axis(axle).distance(stage.drivenAxis()) - stage.driven().reach() - axleRadius(axle);
-                if (room < least) {
-                    least = room;
-                    where = TrainParts.name(spec, stage.number()) + " over the axle of " + TrainParts.name(spec, axle);
+                for (int end = 0; end < 2; end++) {
+                    Wheel wheel = end == 0 ? stage.driver() : stage.driven();
+                    double room = axis(axle).distance(axis(shaft + end)) - wheel.reach() - axleRadius(axle);
+                    if (room < least - Mesh.SAME) {
+                        least = room;
+                        who = new String[] {TrainParts.name(spec, shaft + end), TrainParts.name(spec, axle)};
+                    }
                 }
             }
         }
-        if (!where.isEmpty()) {
-            found.add(new Finding(
-                    "axles-clear",
-                    least >= AXLE_ROOM ? Status.PASS : Status.WARN,
-                    least,
-                    AXLE_ROOM,
-                    "mm",
-                    where,
-                    least >= AXLE_ROOM
+        if (who.length > 0) {
+            found.add(Finding.of("axles-clear")
+                    .about(who)
+                    .orWarn()
+                    .atLeast(least, AXLE_ROOM, "mm")
+                    .says(least >= AXLE_ROOM
                             ? "axles may run through the whole height"
-                            : "this axle has to end at the gear that reaches over it, or come from the other side"));
+                            : "the axle of " + who[1] + " has to end at " + who[0]
+                                    + ", which reaches over it, or come from the other side"));
         }
     }
 
@@ -160,24 +172,38 @@ final class TrainChecks {
 
     private void error() {
         int state = rolling.leastGap();
-        found.add(Finding.atLeast(
-                "gap-as-cut",
-                rolling.gaps()[state],
-                0,
-                "mm",
-                "driver at " + Words.degrees(rolling.angles()[state], 2),
-                "least gap of the outlines over the travel, teeth in the middle of their play"));
-        found.add(new Finding(
-                "transmission-error",
-                rolling.lost().isEmpty() ? Status.PASS : Status.FAIL,
-                Math.toDegrees(rolling.errorSpan()),
-                0,
-                "deg",
-                rolling.lost().isEmpty()
-                        ? "over the travel"
-                        : "driver at " + Words.degrees(rolling.angles()[rolling.lost().get(0)], 2),
-                rolling.lost().isEmpty()
-                        ? "from least to greatest, as the outlines are drawn; what is made adds its own"
-                        : "the driver finds no tooth to push"));
+        found.add(Finding.of("gap-as-cut")
+                .onOutlines(Tolerance.JUDGE.length())
+                .about(ids())
+                .at(driverAt(state))
+                .atLeast(rolling.gaps()[state], 0, "mm")
+                .says("least gap of the outlines over the travel, teeth in the middle of their play"));
+        Draft draft = Finding.of("transmission-error").onOutlines(0).about(ids());
+        if (!rolling.lost().isEmpty()) {
+            found.add(draft.at(driverAt(rolling.lost().get(0)))
+                    .plain(false)
+                    .says("the driver finds no tooth to push"));
+            return;
+        }
+        found.add(draft.at(Place.when("over the travel"))
+                .atMost(Math.toDegrees(rolling.errorSpan()), Math.toDegrees(explained()), "deg")
+                .says("by which the last gear strays, from least to greatest, as the outlines are drawn, against what"
+                        + " arcs in place of involutes and tip relief make of it; what is made adds its own"));
+    }
+
+    /** By how much arcs in place of true flanks, and their relief, may turn the last gear off its place, rad. */
+    private double explained() {
+        double all = 0;
+        double last = design.last().drivenTurn();
+        for (Stage stage : design.stages()) {
+            double relief = stage.driver().spec().finish().relief() + stage.driven().spec().finish().relief();
+            double base = stage.mesh().drivenWorkingRadius() * Math.cos(stage.mesh().workingAngle());
+            all += (TrainAssembly.PLAY_SLACK + relief) / base * Math.abs(last / stage.drivenTurn());
+        }
+        return all;
+    }
+
+    private Place driverAt(int state) {
+        return Place.when("driver at " + Words.degrees(rolling.angles()[state], 2));
     }
 }

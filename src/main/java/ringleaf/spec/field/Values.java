@@ -83,6 +83,12 @@ public final class Values {
         return given(field).isPresent();
     }
 
+    /** Whether the user gave what was refused: it counts as left out, and that is told already. */
+    public boolean isRefused(Field<?> field) {
+        Given one = given.get(field.name());
+        return one != null && one.value() == null;
+    }
+
     /** Whether every required field has a value; else that it lacks one was already reported. */
     public boolean isComplete() {
         for (Field<?> field : fields.fields()) {

@@ -77,6 +77,7 @@ class GearTrainTest {
                 "  - {driver: {teeth: 14}, driven: {teeth: 70}}",
                 "  - {driver: {teeth: 14}, driven: {teeth: 28}}");
         assertThat(finding(train, "axles-clear").measured()).isNegative();
-        assertThat(FindingWords.where(finding(train, "axles-clear"))).contains("gear-2 over the axle of gear-3");
+        assertThat(FindingWords.where(finding(train, "axles-clear"))).contains("gear-2 and gear-3");
+        assertThat(finding(train, "axles-clear").message()).contains("the axle of gear-3 has to end at gear-2");
     }
 }
