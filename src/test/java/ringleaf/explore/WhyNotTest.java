@@ -183,7 +183,7 @@ class WhyNotTest {
     @Test
     void aPairOfGearsWithoutRoomIsToldWhatWouldFit() {
         String text = "mechanisms:\n  it: {kind: gear-pair, driver: {teeth: 12}, driven: {teeth: 20}, module: 1, "
-                + "within: 32}\n";
+                + "overall-length: {at-most: 32}}\n";
         WhyNot.Found found = new WhyNot(Explored.variants(text), 31, 2)
                 .changes("it", new WhyNot.Effort(3, 100, false), (d, t) -> {}, () -> false);
         assertThat(found.single()).isNotEmpty();

@@ -120,7 +120,7 @@ final class GearFields {
             .help("how far the ratio may miss, so that teeth without a common factor can be taken")
             .atLeast(0, "nothing misses by less")
             .atMost(25, "that would be another ratio")
-            .byDefaultWords("0: the ratio itself, or the nearest there is")
+            .byDefaultWords("0: the ratio itself, or one near it where no teeth make it")
             .example("2%");
     static final Field<Bound> CENTRE_DISTANCE = Field.length("centre-distance")
             .bound()
