@@ -20,9 +20,9 @@ class WeighedTest {
     @CsvSource(delimiter = '|', value = {
         "{kind: gear, teeth: 24} | teeth=18,20,24 | width=3,5 | gear-tip-diameter width",
         "{kind: gear, teeth: 60, internal: true} | teeth=50,60 | module=0.8,1 | gear-tip-diameter width",
-        "{kind: gear-pair, ratio: 5:3} | within=30,40 | ratio-within=0%,3% | length ratio-error depth",
-        "{kind: gear-pair, module: 1, driver: {teeth: 12}} | driver.teeth=12,15 | driven.teeth=20,25 | length depth",
-        "{kind: gear-train, ratio: 12} | ratio-within=0%,3% | module=0.8,1 | length depth ratio-error parts",
+        "{kind: gear-pair, ratio: 5:3} | overall-length=30,40 | ratio-within=0%,3% | overall-length ratio-error depth",
+        "{kind: gear-pair, module: 1, driver: {teeth: 12}} | driver.teeth=12,15 | driven.teeth=20,25 | overall-length depth",
+        "{kind: gear-train, ratio: 12} | ratio-within=0%,3% | module=0.8,1 | overall-length depth ratio-error parts",
         "{kind: pulley, belt: T2.5, teeth: 20} | teeth=18,20 | belt-width=6,10 "
                 + "| outside-diameter flange-diameter face-width",
         "{kind: belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70} | driver.teeth=16,20 "

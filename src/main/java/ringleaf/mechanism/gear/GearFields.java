@@ -131,11 +131,11 @@ final class GearFields {
             .example("40", "{at-most: 40}");
     static final Field<Bound> OVERALL_LENGTH = Field.length("overall-length")
             .bound()
-            .help("greatest length over all gears, from tip to tip or to the rim of a ring")
+            .help("greatest length over all gears, from tip to tip or to the rim of a ring; a bare value is the most")
             .atLeast(2, "gears that small are not cut")
             .atMost(5000, "no stock is larger")
             .byDefaultWords("no limit")
-            .example("{at-most: 40}");
+            .example("40", "{at-most: 40}");
     static final Field<Double> AT = Field.angle("at")
             .help("direction from the driver's axis to where it meshes, and so to a driven gear outside it")
             .byDefault("0");

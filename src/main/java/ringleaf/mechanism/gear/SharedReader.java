@@ -123,16 +123,16 @@ final class SharedReader {
         return BasicRack.ofAngle(agreed(GearFields.PRESSURE_ANGLE, places, "pressure angle", TWENTY));
     }
 
-    /** The greatest length asked for; only an upper limit has a meaning. */
+    /** The greatest length asked for: a bare value is the most, as whole teeth do not make up every length. */
     OptionalDouble overall() {
         Bound bound = values.bound(GearFields.OVERALL_LENGTH);
-        if (bound.isExact() || bound.atLeast().isPresent()) {
+        if (bound.atLeast().isPresent()) {
             problems.at(
                     values.where(GearFields.OVERALL_LENGTH),
-                    "is a limit: whole teeth do not make up every length",
-                    "the nearest that works is {at-most: " + Words.number(bound.mostOr(bound.leastOr(0)), 4) + "mm}");
+                    "only a greatest length has a meaning",
+                    "leave at-least out");
         }
-        return bound.atMost();
+        return bound.isExact() ? bound.exactly() : bound.atMost();
     }
 
     static OptionalDouble open(Values values, Field<Double> field) {
