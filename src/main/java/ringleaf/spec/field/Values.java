@@ -34,6 +34,11 @@ public final class Values {
             given.put(field.name(), new Given(value, place));
         }
 
+        /** Whether something stood there, be it refused. */
+        boolean has(Field<?> field) {
+            return given.containsKey(field.name());
+        }
+
         Values build() {
             return new Values(fields, owner, given);
         }
@@ -67,6 +72,12 @@ public final class Values {
     /** Whether the user gave a value. */
     public boolean isGiven(Field<?> field) {
         return given(field).isPresent();
+    }
+
+    /** Whether the user gave what was refused: it counts as left out, and that is told already. */
+    public boolean isRefused(Field<?> field) {
+        Given one = given.get(field.name());
+        return one != null && one.value() == null;
     }
 
     /** Whether every required field has a value; else that it lacks one was already reported. */
