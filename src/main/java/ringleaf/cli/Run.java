@@ -70,7 +70,8 @@ final class Run {
         SpecReader reader = new SpecReader(Kinds.fields(), catalogues, problems);
         Optional<Node.Mapping> root = source.isPresent() ? reader.root(source.get(), options) : Optional.empty();
         Optional<SpecDocument> document =
-                root.isPresent() ? reader.read(source.get(), root.get()) : Optional.empty();
+                root.isPresent() ? reader.readOn(source.get(), root.get()) : Optional.empty();
+        problems.settle();
         List<Kind.Planned> planned = new ArrayList<>();
         if (document.isPresent()) {
             for (MechanismSpec mechanism : document.get().mechanisms()) {

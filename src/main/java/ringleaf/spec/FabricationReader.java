@@ -48,10 +48,11 @@ final class FabricationReader {
                 Place place = each.getValue().keyPlace().named(RootFields.FABRICATION + '.' + Shown.quoted(family));
                 if (FabricationFields.GENERAL.find(family) != null) {
                     general.put(family, each.getValue());
-                } else if (!Fabrication.FAMILIES.contains(family)) {
-                    problems.at(place, "there is no such family of parts", Nearest.hint(family, known()));
                 } else {
-                    making(family, each.getValue().value(), place).ifPresent(m -> makings.put(family, m));
+                    String meant = family(family, families, place);
+                    if (!meant.isEmpty()) {
+                        making(meant, each.getValue().value(), place).ifPresent(m -> makings.put(meant, m));
+                    }
                 }
             }
         } else if (node != null) {
@@ -61,6 +62,23 @@ final class FabricationReader {
         Values all = FabricationFields.GENERAL.bind(
                 new Node.Mapping(fabrication, general), fabrication, new Reading(units, problems));
         return new Fabrication(makings, cutting, all, catalogues, fabrication);
+    }
+
+    /** The family of this name, or the one that is meant by it, after it was reported; empty where there is none. */
+    private String family(String name, Node.Mapping families, Place place) {
+        if (Fabrication.FAMILIES.contains(name)) {
+            return name;
+        }
+        String reason = "there is no such family of parts";
+        String hint = Nearest.hint(name, known());
+        Optional<String> near = Nearest.of(name, known());
+        if (near.isEmpty() || !Fabrication.FAMILIES.contains(near.get()) || families.entries().containsKey(near.get())
+                || cutting.containsKey(near.get())) {
+            problems.at(place, reason, hint);
+            return "";
+        }
+        problems.nearest(place, reason, hint);
+        return near.get();
     }
 
     private static List<String> known() {
@@ -91,24 +109,28 @@ final class FabricationReader {
             String usual = stock.get().processes().get(0);
             process = catalogues.processes().find(usual, values.where(RootFields.STOCK));
         }
-        if (stock.isEmpty() || process.isEmpty() || !fits(process.get(), stock.get(), values)) {
+        if (stock.isEmpty() || process.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Making(process.get(), stock.get(), true, values.where(RootFields.STOCK)));
+        if (!fits(process.get(), stock.get(), values)) {
+            process = catalogues.processes().get(stock.get().processes().get(0));
+        }
+        return process.isEmpty() ? Optional.empty() : Optional.of(new Making(process.get(), stock.get(), true, values.where(RootFields.STOCK)));
     }
 
     private boolean fits(MakingProcess process, Stock stock, Values values) {
         Place at = values.where(values.isGiven(RootFields.PROCESS) ? RootFields.PROCESS : RootFields.STOCK);
         if (!stock.isMadeBy(process.name())) {
             String reason = process.name() + " does not make parts of " + stock.name() + " (" + stock.material() + ")";
-            problems.at(at, reason, "what does: " + String.join(", ", stock.processes()));
+            problems.nearest(at, reason, "what does: " + String.join(", ", stock.processes()));
             return false;
         }
         if (stock.thickness().isPresent()
                 && !process.makesThickness(stock.thickness().getAsDouble())) {
             String thickness = Decimal.of(stock.thickness().getAsDouble());
             String range = Decimal.of(process.thicknessFrom()) + " to " + Decimal.of(process.thicknessTo());
-            problems.at(at, stock.name() + " is " + thickness + " mm thick, and " + process.name() + " makes " + range);
+            String makes = stock.name() + " is " + thickness + " mm thick, and " + process.name() + " makes " + range;
+            problems.nearest(at, makes, "");
             return false;
         }
         return true;

@@ -22,6 +22,9 @@ public final class SpecReader {
     /** Mechanisms in one spec; more are better in files of their own. */
     public static final int MECHANISM_LIMIT = 50;
 
+    /** In place of a title that was refused. */
+    private static final String NAMELESS = "untitled";
+
     private final List<KindFields> kinds;
     private final Catalogues catalogues;
     private final Problems problems;
@@ -73,19 +76,33 @@ public final class SpecReader {
 
     /** The document of a root; empty when anything is wrong, which is then among the problems. */
     public Optional<SpecDocument> read(SpecSource source, Node.Mapping root) {
+        Optional<SpecDocument> document = readOn(source, root);
+        return problems.isEmpty() ? document : Optional.empty();
+    }
+
+    /**
+     * The document of a root, as far as it can be looked at whatever is wrong: where something is, the nearest value
+     * that works stands in its place, and mechanisms are left out of which something could not be read at all. So the
+     * kinds can tell what they find wrong in the same run. The problems tell whether it may be used for more.
+     *
+     * @return empty when nothing can be looked at
+     */
+    public Optional<SpecDocument> readOn(SpecSource source, Node.Mapping root) {
         Place place = source.whole();
         Values values = RootFields.SCALARS.bind(
                 known(root), place, new Reading(LengthUnit.MM, problems), RootFields.MAPS);
         LengthUnit units = LengthUnit.of(values.require(RootFields.UNITS));
         String title = title(source, values);
+        int before = problems.gaps();
         Fabrication fabrication = new FabricationReader(catalogues, problems, units)
                 .read(root.get(RootFields.FABRICATION), place);
+        boolean good = problems.gaps() == before && !values.isRefused(RootFields.UNITS);
         List<MechanismSpec> mechanisms = mechanisms(root, place, new Reading(units, problems));
-        if (!problems.isEmpty()) {
+        if (!good || mechanisms.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new SpecDocument(
-                source, title, Slug.of(title).orElseThrow(), units, fabrication, mechanisms, catalogues));
+                source, title, Slug.of(title).orElse(NAMELESS), units, fabrication, mechanisms, catalogues));
     }
 
     /** The root without keys that belong to a mechanism, which are reported: a spec without indentation is common. */
@@ -165,8 +182,11 @@ public final class SpecReader {
         if (kind == null) {
             return Optional.empty();
         }
+        int before = problems.gaps();
         Values values = kind.fields().bind(map, place, reading, List.of(RootFields.KIND));
-        return Optional.of(new MechanismSpec(name, kind, values, place));
+        return problems.gaps() > before
+                ? Optional.empty()
+                : Optional.of(new MechanismSpec(name, kind, values, place));
     }
 
     private KindFields kind(String name, Node.Mapping map, Place place) {
@@ -185,7 +205,13 @@ public final class SpecReader {
         KindFields kind = known.get(scalar.text());
         if (kind == null) {
             String reason = "there is no kind " + Shown.quoted(scalar.text());
-            problems.at(at, reason, Nearest.hint(scalar.text(), known.keySet()));
+            String hint = Nearest.hint(scalar.text(), known.keySet());
+            Optional<String> nearest = Nearest.of(scalar.text(), known.keySet());
+            if (nearest.isPresent()) {
+                problems.nearest(at, reason, hint);
+                return known.get(nearest.get());
+            }
+            problems.at(at, reason, hint);
         }
         return kind;
     }

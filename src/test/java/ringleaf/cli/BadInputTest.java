@@ -225,6 +225,36 @@ class BadInputTest {
         assertThat(refused(GOOD.replace("  shutter:", "  " + name + ":"))).startsWith("lamp.yaml:");
     }
 
+    @Test
+    void whatTheKindFindsIsToldWithEverythingElse() throws IOException {
+        String err = refused(with("least-opening", "70").replace("blades: 14", "blades: 2") + "    lap: 9\n");
+        assertThat(err)
+                .contains("blades: 2 is below the least of 3")
+                .contains("lap: 9 is above the most of 4 mm")
+                .as("what the fields cannot know")
+                .contains("least-opening: 70");
+        assertThat(err.lines().filter(line -> line.startsWith("lamp.yaml:"))).hasSize(3);
+    }
+
+    @Test
+    void aKeyThatIsNearlyRightIsReadAsWhatItMeans() throws IOException {
+        String err = refused(with("least-opening", "70").replace("blade-thickness", "blade-thicknes"));
+        assertThat(err)
+                .contains("blade-thicknes: unknown key; did you mean blade-thickness?")
+                .contains("least-opening: 70");
+        assertThat(err).as("not missing as well").doesNotContain("is missing");
+    }
+
+    @Test
+    void whatFollowsFromAMistakeIsNotToldAsAnother() throws IOException {
+        // Both ends out of range: the kind would find the nearest allowed ones against each other as well.
+        String err = refused(with("full-opening", "1").replace("least-opening: 20", "least-opening: 3000"));
+        assertThat(err.lines().filter(line -> line.startsWith("lamp.yaml:"))).hasSize(2);
+        assertThat(refused(with("blades", "x"))).as("nothing could be read").contains("blades");
+        String other = refused(GOOD + "  pair:\n    kind: gear-pair\n    teeth: 17/28\n    module: 200\n    tooth: 3\n");
+        assertThat(other).contains("module: 200 is above").contains("tooth: unknown key");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

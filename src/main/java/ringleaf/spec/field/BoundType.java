@@ -47,13 +47,13 @@ record BoundType(FieldType<? extends Number> number) implements FieldType<Bound>
         }
         if (good && least.isEmpty() && most.isEmpty()) {
             String hint = "write {at-most: …}, {at-least: …} or a value";
-            reading.problems().at(place, "an empty map asks nothing", hint);
-            return null;
+            reading.problems().nearest(place, "an empty map asks nothing", hint);
+            return Bound.open();
         }
         if (least.isPresent() && most.isPresent() && least.getAsDouble() > most.getAsDouble()) {
             String reason = "at-least " + written(map, LEAST) + " is above at-most " + written(map, MOST);
-            reading.problems().at(place, reason + ", so that nothing lies between them");
-            return null;
+            reading.problems().nearest(place, reason + ", so that nothing lies between them", "");
+            return Bound.open();
         }
         return good ? new Bound(OptionalDouble.empty(), least, most) : null;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import ringleaf.spec.text.Nearest;
 import ringleaf.spec.text.Node;
 import ringleaf.spec.text.Place;
@@ -29,9 +30,13 @@ record ChoiceType(Map<String, String> options) implements FieldType<String> {
             return scalar.text();
         }
         String reason = Shown.quoted(scalar.text()) + " is not one of " + takes();
-        boolean near = Nearest.of(scalar.text(), options.keySet()).isPresent();
-        reading.problems().at(place, reason, near ? Nearest.hint(scalar.text(), options.keySet()) : "");
-        return null;
+        Optional<String> near = Nearest.of(scalar.text(), options.keySet());
+        if (near.isEmpty()) {
+            reading.problems().at(place, reason);
+            return null;
+        }
+        reading.problems().nearest(place, reason, Nearest.hint(scalar.text(), options.keySet()));
+        return near.get();
     }
 
     @Override

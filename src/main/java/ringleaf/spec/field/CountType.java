@@ -31,14 +31,15 @@ record CountType(Range range) implements FieldType<Integer> {
             reading.problems().at(place.shifted(result.offset()), result.reason(), result.hint());
             return null;
         }
-        if (!NumberType.within(result.value(), written, null, Quantity.NUMBER, range, place, reading)) {
-            return null;
+        double value = NumberType.within(result.value(), written, null, Quantity.NUMBER, range, place, reading);
+        if (value != result.value()) {
+            return (int) value;
         }
         if (result.value() != Math.rint(result.value()) || scalar.text().indexOf('/') >= 0) {
             double nearest = Math.min(range.most(), Math.max(range.least(), Math.rint(result.value())));
-            reading.problems()
-                    .at(place, written + " is not a whole number", "the nearest that works is " + Decimal.of(nearest));
-            return null;
+            String hint = "the nearest that works is " + Decimal.of(nearest);
+            reading.problems().nearest(place, written + " is not a whole number", hint);
+            return (int) nearest;
         }
         return (int) result.value();
     }

@@ -263,7 +263,7 @@ public final class Field<T> {
         Problems problems = new Problems();
         Place place = SpecSource.ofOption("default of " + name, defaultText).whole();
         T value = type.read(new Node.Scalar(place, defaultText, true), place, new Reading(LengthUnit.MM, problems));
-        if (value == null) {
+        if (value == null || !problems.isEmpty()) {
             throw new IllegalStateException(problems.text());
         }
         return value;

@@ -11,6 +11,7 @@ import ringleaf.spec.text.Nearest;
 import ringleaf.spec.text.Node;
 import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problems;
+import ringleaf.spec.text.Renamed;
 import ringleaf.spec.text.Shown;
 
 /** Fields that stand side by side in a map, in the order in which they are shown. */
@@ -64,7 +65,8 @@ public final class FieldSet {
     }
 
     /**
-     * Reads every field of a map; what is wrong goes to the problems, and the values that are right are kept.
+     * Reads every field of a map; what is wrong goes to the problems, and the values that are right are kept. A key that
+     * is nearly that of a field which is not there is read as that field's.
      *
      * @param owner where messages about what is missing point, its path the prefix of the fields' paths
      */
@@ -86,12 +88,32 @@ public final class FieldSet {
                 }
                 read(field, value, place, reading, values);
             } else if (!handled.contains(key)) {
-                Place place = entry.getValue().keyPlace().named(path(owner, Shown.quoted(key)));
-                reading.problems().at(place, "unknown key", hint(key, handled));
+                unknown(entry, map, handled, owner, reading, values);
             }
         }
-        missing(map, owner, reading.problems());
+        missing(values, owner, reading.problems());
         return values.build();
+    }
+
+    private void unknown(
+            Map.Entry<String, Node.Entry> entry,
+            Node.Mapping map,
+            List<String> handled,
+            Place owner,
+            Reading reading,
+            Values.Builder values) {
+        String key = entry.getKey();
+        Place place = entry.getValue().keyPlace().named(path(owner, Shown.quoted(key)));
+        String hint = hint(key, handled);
+        Optional<String> meant = Renamed.now(key, byName.keySet()).or(() -> Nearest.of(key, known(handled)));
+        Field<?> field = meant.isPresent() ? byName.get(meant.get()) : null;
+        if (field == null || map.entries().containsKey(field.name()) || values.has(field)) {
+            reading.problems().at(place, "unknown key", hint);
+            return;
+        }
+        reading.problems().nearest(place, "unknown key", hint);
+        Node value = entry.getValue().value();
+        read(field, value, value.place().named(path(owner, field.name())), reading, values);
     }
 
     /** Values of which none was given, as where a group was left out; {@code owner} is where messages point. */
@@ -104,9 +126,9 @@ public final class FieldSet {
         values.add(field, value, place);
     }
 
-    private void missing(Node.Mapping map, Place owner, Problems problems) {
+    private void missing(Values.Builder values, Place owner, Problems problems) {
         for (Field<?> field : byName.values()) {
-            if (field.isRequired() && !map.entries().containsKey(field.name())) {
+            if (field.isRequired() && !values.has(field)) {
                 String example = field.examples().isEmpty()
                         ? ""
                         : "e.g. " + field.name() + ": " + field.examples().get(0);
@@ -117,8 +139,11 @@ public final class FieldSet {
 
     /** The nearest key, here or one level down; else all that are known. */
     private String hint(String key, List<String> handled) {
-        List<String> known = new ArrayList<>(handled);
-        known.addAll(byName.keySet());
+        Optional<String> renamed = Renamed.now(key, byName.keySet());
+        if (renamed.isPresent()) {
+            return Renamed.hint(renamed.get());
+        }
+        List<String> known = known(handled);
         Optional<String> nearest = Nearest.of(key, known);
         if (nearest.isPresent()) {
             return "did you mean " + nearest.get() + "?";
@@ -132,6 +157,12 @@ public final class FieldSet {
             }
         }
         return Nearest.hint(key, known);
+    }
+
+    private List<String> known(List<String> handled) {
+        List<String> known = new ArrayList<>(handled);
+        known.addAll(byName.keySet());
+        return known;
     }
 
     private static String path(Place owner, String key) {

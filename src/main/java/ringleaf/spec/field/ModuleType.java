@@ -43,14 +43,14 @@ record ModuleType(QuantityType length) implements FieldType<Double> {
             double whole = fine ? Math.floor(nearest) : Math.ceil(nearest);
             double shown = Math.abs(nearest - Math.rint(nearest)) < ROUNDING ? Math.rint(nearest) : whole;
             reading.problems()
-                    .at(
+                    .nearest(
                             place,
                             Shown.quoted(text) + " is a module of " + QuantityReader.shown(module, Quantity.LENGTH)
                                     + (fine ? ", below the least of " : ", above the most of ")
                                     + QuantityReader.shown(bound, Quantity.LENGTH) + " ("
                                     + (fine ? range.whyLeast() : range.whyMost()) + ")",
                             "the nearest that works is " + Decimal.of(shown) + PITCH);
-            return null;
+            return bound;
         }
         return module;
     }

@@ -10,27 +10,29 @@ final class NumberType {
     private NumberType() {}
 
     /**
-     * Whether a value lies in its range; reported when it does not.
+     * The value where it lies in its range; else the nearest that does, after it was reported.
      *
      * @param value inner value
      * @param written as it stands in the text
      * @param unit it was written in, for the nearest value that works; null where that is the bound itself
      */
-    static boolean within(
+    static double within(
             double value, String written, Unit unit, Quantity quantity, Range range, Place place, Reading reading) {
         double least = quantity.inner(range.least());
         double most = quantity.inner(range.most());
         if (value < least - Math.abs(least) * ROUNDING) {
             String reason = written + " is below the least of " + QuantityReader.shown(least, quantity);
-            reading.problems().at(place, reason + " (" + range.whyLeast() + ")", nearest(least, unit, quantity, true));
-            return false;
+            reading.problems()
+                    .nearest(place, reason + " (" + range.whyLeast() + ")", nearest(least, unit, quantity, true));
+            return least;
         }
         if (value > most + Math.abs(most) * ROUNDING) {
             String reason = written + " is above the most of " + QuantityReader.shown(most, quantity);
-            reading.problems().at(place, reason + " (" + range.whyMost() + ")", nearest(most, unit, quantity, false));
-            return false;
+            reading.problems()
+                    .nearest(place, reason + " (" + range.whyMost() + ")", nearest(most, unit, quantity, false));
+            return most;
         }
-        return true;
+        return value;
     }
 
     /** The bound in the unit that was written, rounded to the side that works; empty when the bound says it already. */

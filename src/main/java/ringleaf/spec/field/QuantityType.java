@@ -31,9 +31,7 @@ record QuantityType(Quantity quantity, boolean alwaysMm, Range range) implements
         }
         Unit used = result.unit() == null ? bare : result.unit();
         String written = Shown.quoted(scalar.text());
-        return NumberType.within(result.value(), written, used, quantity, range, place, reading)
-                ? result.value()
-                : null;
+        return NumberType.within(result.value(), written, used, quantity, range, place, reading);
     }
 
     private Unit bareUnit(LengthUnit units) {

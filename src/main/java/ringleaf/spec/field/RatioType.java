@@ -40,9 +40,7 @@ record RatioType(Range range) implements FieldType<Double> {
         if (Double.isNaN(value)) {
             return null;
         }
-        return NumberType.within(value, Shown.quoted(text), null, Quantity.NUMBER, range, place, reading)
-                ? value
-                : null;
+        return NumberType.within(value, Shown.quoted(text), null, Quantity.NUMBER, range, place, reading);
     }
 
     /** One of the two numbers; not a number after it was reported. */

@@ -34,6 +34,11 @@ public final class Values {
             given.put(field.name(), new Given(value, place));
         }
 
+        /** Whether something stood there, be it refused. */
+        boolean has(Field<?> field) {
+            return given.containsKey(field.name());
+        }
+
         Values build() {
             return new Values(fields, owner, given);
         }

@@ -83,13 +83,18 @@ public final class Catalogue<T> {
         return known;
     }
 
-    /** An entry by the name a user wrote; an unknown name becomes a problem at its place. */
+    /** An entry by the name a user wrote; an unknown name becomes a problem at its place, the nearest is read on with. */
     public synchronized Optional<T> find(String name, Place place) {
         load();
         if (!ready.names().contains(name) && !ownEntries.containsKey(name)) {
             String reason = "there is no " + one + " " + Shown.quoted(name) + " in " + fileName;
-            problems.at(place, reason, Nearest.hint(name, names()));
-            return Optional.empty();
+            Optional<String> nearest = Nearest.of(name, names());
+            if (nearest.isEmpty()) {
+                problems.at(place, reason, Nearest.hint(name, names()));
+                return Optional.empty();
+            }
+            problems.nearest(place, reason, Nearest.hint(name, names()));
+            return get(nearest.get());
         }
         return get(name);
     }

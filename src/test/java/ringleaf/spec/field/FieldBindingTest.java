@@ -57,6 +57,19 @@ class FieldBindingTest {
     }
 
     @Test
+    void anOldNameIsReadAsTheNewOneAndRefusedWithIt() {
+        Field<Double> length = Field.length("overall-length").help("length over all");
+        SpecSource source = SpecSource.of("vent.yaml", "within: 80");
+        Node root = YamlReader.read(source, problems).orElseThrow();
+        Values values = FieldSet.of(length)
+                .bind((Node.Mapping) root, source.at(1, 1), new Reading(LengthUnit.MM, problems));
+        assertThat(values.require(length)).isEqualTo(80);
+        assertThat(problems.text()).startsWith("vent.yaml:1:1: within: unknown key; it is now called overall-length\n");
+        assertThat(problems.gaps()).isZero();
+        assertThat(messages("within: 80")).as("where there is no such field").contains("within: unknown key; known: ");
+    }
+
+    @Test
     void fillsDefaultsAndTellsThemFromGivenValues() {
         Values values = read("{full-opening: 64, flaps: 14, drive: {}}", LengthUnit.CM);
         assertThat(problems.text()).isEmpty();

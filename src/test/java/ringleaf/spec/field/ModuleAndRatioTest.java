@@ -43,7 +43,7 @@ class ModuleAndRatioTest {
     @CsvSource({"2000dp,127dp", "1dp,1.27dp"})
     void pitchesOutOfRangeSayTheNearest(String text, String nearest) {
         Field<Double> field = text.equals("1dp") ? MODULE.atMost(20, "coarser teeth are not cut") : MODULE;
-        assertThat(read(field, text, LengthUnit.MM)).isNull();
+        assertThat(read(field, text, LengthUnit.MM)).isEqualTo(text.equals("2000dp") ? 0.2 : 20);
         assertThat(problems.text()).contains("the nearest that works is");
         if (text.equals("2000dp")) {
             assertThat(problems.text()).contains(nearest);
@@ -67,10 +67,18 @@ class ModuleAndRatioTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"5:", ":3", "a:b", "5:0", "5:3:2", "1000:1", "-5:3", "nan:1", "1:inf", "5,3"})
+    @ValueSource(strings = {"5:", ":3", "a:b", "5:0", "5:3:2", "nan:1", "1:inf", "5,3"})
     void noRatios(String text) {
         assertThat(read(RATIO, text, LengthUnit.MM)).isNull();
         assertThat(problems.isEmpty()).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1000:1,100", "-5:3,0.01"})
+    void ratiosOutOfRangeAreToldAndReadAsTheNearest(String text, double nearest) {
+        assertThat(read(RATIO, text, LengthUnit.MM)).isEqualTo(nearest);
+        assertThat(problems.count()).isEqualTo(1);
+        assertThat(problems.gaps()).isZero();
     }
 
     @Test

@@ -298,7 +298,9 @@ class CataloguesTest {
         assertThat(servo.torque()).isCloseTo(176.5197, within(1e-9));
         assertThat(servo.holesAlong()).isEqualTo(27.8);
         Place place = source.at(1, 8).named("drive.servo");
-        assertThat(ready.servo(new Named(Optional.of("mikro-180"), Optional.empty(), place))).isEmpty();
+        assertThat(ready.servo(new Named(Optional.of("mikro-180"), Optional.empty(), place)).orElseThrow().name())
+                .as("the nearest, for the rest of the reading")
+                .isEqualTo("micro-180");
         assertThat(problems.text())
                 .startsWith("a.yaml:1:8: drive.servo: there is no servo mikro-180 in servos.yaml; "
                         + "did you mean micro-180?");
