@@ -10,8 +10,6 @@ import ringleaf.part.Words;
 
 /** Pulleys, and the drive they belong to, as they come from the workshop. */
 final class BeltBuilt implements AsBuilt {
-    /** How far a belt's length may differ from its name, as a share; common practice, no source. */
-    private static final double BELT = 0.002;
     /** What a belt between axles that cannot be moved may be stretched or slack by, as a share; likewise. */
     private static final double STRETCHES = 0.001;
 
@@ -46,7 +44,7 @@ final class BeltBuilt implements AsBuilt {
         }
         built.drive = Optional.of(plan);
         double length = plan.path().length();
-        built.sizes.add("belt-length", "length of the belt", length, 1, BELT * length, "0.2 %, common practice");
+        built.sizes.add("belt-length", "length of the belt", length, 1, DriveSlot.BELT_TOLERANCE * length, "0.2 %, common practice");
         built.sizes.width("centre-distance", "distance of the axles", plan.layout().distance(), 1, plan.spec().plate());
         built.limits.add(new Limit("belt-tightens", "mm", "what the belt is too long or too short can be taken up"));
         return built;
@@ -93,8 +91,7 @@ final class BeltBuilt implements AsBuilt {
         drive.ifPresent(plan -> {
             double belt = off[SIZES * pulleys][0];
             double distance = off[SIZES * pulleys + 1][0];
-            boolean moves = !plan.spec().fixed() || plan.layout().hasIdler();
-            double taken = (moves ? DriveLayout.TAKE_UP : STRETCHES) * plan.path().length();
+            double taken = plan.slot().moves() ? plan.slot().taken() : STRETCHES * plan.path().length();
             // Both straight spans grow with the distance, by less than twice as much.
             margins[2 * pulleys] = taken - Math.abs(belt - (plan.spec().fixed() ? 2 * distance : 0));
         });
@@ -107,11 +104,12 @@ final class BeltBuilt implements AsBuilt {
         all.add("A rim that is off carries the belt's pitch line with it, so teeth come by a little too wide or too narrow;"
                 + " all grooves of a pulley are off alike; the belt's own pitch counts as right, and its rubber gives by "
                 + Words.number(100 * PulleyChecks.GIVES, 0) + " % of it.");
-        if (drive.isPresent()) {
-            all.add("Axles or rollers that can be moved take up " + Words.number(100 * DriveLayout.TAKE_UP, 1)
-                    + " % of the belt's length, a belt between fixed ones gives by "
-                    + Words.number(100 * STRETCHES, 1) + " %.");
-        }
+        drive.ifPresent(plan -> {
+            String taken = Words.number(100 * plan.slot().taken() / plan.path().length(), 2) + " % of the belt's length.";
+            all.add(plan.slot().moves()
+                    ? "What moves in its slot takes up " + taken
+                    : "A belt between axles that stand fast gives by " + Words.number(100 * STRETCHES, 1) + " %.");
+        });
         all.add("Not modelled: single grooves, runout, flanges, axles that are not square, wear.");
         return all;
     }

@@ -57,9 +57,9 @@ public final class BeltDrive implements Kind {
 
     static Design design(DrivePlan plan, Values values, int states) {
         DriveAssembly assembly = new DriveAssembly(plan, states);
-        DriveRoom room = DriveRoom.of(plan);
+        DriveRoom room = DriveRoom.of(plan.spec(), plan.layout());
         DriveDimensions dimensions = new DriveDimensions(plan, assembly.plates(), values);
-        List<Finding> findings = new DriveChecks(plan, room).all();
+        List<Finding> findings = new DriveChecks(plan, room, assembly.plates()).all();
         List<Part> parts = assembly.parts();
         return new Design(
                 plan.spec().name(),
@@ -88,9 +88,9 @@ public final class BeltDrive implements Kind {
                 Math.toDegrees(motion.turn(driven, i)),
                 motion.run(i),
                 torque,
-                room.least()
+                room.least().distance()
             });
-            places.add(room.leastAt());
+            places.add(room.least().words());
         }
         List<String> columns =
                 List.of("servo_deg", "driver_deg", "driven_deg", "belt_travel", "driven_torque", "clearance");

@@ -6,7 +6,7 @@ import ringleaf.part.Motion;
 
 /**
  * Wheels and belt over states evenly spaced in the belt's travel. Bodies: 0 stands still, then a body for each wheel,
- * then one for each tooth of the belt.
+ * one for the belt's band and one for each of its teeth.
  *
  * @param run of the belt
  * @param wheels number of wheels of the path that are bodies, the first ones
@@ -14,8 +14,13 @@ import ringleaf.part.Motion;
  * @param states at least 2
  */
 record BeltMotion(BeltRun run, int wheels, double travel, int states) implements Motion {
-    int firstTooth() {
+    /** Body of the belt's band, which stays where it is. */
+    int band() {
         return 1 + wheels;
+    }
+
+    int firstTooth() {
+        return 2 + wheels;
     }
 
     /** Run of the belt at a state, mm. */
@@ -31,7 +36,7 @@ record BeltMotion(BeltRun run, int wheels, double travel, int states) implements
 
     @Override
     public Placement pose(int body, int state) {
-        if (body == 0) {
+        if (body == 0 || body == band()) {
             return Placement.IDENTITY;
         }
         if (body <= wheels) {

@@ -7,7 +7,9 @@ import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
 import ringleaf.geom.Point;
+import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
+import ringleaf.spec.shared.Belt;
 
 /**
  * The pitch line of a belt round its wheels, run counter-clockwise in the order of the wheels: an arc and the span
@@ -172,5 +174,10 @@ final class BeltPath {
             pieces.add(new Line(off[i], on[(i + 1) % n]));
         }
         return new Contour(pieces);
+    }
+
+    /** All that a belt, teeth included, covers as it runs. */
+    Region covered(Belt belt) {
+        return Region.of(beside(belt.back()), beside(-belt.pitchLine() - belt.toothHeight()));
     }
 }

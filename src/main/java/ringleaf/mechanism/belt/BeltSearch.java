@@ -1,11 +1,13 @@
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import ringleaf.part.Words;
 
 /**
- * Stocked belts for a drive: every length of the series, its exact centre distance, and which comes nearest.
+ * Stocked belts for a drive: every length of the series, its exact centre distance, and which comes nearest to what is
+ * wanted of those that keep their room and can be put on and tightened; where none does, the nearest of all.
  *
  * @param best the layout that was taken; null when no belt will do
  * @param stocked whether its belt is in the series
@@ -14,21 +16,16 @@ import ringleaf.part.Words;
 record BeltSearch(DriveLayout best, boolean stocked, String others) {
     /** A series that nobody stated is tried up to this many teeth over the length that is wanted. */
     private static final int SPREAD = 8;
+    /** Belts whose room is looked at before the search gives in, the nearest first. */
+    private static final int LOOKED_AT = 12;
 
     static BeltSearch of(DriveSpec spec) {
-        BeltSearch found = search(spec);
-        return found.best() == null
-                ? found
-                : new BeltSearch(found.best().withSlots(spec), found.stocked(), found.others());
-    }
-
-    private static BeltSearch search(DriveSpec spec) {
         if (spec.beltTeeth().isPresent()) {
             int teeth = spec.beltTeeth().getAsInt();
             DriveLayout layout = spec.fixed() ? settled(spec, teeth) : movable(spec, teeth);
             boolean stocked = spec.choice().belt().lengths().isEmpty()
                     || spec.choice().belt().lengths().contains(teeth);
-            return new BeltSearch(layout, stocked, "");
+            return new BeltSearch(layout == null ? null : layout.withSlot(spec), stocked, "");
         }
         return spec.fixed() ? fixed(spec) : movable(spec);
     }
@@ -53,30 +50,57 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
 
     private static BeltSearch movable(DriveSpec spec) {
         List<DriveLayout> all = new ArrayList<>();
-        int best = -1;
         double from = DriveLayout.leastDistance(spec);
         for (int teeth : series(spec)) {
             DriveLayout layout = DriveLayout.movable(spec, teeth, from);
-            if (layout == null || !isFree(spec, layout.distance())) {
-                continue;
-            }
-            all.add(layout);
-            if (best < 0 || better(spec, layout.distance(), all.get(best).distance())) {
-                best = all.size() - 1;
+            if (layout != null && isFree(spec, layout.distance())) {
+                all.add(layout);
             }
         }
-        if (best < 0) {
+        if (all.isEmpty()) {
             return new BeltSearch(null, true, "");
         }
+        List<DriveLayout> nearest = new ArrayList<>(all);
+        nearest.sort(Comparator.comparing((DriveLayout l) -> !isWithin(spec, l.distance()))
+                .thenComparing(l -> Math.abs(l.distance() - spec.wanted())));
+        DriveLayout best = firstSound(spec, nearest);
+        int at = 0;
+        while (all.get(at).beltTeeth() != best.beltTeeth()) {
+            at++;
+        }
         StringBuilder others = new StringBuilder();
-        for (int i = best - 1; i <= best + 1; i += 2) {
+        for (int i = at - 1; i <= at + 1; i += 2) {
             if (i >= 0 && i < all.size()) {
                 others.append(others.length() == 0 ? "" : ", ")
                         .append(all.get(i).beltTeeth()).append(" teeth would stand at ")
                         .append(Words.number(all.get(i).distance(), 4)).append(" mm");
             }
         }
-        return new BeltSearch(all.get(best), true, others.toString());
+        return new BeltSearch(best, true, others.toString());
+    }
+
+    /** The first that keeps its room and can be put on and tightened, with its slot; the first of all without one. */
+    private static DriveLayout firstSound(DriveSpec spec, List<DriveLayout> layouts) {
+        DriveLayout first = null;
+        for (DriveLayout layout : layouts.subList(0, Math.min(LOOKED_AT, layouts.size()))) {
+            DriveLayout whole = layout.withSlot(spec);
+            if (isSound(spec, whole)) {
+                return whole;
+            }
+            first = first == null ? whole : first;
+        }
+        return first;
+    }
+
+    private static boolean isSound(DriveSpec spec, DriveLayout layout) {
+        DriveRoom room = DriveRoom.of(spec, layout);
+        DriveSlot slot = layout.slot();
+        double take = DriveSlot.TAKE_UP * layout.beltTeeth() * spec.choice().belt().pitch();
+        return DriveChecks.holds(room.pulleys().distance(), spec.pulleyRoom())
+                && DriveChecks.holds(room.belt().distance(), spec.beltRoom())
+                && DriveChecks.holds(room.obstacle().distance(), spec.beltRoom())
+                && (!slot.moves()
+                        || DriveChecks.holds(slot.free(), slot.needed()) && DriveChecks.holds(slot.taken(), take));
     }
 
     /** Both pulleys fast and the idler in its place; null when that cannot be or the belt would run into itself. */
@@ -87,7 +111,7 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
 
     /** Whether the belt runs into neither itself nor a wheel that it passes. */
     static boolean isOpen(DriveSpec spec, DriveLayout layout) {
-        return DriveRoom.of(new DrivePlan(spec, new BeltSearch(layout, true, ""))).belt() > 0;
+        return DriveRoom.of(spec, layout).belt().distance() > 0;
     }
 
     /** The distance at which a stocked belt would fit without slack, the nearest above the wanted one, in words. */
@@ -107,43 +131,34 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
     }
 
     private static boolean isFree(DriveSpec spec, double distance) {
-        return distance > reach(spec.driver()) + reach(spec.driven());
+        return distance > spec.driver().reach() + spec.driven().reach();
     }
 
-    /** How far a pulley or its flanges reach from its axis, mm. */
-    static double reach(PulleySpec pulley) {
-        return pulley.flanges() > 0
-                ? Math.max(pulley.flangeDiameter() / 2, pulley.rim().outsideRadius())
-                : pulley.rim().outsideRadius();
-    }
-
-    /** Within the limits first, then nearest to what is wanted. */
-    private static boolean better(DriveSpec spec, double one, double other) {
-        if (!spec.distance().isExact()) {
-            boolean in = spec.distance().allows(one, 1e-9);
-            boolean otherIn = spec.distance().allows(other, 1e-9);
-            if (in != otherIn) {
-                return in;
-            }
-        }
-        return Math.abs(one - spec.wanted()) < Math.abs(other - spec.wanted());
+    /** Whether a distance is within the limits that were given; one figure is wanted as near as it comes. */
+    private static boolean isWithin(DriveSpec spec, double distance) {
+        return spec.distance().isExact() || spec.distance().allows(distance, DriveChecks.SAME);
     }
 
     private static BeltSearch fixed(DriveSpec spec) {
-        DriveLayout first = null;
-        StringBuilder others = new StringBuilder();
+        List<DriveLayout> all = new ArrayList<>();
         for (int teeth : series(spec)) {
             DriveLayout layout = settled(spec, teeth);
-            if (layout == null) {
-                continue;
+            if (layout != null) {
+                all.add(layout);
             }
-            if (first != null) {
-                others.append(teeth).append(" teeth would press the idler in by ")
-                        .append(Words.number(layout.press().orElse(0), 2)).append(" mm");
+        }
+        if (all.isEmpty()) {
+            return new BeltSearch(null, true, "");
+        }
+        DriveLayout best = firstSound(spec, all);
+        String others = "";
+        for (DriveLayout layout : all) {
+            if (layout.beltTeeth() > best.beltTeeth()) {
+                others = layout.beltTeeth() + " teeth would press the idler in by "
+                        + Words.number(layout.press().orElse(0), 2) + " mm";
                 break;
             }
-            first = layout;
         }
-        return new BeltSearch(first, true, others.toString());
+        return new BeltSearch(best, true, others);
     }
 }

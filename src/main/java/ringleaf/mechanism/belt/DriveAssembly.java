@@ -96,12 +96,7 @@ final class DriveAssembly {
         double length = plan.top() + spec.plates() * (through + spec.axialRoom());
         List<Wheel> wheels = plan.path().wheels();
         for (int i = spec.servo().isPresent() ? 1 : 0; i < wheels.size(); i++) {
-            Optional<PulleySpec> pulley = plan.pulley(i);
-            boolean main = i == 0 || i == plan.layout().driven();
-            double axle = main && pulley.isPresent()
-                    ? DrivePlates.axle(pulley.get())
-                    : plan.roller(wheels.get(i).name()).axle();
-            parts.add(Part.bought(wheels.get(i).name() + "-axle", 1, "rod Ø" + Words.number(axle, 2) + ", at least "
+            parts.add(Part.bought(wheels.get(i).name() + "-axle", 1, "rod Ø" + Words.number(plates.axle(i), 2) + ", at least "
                     + Words.number(Math.ceil(length), 0) + " mm long"));
         }
     }
@@ -137,7 +132,8 @@ final class DriveAssembly {
                 members.add(new Member(part.name(), part, 1 + i, Placement.IDENTITY));
             }
         }
-        members.add(new Member("belt", motion.run().band(plan.beltBottom(), plan.beltTop()), 0, Placement.IDENTITY));
+        members.add(new Member(
+                "belt", motion.run().band(plan.beltBottom(), plan.beltTop()), motion.band(), Placement.IDENTITY));
         motion.run().addTeeth(members, plan.beltBottom(), plan.beltTop(), motion.firstTooth());
         return new Assembly(
                 spec.name(), members, motion, Optional.empty(), requirements(members), callouts(),
@@ -161,7 +157,14 @@ final class DriveAssembly {
             }
         }
         double room = Math.min(spec.beltRoom(), spec.pulleyRoom());
-        return List.of(new Requirement.StaysApart("runs-free", Math.min(0.2, room), pairs));
+        List<Requirement> all = new ArrayList<>();
+        all.add(new Requirement.StaysApart("clearance", Math.min(0.2, room), pairs));
+        for (DriveSpec.Obstacle o : spec.obstacles()) {
+            all.add(new Requirement.KeepsClear(
+                    "obstacle-clearance", Region.disc(o.centre(), o.diameter() / 2 + spec.beltRoom()), List.of()));
+        }
+        all.addAll(PulleyStack.webs(members, spec.plate(), spec.driver().material()));
+        return all;
     }
 
     private static boolean isBelt(Member member) {

@@ -14,6 +14,8 @@ final class DriveChecks {
     /** Rating left with 5, 4, 3 and 2 teeth in mesh; common practice, no source. */
     private static final double[] DERATED = {0.8, 0.6, 0.4, 0.2};
 
+    /** What rounding may take from a length that was designed to its limit, mm. */
+    static final double SAME = 1e-6;
     private static final int LEAST_MESH = 2;
     /** Centre distance over the small pulley's diameter from which both need flanges: a maker's catalogue, K-2 note. */
     private static final double FLANGE_BOTH = 8;
@@ -21,12 +23,19 @@ final class DriveChecks {
     private final DrivePlan plan;
     private final DriveSpec spec;
     private final DriveRoom room;
+    private final DrivePlates plates;
     private final List<Finding> all = new ArrayList<>();
 
-    DriveChecks(DrivePlan plan, DriveRoom room) {
+    DriveChecks(DrivePlan plan, DriveRoom room, DrivePlates plates) {
+        this.plates = plates;
         this.plan = plan;
         this.spec = plan.spec();
         this.room = room;
+    }
+
+    /** Whether a length is at least its limit, rounding aside: one rule for choosing a belt and for judging it. */
+    static boolean holds(double measured, double limit) {
+        return measured >= limit - SAME;
     }
 
     List<Finding> all() {
@@ -103,13 +112,13 @@ final class DriveChecks {
     }
 
     private void rooms() {
-        all.add(Finding.atLeast("pulley-room", room.pulleys(), spec.pulleyRoom(), "mm", room.pulleysAt(),
-                "The " + room.pulleysAt() + " stay " + Words.mm(room.pulleys()) + " apart, flanges included."));
-        all.add(Finding.atLeast("belt-room", room.belt(), spec.beltRoom(), "mm", room.beltAt(),
-                "The belt keeps " + Words.mm(room.belt()) + " at the " + room.beltAt() + "."));
+        all.add(Finding.atLeast("pulley-room", room.pulleys().distance(), spec.pulleyRoom(), "mm", room.pulleys().words(),
+                "The " + room.pulleys().words() + " stay " + Words.mm(room.pulleys().distance()) + " apart, flanges included."));
+        all.add(Finding.atLeast("belt-room", room.belt().distance(), spec.beltRoom(), "mm", room.belt().words(),
+                "The belt keeps " + Words.mm(room.belt().distance()) + " at the " + room.belt().words() + "."));
         if (!spec.obstacles().isEmpty()) {
-            all.add(Finding.atLeast("obstacle-room", room.obstacle(), spec.beltRoom(), "mm", room.obstacleAt(),
-                    "The " + room.obstacleAt() + " come as near as " + Words.mm(room.obstacle()) + "."));
+            all.add(Finding.atLeast("obstacle-room", room.obstacle().distance(), spec.beltRoom(), "mm", room.obstacle().words(),
+                    "The " + room.obstacle().words() + " come as near as " + Words.mm(room.obstacle().distance()) + "."));
         }
     }
 

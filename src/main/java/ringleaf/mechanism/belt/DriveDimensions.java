@@ -103,11 +103,13 @@ final class DriveDimensions {
 
     private void tension() {
         DriveLayout layout = plan.layout();
-        if (layout.inward() > 0 || layout.outward() > 0) {
-            out.mm("slot-inward", layout.inward(), Origin.SOLVED,
-                    "from its place to where the belt goes on over the driver's teeth and flange");
-            out.mm("slot-outward", layout.outward(), Origin.SOLVED, "from its place to a belt tight by 0.7 %");
-            out.mm("slot-length", layout.inward() + layout.outward(), Origin.SOLVED, "travel of the axle in its slot");
+        DriveSlot slot = plan.slot();
+        if (slot.moves()) {
+            out.mm("slot-inward", slot.inward(), Origin.SOLVED, slot.together()
+                    ? "from its place to where a belt fits that is short by its tolerance; it goes on with the pulleys"
+                    : "from its place to where the belt goes on over the driver's teeth and flange");
+            out.mm("slot-outward", slot.outward(), Origin.SOLVED, "from its place to a belt tight by 0.7 %");
+            out.mm("slot-length", slot.length(), Origin.SOLVED, "travel of the axle in its slot");
         }
         if (layout.hasIdler()) {
             out.mm("idler-press", layout.press().getAsDouble(), Origin.SOLVED,

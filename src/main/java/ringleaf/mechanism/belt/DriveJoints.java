@@ -63,7 +63,7 @@ final class DriveJoints {
                 plates.screws().size(),
                 spec.screw().holeBasis()));
         Axles axles = spec.axles();
-        double driven = DrivePlates.axle(spec.driven());
+        double driven = plates.axle(plan.layout().driven());
         if (axles.seat().isPresent()) {
             Axles.Seat seat = axles.seat().get();
             add(
@@ -72,19 +72,19 @@ final class DriveJoints {
             axle("driven-axle-hole", name, driven, false);
         }
         if (spec.servo().isEmpty()) {
-            axle("driver-axle-hole", name, DrivePlates.axle(spec.driver()), !spec.fixed());
+            axle("driver-axle-hole", name, plates.axle(0), plan.slot().wheel() == 0);
         } else if (base) {
             Servo servo = spec.servo().get();
             double hole = servo.holeDiameter();
             add(
-                    "servo-ear-hole", name, spec.fixed() ? Shape.HOLE : Shape.SLOT, FitName.THREAD_CLEARANCE, hole,
+                    "servo-ear-hole", name, plan.slot().wheel() == 0 ? Shape.SLOT : Shape.HOLE, FitName.THREAD_CLEARANCE, hole,
                     hole, servo.holesAcross() > 0 ? 4 : 2, "as in the ears of servo " + servo.name());
         }
         List<Wheel> wheels = plan.path().wheels();
         for (int i = 1; i < wheels.size(); i++) {
             if (i != plan.layout().driven()) {
                 String wheel = wheels.get(i).name();
-                axle(wheel + "-axle-hole", name, plan.roller(wheel).axle(), wheel.equals("idler"));
+                axle(wheel + "-axle-hole", name, plates.axle(i), i == plan.slot().wheel());
             }
         }
     }
@@ -114,8 +114,7 @@ final class DriveJoints {
         List<Wheel> wheels = plan.path().wheels();
         for (int i = 0; i < wheels.size(); i++) {
             if (wheels.get(i).name().equals(wheel)) {
-                boolean main = i == 0 || i == plan.layout().driven();
-                return main ? DrivePlates.axle(plan.pulley(i).orElseThrow()) : plan.roller(wheel).axle();
+                return plates.axle(i);
             }
         }
         throw new IllegalArgumentException(wheel);

@@ -13,17 +13,18 @@ import ringleaf.geom.Point;
  * @param beltTeeth its length in teeth
  * @param distance of driver and driven, mm
  * @param press how far the idler stands beyond where it just touches the straight span, mm; empty without one
- * @param inward room that is wanted to put the belt on: of the centre distance, or of the idler back from its place
- * @param outward room that is wanted to tighten it
+ * @param slot what is shifted to put the belt on and to tighten it
  */
-record DriveLayout(
-        BeltPath path, int beltTeeth, double distance, OptionalDouble press, double inward, double outward) {
-    /** Share of the belt's length that tightening and the belt's own tolerance take up; common practice, no source. */
-    static final double TAKE_UP = 0.007;
-    /** Slack below which there is nothing for an idler to take up, as a share of the length. */
-    private static final double NO_SLACK = 1e-4;
+record DriveLayout(BeltPath path, int beltTeeth, double distance, OptionalDouble press, DriveSlot slot) {
+    /**
+     * By how much the pitch line may differ from the belt's length, as a share, where both pulleys stand fast and
+     * nothing takes up slack: a twentieth of the belt's own tolerance, so that it counts as having its length.
+     */
+    static final double SAME_LENGTH = 1e-4;
     /** An idler that does not press in at least so far does not stay in touch, mm; common practice, no source. */
     private static final double LEAST_PRESS = 0.5;
+    /** A press or a step of it that makes no difference, mm. */
+    private static final double NEXT_TO_NOTHING = 1e-3;
 
     /** How a drive's wheels stand, as a function of one figure. */
     private interface Arrangement {
@@ -68,29 +69,82 @@ record DriveLayout(
             return null;
         }
         BeltPath path = BeltPath.of(wheels(spec, distance));
-        return path == null ? null : new DriveLayout(path, teeth, distance, OptionalDouble.empty(), 0, 0);
+        return path == null ? null : new DriveLayout(path, teeth, distance, OptionalDouble.empty(), DriveSlot.NONE);
     }
 
-    /** The same with the room that putting on and tightening the belt want. */
-    DriveLayout withSlots(DriveSpec spec) {
+    /** The same with the travel that putting on and tightening the belt ask for. */
+    DriveLayout withSlot(DriveSpec spec) {
         double length = beltTeeth * spec.choice().belt().pitch();
-        if (hasIdler()) {
-            Arrangement pressed = pressed(spec);
-            double at = press.getAsDouble();
-            double slack = CentreDistance.solve(p -> length(lifted(spec, pressed.at(p))), 1e-3, at, length);
-            double tight = press(pressed, length * (1 + TAKE_UP));
-            return new DriveLayout(
-                    path, beltTeeth, distance, press, Double.isNaN(slack) ? at : at - slack,
-                    Double.isNaN(tight) ? 0 : tight - at);
-        }
-        if (spec.fixed()) {
-            return this;
-        }
+        DriveSlot found = hasIdler() ? idlerSlot(spec, length) : spec.fixed() ? DriveSlot.NONE : driverSlot(spec, length);
+        return new DriveLayout(path, beltTeeth, distance, press, found);
+    }
+
+    private DriveSlot driverSlot(DriveSpec spec, double length) {
         double from = leastDistance(spec);
-        double in = distance(spec, w -> lifted(spec, w), length, from);
-        double out = distance(spec, w -> w, length * (1 + TAKE_UP), from);
-        double inward = Double.isNaN(in) ? distance - spec.driver().rim().outsideRadius() : distance - in;
-        return new DriveLayout(path, beltTeeth, distance, press, inward, Double.isNaN(out) ? 0 : out - distance);
+        double over = distance(spec, w -> lifted(spec, w), length, from);
+        double shorter = distance(spec, w -> w, length * (1 - DriveSlot.BELT_TOLERANCE), from);
+        double tight = distance(spec, w -> w, length * (1 + DriveSlot.TAKE_UP), from);
+        double outward = Double.isNaN(tight) ? 0 : tight - distance;
+        Point away = Point.polar(1, spec.at()).times(-1);
+        return DriveSlot.of(
+                0,
+                away,
+                Double.isNaN(over) ? Double.POSITIVE_INFINITY : distance - over,
+                Double.isNaN(shorter) ? distance - from : distance - shorter,
+                0,
+                outward,
+                length(wheels(spec, distance + outward)) - length,
+                back -> DriveRoom.around(spec, path, 0, away.times(-back)));
+    }
+
+    private DriveSlot idlerSlot(DriveSpec spec, double length) {
+        Arrangement pressed = pressed(spec);
+        double at = press.getAsDouble();
+        double over = CentreDistance.solve(p -> length(lifted(spec, pressed.at(p))), NEXT_TO_NOTHING, at, length);
+        double shorter = press(pressed, length * (1 - DriveSlot.BELT_TOLERANCE));
+        double tight = press(pressed, length * (1 + DriveSlot.TAKE_UP));
+        double outward = (Double.isNaN(tight) ? furthest(pressed, at) : tight) - at;
+        Point way = pressing(spec);
+        return DriveSlot.of(
+                1,
+                way,
+                Double.isNaN(over) ? Double.POSITIVE_INFINITY : at - over,
+                Double.isNaN(shorter) ? at : at - shorter,
+                at,
+                outward,
+                length(pressed.at(at + outward)) - length,
+                back -> DriveRoom.around(spec, path, 1, way.times(-back)));
+    }
+
+    /** Direction in which the idler presses, square to the span that it was pressed into. */
+    private Point pressing(DriveSpec spec) {
+        Point out = BeltPath.of(wheels(spec, distance)).span(0).tangentAt(0).left().times(-1);
+        return spec.idler().inside() ? out : out.times(-1);
+    }
+
+    /** How far the idler can press at all, from a place on where it can. */
+    private static double furthest(Arrangement pressed, double at) {
+        double good = at;
+        double step = Math.max(0.5, at / 3);
+        for (int i = 0; i < 200 && step > NEXT_TO_NOTHING; i++) {
+            if (Double.isNaN(length(pressed.at(good + step)))) {
+                step /= 2;
+            } else {
+                good += step;
+            }
+        }
+        return good;
+    }
+
+    /** The pitch line when the slot's wheel stands {@code off} mm towards a tight belt; null when there is none. */
+    BeltPath pathAt(double off) {
+        if (!slot.moves() || off == 0) {
+            return path;
+        }
+        List<Wheel> wheels = new ArrayList<>(path.wheels());
+        Wheel moved = wheels.get(slot.wheel());
+        wheels.set(slot.wheel(), moved.at(slot.moved(moved.centre(), off)));
+        return BeltPath.of(wheels);
     }
 
     private interface Change {
@@ -125,11 +179,11 @@ record DriveLayout(
         double length = teeth * spec.choice().belt().pitch();
         double distance = spec.wanted();
         BeltPath bare = BeltPath.of(wheels(spec, distance));
-        if (bare == null || length < bare.length() * (1 - NO_SLACK)) {
+        if (bare == null || length < bare.length() * (1 - SAME_LENGTH)) {
             return null;
         }
-        if (Math.abs(length - bare.length()) <= NO_SLACK * length) {
-            return new DriveLayout(bare, teeth, distance, OptionalDouble.empty(), 0, 0);
+        if (Math.abs(length - bare.length()) <= SAME_LENGTH * length) {
+            return new DriveLayout(bare, teeth, distance, OptionalDouble.empty(), DriveSlot.NONE);
         }
         Arrangement pressed = pressed(spec);
         double press = press(pressed, length);
@@ -137,7 +191,7 @@ record DriveLayout(
             return null;
         }
         BeltPath path = BeltPath.of(pressed.at(press));
-        return path == null ? null : new DriveLayout(path, teeth, distance, OptionalDouble.of(press), 0, 0);
+        return path == null ? null : new DriveLayout(path, teeth, distance, OptionalDouble.of(press), DriveSlot.NONE);
     }
 
     private static Arrangement pressed(DriveSpec spec) {
@@ -147,7 +201,7 @@ record DriveLayout(
 
     /** How far the idler must press for the length; its reach ends where the belt would turn by more than it can. */
     private static double press(Arrangement pressed, double length) {
-        double from = 1e-3;
+        double from = NEXT_TO_NOTHING;
         double to = from;
         for (int i = 0; i < 60; i++) {
             double next = to + Math.max(0.5, to / 3);
@@ -157,7 +211,7 @@ record DriveLayout(
                 next = (to + next) / 2;
                 reached = length(pressed.at(next));
             }
-            if (Double.isNaN(reached) || next - to < 1e-3) {
+            if (Double.isNaN(reached) || next - to < NEXT_TO_NOTHING) {
                 return Double.NaN;
             }
             if (reached >= length) {

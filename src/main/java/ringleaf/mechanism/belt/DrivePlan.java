@@ -1,7 +1,6 @@
 package ringleaf.mechanism.belt;
 
 import java.util.Optional;
-import ringleaf.geom.Region;
 import ringleaf.spec.shared.Servo;
 
 /**
@@ -31,31 +30,21 @@ record DrivePlan(DriveSpec spec, BeltSearch search) {
 
     /** Wheels that are pulleys with teeth, by their index in the path; empty for smooth rollers. */
     Optional<PulleySpec> pulley(int wheel) {
-        String name = path().wheels().get(wheel).name();
-        if (name.equals("driver")) {
-            return Optional.of(spec.driver());
-        }
-        if (name.equals("driven")) {
-            return Optional.of(spec.driven());
-        }
-        return roller(name).toothed();
+        return spec.pulley(path().wheels().get(wheel).name());
     }
 
     DriveSpec.Roller roller(String name) {
-        for (DriveSpec.Roller roller : spec.further()) {
-            if (roller.name().equals(name)) {
-                return roller;
-            }
-        }
-        return spec.idler();
+        return spec.roller(name);
     }
 
     /** How far a wheel, its flanges included, reaches from its axis. */
     double reach(int wheel) {
-        Optional<PulleySpec> pulley = pulley(wheel);
-        return pulley.isPresent()
-                ? BeltSearch.reach(pulley.get())
-                : roller(path().wheels().get(wheel).name()).diameter() / 2;
+        return spec.reach(path().wheels().get(wheel));
+    }
+
+    /** What moves in its slot, and how far. */
+    DriveSlot slot() {
+        return layout().slot();
     }
 
     /** Lower side of the belt; all rims stand so that the belt runs in one plane. */
@@ -108,12 +97,6 @@ record DrivePlan(DriveSpec spec, BeltSearch search) {
             }
         }
         return least;
-    }
-
-    /** All that the belt, teeth included, covers as it runs. */
-    Region belt() {
-        double inside = spec.choice().belt().pitchLine() + spec.choice().belt().toothHeight();
-        return Region.of(path().beside(spec.choice().belt().back()), path().beside(-inside));
     }
 
     /** Turn of the driven pulley from start to end, rad. */

@@ -4,58 +4,74 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.curve.Circle;
-import ringleaf.curve.Distances;
 import ringleaf.curve.Overlay;
 import ringleaf.curve.Shapes;
-import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
-import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.mechanism.body.Bore;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
-import ringleaf.spec.shared.Servo;
+import ringleaf.part.Words;
 
 /**
- * The plates that hold axles and servo. The servo stands behind the base with its long side away from the driven
- * pulley; where the centre distance moves, everything of the driver has slots along the line of centres.
+ * The plates that hold axles and servo. Where the centre distance moves, everything of the driver has slots along the
+ * line of centres; where an idler tightens, it has one. What stands in the way goes through the plates with its room.
  */
 final class DrivePlates {
-    /** Room round the servo's body, horn and output, mm; common practice, no source. */
-    private static final double ROOM = 0.5;
-
-    private static final double BODY_CORNER = 1;
     /** Axle where a bore is none, mm. */
     private static final double USUAL_AXLE = 3;
+    /** Wall of the tubes between the plates, mm; common practice, no source. */
+    private static final double TUBE_WALL = 1.5;
+
+    /**
+     * A hole in a plate.
+     *
+     * @param what it is for
+     * @param group holes of one group may run into one another
+     */
+    record Cut(String what, String group, Region region) {}
 
     private final DrivePlan plan;
     private final DriveSpec spec;
     private final double thickness;
-    private final Point way;
-    private final List<Point> screws;
+    private final Optional<ServoPlace> servo;
+    private final Standoffs standoffs;
 
     DrivePlates(DrivePlan plan) {
         this.plan = plan;
         this.spec = plan.spec();
         this.thickness = spec.plate().thickness();
-        this.way = Point.polar(1, spec.at());
-        this.screws = placeScrews();
+        this.servo = ServoPlace.of(spec, plan.slot());
+        List<Region> taken = new ArrayList<>();
+        for (boolean base : new boolean[] {true, false}) {
+            for (Cut cut : cutsBesideScrews(base)) {
+                taken.add(cut.region());
+            }
+        }
+        this.standoffs = Standoffs.of(plan, standoffRadius(), servo, taken);
     }
 
-    double standoffRadius() {
-        return spec.screw().hole() / 2 + 1.5;
+    private double standoffRadius() {
+        return spec.screw().hole() / 2 + TUBE_WALL;
+    }
+
+    Standoffs standoffs() {
+        return standoffs;
     }
 
     List<Point> screws() {
-        return screws;
+        return standoffs.places();
     }
 
     /** Packing between the servo's ears and the base so that the driver turns at its height, mm. */
     double packing() {
-        return spec.servo().isPresent()
-                ? Math.max(0, spec.servo().get().hornHeight() - thickness - plan.foot())
-                : 0;
+        return Math.max(0, hornSpare());
+    }
+
+    /** By how much the servo's horn stands over where the driver's foot is, mm; 0 without a servo. */
+    double hornSpare() {
+        return servo.isPresent() ? servo.get().servo().hornHeight() - thickness - plan.foot() : 0;
     }
 
     /** Height of the front plate's lower face. */
@@ -69,121 +85,107 @@ final class DrivePlates {
         if (spec.plates() == 0) {
             return parts;
         }
-        parts.add(plate("base-plate", outline(true), baseCuts(), -thickness));
+        parts.add(plate("base-plate", true, -thickness));
         if (spec.plates() > 1) {
             parts.add(standoff());
-            parts.add(plate("front-plate", outline(false), frontCuts(), frontBottom()));
+            parts.add(plate("front-plate", false, frontBottom()));
         }
         return parts;
     }
 
-    private Part plate(String name, Contour outline, List<Region> cuts, double bottom) {
-        List<Region> left = Overlay.difference(List.of(Region.of(outline)), cuts);
-        Layer layer = new Layer(left, bottom, bottom + thickness);
+    /** What is left of a plate once all is cut out of it; more than one region where it falls apart. */
+    List<Region> outline(boolean base) {
+        List<Region> cuts = new ArrayList<>();
+        for (Cut cut : cuts(base)) {
+            cuts.add(cut.region());
+        }
+        return Overlay.difference(List.of(Region.of(hull(base))), cuts);
+    }
+
+    private Part plate(String name, boolean base, double bottom) {
+        Layer layer = new Layer(outline(base), bottom, bottom + thickness);
         return new Part(name, "plate", 1, spec.plate().source(), List.of(layer), List.of(), "");
     }
 
     private Part standoff() {
         double length = frontBottom();
         List<Region> rings = new ArrayList<>();
-        for (Point screw : screws) {
+        for (Point screw : screws()) {
             rings.add(Region.ring(screw, spec.screw().hole() / 2, standoffRadius()));
         }
         return new Part(
-                "standoff", "spacer", screws.size(),
-                new Part.Source("bought", "tube " + ringleaf.part.Words.mm(length) + " long, bore for "
-                        + spec.screw().name()),
+                "standoff", "spacer", screws().size(),
+                new Part.Source("bought", "tube " + Words.mm(length) + " long, bore for " + spec.screw().name()),
                 List.of(new Layer(rings, 0, length)), List.of(), "");
     }
 
-    private List<Region> baseCuts() {
-        List<Region> cuts = common();
-        Optional<Servo> servo = spec.servo();
-        if (servo.isEmpty()) {
-            cuts.add(driverSlot(axleRadius(spec.driver())));
+    /** All holes of a plate. */
+    List<Cut> cuts(boolean base) {
+        List<Cut> cuts = new ArrayList<>();
+        for (int i = 0; i < screws().size(); i++) {
+            cuts.add(new Cut("screw " + (i + 1), "screw " + (i + 1), Region.disc(screws().get(i), spec.screw().hole() / 2)));
+        }
+        cuts.addAll(cutsBesideScrews(base));
+        for (int i = 0; i < spec.obstacles().size(); i++) {
+            DriveSpec.Obstacle o = spec.obstacles().get(i);
+            String name = "obstacle " + (i + 1);
+            cuts.add(new Cut(name, "obstacles", Region.disc(o.centre(), o.diameter() / 2 + spec.beltRoom())));
+        }
+        return cuts;
+    }
+
+    private List<Cut> cutsBesideScrews(boolean base) {
+        List<Cut> cuts = new ArrayList<>();
+        if (spec.plates() == 0) {
             return cuts;
         }
-        Servo s = servo.get();
-        boolean horn = spec.driver().body().bore() instanceof Bore.Horn;
-        cuts.add(driverSlot((horn ? s.hornDiameter() / 2 : s.splineDiameter() / 2) + ROOM));
-        if (s.caseHeight() > packing()) {
-            Box box = new Box(-s.axisOffset() - out(), -s.bodyWidth() / 2, s.bodyLength() - s.axisOffset() + in(),
-                    s.bodyWidth() / 2);
-            cuts.add(Region.of(Shapes.roundedRectangle(box.grown(ROOM / 2), BODY_CORNER).placed(servoPlace())));
-        }
-        for (Point hole : earHoles(s)) {
-            cuts.add(Region.of(Shapes.obround(
-                    hole.plus(way.times(in())), hole.minus(way.times(out())), s.holeDiameter() / 2)));
-        }
-        return cuts;
-    }
-
-    private List<Region> frontCuts() {
-        List<Region> cuts = common();
-        double radius = spec.servo().isPresent()
-                ? spec.servo().get().splineDiameter() / 2 + ROOM
-                : axleRadius(spec.driver());
-        cuts.add(driverSlot(radius));
-        return cuts;
-    }
-
-    /** Screws, the driven pulley's axle and those of rollers. */
-    private List<Region> common() {
-        List<Region> cuts = new ArrayList<>();
-        for (Point screw : screws) {
-            cuts.add(Region.disc(screw, spec.screw().hole() / 2));
-        }
         List<Wheel> wheels = plan.path().wheels();
-        for (int i = 1; i < wheels.size(); i++) {
-            Wheel wheel = wheels.get(i);
-            if (i == plan.layout().driven()) {
-                cuts.add(Region.disc(wheel.centre(), axleRadius(spec.driven())));
-            } else {
-                double radius = spec.axles().hole(plan.roller(wheel.name()).axle());
-                cuts.add(wheel.name().equals("idler") ? idlerSlot(wheel, radius) : Region.disc(wheel.centre(), radius));
-            }
+        for (int i = 0; i < wheels.size(); i++) {
+            String name = wheels.get(i).name();
+            boolean onServo = i == 0 && servo.isPresent();
+            cuts.add(new Cut(onServo ? "servo's output" : "axle of the " + name, onServo ? "servo" : name, hole(i, base)));
+        }
+        if (!base || servo.isEmpty()) {
+            return cuts;
+        }
+        if (servo.get().servo().caseHeight() > packing()) {
+            cuts.add(new Cut("servo's body", "servo", servo.get().bodyCut()));
+        }
+        int ear = 1;
+        for (Region hole : servo.get().earCuts()) {
+            cuts.add(new Cut("servo's screw " + ear, "ear " + ear, hole));
+            ear++;
         }
         return cuts;
     }
 
-    /** The idler's slot: back to where the belt goes on, and on to where it is tight. */
-    private Region idlerSlot(Wheel idler, double radius) {
-        Point press = pressing();
-        return Region.of(Shapes.obround(
-                idler.centre().minus(press.times(plan.layout().inward())),
-                idler.centre().plus(press.times(plan.layout().outward())),
-                radius));
+    /** The hole for a wheel's axle, or the slot in which it moves. */
+    private Region hole(int wheel, boolean base) {
+        Point centre = plan.path().wheels().get(wheel).centre();
+        double radius = holeRadius(wheel, base);
+        DriveSlot slot = plan.slot();
+        return wheel == slot.wheel()
+                ? Region.of(Shapes.obround(
+                        slot.moved(centre, -slot.inward()), slot.moved(centre, slot.outward()), radius))
+                : Region.disc(centre, radius);
     }
 
-    /** Direction in which the idler presses. */
-    Point pressing() {
-        Wheel idler = plan.path().wheels().get(1);
-        DriveSpec.Roller roller = plan.roller(idler.name());
-        // square to the span that it was pressed into
-        BeltPath bare = BeltPath.of(List.of(spec.driverWheel(), spec.drivenWheel(plan.layout().distance())));
-        Point out = bare.span(0).tangentAt(0).left().times(-1);
-        return roller.inside() ? out : out.times(-1);
+    private double holeRadius(int wheel, boolean base) {
+        if (wheel == 0 && servo.isPresent()) {
+            boolean horn = spec.driver().body().bore() instanceof Bore.Horn;
+            double output = servo.get().servo().splineDiameter();
+            return (base && horn ? servo.get().servo().hornDiameter() : output) / 2 + ServoPlace.ROOM;
+        }
+        return wheel == plan.layout().driven()
+                ? spec.axles().drivenHole(axle(spec.driven()))
+                : spec.axles().hole(axle(wheel));
     }
 
-    private double in() {
-        return spec.fixed() ? 0 : plan.layout().inward();
-    }
-
-    private double out() {
-        return spec.fixed() ? 0 : plan.layout().outward();
-    }
-
-    /**
-     * A hole for the driver, or a slot where it moves: towards the driven pulley to put the belt on, away to
-     * tighten.
-     */
-    private Region driverSlot(double radius) {
-        return Region.of(Shapes.obround(way.times(in()), way.times(-out()), radius));
-    }
-
-    /** Radius of the hole in a plate for a pulley's axle, or for the bearing that holds it. */
-    private double axleRadius(PulleySpec pulley) {
-        return pulley == spec.driven() ? spec.axles().drivenHole(axle(pulley)) : spec.axles().hole(axle(pulley));
+    /** Diameter of the axle of a wheel that sits on none of a servo's. */
+    double axle(int wheel) {
+        String name = plan.path().wheels().get(wheel).name();
+        return wheel == 0 ? axle(spec.driver())
+                : wheel == plan.layout().driven() ? axle(spec.driven()) : spec.roller(name).axle();
     }
 
     /** Diameter of the axle that a pulley's bore takes. */
@@ -192,107 +194,29 @@ final class DrivePlates {
         return axle > 0 ? axle : USUAL_AXLE;
     }
 
-    /** From the servo's own frame (output at the origin, body towards +x) to its place. */
-    private Placement servoPlace() {
-        return new Placement(spec.at() + Math.PI, Point.ORIGIN);
-    }
-
-    private List<Point> earHoles(Servo s) {
-        List<Point> holes = new ArrayList<>();
-        double middle = s.bodyLength() / 2 - s.axisOffset();
-        for (int end = -1; end <= 1; end += 2) {
-            double x = middle + end * s.holesAlong() / 2;
-            if (s.holesAcross() > 0) {
-                holes.add(servoPlace().apply(new Point(x, -s.holesAcross() / 2)));
-                holes.add(servoPlace().apply(new Point(x, s.holesAcross() / 2)));
-            } else {
-                holes.add(servoPlace().apply(new Point(x, 0)));
-            }
-        }
-        return holes;
-    }
-
-    private Contour outline(boolean base) {
+    /** A hull round every hole with what has to stand round it; slots count with both their ends. */
+    private Contour hull(boolean base) {
         List<Circle> discs = new ArrayList<>();
-        double pad = Math.max(standoffRadius(), spec.screw().hole() / 2)
-                + Math.max(1, spec.plate().leastWeb() / 2);
-        for (Point screw : screws) {
-            discs.add(new Circle(screw, pad));
+        double web = spec.plate().leastWeb();
+        for (Point screw : screws()) {
+            discs.add(new Circle(screw, standoffRadius() + Math.max(1, web / 2)));
         }
         List<Wheel> wheels = plan.path().wheels();
         for (int i = 0; i < wheels.size(); i++) {
-            double axle = i == 0 || i == plan.layout().driven()
-                    ? axleRadius(i == 0 ? spec.driver() : spec.driven())
-                    : plan.roller(wheels.get(i).name()).axle() / 2;
-            discs.add(new Circle(wheels.get(i).centre(), axle + 3 * spec.plate().leastWeb()));
-            if (wheels.get(i).name().equals("idler")) {
-                Point press = pressing();
-                Point back = wheels.get(i).centre().minus(press.times(plan.layout().inward()));
-                discs.add(new Circle(back, axle + 3 * spec.plate().leastWeb()));
+            // the base and the front plate are cut to one outline, whatever the servo needs of the base
+            double radius = i == 0 ? spec.axles().hole(axle(0)) : holeRadius(i, base);
+            discs.add(new Circle(wheels.get(i).centre(), radius + 3 * web));
+            if (i == plan.slot().wheel()) {
+                double end = holeRadius(i, base) + Math.max(1, 1.5 * web);
+                discs.add(new Circle(plan.slot().moved(wheels.get(i).centre(), -plan.slot().inward()), end));
+                discs.add(new Circle(plan.slot().moved(wheels.get(i).centre(), plan.slot().outward()), end));
             }
         }
-        if (base && spec.servo().isPresent()) {
-            Servo s = spec.servo().get();
-            double middle = s.bodyLength() / 2 - s.axisOffset();
-            for (int end = -1; end <= 1; end += 2) {
-                for (int side = -1; side <= 1; side += 2) {
-                    Point corner = new Point(middle + end * (s.earLength() / 2 + in() + out()),
-                            side * s.bodyWidth() / 2);
-                    discs.add(new Circle(servoPlace().apply(corner), 2));
-                }
+        if (base && servo.isPresent()) {
+            for (Point corner : servo.get().corners()) {
+                discs.add(new Circle(corner, 2));
             }
         }
         return Shapes.hull(discs);
-    }
-
-    /** Two screws beside each of driver and driven pulley, as near as belt, pulleys and servo let them. */
-    private List<Point> placeScrews() {
-        List<Point> found = new ArrayList<>();
-        if (spec.plates() == 0) {
-            return found;
-        }
-        int[] ends = {0, plan.layout().driven()};
-        for (int wheel : ends) {
-            for (int side = -1; side <= 1; side += 2) {
-                double off = plan.reach(wheel) + standoffRadius();
-                Point at = beside(wheel, side, off);
-                for (int i = 0; i < 2000 && !isFree(at); i++) {
-                    off += 0.25;
-                    at = beside(wheel, side, off);
-                }
-                found.add(at);
-            }
-        }
-        return found;
-    }
-
-    private Point beside(int wheel, int side, double off) {
-        double back = wheel == 0 ? -0.3 : 0.3;
-        Point direction = way.left().times(side).plus(way.times(back)).unit();
-        return plan.path().wheels().get(wheel).centre().plus(direction.times(off));
-    }
-
-    private boolean isFree(Point at) {
-        double radius = standoffRadius() + spec.beltRoom();
-        List<Wheel> wheels = plan.path().wheels();
-        for (int i = 0; i < wheels.size(); i++) {
-            double moves = i == 0 ? in() + out() : wheels.get(i).name().equals("idler") ? plan.layout().inward() : 0;
-            if (at.distance(wheels.get(i).centre()) < plan.reach(i) + radius + moves) {
-                return false;
-            }
-        }
-        Region disc = Region.disc(at, standoffRadius());
-        if (Distances.between(disc, plan.belt()).distance() < spec.beltRoom()) {
-            return false;
-        }
-        if (spec.servo().isEmpty()) {
-            return true;
-        }
-        Servo s = spec.servo().get();
-        Point p = servoPlace().inverse().apply(at);
-        double middle = s.bodyLength() / 2 - s.axisOffset();
-        double dx = Math.max(0, Math.abs(p.x() - middle) - s.earLength() / 2 - in() - out());
-        double dy = Math.max(0, Math.abs(p.y()) - s.bodyWidth() / 2);
-        return Math.hypot(dx, dy) > spec.screw().headDiameter() / 2 + ROOM;
     }
 }

@@ -275,7 +275,7 @@ final class DriveReader {
 
     /** Finds the belt; pulleys that touch and belts that cannot span are the spec's fault. */
     private Read searched(DriveSpec spec) {
-        double touching = BeltSearch.reach(spec.driver()) + BeltSearch.reach(spec.driven());
+        double touching = spec.driver().reach() + spec.driven().reach();
         if (spec.distance().isExact() && spec.wanted() <= touching) {
             problems.at(
                     values.where(DriveFields.CENTRE_DISTANCE),
@@ -299,11 +299,11 @@ final class DriveReader {
             return null;
         }
         if (!BeltSearch.isOpen(spec, search.best())) {
-            DriveRoom room = DriveRoom.of(new DrivePlan(spec, search));
+            DriveRoom.Nearest room = DriveRoom.of(spec, search.best()).belt();
             problems.at(
                     values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER
                             : DriveFields.CENTRE_DISTANCE),
-                    "the belt runs into itself or a wheel at the " + room.beltAt() + ", " + Words.mm(-room.belt())
+                    "the belt runs into itself or a wheel at the " + room.words() + ", " + Words.mm(-room.distance())
                             + " deep",
                     "move the wheels apart");
             return null;

@@ -1,111 +1,153 @@
 package ringleaf.mechanism.belt;
 
 import java.util.List;
+import java.util.Optional;
 import ringleaf.curve.Distances;
+import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 
 /**
- * The least room round a belt and its wheels: none of these distances changes while the belt runs.
+ * The least room round a belt and its wheels, over the slot from its place to the tight end, for obstacles from end to
+ * end: none of these distances changes while the belt runs.
  *
- * @param pulleys least distance between two wheels, flanges included, mm
- * @param pulleysAt which two
- * @param belt least distance of the belt to a wheel it does not run on there, or to another stretch of itself, mm
- * @param beltAt what it comes near to
- * @param obstacle least distance of belt or wheel to an obstacle, mm; infinite without any
- * @param obstacleAt which obstacle and what comes near to it
+ * @param pulleys between two wheels, flanges included
+ * @param belt of the belt to a wheel it does not run on there, or to another stretch of itself
+ * @param obstacle of belt, wheels and servo to an obstacle; infinite without any
  */
-record DriveRoom(
-        double pulleys, String pulleysAt, double belt, String beltAt, double obstacle, String obstacleAt) {
+record DriveRoom(Nearest pulleys, Nearest belt, Nearest obstacle) {
+    /**
+     * A least distance.
+     *
+     * @param distance mm; negative where two overlap
+     * @param first what is near, for people
+     * @param second and what to
+     */
+    record Nearest(double distance, String first, String second) {
+        static final Nearest NONE = new Nearest(Double.POSITIVE_INFINITY, "", "");
 
-    static DriveRoom of(DrivePlan plan) {
-        List<Wheel> wheels = plan.path().wheels();
-        int n = wheels.size();
-        double pulleys = Double.POSITIVE_INFINITY;
-        String pulleysAt = "";
-        for (int i = 0; i < n; i++) {
-            for (int j = i + 1; j < n; j++) {
-                double d = wheels.get(i).centre().distance(wheels.get(j).centre()) - plan.reach(i) - plan.reach(j);
-                if (d < pulleys) {
-                    pulleys = d;
-                    pulleysAt = wheels.get(i).name() + " and " + wheels.get(j).name();
-                }
-            }
+        Nearest or(double other, String one, String two) {
+            return other < distance ? new Nearest(other, one, two) : this;
         }
-        Nearest belt = beltRoom(plan);
-        Nearest obstacle = obstacleRoom(plan);
-        return new DriveRoom(pulleys, pulleysAt, belt.least, belt.at, obstacle.least, obstacle.at);
+
+        String words() {
+            return first.isEmpty() ? "" : first + " and " + second;
+        }
     }
 
-    private static final class Nearest {
+    static DriveRoom of(DriveSpec spec, DriveLayout layout) {
+        BeltPath tight = layout.pathAt(layout.slot().outward());
+        Nearest belt = beltRoom(spec, layout.path(), Nearest.NONE);
+        Nearest obstacle = obstacles(spec, layout, layout.path(), Nearest.NONE);
+        if (tight != null && layout.slot().outward() > 0) {
+            belt = beltRoom(spec, tight, belt);
+            obstacle = obstacles(spec, layout, tight, obstacle);
+        }
+        return new DriveRoom(pulleyRoom(spec, layout), belt, obstacle);
+    }
+
+    private static Nearest pulleyRoom(DriveSpec spec, DriveLayout layout) {
+        List<Wheel> wheels = layout.path().wheels();
+        DriveSlot slot = layout.slot();
+        Nearest nearest = Nearest.NONE;
+        for (int i = 0; i < wheels.size(); i++) {
+            for (int j = i + 1; j < wheels.size(); j++) {
+                Wheel a = wheels.get(i);
+                Wheel b = wheels.get(j);
+                double apart = slot.wheel() == j
+                        ? slot.distance(j, b.centre(), a.centre(), 0, slot.outward())
+                        : slot.distance(i, a.centre(), b.centre(), 0, slot.outward());
+                nearest = nearest.or(apart - spec.reach(a) - spec.reach(b), a.name(), b.name());
+            }
+        }
+        return nearest;
+    }
+
+    /** Room of one wheel, moved by {@code shift}, to the other wheels, to obstacles and to spans it does not bound. */
+    static double around(DriveSpec spec, BeltPath path, int wheel, Point shift) {
+        List<Wheel> wheels = path.wheels();
+        int n = wheels.size();
+        Point centre = wheels.get(wheel).centre().plus(shift);
+        double reach = spec.reach(wheels.get(wheel));
         double least = Double.POSITIVE_INFINITY;
-        String at = "";
-
-        void offer(double distance, String place) {
-            if (distance < least) {
-                least = distance;
-                at = place;
+        for (int i = 0; i < n; i++) {
+            if (i != wheel) {
+                least = Math.min(least, centre.distance(wheels.get(i).centre()) - reach - spec.reach(wheels.get(i)));
+            }
+            if (i != wheel && (i + 1) % n != wheel) {
+                least = Math.min(least, Distances.distance(path.span(i), centre) - reach - thick(spec));
             }
         }
+        for (DriveSpec.Obstacle o : spec.obstacles()) {
+            least = Math.min(least, centre.distance(o.centre()) - reach - o.diameter() / 2);
+        }
+        return least;
     }
 
-    private static Nearest beltRoom(DrivePlan plan) {
-        Nearest nearest = new Nearest();
-        List<Wheel> wheels = plan.path().wheels();
+    /** How far the belt, teeth included, reaches from its pitch line at most. */
+    private static double thick(DriveSpec spec) {
+        return Math.max(
+                spec.choice().belt().back(), spec.choice().belt().pitchLine() + spec.choice().belt().toothHeight());
+    }
+
+    private static Nearest beltRoom(DriveSpec spec, BeltPath path, Nearest before) {
+        Nearest nearest = before;
+        List<Wheel> wheels = path.wheels();
         int n = wheels.size();
-        double back = plan.spec().choice().belt().back();
-        double teeth = plan.spec().choice().belt().pitchLine() + plan.spec().choice().belt().toothHeight();
-        double thick = Math.max(back, teeth);
+        double back = spec.choice().belt().back();
+        double thick = thick(spec);
         for (int s = 0; s < n; s++) {
-            Segment span = plan.path().span(s);
+            Segment span = path.span(s);
+            String name = "span after " + wheels.get(s).name();
             for (int i = 0; i < n; i++) {
                 if (i != s && i != (s + 1) % n) {
-                    double d = Distances.distance(span, wheels.get(i).centre()) - plan.reach(i) - thick;
-                    nearest.offer(d, "span after " + wheels.get(s).name() + " and " + wheels.get(i).name());
+                    Wheel w = wheels.get(i);
+                    nearest = nearest.or(Distances.distance(span, w.centre()) - spec.reach(w) - thick, name, w.name());
                 }
             }
             for (int t = s + 1; t < n; t++) {
                 boolean next = t == s + 1;
                 boolean last = s == 0 && t == n - 1;
                 // spans that leave one wheel come together only where it is wrapped by more than half
-                boolean open = (!next || plan.path().wrap(t) < Math.PI) && (!last || plan.path().wrap(0) < Math.PI);
+                boolean open = (!next || path.wrap(t) < Math.PI) && (!last || path.wrap(0) < Math.PI);
                 if ((next || last) && open) {
                     continue;
                 }
                 boolean outside = next && !wheels.get(t).inside() || last && !next && !wheels.get(0).inside();
                 double sides = outside ? 2 * back : 2 * thick;
-                double d = Distances.between(span, plan.path().span(t)).distance() - sides;
-                nearest.offer(d, "spans after " + wheels.get(s).name() + " and " + wheels.get(t).name());
+                double d = Distances.between(span, path.span(t)).distance() - sides;
+                nearest = nearest.or(d, name, "span after " + wheels.get(t).name());
             }
         }
         return nearest;
     }
 
-    private static Nearest obstacleRoom(DrivePlan plan) {
-        Nearest nearest = new Nearest();
-        Region region = plan.belt();
-        List<Wheel> wheels = plan.path().wheels();
-        List<DriveSpec.Obstacle> obstacles = plan.spec().obstacles();
-        for (int k = 0; k < obstacles.size(); k++) {
-            DriveSpec.Obstacle o = obstacles.get(k);
-            String name = "obstacle " + (k + 1) + " and ";
-            nearest.offer(
-                    Distances.between(Region.disc(o.centre(), o.diameter() / 2), region).distance(), name + "belt");
+    private static Nearest obstacles(DriveSpec spec, DriveLayout layout, BeltPath path, Nearest before) {
+        Nearest nearest = before;
+        Region belt = path.covered(spec.choice().belt());
+        DriveSlot slot = layout.slot();
+        Optional<ServoPlace> servo = ServoPlace.of(spec, slot);
+        List<Wheel> wheels = layout.path().wheels();
+        for (int k = 0; k < spec.obstacles().size(); k++) {
+            DriveSpec.Obstacle o = spec.obstacles().get(k);
+            String name = "obstacle " + (k + 1);
+            Region disc = Region.disc(o.centre(), o.diameter() / 2);
+            nearest = nearest.or(Distances.between(disc, belt).distance(), name, "belt");
             for (int i = 0; i < wheels.size(); i++) {
-                double d = wheels.get(i).centre().distance(o.centre()) - plan.reach(i) - o.diameter() / 2;
-                nearest.offer(d, name + wheels.get(i).name());
+                Wheel w = wheels.get(i);
+                double apart = slot.distance(i, w.centre(), o.centre(), -slot.inward(), slot.outward());
+                nearest = nearest.or(apart - spec.reach(w) - o.diameter() / 2, name, w.name());
+            }
+            if (servo.isPresent()) {
+                nearest = nearest.or(servo.get().distance(o.centre()) - o.diameter() / 2, name, "servo");
             }
         }
         return nearest;
     }
 
     /** The least of all. */
-    double least() {
-        return Math.min(pulleys, Math.min(belt, obstacle));
-    }
-
-    String leastAt() {
-        double least = least();
-        return least == pulleys ? pulleysAt : least == belt ? beltAt : obstacleAt;
+    Nearest least() {
+        Nearest two = pulleys.distance() <= belt.distance() ? pulleys : belt;
+        return two.distance() <= obstacle.distance() ? two : obstacle;
     }
 }

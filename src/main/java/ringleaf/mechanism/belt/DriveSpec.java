@@ -101,6 +101,31 @@ record DriveSpec(
         return driven.rim().teeth() / (double) driver.rim().teeth();
     }
 
+    /** The pulley of this name where it has teeth; empty for a smooth roller. */
+    Optional<PulleySpec> pulley(String wheel) {
+        return switch (wheel) {
+            case "driver" -> Optional.of(driver);
+            case "driven" -> Optional.of(driven);
+            default -> roller(wheel).toothed();
+        };
+    }
+
+    /** The roller of this name; the idler where none of the further wheels has it. */
+    Roller roller(String wheel) {
+        for (Roller roller : further) {
+            if (roller.name().equals(wheel)) {
+                return roller;
+            }
+        }
+        return idler;
+    }
+
+    /** How far a wheel, its flanges included, reaches from its axis, mm. */
+    double reach(Wheel wheel) {
+        Optional<PulleySpec> pulley = pulley(wheel.name());
+        return pulley.isPresent() ? pulley.get().reach() : roller(wheel.name()).diameter() / 2;
+    }
+
     Point centreOfDriven(double apart) {
         return Point.polar(apart, at);
     }

@@ -44,7 +44,7 @@ final class DriveSteps {
         int front = PulleyStack.index(members, "front-plate");
         if (front >= 0) {
             steps.add(BuildStep.of(
-                    "Put the front plate on its standoffs and draw the " + plates.screws().size() + " screws up.",
+                    "Put the front plate on its standoffs and tighten the " + plates.screws().size() + " screws.",
                     List.of(
                             Placing.of(PulleyStack.index(members, "standoff"), onto, Way.DOWN),
                             Placing.of(front, onto, Way.DOWN))));
@@ -93,26 +93,57 @@ final class DriveSteps {
                 .withGlue("bearings in the plates", List.of(at)));
     }
 
-    /** Those that are not put up together with the belt. */
+    /** Whether a wheel is put up together with the belt, as there is no slack to lay it round. */
+    private boolean comesWithBelt(int wheel) {
+        boolean together = plan.slot().moves() ? plan.slot().together() : spec.fixed();
+        return together && plan.path().wheels().get(wheel).inside();
+    }
+
+    /** Those that are not put up together with the belt, what moves in its slot last. */
     private void wheels() {
-        boolean together = spec.fixed() && !plan.layout().hasIdler();
-        List<Placing> placings = new ArrayList<>();
+        List<Integer> order = new ArrayList<>();
         for (int i = 0; i < plan.path().wheels().size(); i++) {
-            if (!(together && (i == 0 || i == plan.layout().driven()))) {
-                // What moves stands off its place until the belt lies round it, and takes the belt along into it.
-                boolean moves = i == 0 && !spec.fixed() || isIdler(i);
-                Point off = isIdler(i)
-                        ? plates.pressing().times(-plan.layout().inward())
-                        : Point.polar(plan.layout().inward(), spec.at());
-                placings.add(Placing.of(wheel(i), onto, moves ? new Way.Aside(off) : Way.DOWN));
-                onto = onto < 0 ? wheel(i) : onto;
+            if (!comesWithBelt(i)) {
+                order.add(i == plan.slot().wheel() ? order.size() : insertion(order), i);
             }
         }
-        String driver = spec.servo().isPresent() ? "Screw the driver to the servo's output and put up" : "Put up the driver and";
-        steps.add(BuildStep.of(
-                (together ? "Lay out" : driver) + " the driven pulley" + (plan.layout().hasIdler() ? " and the idler" : "")
-                        + " with washers of " + Words.mm(plan.foot()) + " below, so that all rims stand level.",
-                placings));
+        List<Placing> placings = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        for (int i : order) {
+            names.add(plan.path().wheels().get(i).name());
+            // What moves stands off its place until the belt lies round it, and takes the belt along into it.
+            boolean moves = i == plan.slot().wheel() && plan.slot().inward() > 0;
+            Point off = plan.slot().tighten().times(-plan.slot().inward());
+            placings.add(Placing.of(wheel(i), onto, moves ? new Way.Aside(off) : Way.DOWN));
+            onto = onto < 0 ? wheel(i) : onto;
+        }
+        if (!placings.isEmpty()) {
+            steps.add(BuildStep.of("Put up " + listed(names) + washers() + "." + horn(order.contains(0)), placings));
+        }
+    }
+
+    private int insertion(List<Integer> order) {
+        return order.contains(plan.slot().wheel()) ? order.size() - 1 : order.size();
+    }
+
+    /** In the words of the build order: the driver, the driven pulley and the idler. */
+    private static String listed(List<String> wheels) {
+        StringBuilder words = new StringBuilder();
+        for (int i = 0; i < wheels.size(); i++) {
+            String name = wheels.get(i).equals("driven") ? "driven pulley" : wheels.get(i);
+            words.append(i == 0 ? "the " : i == wheels.size() - 1 ? " and the " : ", the ").append(name);
+        }
+        return words.toString();
+    }
+
+    private String washers() {
+        return plan.foot() > 0
+                ? " with washers of " + Words.mm(plan.foot()) + " below, so that all rims stand level"
+                : " so that all rims stand level";
+    }
+
+    private String horn(boolean driver) {
+        return driver && spec.servo().isPresent() ? " Screw the driver to the servo's output." : "";
     }
 
     private void belt() {
@@ -126,25 +157,32 @@ final class DriveSteps {
                 rounded.add(i);
             }
         }
-        if (plan.layout().hasIdler()) {
+        boolean idler = plan.layout().hasIdler();
+        if (!comesWithBelt(0)) {
             steps.add(BuildStep.of(
-                    "Draw the idler back in its slot, lay the belt round, and press the idler in.",
+                    idler
+                            ? "Draw the idler back in its slot, lay the belt round, and press the idler in."
+                            : "Push the driver towards the driven pulley, lay the belt round, and draw it back.",
                     List.of(Placing.of(belt, onto, new Way.Slack(rounded)))));
-        } else if (!spec.fixed()) {
-            steps.add(BuildStep.of(
-                    "Push the driver towards the driven pulley, lay the belt round, and draw it back.",
-                    List.of(Placing.of(belt, onto, new Way.Slack(rounded)))));
-        } else {
-            belt.add(wheel(0));
-            belt.add(wheel(plan.layout().driven()));
-            steps.add(BuildStep.of(
-                    "Lay the belt round both pulleys and slide them onto their axles together; it has no slack.",
-                    List.of(Placing.of(belt, onto, Way.DOWN))));
+            return;
         }
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < plan.path().wheels().size(); i++) {
+            if (comesWithBelt(i)) {
+                belt.add(wheel(i));
+                names.add(plan.path().wheels().get(i).name());
+            }
+        }
+        String loose = !plan.slot().moves() ? "; it has no slack"
+                : idler ? ", the idler drawn back in its slot" : ", the driver's axle loose in its slot";
+        steps.add(BuildStep.of(
+                "Lay the belt round " + listed(names) + " and slide all onto their axles together" + loose
+                        + "." + washersBelow() + horn(true),
+                List.of(Placing.of(belt, onto, Way.DOWN))));
     }
 
-    private boolean isIdler(int wheel) {
-        return plan.path().wheels().get(wheel).name().equals("idler");
+    private String washersBelow() {
+        return plan.foot() > 0 ? " Washers of " + Words.mm(plan.foot()) + " lie below, so that all rims stand level." : "";
     }
 
     /** Index of a wheel's rim; its flanges come along. */

@@ -128,8 +128,9 @@ public final class Pulley implements Kind {
         Part band = motion.run().openBand((BESIDE + 1) * pitch, from, to);
         members.add(new Member("belt", band, 0, Placement.IDENTITY));
         motion.run().addTeeth(members, from, to, motion.firstTooth());
-        List<Requirement> requirements =
-                List.of(new Requirement.StaysApart("rolls-free", 0, motion.run().oneRubber(members)));
+        List<Requirement> requirements = new ArrayList<>();
+        requirements.add(new Requirement.StaysApart("tooth-entry", 0, motion.run().oneRubber(members)));
+        requirements.addAll(PulleyStack.webs(members, spec.material(), spec.material()));
         return new Assembly(
                 name, members, motion, Optional.empty(), requirements, callouts(spec), steps(spec, stack, members),
                 views(spec, motion, band));

@@ -41,6 +41,11 @@ record PulleySpec(
                 material);
     }
 
+    /** How far it reaches from its axis, flanges included, mm. */
+    double reach() {
+        return flanges > 0 ? Math.max(flangeDiameter / 2, rim.outsideRadius()) : rim.outsideRadius();
+    }
+
     String partName(String what) {
         return name.isEmpty() ? what : name + "-" + what;
     }

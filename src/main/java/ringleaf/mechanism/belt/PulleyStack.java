@@ -8,11 +8,13 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.mechanism.Material;
 import ringleaf.part.Joint;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
 import ringleaf.part.Part;
 import ringleaf.part.Placing;
+import ringleaf.part.Requirement;
 import ringleaf.part.Way;
 import ringleaf.part.Words;
 import ringleaf.spec.shared.FitName;
@@ -74,13 +76,6 @@ final class PulleyStack {
         return faceTop() + (spec.flanges() > 1 ? spec.flangeThickness() : 0) + spec.hubHeight();
     }
 
-    /** Radius that holds all of it. */
-    double reach() {
-        return spec.flanges() > 0
-                ? Math.max(spec.flangeDiameter() / 2, spec.rim().outsideRadius())
-                : spec.rim().outsideRadius();
-    }
-
     double hubRadius() {
         double need = spec.body().hubReach() + 2 * spec.material().leastWeb();
         double most = spec.flanges() > 1 && seat > 0 ? seat : spec.rim().rootRadius();
@@ -140,6 +135,19 @@ final class PulleyStack {
             placings.add(Placing.of(upper, rim, Way.DOWN));
         }
         return placings;
+    }
+
+    /** What must stand between the cuts of every plate and of every part of a pulley, by the process that makes it. */
+    static List<Requirement> webs(List<Member> members, Material plate, Material pulley) {
+        List<Requirement> all = new ArrayList<>();
+        for (Member member : members) {
+            Part part = member.part();
+            if (part.family().equals("pulley") || part.family().equals("plate")) {
+                double web = part.family().equals("plate") ? plate.leastWeb() : pulley.leastWeb();
+                all.add(new Requirement.LeastWeb("minimum-web", part.name(), web));
+            }
+        }
+        return all;
     }
 
     /** Index of the member of this name, -1 where there is none. */
