@@ -70,6 +70,40 @@ public final class Fillet {
         return new Rounded(assembled(pieces, cuts), left);
     }
 
+    /**
+     * A chain of pieces with the corner before piece {@code corner} rounded. Pieces too short for the radius are left out
+     * where the arc touches those beyond them, so that no crumbs of outline stay beside a rounding; as few as will do.
+     *
+     * @param radius mm, above 0
+     * @param least of a piece that may stay beside the rounding, mm
+     * @return the pieces, or null when the radius fits nowhere
+     */
+    public static List<Segment> bridged(List<Segment> chain, int corner, double radius, double least) {
+        for (int left = 0; left < chain.size(); left++) {
+            for (int back = 0; back <= left; back++) {
+                int before = corner - 1 - back;
+                int after = corner + left - back;
+                if (before < 0 || after >= chain.size()) {
+                    continue;
+                }
+                Cut cut = cut(chain.get(before), chain.get(after), radius);
+                Segment first = chain.get(before);
+                Segment last = chain.get(after);
+                if (cut != null
+                        && cut.onBefore * first.length() >= least
+                        && (1 - cut.onAfter) * last.length() >= least) {
+                    List<Segment> all = new ArrayList<>(chain.subList(0, before));
+                    all.add(first.part(0, cut.onBefore).withEnds(first.start(), cut.arc.start()));
+                    all.add(cut.arc);
+                    all.add(last.part(cut.onAfter, 1).withEnds(cut.arc.end(), last.end()));
+                    all.addAll(chain.subList(after + 1, chain.size()));
+                    return all;
+                }
+            }
+        }
+        return null;
+    }
+
     /** A rounding: the arc, and the shares of the pieces beside it at which it touches them. */
     private record Cut(Arc arc, double onBefore, double onAfter) {}
 

@@ -28,6 +28,12 @@ import ringleaf.geom.Tolerance;
 public record Groove(int teeth, double rim, Path edge, double deviation, boolean ridge) {
     /** A ridge is rounded by this share of the pitch, so that no sharp edge stands in the groove; a choice. */
     private static final double RIDGE = 0.005;
+    /** Tangents that differ by more than this, as a length, meet at a corner. */
+    private static final double CORNER = 1e-6;
+    /** Shares of a rounding's radius that are tried one after another, until no crumb of a piece stays beside it. */
+    private static final double[] TRIED = {1, 1.2, 0.8, 1.5, 0.6, 0.4, 0.2, 0.1};
+    /** Shorter pieces than this are crumbs, mm. */
+    private static final double CRUMB = 5e-4;
     /** How often the radius of a rounding is halved before a corner is left as it is. */
     private static final int SMALLER = 8;
 
@@ -67,9 +73,10 @@ public record Groove(int teeth, double rim, Path edge, double deviation, boolean
                 at = piece.end();
             }
         }
+        pieces = withoutCrumbs(side.ridge() ? roundedRidges(pieces, rim, teeth, RIDGE * tooth.pitch()) : pieces);
         Path right = new Path(pieces);
         Path left = right.mirrored(new Mirror(Math.PI / 2, Point.ORIGIN)).reversed();
-        List<Segment> all = new ArrayList<>(pieces);
+        List<Segment> all = new ArrayList<>(right.segments());
         Point a = right.end();
         Point b = left.start();
         List<Segment> rest = left.segments();
@@ -82,7 +89,44 @@ public record Groove(int teeth, double rim, Path edge, double deviation, boolean
         }
         Groove groove = new Groove(teeth, rim, new Path(all), worst, side.ridge());
         groove.checkRim();
-        return side.ridge() ? groove.rounded(RIDGE * tooth.pitch()) : groove;
+        return groove;
+    }
+
+    /** The right side with its corners rounded, the one at the rim too; pieces that a rounding uses up fall away. */
+    private static List<Segment> roundedRidges(List<Segment> side, double rim, int teeth, double radius) {
+        Point from = Point.polar(rim, Math.PI / 2 - Math.PI / teeth);
+        List<Segment> chain = new ArrayList<>();
+        chain.add(Arc.around(Point.ORIGIN, from, side.get(0).start(), true));
+        chain.addAll(side);
+        for (int i = 1; i < chain.size(); i++) {
+            chain = bridged(chain, i, chain.get(i - 1), chain.get(i), radius);
+        }
+        return chain.subList(1, chain.size());
+    }
+
+    /** A chain without pieces that are too short to be told from a point: where a curve hardly goes on before it ends. */
+    private static List<Segment> withoutCrumbs(List<Segment> side) {
+        List<Segment> chain = side;
+        for (int i = 1; i + 1 < chain.size(); i++) {
+            if (chain.get(i).length() < CRUMB) {
+                chain = bridged(chain, i + 1, chain.get(i - 1), chain.get(i + 1), 0);
+            }
+        }
+        return chain;
+    }
+
+    /** The corner before piece {@code at} rounded, between these two of the chain; as it was where none fits. */
+    private static List<Segment> bridged(List<Segment> chain, int at, Segment before, Segment after, double radius) {
+        double turn = before.tangentAt(1).distance(after.tangentAt(0));
+        // where the corner hardly turns, a small rounding would itself be a crumb
+        double usual = Math.max(radius, 2 * CRUMB / turn);
+        for (int k = 0; turn > CORNER && k < TRIED.length; k++) {
+            List<Segment> rounded = Fillet.bridged(chain, at, TRIED[k] * usual, CRUMB);
+            if (rounded != null) {
+                return rounded;
+            }
+        }
+        return chain;
     }
 
     /**
@@ -153,10 +197,6 @@ public record Groove(int teeth, double rim, Path edge, double deviation, boolean
             least = Math.min(least, ringleaf.curve.Distances.distance(piece, Point.ORIGIN));
         }
         return least;
-    }
-
-    private Groove rounded(double radius) {
-        return filleted(radius, p -> true);
     }
 
     /** The same with corners rounded, those at the rim too. */

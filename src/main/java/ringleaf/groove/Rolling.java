@@ -20,6 +20,14 @@ record Rolling(double radius) {
         return new Point(sin * out + cos * along, cos * out - sin * along);
     }
 
+    /** A point of the pulley's frame in the belt's. */
+    Point back(Point p, double contact) {
+        double angle = contact / radius;
+        double sin = Math.sin(angle);
+        double cos = Math.cos(angle);
+        return new Point(p.x() * cos - p.y() * sin + contact, p.x() * sin + p.y() * cos - radius);
+    }
+
     /** A direction of the belt's frame in the pulley's. */
     Point direct(Point v, double contact) {
         double angle = contact / radius;
