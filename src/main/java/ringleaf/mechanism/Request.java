@@ -25,12 +25,16 @@ public record Request(
 
     /** The screw that a user named, with holes as the mechanism's fits ask for; an unknown one becomes a problem. */
     public Optional<Screw> screw(String named, Place place) {
-        Optional<Screw> screw = catalogues.screws().find(named, place);
+        return catalogues.screws().find(named, place).map(this::sized);
+    }
+
+    /** A screw of the catalogue with holes as the mechanism's fits ask for. */
+    public Screw sized(Screw screw) {
         Field<?> fits = values.fields().find(FITS);
-        if (screw.isEmpty() || fits == null || values.given(fits).isEmpty()) {
+        if (fits == null || values.given(fits).isEmpty()) {
             return screw;
         }
         Values own = (Values) values.given(fits).get();
-        return Optional.of(screw.get().withSeries(own.require(Screw.THREAD_CLEARANCE)));
+        return screw.withSeries(own.require(Screw.THREAD_CLEARANCE));
     }
 }

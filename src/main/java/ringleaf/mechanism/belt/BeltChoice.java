@@ -35,6 +35,11 @@ record BeltChoice(Belt belt, double width, double face, boolean generated, doubl
                 belt.rootRadius());
     }
 
+    /** The same with other play and room of a seated tooth. */
+    BeltChoice withRoom(double play, double below) {
+        return new BeltChoice(belt, width, face, generated, play, below);
+    }
+
     /** Where the groove's form comes from, for people. */
     String grooveWords() {
         if (!generated) {

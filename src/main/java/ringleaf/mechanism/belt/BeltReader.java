@@ -59,19 +59,23 @@ final class BeltReader {
         double width = values.given(PulleyFields.BELT_WIDTH).orElse(usualWidth(belt));
         double backlash = values.given(PulleyFields.BACKLASH)
                 .orElse(Math.min(material.slotClearance(), MOST_PLAY * belt.pitch()));
-        if (backlash > belt.pitch() / 4) {
+        double most = belt.pitch() / 4;
+        if (backlash > most) {
             problems.at(
                     values.where(PulleyFields.BACKLASH),
                     Words.mm(backlash) + " leaves too little of the rim between grooves "
                             + Words.mm(belt.pitch()) + " apart",
-                    "the nearest that works is " + Words.number(belt.pitch() / 4, 3) + "mm");
+                    "the nearest that works is " + Words.number(most, 3) + "mm");
+            // what follows from it would only be told again in other words
+            backlash = most;
         }
-        double clearance = values.given(PulleyFields.CLEARANCE).orElse(backlash / 2);
+        double clearance = values.given(PulleyFields.CLEARANCE).orElse(Math.min(backlash / 2, belt.toothHeight()));
         if (clearance > belt.toothHeight()) {
             problems.at(
                     values.where(PulleyFields.CLEARANCE),
                     Words.mm(clearance) + " is more than the tooth's own height of " + Words.mm(belt.toothHeight()),
                     "the nearest that works is " + Words.number(belt.toothHeight(), 3) + "mm");
+            clearance = belt.toothHeight();
         }
         double face = usualFace(belt);
         if (face < width) {
@@ -79,8 +83,24 @@ final class BeltReader {
                     values.where(PulleyFields.FACE),
                     Words.mm(face) + " is narrower than the belt of " + Words.mm(width),
                     "the nearest that works is " + Words.number(width, 3) + "mm");
+        } else if (values.isGiven(PulleyFields.FACE) && material.sheet()) {
+            wholeSheets(face, width, material);
         }
         return new BeltChoice(belt, width, face, generated, backlash, clearance);
+    }
+
+    /** A rim of sheet is as wide as so many sheets. */
+    private void wholeSheets(double face, double width, Material material) {
+        double sheets = face / material.thickness();
+        if (Math.abs(sheets - Math.rint(sheets)) > 1e-9) {
+            double less = Math.floor(sheets) * material.thickness();
+            double more = Math.ceil(sheets) * material.thickness();
+            problems.at(
+                    values.where(PulleyFields.FACE),
+                    Words.mm(face) + " is no whole number of sheets of " + Words.mm(material.thickness()),
+                    (less >= width ? Words.number(less, 3) + "mm or " : "the nearest that works is ")
+                            + Words.number(more, 3) + "mm" + (less >= width ? " works" : ""));
+        }
     }
 
     private static double usualWidth(Belt belt) {

@@ -1,6 +1,7 @@
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,11 +11,13 @@ import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
 import ringleaf.mechanism.body.AxleFit;
 import ringleaf.mechanism.body.Body;
+import ringleaf.mechanism.body.BodyFields;
 import ringleaf.mechanism.body.Bore;
 import ringleaf.mechanism.body.Lightening;
 import ringleaf.part.Words;
 import ringleaf.spec.Making;
 import ringleaf.spec.field.Bound;
+import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Belt;
 import ringleaf.spec.shared.Screw;
@@ -67,27 +70,47 @@ final class DriveReader {
         }
         double asked = asked(distance);
         Optional<TeethChoice> teeth = TeethChoice.of(values, belt.get(), asked, problems);
-        if (teeth.isEmpty()) {
-            return null;
-        }
         Optional<Servo> servo = values.given(DriveFields.SERVO).flatMap(request.catalogues()::servo);
-        PulleySpec driver = pulley("driver", true, teeth.get(), choice, material, servo);
-        PulleySpec driven = pulley("driven", false, teeth.get(), choice, material, Optional.empty());
+        Optional<PulleySpec> driver = teeth.map(t -> pulley(true, t, choice, material, servo));
+        Optional<PulleySpec> driven = teeth.map(t -> pulley(false, t, choice, material, Optional.empty()));
         Material plate = plate();
         Optional<Screw> screw =
                 request.screw(values.require(DriveFields.SCREW), values.where(DriveFields.SCREW));
         List<DriveSpec.Roller> further = further(choice, material);
         DriveSpec.Roller idler = idler(choice, material);
-        if (driver == null || driven == null || screw.isEmpty() || further == null || idler == null
+        Optional<Axles> axles = driven.map(pulley -> new AxlesReader(request).read(plate, pulley));
+        driver.ifPresent(pulley -> held("driver", DriveFields.DRIVER, pulley, servo));
+        driven.ifPresent(pulley -> held("driven pulley", DriveFields.DRIVEN, pulley, Optional.empty()));
+        if (driver.isEmpty() || axles.isEmpty() || screw.isEmpty() || further == null || idler == null
                 || problems.count() > earlier) {
             return null;
         }
         double wanted = Double.isNaN(asked)
                 ? TeethChoice.usualDistance(belt.get(), teeth.get().driver(), teeth.get().driven())
                 : asked;
-        DriveSpec spec = spec(
-                choice, driver, driven, distance, wanted, fixed, idler, further, servo, plate, screw.get());
-        return problems.count() == earlier ? searched(spec) : null;
+        return searched(spec(
+                choice, driver.get(), driven.get(), distance, wanted, fixed, idler, further, servo, plate,
+                screw.get(), axles.get()));
+    }
+
+    /** A pulley between plates sits on an axle, or on the servo that turns it. */
+    private void held(String name, Field<Values> group, PulleySpec pulley, Optional<Servo> servo) {
+        if (values.require(DriveFields.PLATES).equals("none")) {
+            return;
+        }
+        Place place = values.given(group).isPresent() ? values.given(group).get().where(BodyFields.BORE)
+                : values.where(group);
+        Bore bore = pulley.body().bore();
+        if (bore instanceof Bore.Solid) {
+            problems.at(
+                    place, "nothing holds the " + name + ": it has no bore, and no usual axle leaves the web of "
+                            + Words.mm(pulley.material().leastWeb()) + " below its grooves",
+                    "more teeth, plates: none, or an axle of your own, e.g. bore: {axle: 1}");
+        } else if (bore instanceof Bore.Horn && servo.isEmpty()) {
+            problems.at(
+                    place, "the " + name + " is bored for a servo's horn, and no servo stands behind it",
+                    name.equals("driver") ? "servo: micro-180, or a bore for an axle" : "a bore for an axle");
+        }
     }
 
     private DriveSpec spec(
@@ -101,7 +124,8 @@ final class DriveReader {
             List<DriveSpec.Roller> further,
             Optional<Servo> servo,
             Material plate,
-            Screw screw) {
+            Screw screw,
+            Axles axles) {
         Optional<Integer> beltTeeth = values.given(DriveFields.BELT_TEETH);
         String plates = values.require(DriveFields.PLATES);
         Values room = values.given(DriveFields.CLEARANCES).orElse(DriveFields.CLEARANCE_SET.none(values.where()));
@@ -125,7 +149,7 @@ final class DriveReader {
                 plates.equals("two") ? 2 : plates.equals("one") ? 1 : 0,
                 plate,
                 screw,
-                new AxlesReader(request).read(plate, driven),
+                axles,
                 room.require(DriveFields.PULLEY_ROOM),
                 room.require(DriveFields.BELT_ROOM),
                 room.require(DriveFields.AXIAL_ROOM));
@@ -148,17 +172,13 @@ final class DriveReader {
         return least ? distance.atLeast().getAsDouble() : most ? distance.atMost().getAsDouble() : Double.NaN;
     }
 
+    /** A pulley; null when it was refused. */
     private PulleySpec pulley(
-            String name,
-            boolean driving,
-            TeethChoice teeth,
-            BeltChoice choice,
-            Material material,
-            Optional<Servo> servo) {
+            boolean driving, TeethChoice teeth, BeltChoice choice, Material material, Optional<Servo> servo) {
         var group = driving ? DriveFields.DRIVER : DriveFields.DRIVEN;
         Values own = values.given(group).orElse(PulleyFields.OF_DRIVE.none(values.where(group)));
         return new PulleyReader(request, own, choice, material).read(
-                name,
+                driving ? "driver" : "driven",
                 driving ? teeth.driver() : teeth.driven(),
                 driving ? teeth.driverPlace() : teeth.drivenPlace(),
                 servo);
@@ -301,14 +321,45 @@ final class DriveReader {
         if (!BeltSearch.isOpen(spec, search.best())) {
             DriveRoom.Nearest room = DriveRoom.of(spec, search.best()).belt();
             problems.at(
-                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER
-                            : DriveFields.CENTRE_DISTANCE),
+                    wheelsPlace(),
                     "the belt runs into itself or a wheel at the " + room.words() + ", " + Words.mm(-room.distance())
                             + " deep",
-                    "move the wheels apart");
+                    order(spec));
             return null;
         }
         return new Read(spec, search);
+    }
+
+    /** Where it stands how the wheels stand. */
+    private Place wheelsPlace() {
+        return values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER : DriveFields.CENTRE_DISTANCE);
+    }
+
+    /** What would part belt and wheels: another order of the further wheels where one does, else more room. */
+    private static String order(DriveSpec spec) {
+        List<DriveSpec.Roller> turned = new ArrayList<>(spec.further());
+        Collections.reverse(turned);
+        for (int first = 0; first < turned.size(); first++) {
+            for (List<DriveSpec.Roller> order : List.of(rotated(turned, first), rotated(spec.further(), first))) {
+                DriveSpec other = spec.withFurther(order);
+                BeltSearch search = BeltSearch.of(other);
+                if (!order.equals(spec.further()) && search.best() != null && BeltSearch.isOpen(other, search.best())) {
+                    StringBuilder names = new StringBuilder();
+                    for (DriveSpec.Roller roller : order) {
+                        names.append(names.length() == 0 ? "" : ", ").append(spec.further().indexOf(roller) + 1);
+                    }
+                    return "further lists the wheels as the belt meets them after the driven pulley, counter-clockwise:"
+                            + " in the order " + names + " it works";
+                }
+            }
+        }
+        return "move the wheels apart";
+    }
+
+    private static List<DriveSpec.Roller> rotated(List<DriveSpec.Roller> all, int first) {
+        List<DriveSpec.Roller> order = new ArrayList<>(all);
+        Collections.rotate(order, first);
+        return order;
     }
 
     private void refuse(DriveSpec spec, double touching) {
@@ -316,11 +367,11 @@ final class DriveReader {
         double length = DriveLayout.lengthAt(spec, at);
         double pitch = spec.choice().belt().pitch();
         if (Double.isNaN(length)) {
+            String order = order(spec);
             problems.at(
-                    values.where(values.isGiven(DriveFields.FURTHER) ? DriveFields.FURTHER
-                            : DriveFields.CENTRE_DISTANCE),
+                    wheelsPlace(),
                     "the wheels stand so that no belt touches them all in this order",
-                    "move a wheel that the belt passes by, or change its side");
+                    order.startsWith("move") ? "move a wheel that the belt passes by, or change its side" : order);
             return;
         }
         String need = Words.number(length / pitch, 2) + " teeth";

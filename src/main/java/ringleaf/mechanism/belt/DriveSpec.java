@@ -96,6 +96,13 @@ record DriveSpec(
         }
     }
 
+    /** The same with its further wheels in another order. */
+    DriveSpec withFurther(List<Roller> other) {
+        return new DriveSpec(
+                name, choice, driver, driven, distance, wanted, at, fixed, beltTeeth, idler, other, obstacles, travel,
+                servo, load, reserve, plates, plate, screw, axles, pulleyRoom, beltRoom, axialRoom);
+    }
+
     /** Turns of the driver for a turn of the driven pulley. */
     double ratio() {
         return driven.rim().teeth() / (double) driver.rim().teeth();

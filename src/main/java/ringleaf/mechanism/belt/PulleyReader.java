@@ -2,6 +2,7 @@ package ringleaf.mechanism.belt;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
 import ringleaf.groove.Groove;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
@@ -23,6 +24,9 @@ import ringleaf.spec.text.Problems;
 /** From the fields of one pulley, once its teeth are known, to what is to be made. */
 final class PulleyReader {
     private static final double PRINTED_FLANGE = 1.2;
+    private static final int MOST_TEETH = 400;
+    /** Lengths that differ by less count as the same, mm. */
+    private static final double HAIR = 1e-9;
     /** Axles of a small pulley of which nothing is said, mm, the thickest that fits; common practice, no source. */
     private static final double[] AXLES = {5, 3, 2, 1.5, 1};
 
@@ -62,15 +66,12 @@ final class PulleyReader {
             return null;
         }
         double room = rim.rootRadius() - material.leastWeb();
-        Body body = new BodyReader(request, values, material).read(servo);
-        if (!values.isGiven(BodyFields.BORE)) {
-            body = bored(body, servo, room);
-        }
-        if (body.hubReach() > room + 1e-9) {
-            Place at = values.where(body.bore().reach() > room ? BodyFields.BORE : BodyFields.HUB_SCREWS);
+        BodyReader reader = new BodyReader(request, values, material);
+        Body body = values.isGiven(BodyFields.BORE) ? reader.read(servo, room) : bored(reader, servo, room);
+        if (body.bore().reach() > room + HAIR) {
             problems.at(
-                    at,
-                    "reaches out to " + Words.mm(2 * body.hubReach()) + " across and leaves less than the web of "
+                    values.where(BodyFields.BORE),
+                    "reaches out to " + Words.mm(2 * body.bore().reach()) + " across and leaves less than the web of "
                             + Words.mm(material.leastWeb()) + " below the grooves, which end at "
                             + Words.mm(2 * rim.rootRadius()),
                     room > 0.3 ? "at most " + Words.number(Math.floor(20 * room) / 10, 1) + "mm across works"
@@ -90,7 +91,7 @@ final class PulleyReader {
             height = 0;
         }
         Optional<HubScrews> joining = joining(body, rim, count);
-        return new PulleySpec(
+        PulleySpec spec = new PulleySpec(
                 name,
                 choice,
                 rim,
@@ -102,6 +103,41 @@ final class PulleyReader {
                 open(PulleyFields.HUB_DIAMETER),
                 height,
                 material);
+        hub(spec);
+        return spec;
+    }
+
+    /** The hub stands between the bore with its web and what it stands on. */
+    private void hub(PulleySpec spec) {
+        Optional<Double> given = values.given(PulleyFields.HUB_DIAMETER);
+        if (spec.hubHeight() <= 0) {
+            if (given.isPresent() && !material.sheet()) {
+                problems.at(
+                        values.where(PulleyFields.HUB_DIAMETER), "has no meaning without a hub",
+                        "leave it out, or hub-height: 5");
+            }
+            return;
+        }
+        double least = 2 * (spec.body().hubReach() + material.leastWeb());
+        double most = 2 * new PulleyStack(spec, 0).mostHub();
+        if (least > most + HAIR) {
+            problems.at(
+                    values.where(PulleyFields.HUB_HEIGHT),
+                    "there is no room for a hub: round the bore it is " + Words.mm(least) + " across at least, and "
+                            + Words.mm(most) + " is what it could stand on",
+                    "hub-height: 0, a smaller bore, or more teeth");
+        } else if (given.isPresent() && given.get() < least - HAIR) {
+            problems.at(
+                    values.where(PulleyFields.HUB_DIAMETER),
+                    Words.mm(given.get()) + " leaves less than the web of " + Words.mm(material.leastWeb())
+                            + " round a bore that reaches out to " + Words.mm(2 * spec.body().hubReach()),
+                    "the nearest that works is " + Words.number(Math.ceil(1000 * least - HAIR) / 1000, 3) + "mm");
+        } else if (given.isPresent() && given.get() > most + HAIR) {
+            problems.at(
+                    values.where(PulleyFields.HUB_DIAMETER),
+                    Words.mm(given.get()) + " is wider than what it stands on",
+                    "the nearest that works is " + Words.number(Math.floor(1000 * most + HAIR) / 1000, 3) + "mm");
+        }
     }
 
     private PulleyRim rim(int teeth, Place where) {
@@ -135,8 +171,58 @@ final class PulleyReader {
         try {
             return PulleyRim.of(choice, teeth, outside);
         } catch (Groove.NoRim e) {
-            problems.at(where, teeth + " teeth leave no pulley: " + e.getMessage(), "more teeth, or less backlash");
+            noRim(teeth, where, outside, e.getMessage());
             return null;
+        }
+    }
+
+    /** Tells what leaves no rim: play or room that was given where less would do, else the teeth. */
+    private void noRim(int teeth, Place where, OptionalDouble outside, String why) {
+        Values belt = request.values();
+        if (choice.generated() && belt.isGiven(PulleyFields.BACKLASH)) {
+            double most = mostRoom(choice.backlash(), x -> makes(choice.withRoom(x, choice.clearance()), teeth, outside));
+            if (most >= 0) {
+                problems.at(
+                        belt.where(PulleyFields.BACKLASH),
+                        Words.mm(choice.backlash()) + " of play leaves no pulley of " + teeth + " teeth: " + why,
+                        "the nearest that works is " + Words.number(most, 2) + "mm");
+                return;
+            }
+        }
+        if (choice.generated() && belt.isGiven(PulleyFields.CLEARANCE)) {
+            double most = mostRoom(choice.clearance(), x -> makes(choice.withRoom(choice.backlash(), x), teeth, outside));
+            if (most >= 0) {
+                problems.at(
+                        belt.where(PulleyFields.CLEARANCE),
+                        Words.mm(choice.clearance()) + " below the tips leaves no pulley of " + teeth + " teeth: " + why,
+                        "the nearest that works is " + Words.number(most, 2) + "mm");
+                return;
+            }
+        }
+        int more = teeth;
+        while (more < MOST_TEETH && !makes(choice, more, OptionalDouble.empty())) {
+            more++;
+        }
+        problems.at(where, teeth + " teeth leave no pulley: " + why,
+                more < MOST_TEETH ? "the nearest that works is " + more : "another belt");
+    }
+
+    /** The greatest room, in hundredths of a millimetre below what was asked for, that makes a pulley; else -1. */
+    private static double mostRoom(double asked, DoublePredicate makes) {
+        for (double room = Math.ceil(100 * asked) / 100 - 0.01; room >= -HAIR; room -= 0.01) {
+            if (makes.test(Math.max(0, room))) {
+                return Math.max(0, room);
+            }
+        }
+        return -1;
+    }
+
+    private static boolean makes(BeltChoice choice, int teeth, OptionalDouble outside) {
+        try {
+            PulleyRim.of(choice, teeth, outside);
+            return true;
+        } catch (Groove.NoRim e) {
+            return false;
         }
     }
 
@@ -150,22 +236,31 @@ final class PulleyReader {
         return field == PulleyFields.HUB_HEIGHT && values.require(PulleyFields.HUB_HEIGHT) == 0;
     }
 
-    /** The servo's horn, or its output where the horn is too large, else the thickest usual axle that fits. */
-    private Body bored(Body body, Optional<Servo> servo, double room) {
+    /**
+     * The servo's horn, or its output where the horn is too large, else the thickest usual axle round which hub screws
+     * find room.
+     */
+    private Body bored(BodyReader reader, Optional<Servo> servo, double room) {
         if (servo.isPresent()) {
             Bore horn = new Bore.Horn(servo.get(), 4);
             double output = servo.get().splineDiameter();
-            return horn.reach() <= room
-                    ? body.withBore(horn, AxleFit.NONE)
-                    : body.withBore(new Bore.Round(output), AxleFit.gripping(output));
+            return horn.reach() <= room && reader.fits(horn, room)
+                    ? reader.around(horn, AxleFit.NONE, room)
+                    : reader.around(new Bore.Round(output), AxleFit.gripping(output), room);
         }
+        Bore thinnest = new Bore.Solid();
+        AxleFit fit = AxleFit.NONE;
         for (double axle : AXLES) {
-            double bore = axle + material.runningClearance();
-            if (bore / 2 <= Math.min(room, 0.6 * (room + material.leastWeb()))) {
-                return body.withBore(new Bore.Round(bore), AxleFit.running(axle));
+            Bore bore = new Bore.Round(axle + material.runningClearance());
+            if (bore.reach() <= Math.min(room, 0.6 * (room + material.leastWeb()))) {
+                thinnest = bore;
+                fit = AxleFit.running(axle);
+                if (reader.fits(bore, room)) {
+                    break;
+                }
             }
         }
-        return body.withBore(new Bore.Solid(), AxleFit.NONE);
+        return reader.around(thinnest, fit, room);
     }
 
     private double flange(PulleyRim rim) {
@@ -195,9 +290,8 @@ final class PulleyReader {
     private Optional<HubScrews> joining(Body body, PulleyRim rim, int flanges) {
         Optional<Values> given = values.given(PulleyFields.JOINING);
         Optional<String> by = given.flatMap(v -> v.get(PulleyFields.JOIN_BY));
-        boolean asked = by.isPresent() && by.get().equals("screws")
-                || given.isPresent() && given.get().isGiven(PulleyFields.JOIN_CIRCLE);
-        boolean wanted = asked || given.isPresent() || material.sheet() && (flanges > 0 || choice.face() > 0);
+        boolean asked = given.isPresent();
+        boolean wanted = asked || material.sheet() && (flanges > 0 || choice.face() > 0);
         if (!wanted || by.isPresent() && by.get().equals("glue")) {
             return Optional.empty();
         }
@@ -222,12 +316,12 @@ final class PulleyReader {
         boolean fits = least <= to && radius >= least - 1e-9 && radius <= to + 1e-9;
         if (!fits && asked) {
             problems.at(
-                    values.where(PulleyFields.JOINING),
+                    given.get().where(circle.isPresent() && least <= to ? PulleyFields.JOIN_CIRCLE : PulleyFields.JOIN_SCREW),
                     count + " screws " + name + " do not fit between bore and grooves with the web of " + Words.mm(web),
                     least <= to
-                            ? "a circle of " + Words.number(2 * least, 1) + " to " + Words.number(2 * to, 1)
-                                    + "mm works"
-                            : "by: glue");
+                            ? "a circle of " + Words.number(Math.ceil(20 * least) / 10, 1) + " to "
+                                    + Words.number(Math.floor(20 * to) / 10, 1) + "mm works"
+                            : "by: glue, smaller screws, or more teeth");
         }
         return fits ? Optional.of(new HubScrews(screw.get(), count, 2 * radius)) : Optional.empty();
     }

@@ -9,6 +9,7 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.mechanism.Material;
+import ringleaf.mechanism.body.HubScrews;
 import ringleaf.part.Joint;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
@@ -78,8 +79,18 @@ final class PulleyStack {
 
     double hubRadius() {
         double need = spec.body().hubReach() + 2 * spec.material().leastWeb();
+        return Math.min(mostHub(), spec.hubDiameter().orElse(2 * need) / 2);
+    }
+
+    /** The greatest radius of a hub: what it stands on, and clear of the heads of joining screws. */
+    double mostHub() {
         double most = spec.flanges() > 1 && seat > 0 ? seat : spec.rim().rootRadius();
-        return Math.min(most, spec.hubDiameter().orElse(2 * need) / 2);
+        if (spec.joining().isEmpty()) {
+            return most;
+        }
+        HubScrews joining = spec.joining().get();
+        double heads = joining.circle() / 2 - joining.screw().headDiameter() / 2;
+        return Math.min(most, Math.min(heads, joining.inner() - spec.material().leastWeb()));
     }
 
     /** Bores, screw holes and seats of its parts, with their fits. */

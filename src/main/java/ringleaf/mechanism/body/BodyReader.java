@@ -11,6 +11,9 @@ import ringleaf.spec.text.Problems;
 
 /** From the fields of a body to the body; what contradicts itself is reported. */
 public final class BodyReader {
+    /** Lengths that differ by less count as the same, mm. */
+    private static final double HAIR = 1e-9;
+
     private final Request request;
     private final Values values;
     private final Material material;
@@ -26,11 +29,42 @@ public final class BodyReader {
 
     /** The body; {@code driving} is the servo that sits on this part's axle, if one does. */
     public Body read(Optional<Servo> driving) {
-        BoreReader.Read bore = new BoreReader(request, values, material).read(driving);
-        return new Body(bore.bore(), bore.axle(), screws(bore.bore()), lightening());
+        return read(driving, Double.POSITIVE_INFINITY);
     }
 
-    private Optional<HubScrews> screws(Bore bore) {
+    /** The same where hub screws have to stay within a radius, mm. */
+    public Body read(Optional<Servo> driving, double room) {
+        BoreReader.Read bore = new BoreReader(request, values, material).read(driving);
+        return around(bore.bore(), bore.axle(), room);
+    }
+
+    /** The body with a bore that whoever asks has chosen; hub screws stay within a radius, mm. */
+    public Body around(Bore bore, AxleFit axle, double room) {
+        return new Body(bore, axle, screws(bore, room), lightening());
+    }
+
+    /** Whether hub screws fit between a bore and a radius, mm; so they do where there are none. */
+    public boolean fits(Bore bore, double room) {
+        Optional<Values> given = values.given(BodyFields.HUB_SCREWS);
+        Optional<Screw> screw = given.flatMap(v -> request.catalogues().screws().get(v.require(BodyFields.SCREW)));
+        if (screw.isEmpty()) {
+            return true;
+        }
+        double hole = request.sized(screw.get()).hole();
+        double least = leastCircle(bore, hole, given.get().require(BodyFields.COUNT));
+        double circle = given.get().get(BodyFields.CIRCLE).orElse(least);
+        return circle >= least - HAIR && circle <= 2 * room - hole + HAIR;
+    }
+
+    /** The least circle on which holes stand clear of the bore and of each other, mm. */
+    private double leastCircle(Bore bore, double hole, int count) {
+        double web = material.leastWeb();
+        double forBore = 2 * bore.reach() + hole + 2 * web;
+        double forNeighbours = count > 1 ? (hole + web) / Math.sin(Math.PI / count) : 0;
+        return Math.max(forBore, forNeighbours);
+    }
+
+    private Optional<HubScrews> screws(Bore bore, double room) {
         Optional<Values> given = values.given(BodyFields.HUB_SCREWS);
         if (given.isEmpty()) {
             return Optional.empty();
@@ -43,19 +77,45 @@ public final class BodyReader {
         }
         int count = screws.require(BodyFields.COUNT);
         double hole = screw.get().hole();
-        double web = material.leastWeb();
-        double forBore = 2 * bore.reach() + hole + 2 * web;
-        double forNeighbours = count > 1 ? (hole + web) / Math.sin(Math.PI / count) : 0;
-        double least = Math.max(forBore, forNeighbours);
-        double circle = screws.get(BodyFields.CIRCLE).orElse(Math.ceil(10 * least) / 10);
-        if (circle < least - 1e-9) {
+        double least = leastCircle(bore, hole, count);
+        double most = 2 * room - hole;
+        double rounded = Math.ceil(10 * least - HAIR) / 10;
+        double circle = screws.get(BodyFields.CIRCLE).orElse(rounded <= most ? rounded : least);
+        if (least > most + HAIR) {
+            problems.at(
+                    screws.where(BodyFields.SCREW),
+                    count + " screws " + screw.get().name() + " stand clear of the bore and of each other on a circle of "
+                            + Words.mm(least) + ", and there is room for one of " + Words.mm(Math.max(0, most)),
+                    smaller(screw.get(), bore, count, room));
+        } else if (circle < least - HAIR) {
             problems.at(
                     screws.where(BodyFields.CIRCLE),
                     "screws on a circle of " + Words.mm(circle) + " come nearer to the bore or to each other than the"
-                            + " least web of " + Words.mm(web),
-                    "the nearest that works is " + Words.number(Math.ceil(10 * least) / 10, 1) + "mm");
+                            + " least web of " + Words.mm(material.leastWeb()),
+                    "the nearest that works is " + Words.number(Math.min(rounded, most), 3) + "mm");
+        } else if (circle > most + HAIR) {
+            problems.at(
+                    screws.where(BodyFields.CIRCLE),
+                    "screws on a circle of " + Words.mm(circle) + " come nearer to the rim than the least web of "
+                            + Words.mm(material.leastWeb()),
+                    "the nearest that works is " + Words.number(Math.floor(1000 * most + HAIR) / 1000, 3) + "mm");
         }
         return Optional.of(new HubScrews(screw.get(), count, circle));
+    }
+
+    /** The largest screw of the catalogue that would fit, in words. */
+    private String smaller(Screw asked, Bore bore, int count, double room) {
+        String found = "";
+        double widest = 0;
+        for (String name : request.catalogues().screws().names()) {
+            Optional<Screw> other = request.catalogues().screws().get(name);
+            double hole = other.isPresent() ? request.sized(other.get()).hole() : Double.POSITIVE_INFINITY;
+            if (hole < asked.hole() && hole > widest && leastCircle(bore, hole, count) <= 2 * room - hole) {
+                widest = hole;
+                found = name;
+            }
+        }
+        return found.isEmpty() ? "a smaller bore, fewer screws or more teeth" : "the nearest that works is screw: " + found;
     }
 
     /** The screws in the rim of a ring, outside a radius, mm; their circle is as near to it as the web allows. */
