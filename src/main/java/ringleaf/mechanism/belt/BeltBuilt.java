@@ -58,7 +58,7 @@ final class BeltBuilt implements AsBuilt {
         sizes.width(prefix + "groove-width", "width of the grooves", pulley.rim().tooth().width(), 1, pulley.material());
         sizes.edge(prefix + "groove-bottom", "radius of the grooves' bottoms", pulley.rim().rootRadius(), 1, pulley.material());
         limits.add(new Limit(prefix + "teeth-seat", "mm", "all teeth in mesh find their grooves, though the rim is off"));
-        limits.add(new Limit(prefix + "tip-room", "mm", "a seated tooth stays off the groove's bottom"));
+        limits.add(new Limit(prefix + "tip-clearance", "mm", "a seated tooth stays off the groove's bottom"));
     }
 
     @Override

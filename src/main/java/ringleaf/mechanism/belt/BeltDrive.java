@@ -10,7 +10,6 @@ import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.MotionTable;
 import ringleaf.part.Part;
-import ringleaf.part.Words;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Values;
 
@@ -59,7 +58,7 @@ public final class BeltDrive implements Kind {
         DriveAssembly assembly = new DriveAssembly(plan, states);
         DriveRoom room = DriveRoom.of(plan.spec(), plan.layout());
         DriveDimensions dimensions = new DriveDimensions(plan, assembly.plates(), values);
-        List<Finding> findings = new DriveChecks(plan, room, assembly.plates()).all();
+        List<Finding> findings = DriveChecks.of(plan, room, assembly.plates());
         List<Part> parts = assembly.parts();
         return new Design(
                 plan.spec().name(),
@@ -71,7 +70,7 @@ public final class BeltDrive implements Kind {
                 table(plan, assembly.motion(), room),
                 findings,
                 travel(plan, assembly.motion()),
-                remedies(plan, findings),
+                DriveRemedies.of(plan, findings),
                 DriveJoints.of(plan, assembly.plates(), parts));
     }
 
@@ -105,36 +104,5 @@ public final class BeltDrive implements Kind {
         travel.put("belt", motion.travel());
         plan.spec().servo().ifPresent(servo -> travel.put("servo", Math.toDegrees(servo.travel())));
         return travel;
-    }
-
-    /** The nearest changes that would mend what failed. */
-    private static List<String> remedies(DrivePlan plan, List<Finding> findings) {
-        List<String> lines = new ArrayList<>();
-        DriveSpec spec = plan.spec();
-        for (Finding finding : findings) {
-            if (!finding.failed()) {
-                continue;
-            }
-            switch (finding.check()) {
-                case "centre-distance" -> lines.add("centre-distance: {at-least: "
-                        + Words.number(Math.floor(10 * plan.layout().distance()) / 10, 1) + ", at-most: "
-                        + Words.number(Math.ceil(10 * plan.layout().distance()) / 10, 1) + "} lets a stocked belt fit");
-                case "servo-travel" -> lines.add("travel: "
-                        + Words.number(Math.toDegrees(spec.servo().orElseThrow().travel()) / spec.ratio() - 0.05, 1)
-                        + " is what the servo's own travel gives through this ratio");
-                case "servo-torque" -> lines.add("ratio: "
-                        + Words.number(spec.ratio() * finding.measured() / finding.limit() + 0.005, 2)
-                        + " would give the torque, where the servo's travel allows it");
-                case "pulley-room" -> lines.add("a centre distance larger by "
-                        + Words.number(finding.limit() - finding.measured() + 0.05, 1)
-                        + " mm, or smaller flanges, part the pulleys");
-                case "teeth-in-mesh" -> lines.add("more teeth on the " + finding.subjects().get(0)
-                        + ", or a larger centre distance, bring more teeth into mesh");
-                default -> {
-                    // nothing general helps
-                }
-            }
-        }
-        return lines;
     }
 }

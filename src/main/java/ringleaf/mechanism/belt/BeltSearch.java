@@ -3,6 +3,7 @@ package ringleaf.mechanism.belt;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import ringleaf.part.Finding;
 import ringleaf.part.Words;
 
 /**
@@ -63,7 +64,9 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
         List<DriveLayout> nearest = new ArrayList<>(all);
         nearest.sort(Comparator.comparing((DriveLayout l) -> !isWithin(spec, l.distance()))
                 .thenComparing(l -> Math.abs(l.distance() - spec.wanted())));
-        DriveLayout best = firstSound(spec, nearest);
+        List<DriveLayout> asked = new ArrayList<>(nearest);
+        asked.removeIf(layout -> !isAsked(spec, layout.distance()));
+        DriveLayout best = firstSound(spec, asked.isEmpty() ? nearest.subList(0, 1) : asked);
         int at = 0;
         while (all.get(at).beltTeeth() != best.beltTeeth()) {
             at++;
@@ -92,13 +95,19 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
         return first;
     }
 
+    /** Whether the belt that would be taken keeps its room and can be put on and tightened. */
+    static boolean isSound(DriveSpec spec) {
+        DriveLayout best = of(spec).best();
+        return best != null && isSound(spec, best);
+    }
+
     private static boolean isSound(DriveSpec spec, DriveLayout layout) {
         DriveRoom room = DriveRoom.of(spec, layout);
         DriveSlot slot = layout.slot();
         double take = DriveSlot.TAKE_UP * layout.beltTeeth() * spec.choice().belt().pitch();
-        return DriveChecks.holds(room.pulleys().distance(), spec.pulleyRoom())
-                && DriveChecks.holds(room.belt().distance(), spec.beltRoom())
-                && DriveChecks.holds(room.obstacle().distance(), spec.beltRoom())
+        return DriveChecks.leaves(room.pulleys(), spec.pulleyRoom())
+                && DriveChecks.leaves(room.belt(), spec.beltRoom())
+                && DriveChecks.leaves(room.obstacle(), spec.beltRoom())
                 && (!slot.moves()
                         || DriveChecks.holds(slot.free(), slot.needed()) && DriveChecks.holds(slot.taken(), take));
     }
@@ -136,7 +145,14 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
 
     /** Whether a distance is within the limits that were given; one figure is wanted as near as it comes. */
     private static boolean isWithin(DriveSpec spec, double distance) {
-        return spec.distance().isExact() || spec.distance().allows(distance, DriveChecks.SAME);
+        return spec.distance().isExact() || spec.distance().allows(distance, Finding.ROUNDING);
+    }
+
+    /** Whether a distance can still pass for what was asked for. */
+    private static boolean isAsked(DriveSpec spec, double distance) {
+        return spec.distance().isExact()
+                ? Math.abs(distance - spec.wanted()) <= DriveChecks.FAR * spec.wanted()
+                : isWithin(spec, distance);
     }
 
     private static BeltSearch fixed(DriveSpec spec) {

@@ -98,9 +98,30 @@ record DriveSpec(
 
     /** The same with its further wheels in another order. */
     DriveSpec withFurther(List<Roller> other) {
+        return with(distance, wanted, beltTeeth, idler, other);
+    }
+
+    /** The same with another centre distance. */
+    DriveSpec withDistance(Bound bound, double figure) {
+        return with(bound, figure, beltTeeth, idler, further);
+    }
+
+    /** The same with another belt. */
+    DriveSpec withBelt(OptionalInt teeth) {
+        return with(distance, wanted, teeth, idler, further);
+    }
+
+    /** The same with the idler elsewhere along its span. */
+    DriveSpec withAlong(double along) {
+        Roller other = new Roller(
+                idler.name(), idler.inside(), idler.toothed(), idler.diameter(), idler.axle(), idler.centre(), along);
+        return with(distance, wanted, beltTeeth, other, further);
+    }
+
+    private DriveSpec with(Bound bound, double figure, OptionalInt teeth, Roller roller, List<Roller> more) {
         return new DriveSpec(
-                name, choice, driver, driven, distance, wanted, at, fixed, beltTeeth, idler, other, obstacles, travel,
-                servo, load, reserve, plates, plate, screw, axles, pulleyRoom, beltRoom, axialRoom);
+                name, choice, driver, driven, bound, figure, at, fixed, teeth, roller, more, obstacles, travel, servo,
+                load, reserve, plates, plate, screw, axles, pulleyRoom, beltRoom, axialRoom);
     }
 
     /** Turns of the driver for a turn of the driven pulley. */

@@ -4,110 +4,116 @@ import java.util.ArrayList;
 import java.util.List;
 import ringleaf.groove.RollCheck;
 import ringleaf.part.Finding;
+import ringleaf.part.Finding.Place;
 import ringleaf.part.Words;
 
 /** What must hold of one pulley, by its own geometry. */
 final class PulleyChecks {
-    /** Overlap that arcs within half a micrometre of their curves may leave, mm. */
+    /** Overlap that arcs within half a micrometre of their curves may leave, mm: the slack of what is rolled. */
     private static final double TOUCH = 0.001;
     /** Share of the pitch by which rubber gives way in a tabulated groove; an assumption. */
     static final double GIVES = 0.03;
     /** Play beyond the backlash that is not worth a word, as a share of the pitch; an assumption. */
     private static final double SLIGHT = 0.02;
 
-    private PulleyChecks() {}
+    private final PulleySpec spec;
+    private final PulleyStack stack;
+    private final RollCheck rolled;
+    private final String name;
+    private final double pitch;
+
+    private PulleyChecks(PulleySpec spec, PulleyStack stack) {
+        this.spec = spec;
+        this.stack = stack;
+        this.rolled = spec.rim().rolled();
+        this.name = spec.partName("pulley");
+        this.pitch = spec.choice().belt().pitch();
+    }
 
     static List<Finding> of(PulleySpec spec, PulleyStack stack) {
+        PulleyChecks checks = new PulleyChecks(spec, stack);
         List<Finding> all = new ArrayList<>();
-        PulleyRim rim = spec.rim();
-        RollCheck rolled = rim.rolled();
-        String where = spec.name().isEmpty() ? "pulley" : spec.name();
-        all.add(rollsOn(spec, rolled, where));
-        all.add(seats(spec, rolled, where));
-        all.add(Finding.atLeast(
-                "tip-room",
-                rolled.tipRoom(),
-                0,
-                "mm",
-                where,
-                "A seated tooth's tip stays " + Words.mm(Math.max(0, rolled.tipRoom()))
-                        + " above the groove's bottom."));
-        double web = spec.material().leastWeb();
-        double hub = Math.max(
-                spec.body().hubReach(), spec.joining().isPresent() ? spec.joining().get().reach() : 0);
-        double left = rim.rootRadius() - hub;
-        all.add(Finding.atLeast(
-                "root-web",
-                left,
-                web,
-                "mm",
-                where,
-                Words.mm(left) + " of material stands between the grooves and what is cut inside them."));
+        all.add(checks.toothEntry());
+        all.add(checks.backlash());
+        all.add(checks.tipClearance());
+        all.add(checks.rim());
         if (spec.flanges() > 0) {
-            flange(spec, stack, where, all);
+            all.add(checks.flangeHeight());
+            if (stack.seatRadius() == 0 && spec.joining().isEmpty()) {
+                all.add(Finding.of("flange-seat").about(checks.name).orWarn().plain(false).says(
+                        "There is room neither for a seat nor for joining screws: the flanges are glued, lined up by the"
+                                + " bore."));
+            }
         }
-        double faceRoom = stack.face() - spec.choice().width();
-        all.add(Finding.atLeast(
-                "face-width",
-                stack.face(),
-                spec.choice().width(),
-                "mm",
-                where,
-                "The belt has " + Words.mm(faceRoom) + " of room along the shaft."));
+        all.add(Finding.atLeast("face-width", stack.face(), spec.choice().width(), "mm", checks.name,
+                "The belt has " + Words.mm(stack.face() - spec.choice().width()) + " of room along the shaft."));
         return all;
     }
 
-    private static Finding rollsOn(PulleySpec spec, RollCheck rolled, String where) {
+    /** Figures that are measured on the finished outline, rolled against the belt's tooth. */
+    private Finding.Draft rolledOn(String check) {
+        return Finding.of(check).about(name).onOutlines(TOUCH);
+    }
+
+    private Finding toothEntry() {
         double overlap = rolled.overlap();
-        double pitch = spec.choice().belt().pitch();
-        String at = where + ", tooth " + Words.mm(rolled.overlapAt()) + " from seated";
         if (overlap <= TOUCH) {
-            return new Finding(
-                    "rolls-on", Finding.Status.PASS, overlap, TOUCH, "mm", where,
-                    "The belt's tooth rolls on and off without touching the groove's edges.");
+            return rolledOn("tooth-entry").atMost(overlap, 0, "mm").says(
+                    "The belt's tooth enters and leaves its groove without touching the edges.");
         }
-        boolean gives = !spec.choice().generated() && overlap <= GIVES * pitch;
-        double limit = spec.choice().generated() ? TOUCH : GIVES * pitch;
-        return new Finding(
-                "rolls-on", gives ? Finding.Status.WARN : Finding.Status.FAIL, overlap, limit, "mm", at,
-                "The belt's tooth reaches " + Words.mm(overlap) + " into the groove's edge as it rolls on"
-                        + (gives ? "; rubber gives way by that much, a generated groove need not." : "."));
+        boolean generated = spec.choice().generated();
+        String message = "The belt's tooth reaches " + Words.mm(overlap) + " into the groove's edge as it enters";
+        return rolledOn("tooth-entry")
+                .at(Place.when("tooth " + Words.mm(rolled.overlapAt()) + " from seated"))
+                .atMost(overlap, generated ? 0 : GIVES * pitch, 0, "mm")
+                .says(message + (!generated && overlap <= GIVES * pitch
+                        ? "; rubber gives way by that much, a generated groove need not."
+                        : "."));
     }
 
-    private static Finding seats(PulleySpec spec, RollCheck rolled, String where) {
-        BeltChoice choice = spec.choice();
-        double pitch = choice.belt().pitch();
-        if (!choice.generated()) {
-            return new Finding(
-                    "seating-play", Finding.Status.PASS, rolled.play(), pitch / 4, "mm", where,
-                    "A seated tooth has " + Words.mm(rolled.play()) + " of play in the tabulated groove.");
+    private Finding backlash() {
+        double play = rolled.play();
+        Finding.Draft draft = rolledOn("backlash").orWarn();
+        if (!spec.choice().generated()) {
+            return draft.room(play, 0, "mm").says(
+                    "A seated tooth has " + Words.mm(Math.max(0, play)) + " of play in the tabulated groove.");
         }
-        double limit = choice.backlash() + SLIGHT * pitch;
-        boolean within = rolled.play() <= limit;
-        return new Finding(
-                "seating-play", within ? Finding.Status.PASS : Finding.Status.WARN, rolled.play(), limit, "mm", where,
-                within
-                        ? "A seated tooth has " + Words.mm(rolled.play()) + " of play, " + Words.mm(choice.backlash())
-                                + " of it asked for."
-                        : "On so small a pulley the tooth's tip swings wide as it rolls on, and leaves a seated tooth "
-                                + Words.mm(rolled.play()) + " of play; more teeth leave less.");
+        double asked = spec.choice().backlash();
+        if (play <= TOUCH) {
+            return draft.room(play, asked, "mm").says("A seated tooth has no play: it has to be pressed into its groove.");
+        }
+        draft.about(play, asked, SLIGHT * pitch, "mm");
+        return draft.says(
+                draft.isHeld()
+                        ? "A seated tooth has " + Words.mm(play) + " of play, " + Words.mm(asked) + " of it asked for."
+                        : "On so small a pulley the tooth's tip swings wide as it enters, and leaves a seated tooth "
+                                + Words.mm(play) + " of play; more teeth leave less.");
     }
 
-    private static void flange(PulleySpec spec, PulleyStack stack, String where, List<Finding> all) {
+    private Finding tipClearance() {
+        double tip = rolled.tipRoom();
+        double asked = spec.choice().generated() ? spec.choice().clearance() : 0;
+        Finding.Draft draft = rolledOn("tip-clearance");
+        draft = tip < -TOUCH ? draft : draft.orWarn();
+        return draft.room(tip, asked, "mm").says(
+                tip > TOUCH
+                        ? "A seated tooth's tip stays " + Words.mm(tip) + " above the groove's bottom."
+                        : "A seated tooth stands on its tip; some clearance lets the belt lie on the rim.");
+    }
+
+    /** What stands between the grooves and the cuts inside them, bore or screws. */
+    private Finding rim() {
+        double hub = Math.max(
+                spec.body().hubReach(), spec.joining().isPresent() ? spec.joining().get().reach() : 0);
+        double left = spec.rim().rootRadius() - hub;
+        return Finding.atLeast("rim-thickness", left, spec.material().leastWeb(), "mm", name,
+                Words.mm(left) + " of material stands between the grooves and what is cut inside them.");
+    }
+
+    private Finding flangeHeight() {
         double height = spec.flangeDiameter() / 2 - spec.rim().outsideRadius();
         double least = spec.choice().belt().flangeHeight().orElse(spec.choice().belt().pitchLine());
-        all.add(Finding.atLeast(
-                "flange-height",
-                height,
-                least,
-                "mm",
-                where,
-                "The flanges stand " + Words.mm(height) + " over the rim."));
-        if (stack.seatRadius() == 0 && spec.joining().isEmpty()) {
-            all.add(new Finding(
-                    "flange-seat", Finding.Status.WARN, 0, 0, "mm", where,
-                    "There is room neither for a seat nor for joining screws: the flanges are glued, lined up by the"
-                            + " bore."));
-        }
+        return Finding.atLeast("flange-height", height, least, "mm", spec.partName("flange"),
+                "The flanges stand " + Words.mm(height) + " over the rim.");
     }
 }

@@ -138,10 +138,10 @@ class BeltDriveTest {
             "driver: {teeth: 16}", "driven: {teeth: 40}", "centre-distance: 70",
             "obstacles: [{x: 12, y: 30, diameter: 4}]"
         };
-        assertThat(Designs.finding(Designs.of(Designs.drive("T2.5", lines)), "obstacle-room").status())
+        assertThat(Designs.finding(Designs.of(Designs.drive("T2.5", lines)), "obstacle-clearance").status())
                 .isEqualTo(Status.FAIL);
         lines[3] = "obstacles: [{x: 25, y: 30, diameter: 4}]";
-        assertThat(Designs.finding(Designs.of(Designs.drive("T2.5", lines)), "obstacle-room").status())
+        assertThat(Designs.finding(Designs.of(Designs.drive("T2.5", lines)), "obstacle-clearance").status())
                 .isEqualTo(Status.PASS);
     }
 

@@ -52,7 +52,7 @@ class PulleyTest {
     void everyBeltGivesAPulleyThatTheJudgePasses() {
         for (String belt : List.of("MXL", "XL", "L", "T2.5", "T5", "T10", "3M", "5M", "8M", "curvilinear-2")) {
             Design design = Designs.of(Designs.pulley(belt, 24));
-            assertThat(Designs.finding(design, "rolls-on").status()).as(belt).isEqualTo(Finding.Status.PASS);
+            assertThat(Designs.finding(design, "tooth-entry").status()).as(belt).isEqualTo(Finding.Status.PASS);
             assertThat(Designs.value(design, "outline-deviation")).isLessThanOrEqualTo(0.0005);
             for (Finding finding : Judge.judge(design.assembly(), Options.DEFAULT).findings()) {
                 assertThat(finding.status()).as(belt + ": " + finding.message()).isEqualTo(Finding.Status.PASS);
@@ -76,9 +76,9 @@ class PulleyTest {
     void straightSidedBeltsMayHaveTheTabulatedTrapezoid() {
         for (String belt : List.of("XL", "L", "T5", "T10")) {
             Design design = Designs.of(Designs.pulley(belt, 24, "groove: trapezoid"));
-            Finding rolls = Designs.finding(design, "rolls-on");
+            Finding rolls = Designs.finding(design, "tooth-entry");
             assertThat(rolls.status()).as(belt + " " + rolls.message()).isNotEqualTo(Finding.Status.FAIL);
-            assertThat(Designs.finding(design, "tip-room").measured()).as(belt).isPositive();
+            assertThat(Designs.finding(design, "tip-clearance").measured()).as(belt).isPositive();
         }
         assertThat(Designs.refusal(Designs.pulley("T5", 24, "groove: trapezoid", "backlash: 0.1")))
                 .contains("backlash", "tabulated");

@@ -1,0 +1,93 @@
+package ringleaf.mechanism.belt;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.curve.Distances;
+import ringleaf.part.Finding;
+import ringleaf.part.Words;
+
+/** What must hold of the plates: that they hold what they are to hold, and stay in one piece. */
+final class PlateChecks {
+    private final DriveSpec spec;
+    private final DrivePlates plates;
+    private final List<Finding> all = new ArrayList<>();
+
+    private PlateChecks(DrivePlan plan, DrivePlates plates) {
+        this.spec = plan.spec();
+        this.plates = plates;
+    }
+
+    static List<Finding> of(DrivePlan plan, DrivePlates plates) {
+        PlateChecks checks = new PlateChecks(plan, plates);
+        for (int i = 0; i < checks.spec.plates(); i++) {
+            checks.holes(i == 0 ? "base-plate" : "front-plate", i == 0);
+            checks.onePiece(i == 0 ? "base-plate" : "front-plate", i == 0);
+        }
+        if (checks.spec.plates() > 0) {
+            checks.screws();
+            checks.servo();
+        }
+        return checks.all;
+    }
+
+    /** Holes that run into each other hold nothing; those of one group are meant to. */
+    private void holes(String plate, boolean base) {
+        List<DrivePlates.Cut> cuts = plates.cuts(base);
+        DriveRoom.Nearest nearest = DriveRoom.Nearest.NONE;
+        for (int i = 0; i < cuts.size(); i++) {
+            for (int j = i + 1; j < cuts.size(); j++) {
+                DrivePlates.Cut a = cuts.get(i);
+                DrivePlates.Cut b = cuts.get(j);
+                if (!a.group().equals(b.group())) {
+                    // the distance of holes of which one lies in the other is nought
+                    nearest = nearest.or(
+                            Distances.between(a.region(), b.region()).distance(), "hole for the " + a.what(),
+                            "hole for the " + b.what());
+                }
+            }
+        }
+        if (nearest.first().isEmpty()) {
+            return;
+        }
+        add(Finding.of("hole-distance").about(plate, nearest.first(), nearest.second())
+                        .atLeast(nearest.distance(), spec.plate().leastWeb(), "mm"),
+                nearest.distance() > 0
+                        ? "In the " + plate + " the " + nearest.words() + " stand " + Words.mm(nearest.distance()) + " apart."
+                        : "In the " + plate + " the " + nearest.words() + " run into each other.");
+    }
+
+    private void onePiece(String plate, boolean base) {
+        int pieces = plates.outline(base).size();
+        if (pieces != 1) {
+            add(Finding.of("one-piece").about(plate).atMost(pieces, 1, "1"),
+                    "What goes through the " + plate + " cuts it into " + pieces + " pieces.");
+        }
+    }
+
+    private void screws() {
+        for (String missing : plates.standoffs().missing()) {
+            add(Finding.of("screw-place").about(missing).plain(false),
+                    "There is no place for a screw beside the " + missing + " that is clear of belt, wheels, servo and"
+                            + " obstacles.");
+        }
+    }
+
+    /** The horn has to come up through the plate to where the driver's foot is. */
+    private void servo() {
+        if (spec.servo().isEmpty()) {
+            return;
+        }
+        double height = spec.servo().get().hornHeight();
+        double needed = height - plates.hornSpare();
+        Finding.Draft draft = Finding.of("servo-height").about("servo").atLeast(height, needed, "mm");
+        add(draft, draft.isHeld()
+                ? "The servo's horn stands " + Words.mm(height) + " above its ears, and the driver's foot "
+                        + Words.mm(needed) + " above the back of the base."
+                : "The servo's horn stands " + Words.mm(height) + " above its ears and does not come up to the driver's foot, "
+                        + Words.mm(needed) + " above the back of the base.");
+    }
+
+    private void add(Finding.Draft draft, String message) {
+        all.add(draft.says(message));
+    }
+}
