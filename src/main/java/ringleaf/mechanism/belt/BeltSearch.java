@@ -120,7 +120,7 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
 
     /** Whether the belt runs into neither itself nor a wheel that it passes. */
     static boolean isOpen(DriveSpec spec, DriveLayout layout) {
-        return DriveRoom.of(spec, layout).belt().distance() > 0;
+        return DriveRoom.of(spec, layout.withoutSlot()).belt().distance() > 0;
     }
 
     /** The distance at which a stocked belt would fit without slack, the nearest above the wanted one, in words. */

@@ -72,6 +72,11 @@ record DriveLayout(BeltPath path, int beltTeeth, double distance, OptionalDouble
         return path == null ? null : new DriveLayout(path, teeth, distance, OptionalDouble.empty(), DriveSlot.NONE);
     }
 
+    /** The same where it stands, and only there. */
+    DriveLayout withoutSlot() {
+        return new DriveLayout(path, beltTeeth, distance, press, DriveSlot.NONE);
+    }
+
     /** The same with the travel that putting on and tightening the belt ask for. */
     DriveLayout withSlot(DriveSpec spec) {
         double length = beltTeeth * spec.choice().belt().pitch();
@@ -94,7 +99,15 @@ record DriveLayout(BeltPath path, int beltTeeth, double distance, OptionalDouble
                 0,
                 outward,
                 length(wheels(spec, distance + outward)) - length,
-                back -> DriveRoom.around(spec, path, 0, away.times(-back)));
+                back -> Math.min(
+                        DriveRoom.around(spec, path, 0, away.times(-back)), servoRoom(spec, back, outward)));
+    }
+
+    /** What the slots of a servo leave of the plate over the web, and the least gap: they must not run together. */
+    private static double servoRoom(DriveSpec spec, double inward, double outward) {
+        return ServoPlace.of(spec, inward, outward)
+                .map(servo -> servo.web(spec) - spec.plate().leastWeb() + DriveSlot.LEAST_GAP)
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private DriveSlot idlerSlot(DriveSpec spec, double length) {

@@ -9,7 +9,6 @@ import ringleaf.curve.Shapes;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
-import ringleaf.mechanism.body.Bore;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
@@ -172,9 +171,7 @@ final class DrivePlates {
 
     private double holeRadius(int wheel, boolean base) {
         if (wheel == 0 && servo.isPresent()) {
-            boolean horn = spec.driver().body().bore() instanceof Bore.Horn;
-            double output = servo.get().servo().splineDiameter();
-            return (base && horn ? servo.get().servo().hornDiameter() : output) / 2 + ServoPlace.ROOM;
+            return servo.get().outputRadius(spec, base);
         }
         return wheel == plan.layout().driven()
                 ? spec.axles().drivenHole(axle(spec.driven()))

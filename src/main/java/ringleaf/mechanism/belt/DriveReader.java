@@ -319,7 +319,7 @@ final class DriveReader {
             return null;
         }
         if (!BeltSearch.isOpen(spec, search.best())) {
-            DriveRoom.Nearest room = DriveRoom.of(spec, search.best()).belt();
+            DriveRoom.Nearest room = DriveRoom.of(spec, search.best().withoutSlot()).belt();
             problems.at(
                     wheelsPlace(),
                     "the belt runs into itself or a wheel at the " + room.words() + ", " + Words.mm(-room.distance())

@@ -3,11 +3,13 @@ package ringleaf.mechanism.belt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.curve.Distances;
 import ringleaf.curve.Shapes;
 import ringleaf.geom.Box;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.mechanism.body.Bore;
 import ringleaf.spec.shared.Servo;
 
 /**
@@ -29,12 +31,13 @@ record ServoPlace(Servo servo, Placement place, Point way, double in, double out
     /** The servo of a drive, if it has one and a plate to stand on. */
     static Optional<ServoPlace> of(DriveSpec spec, DriveSlot slot) {
         boolean moves = slot.wheel() == 0;
+        return of(spec, moves ? slot.inward() : 0, moves ? slot.outward() : 0);
+    }
+
+    /** The same with its travel towards the driven pulley and away from it. */
+    static Optional<ServoPlace> of(DriveSpec spec, double in, double out) {
         return spec.servo().filter(servo -> spec.plates() > 0).map(servo -> new ServoPlace(
-                servo,
-                new Placement(spec.at() + Math.PI, Point.ORIGIN),
-                Point.polar(1, spec.at()),
-                moves ? slot.inward() : 0,
-                moves ? slot.outward() : 0));
+                servo, new Placement(spec.at() + Math.PI, Point.ORIGIN), Point.polar(1, spec.at()), in, out));
     }
 
     /** Middle of the body along its length, from the output. */
@@ -63,6 +66,23 @@ record ServoPlace(Servo servo, Placement place, Point way, double in, double out
             }
         }
         return cuts;
+    }
+
+    /** Radius of the hole through which the output, or the horn on it, comes up to the driver. */
+    double outputRadius(DriveSpec spec, boolean base) {
+        boolean horn = base && spec.driver().body().bore() instanceof Bore.Horn;
+        return (horn ? servo.hornDiameter() : servo.splineDiameter()) / 2 + ROOM;
+    }
+
+    /** What stands between the output's hole and those of the ears in the base, least of all. */
+    double web(DriveSpec spec) {
+        Region output = Region.of(Shapes.obround(
+                place.apply(new Point(-in, 0)), place.apply(new Point(out, 0)), outputRadius(spec, true)));
+        double least = Double.POSITIVE_INFINITY;
+        for (Region ear : earCuts()) {
+            least = Math.min(least, Distances.between(output, ear).distance());
+        }
+        return least;
     }
 
     /** Corners of the ears at both ends of the travel. */
