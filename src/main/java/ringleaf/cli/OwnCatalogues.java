@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.spec.shared.Catalogues;
 import ringleaf.spec.shared.SharedFiles;
 import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problems;
@@ -22,7 +23,7 @@ final class OwnCatalogues implements SharedFiles {
     static final String BESIDE = "shared";
     /** Files that may lie there. */
     static final List<String> NAMES =
-            List.of("processes.yaml", "stock.yaml", "servos.yaml", "screws.yaml", "bearings.yaml", "belts.yaml");
+            Catalogues.NAMES.stream().map(name -> name + ".yaml").toList();
 
     /** 4 MiB: a drawing of a bezel is some hundred lines. */
     private static final int DRAWING_LIMIT = 1 << 22;

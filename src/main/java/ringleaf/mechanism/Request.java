@@ -23,6 +23,11 @@ public record Request(
     /** What every kind calls its fits by name. */
     public static final String FITS = "fits";
 
+    /** What is bought with the mechanism and follows from its sizes. */
+    public Hardware hardware() {
+        return new Hardware(catalogues);
+    }
+
     /** The screw that a user named, with holes as the mechanism's fits ask for; an unknown one becomes a problem. */
     public Optional<Screw> screw(String named, Place place) {
         return catalogues.screws().find(named, place).map(this::sized);

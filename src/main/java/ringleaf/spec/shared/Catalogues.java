@@ -2,6 +2,7 @@ package ringleaf.spec.shared;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ringleaf.spec.field.Named;
@@ -11,6 +12,10 @@ import ringleaf.spec.text.SpecSource;
 
 /** All catalogues, each read when it is first asked for. */
 public final class Catalogues {
+    /** Names of all, each that of its file without {@code .yaml}. */
+    public static final List<String> NAMES =
+            List.of("processes", "stock", "servos", "screws", "rods", "bearings", "belts");
+
     private final SharedFiles own;
     private final Problems problems;
     private Catalogue<MakingProcess> processes;
@@ -19,6 +24,7 @@ public final class Catalogues {
     private Catalogue<Screw> screws;
     private Catalogue<Bearing> bearings;
     private Catalogue<Belt> belts;
+    private Catalogue<Rod> rods;
 
     /**
      * The ready catalogues under a user's own ones.
@@ -63,7 +69,7 @@ public final class Catalogues {
 
     public synchronized Catalogue<Screw> screws() {
         if (screws == null) {
-            screws = new Catalogue<>("screws", "screw", Screw.FIELDS, Screw::of, own, problems);
+            screws = new Catalogue<>("screws", "screw", Screw.FIELDS, e -> Screw.of(e, problems), own, problems);
         }
         return screws;
     }
@@ -80,6 +86,18 @@ public final class Catalogues {
             belts = new Catalogue<>("belts", "belt", Belt.FIELDS, this::belt, own, problems);
         }
         return belts;
+    }
+
+    public synchronized Catalogue<Rod> rods() {
+        if (rods == null) {
+            rods = new Catalogue<>("rods", "rod", Rod.FIELDS, e -> Rod.of(e, problems), own, problems);
+        }
+        return rods;
+    }
+
+    /** Wire and rod by their diameters. */
+    public Rods soldRods() {
+        return new Rods(rods());
     }
 
     /** A belt by name or written out. */

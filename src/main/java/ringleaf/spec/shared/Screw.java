@@ -1,8 +1,13 @@
 package ringleaf.spec.shared;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Values;
+import ringleaf.spec.text.Decimal;
+import ringleaf.spec.text.Problems;
 
 /**
  * A metric screw and the holes it asks for, mm.
@@ -17,6 +22,7 @@ import ringleaf.spec.field.Values;
  * @param headHeight of its head
  * @param nutAcross across the flats of its nut
  * @param nutHeight of its nut
+ * @param sold what can be bought of it
  * @param series of its clearance holes: {@code fine}, {@code medium} or {@code coarse}
  * @param entry values with their sources
  */
@@ -31,8 +37,24 @@ public record Screw(
         double headHeight,
         double nutAcross,
         double nutHeight,
+        Goods sold,
         String series,
         Entry entry) {
+    /**
+     * What can be bought of a screw; lengths in mm.
+     *
+     * @param standard by which it is ordered, in words; empty when none is known
+     * @param nutStandard the same of its nut
+     * @param lengths under the head; empty when none are known
+     * @param spacer of the plain round spacers that go over it, when there are any
+     * @param usual whether it is a first choice of ISO 261, which every shop has
+     */
+    public record Goods(
+            String standard, String nutStandard, List<Double> lengths, Optional<Spacer> spacer, boolean usual) {}
+
+    /** A plain round spacer, mm. */
+    public record Spacer(double bore, double outside, List<Double> lengths) {}
+
     /** Chooses the series of clearance holes; stands among the fits of every kind that has screws. */
     public static final Field<String> THREAD_CLEARANCE = Field.choice(FitName.THREAD_CLEARANCE.label())
             .help("holes that screws pass, by their series of ISO 273")
@@ -51,9 +73,43 @@ public record Screw(
     static final Field<Double> NUT_ACROSS = size("nut-across", "width of the nut across its flats");
     static final Field<Double> NUT_HEIGHT = size("nut-height", "height of the nut");
 
+    static final Field<String> STANDARD =
+            Field.text("standard", 60).help("standard by which it is ordered").byDefaultWords("none");
+    static final Field<String> NUT_STANDARD =
+            Field.text("nut-standard", 60).help("standard by which its nut is ordered").byDefaultWords("none");
+    static final Field<List<Double>> LENGTHS = sold("lengths", "lengths in which it is sold, under the head")
+            .list(60)
+            .byDefaultWords("none known; the least length that does is then told");
+    static final Field<String> CHOICE = Field.choice("choice")
+            .help("which choice of ISO 261 it is")
+            .option("first", "every shop has it")
+            .option("second", "only taken where it is asked for")
+            .byDefault("first");
+    static final Field<Double> SPACER_BORE = sold("spacer-bore", "bore of the plain round spacer that goes over it")
+            .byDefaultWords("no spacer is sold");
+    static final Field<Double> SPACER_OUTSIDE =
+            sold("spacer-outside", "outer diameter of that spacer").byDefaultWords("no spacer is sold");
+    static final Field<List<Double>> SPACER_LENGTHS =
+            sold("spacer-lengths", "lengths of that spacer").list(60).byDefaultWords("no spacer is sold");
+
     /** The fields of an entry. */
     public static final FieldSet FIELDS = FieldSet.of(
-            THREAD, FINE, MEDIUM, COARSE, TAP_DRILL, HEAD_DIAMETER, HEAD_HEIGHT, NUT_ACROSS, NUT_HEIGHT);
+            THREAD,
+            FINE,
+            MEDIUM,
+            COARSE,
+            TAP_DRILL,
+            HEAD_DIAMETER,
+            HEAD_HEIGHT,
+            NUT_ACROSS,
+            NUT_HEIGHT,
+            STANDARD,
+            NUT_STANDARD,
+            LENGTHS,
+            CHOICE,
+            SPACER_BORE,
+            SPACER_OUTSIDE,
+            SPACER_LENGTHS);
 
     private static Field<Double> size(String name, String help) {
         return Field.length(name)
@@ -63,8 +119,20 @@ public record Screw(
                 .required();
     }
 
-    static Screw of(Entry entry) {
+    private static Field<Double> sold(String name, String help) {
+        return Field.length(name)
+                .help(help)
+                .atLeast(0.5, "nothing shorter is sold")
+                .atMost(500, "no model holds a longer one");
+    }
+
+    /** The screw; null, after it was reported, when its values contradict one another. */
+    static Screw of(Entry entry, Problems problems) {
         Values values = entry.values();
+        if (values.require(TAP_DRILL) >= values.require(THREAD)) {
+            problems.at(values.where(TAP_DRILL), "is not below the thread, so that no thread could be cut in it");
+            return null;
+        }
         return new Screw(
                 entry.name(),
                 values.require(THREAD),
@@ -76,15 +144,50 @@ public record Screw(
                 values.require(HEAD_HEIGHT),
                 values.require(NUT_ACROSS),
                 values.require(NUT_HEIGHT),
+                new Goods(
+                        values.get(STANDARD).orElse(""),
+                        values.get(NUT_STANDARD).orElse(""),
+                        values.get(LENGTHS).orElse(List.of()),
+                        spacer(values),
+                        values.require(CHOICE).equals("first")),
                 THREAD_CLEARANCE.defaultValue(),
                 entry);
+    }
+
+    private static Optional<Spacer> spacer(Values values) {
+        Optional<Double> bore = values.get(SPACER_BORE);
+        Optional<Double> outside = values.get(SPACER_OUTSIDE);
+        Optional<List<Double>> lengths = values.get(SPACER_LENGTHS);
+        return bore.isPresent() && outside.isPresent() && lengths.isPresent()
+                ? Optional.of(new Spacer(bore.get(), outside.get(), lengths.get()))
+                : Optional.empty();
+    }
+
+    /** From thread to thread, mm: by ISO 2306 the drill under a coarse thread is its diameter less its pitch. */
+    public double pitch() {
+        return thread - tapDrill;
+    }
+
+    /** The shortest length in which it is sold that is no shorter than {@code need}, mm. */
+    public OptionalDouble length(double need) {
+        return Sold.nextUp(sold.lengths(), need);
+    }
+
+    /** What to order, e.g. {@code M2 x 12, ISO 4762}. */
+    public String order(double length) {
+        return name + " x " + Decimal.of(length, 6) + (sold.standard().isEmpty() ? "" : ", " + sold.standard());
+    }
+
+    /** Its nut as it is ordered, e.g. {@code M2 nut, ISO 4032}. */
+    public String nutOrder() {
+        return name + " nut" + (sold.nutStandard().isEmpty() ? "" : ", " + sold.nutStandard());
     }
 
     /** The same screw with holes of another series. */
     public Screw withSeries(String other) {
         return new Screw(
                 name, thread, clearanceFine, clearanceMedium, clearanceCoarse, tapDrill, headDiameter, headHeight,
-                nutAcross, nutHeight, other, entry);
+                nutAcross, nutHeight, sold, other, entry);
     }
 
     /** Diameter of the hole that it passes, mm, in its series. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Values;
+import ringleaf.spec.text.Decimal;
 
 /**
  * A servo: how far and how hard it turns, and the room it takes; mm, rad, N mm. Its axis is the output's, its upper
@@ -113,6 +114,11 @@ public record Servo(
             PULSE_FROM,
             PULSE_TO,
             CAUTIONS);
+
+    /** What to buy, for people. */
+    public String words() {
+        return name + ", travel " + Decimal.of(Math.toDegrees(travel), 3) + "°";
+    }
 
     private static Field<Double> size(String name, String help) {
         return Field.length(name)

@@ -47,7 +47,9 @@ class CataloguesTest {
                 ready.servos(), Servo.FIELDS,
                 ready.screws(), Screw.FIELDS,
                 ready.bearings(), Bearing.FIELDS,
-                ready.belts(), Belt.FIELDS);
+                ready.belts(), Belt.FIELDS,
+                ready.rods(), Rod.FIELDS);
+        assertThat(all).hasSameSizeAs(Catalogues.NAMES);
         for (Map.Entry<Catalogue<?>, FieldSet> each : all.entrySet()) {
             assertThat(each.getKey().names()).isNotEmpty();
             for (String name : each.getKey().names()) {
@@ -62,7 +64,7 @@ class CataloguesTest {
     /** The ready files are read in slices; read as a whole by the YAML library they give the same names and entries. */
     @Test
     void slicesOfTheReadyFilesSayWhatTheWholeFileSays() throws IOException {
-        for (String top : List.of("processes", "stock", "servos", "screws", "bearings", "belts")) {
+        for (String top : Catalogues.NAMES) {
             String text;
             try (InputStream in = Catalogue.class.getResourceAsStream("/ringleaf/shared/" + top + ".yaml")) {
                 text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
@@ -110,11 +112,14 @@ class CataloguesTest {
         if (made instanceof Belt belt) {
             return belt.entry();
         }
+        if (made instanceof Rod rod) {
+            return rod.entry();
+        }
         return made instanceof Screw screw ? screw.entry() : ((Bearing) made).entry();
     }
 
     private static void checkSources(Entry entry, FieldSet fields) {
-        List<String> words = List.of("cautions", "summary", "material", "standard");
+        List<String> words = List.of("cautions", "summary", "material", "standard", "nut-standard");
         for (Field<?> field : fields.fields()) {
             if (entry.values().isGiven(field) && !words.contains(field.name())) {
                 assertThat(entry.source(field))

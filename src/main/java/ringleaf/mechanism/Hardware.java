@@ -1,0 +1,46 @@
+package ringleaf.mechanism;
+
+import java.util.Optional;
+import ringleaf.spec.shared.Catalogues;
+import ringleaf.spec.shared.Rods;
+import ringleaf.spec.shared.Screw;
+
+/** What is bought with a mechanism and follows from its sizes. A catalogue is read when something of it is asked for. */
+public final class Hardware {
+    /** Room between a screw's head and what it stands before, mm; common practice, no source. */
+    private static final double HEAD_ROOM = 0.2;
+
+    private final Catalogues catalogues;
+
+    Hardware(Catalogues catalogues) {
+        this.catalogues = catalogues;
+    }
+
+    /** Pins and axles of this diameter, mm. */
+    public CutRod rod(String name, double diameter) {
+        Rods rods = catalogues.soldRods();
+        return new CutRod(name, diameter, rods);
+    }
+
+    /**
+     * The thickest usual screw that passes a hole, whose head does not, and stands within {@code room} before the hole.
+     *
+     * @param hole diameter, mm
+     * @param room mm
+     */
+    public Optional<Screw> screwThrough(double hole, double room) {
+        Screw found = null;
+        for (String name : catalogues.screws().names()) {
+            Optional<Screw> screw = catalogues.screws().get(name);
+            if (screw.isPresent()
+                    && screw.get().sold().usual()
+                    && screw.get().thread() <= hole
+                    && screw.get().headDiameter() > hole
+                    && screw.get().headHeight() + HEAD_ROOM <= room
+                    && (found == null || screw.get().thread() > found.thread())) {
+                found = screw.get();
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+}
