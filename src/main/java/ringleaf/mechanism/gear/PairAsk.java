@@ -55,39 +55,48 @@ record PairAsk(
     }
 
     PairAsk withCentreDistance(Bound other) {
-        return new PairAsk(
-                ratio,
-                ratioWithin,
-                driverTeeth,
-                drivenTeeth,
-                module,
-                other,
-                overall,
-                internal,
-                rack,
-                driverShift,
-                drivenShift,
-                backlash,
-                processPlay,
-                fullTips,
-                web,
-                ringDiameter);
+        return with(ratio, driverTeeth, drivenTeeth, other, driverShift, drivenShift, backlash);
     }
 
     PairAsk withShifts(OptionalDouble driver, OptionalDouble driven) {
+        return with(ratio, driverTeeth, drivenTeeth, centreDistance, driver, driven, backlash);
+    }
+
+    PairAsk withBacklash(double other) {
+        OptionalDouble given = OptionalDouble.of(other);
+        return with(ratio, driverTeeth, drivenTeeth, centreDistance, driverShift, drivenShift, given);
+    }
+
+    PairAsk withRatio(double other) {
+        OptionalDouble given = OptionalDouble.of(other);
+        return with(given, driverTeeth, drivenTeeth, centreDistance, driverShift, drivenShift, backlash);
+    }
+
+    PairAsk withTeeth(OptionalInt driver, OptionalInt driven) {
+        return with(ratio, driver, driven, centreDistance, driverShift, drivenShift, backlash);
+    }
+
+    private PairAsk with(
+            OptionalDouble otherRatio,
+            OptionalInt otherDriver,
+            OptionalInt otherDriven,
+            Bound otherDistance,
+            OptionalDouble otherDriverShift,
+            OptionalDouble otherDrivenShift,
+            OptionalDouble otherBacklash) {
         return new PairAsk(
-                ratio,
+                otherRatio,
                 ratioWithin,
-                driverTeeth,
-                drivenTeeth,
+                otherDriver,
+                otherDriven,
                 module,
-                centreDistance,
+                otherDistance,
                 overall,
                 internal,
                 rack,
-                driver,
-                driven,
-                backlash,
+                otherDriverShift,
+                otherDrivenShift,
+                otherBacklash,
                 processPlay,
                 fullTips,
                 web,

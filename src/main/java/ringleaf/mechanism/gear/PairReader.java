@@ -61,8 +61,10 @@ final class PairReader {
         Optional<StageSpec> stage = new StageReader(request, material, driver, driven)
                 .read(
                         ask,
-                        values.where(GearFields.RATIO),
-                        values.where(GearFields.CENTRE_DISTANCE),
+                        new StageReader.Where(
+                                values.where(GearFields.RATIO),
+                                values.where(GearFields.CENTRE_DISTANCE),
+                                values.where(GearFields.BACKLASH)),
                         values.require(GearFields.AT),
                         drive.servo());
         if (stage.isEmpty()) {

@@ -159,8 +159,7 @@ final class SplitReader {
             new StageReader(own, material, none, none)
                     .read(
                             ask.apply(one, module),
-                            place,
-                            place,
+                            new StageReader.Where(place, place, values.where(GearFields.BACKLASH)),
                             values.require(GearFields.AT),
                             stages.isEmpty() ? servo : Optional.empty())
                     .ifPresent(stages::add);

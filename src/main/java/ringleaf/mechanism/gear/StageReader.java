@@ -3,12 +3,9 @@ package ringleaf.mechanism.gear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Words;
-import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Servo;
 import ringleaf.spec.text.Place;
@@ -20,6 +17,8 @@ import ringleaf.tooth.TeethRatio;
 final class StageReader {
     /** Candidates that are tried before a stage is refused. */
     private static final int TRIED = 200;
+    /** Candidates that are tried for what is proposed. */
+    private static final int PROPOSED = 12;
     /** Candidates that are kept beside the one taken, to be tried when they are to be told. */
     private static final int OTHERS = 12;
 
@@ -28,6 +27,9 @@ final class StageReader {
     private final Values driver;
     private final Values driven;
     private final Problems problems;
+
+    /** Where the fields stand that ask for a stage. */
+    record Where(Place ratio, Place centre, Place backlash) {}
 
     StageReader(Request request, Material material, Values driver, Values driven) {
         this.request = request;
@@ -40,18 +42,19 @@ final class StageReader {
     /**
      * The stage; empty after its problems were reported.
      *
-     * @param known places of the asking fields: {@code ratio} and {@code centre}
+     * @param where the fields stand that ask for it
      */
-    Optional<StageSpec> read(PairAsk ask, Place ratio, Place centre, double at, Optional<Servo> servo) {
+    Optional<StageSpec> read(PairAsk ask, Where where, double at, Optional<Servo> servo) {
         int before = problems.count();
-        agree(ask, ratio);
+        StageRefusal refusal = new StageRefusal(problems, driver, driven, where, other -> works(other, at, servo));
+        refusal.contradictions(ask);
         if (problems.count() > before) {
             return Optional.empty();
         }
         TeethSearch search = new TeethSearch(ask);
         List<PairCandidate> candidates = search.candidates();
         if (candidates.isEmpty()) {
-            problems.at(ratio, search.missing(), search.hint());
+            refusal.nothingKnown(ask, search.missing());
             return Optional.empty();
         }
         StageSpec fallback = null;
@@ -68,7 +71,7 @@ final class StageReader {
             fallback = fallback == null && solved.isPresent() ? solved.get() : fallback;
         }
         if (fallback == null) {
-            trouble.tell(ask, candidates.get(0), centre);
+            trouble.tell(ask, candidates.get(0), refusal);
         }
         return Optional.ofNullable(fallback);
     }
@@ -86,9 +89,9 @@ final class StageReader {
             own = why.isEmpty() && own.isEmpty() ? found : own;
         }
 
-        void tell(PairAsk ask, PairCandidate best, Place centre) {
+        void tell(PairAsk ask, PairCandidate best, StageRefusal refusal) {
             if (own.isEmpty()) {
-                refuse(ask, best, why, centre);
+                refusal.cannotBe(ask, best, why);
             }
             for (Problem problem : own.list()) {
                 problems.at(problem.place(), problem.reason(), problem.hint());
@@ -173,70 +176,15 @@ final class StageReader {
         return others;
     }
 
-    /** A ratio beside both numbers of teeth must be theirs; a ring has more teeth than its pinion. */
-    private void agree(PairAsk ask, Place ratio) {
-        OptionalInt z1 = ask.driverTeeth();
-        OptionalInt z2 = ask.drivenTeeth();
-        if (z1.isEmpty() || z2.isEmpty()) {
-            return;
+    /** Whether some teeth do for what is asked, and run. */
+    private boolean works(PairAsk ask, double at, Optional<Servo> servo) {
+        List<PairCandidate> candidates = new TeethSearch(ask).candidates();
+        for (int i = 0; i < Math.min(PROPOSED, candidates.size()); i++) {
+            Optional<StageSpec> solved = solved(ask, candidates, i, at, servo, new Trouble());
+            if (solved.isPresent() && keeps(solved.get()) && MeshChecks.runs(solved.get().mesh())) {
+                return true;
+            }
         }
-        TeethRatio teeth = new TeethRatio(z1.getAsInt(), z2.getAsInt());
-        OptionalDouble asked = ask.ratio();
-        if (asked.isPresent() && Math.abs(teeth.error(asked.getAsDouble())) > ask.ratioWithin() + 1e-9) {
-            problems.at(
-                    ratio,
-                    Words.number(asked.getAsDouble(), 4) + " contradicts " + teeth.driver() + " and " + teeth.driven()
-                            + " teeth, which make " + Words.number(teeth.ratio(), 4),
-                    "leave one of them out; the nearest that works is " + teeth.driven() + ":" + teeth.driver());
-        }
-        if (ask.internal() && teeth.driven() <= teeth.driver()) {
-            problems.at(
-                    driven.where(GearFields.TEETH),
-                    "a ring of " + teeth.driven() + " teeth does not hold a driver of " + teeth.driver(),
-                    "the nearest that works is more than " + teeth.driver() + ", as a rule " + (teeth.driver() + 10)
-                            + " or more");
-        }
-    }
-
-    private void refuse(PairAsk ask, PairCandidate best, String why, Place centre) {
-        MeshSolver solver = new MeshSolver(ask, best.teeth(), best.module());
-        String who = best.teeth().driver() + " and " + best.teeth().driven() + " teeth of module "
-                + Words.number(best.module(), 4);
-        if (ask.centreDistance().isExact()) {
-            double asked = ask.centreDistance().mostOr(0);
-            double[] range = solver.range();
-            String reach = range.length == 0
-                    ? "other teeth or another module"
-                    : "the nearest that works is "
-                            + Words.number(asked < range[0] ? up(range[0]) : down(range[1]), 2) + "mm";
-            String limits = range.length == 0
-                    ? ""
-                    : "; they mesh from " + Words.number(up(range[0]), 2) + " to "
-                            + Words.number(down(range[1]), 2) + " mm";
-            problems.at(centre, Words.mm(asked) + " is out of reach of " + who + " (" + why + ")" + limits, reach);
-            return;
-        }
-        boolean first = ask.driverShift().isPresent();
-        boolean second = ask.drivenShift().isPresent();
-        Values blamed = second && !first ? driven : driver;
-        Field<?> field = first || second ? GearFields.PROFILE_SHIFT : GearFields.TEETH;
-        problems.at(blamed.where(field), who + " cannot be: " + why, hint(ask, best, first || second));
-    }
-
-    private static String hint(PairAsk ask, PairCandidate best, boolean shifted) {
-        if (shifted) {
-            return "leave profile-shift out and it is chosen; the least without undercut is "
-                    + Words.number(ask.rack().leastShift(best.teeth().driver()), 3) + " for the driver and "
-                    + Words.number(ask.rack().leastShift(best.teeth().driven()), 3) + " for the driven gear";
-        }
-        return "more teeth work, " + (int) Math.ceil(ask.rack().leastTeeth()) + " without any profile shift";
-    }
-
-    private static double up(double value) {
-        return Math.ceil(100 * value) / 100;
-    }
-
-    private static double down(double value) {
-        return Math.floor(100 * value) / 100;
+        return false;
     }
 }

@@ -26,7 +26,7 @@ final class TeethSearch {
     private static final int FEWEST_OWN = 12;
 
     private static final int MOST_OWN = 240;
-    private static final double LARGEST = (double) MOST_OWN / FEWEST_OWN;
+    static final double LARGEST = (double) MOST_OWN / FEWEST_OWN;
     private static final double USUAL_MODULE = 1;
     /** Ratios nearer than this share count as the same. */
     private static final double HAIR = 1e-9;
@@ -65,14 +65,6 @@ final class TeethSearch {
         }
         return "no two gears of " + FEWEST_OWN + " to " + MOST_OWN + " teeth come near the ratio "
                 + Words.number(ask.ratio().orElse(1), 4);
-    }
-
-    /** What would help then. */
-    String hint() {
-        return ask.ratio().isEmpty()
-                ? "e.g. ratio: 5:3"
-                : "a gear-train makes such a ratio in several stages; the nearest that works for a pair is "
-                        + Words.number(ask.ratio().getAsDouble() > 1 ? LARGEST : 1 / LARGEST, 4);
     }
 
     private double[] modules() {

@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
+import ringleaf.mechanism.body.BodyFields;
+import ringleaf.mechanism.body.BodyReader;
 import ringleaf.part.Words;
 import ringleaf.spec.field.Bound;
 import ringleaf.spec.field.Values;
@@ -109,9 +111,11 @@ final class TrainReader {
                     "has no meaning where the stages are written out",
                     "leave it out");
         }
-        for (Values stage : written) {
-            Values driver = SharedReader.group(stage, GearFields.DRIVER, GearFields.WHEEL);
-            Values driven = SharedReader.group(stage, GearFields.DRIVEN, GearFields.WHEEL);
+        List<Values[]> wheels = wheels(written);
+        for (int i = 0; i < written.size(); i++) {
+            Values stage = written.get(i);
+            Values driver = wheels.get(i)[0];
+            Values driven = wheels.get(i)[1];
             List<Values> own = List.of(stage, driver, driven);
             OptionalDouble module = shared.module(own);
             at = stage.given(GearFields.STAGE_AT).orElse(at);
@@ -130,20 +134,69 @@ final class TrainReader {
                     .withShifts(
                             SharedReader.open(driver, GearFields.PROFILE_SHIFT),
                             SharedReader.open(driven, GearFields.PROFILE_SHIFT));
+            if (stage.isGiven(GearFields.BACKLASH)) {
+                ask = ask.withBacklash(stage.require(GearFields.BACKLASH));
+            }
             if (problems.count() > earlier) {
                 return List.of();
             }
             new StageReader(request, material, driver, driven)
                     .read(
                             ask,
-                            stage.where(GearFields.RATIO),
-                            stage.where(GearFields.CENTRE_DISTANCE),
+                            new StageReader.Where(
+                                    stage.where(GearFields.RATIO),
+                                    stage.where(GearFields.CENTRE_DISTANCE),
+                                    (stage.isGiven(GearFields.BACKLASH) ? stage : values).where(GearFields.BACKLASH)),
                             at,
                             stages.isEmpty() ? servo : Optional.empty())
                     .ifPresent(stages::add);
         }
+        if (stages.size() == written.size()) {
+            lightened(wheels, stages, material);
+        }
         total(stages);
         return stages;
+    }
+
+    /** Driver and driven gear of every stage; the two gears of a shaft have one bore, whichever of them states it. */
+    private List<Values[]> wheels(List<Values> written) {
+        List<Values[]> wheels = new ArrayList<>();
+        for (Values stage : written) {
+            wheels.add(new Values[] {
+                SharedReader.group(stage, GearFields.DRIVER, GearFields.WHEEL),
+                SharedReader.group(stage, GearFields.DRIVEN, GearFields.WHEEL)
+            });
+        }
+        for (int i = 1; i < wheels.size(); i++) {
+            Optional<Values> below = wheels.get(i - 1)[1].given(BodyFields.BORE);
+            Optional<Values> above = wheels.get(i)[0].given(BodyFields.BORE);
+            if (below.isPresent() && above.isPresent()) {
+                problems.at(
+                        wheels.get(i)[0].where(BodyFields.BORE),
+                        "the shaft's bore stands with the driven gear of stage " + i + " already",
+                        "leave one of them out");
+            } else if (below.isPresent()) {
+                wheels.get(i)[0] = wheels.get(i)[0].with(BodyFields.BORE, below.get());
+            } else if (above.isPresent()) {
+                wheels.get(i - 1)[1] = wheels.get(i - 1)[1].with(BodyFields.BORE, above.get());
+            }
+        }
+        return wheels;
+    }
+
+    /** Openings of a gear keep clear of the next stage's driver that stands on it. */
+    private void lightened(List<Values[]> wheels, List<StageSpec> stages, Material material) {
+        double web = material.leastWeb();
+        for (int i = 1; i < stages.size(); i++) {
+            StageSpec below = stages.get(i - 1);
+            if (below.driven().ringRadius().isEmpty() && below.driven().sector().isEmpty()) {
+                new BodyReader(request, wheels.get(i - 1)[1], material)
+                        .lightens(
+                                below.driven().body().lightening(),
+                                stages.get(i).driverReach() + web,
+                                Wheel.whole(below.mesh().drivenRim(), web));
+            }
+        }
     }
 
     /** A total ratio beside stages that are written out must be theirs. */

@@ -1,8 +1,10 @@
 package ringleaf.mechanism.gear;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static ringleaf.mechanism.gear.Gears.refusal;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -140,5 +142,74 @@ class BadGearsTest {
         Design design = Gears.design("gear", "teeth: 60", String.format(line, nearest));
         int openings = design.parts().get(0).layers().get(0).regions().get(0).holes().size() - 1;
         assertThat(openings).as(nearest).isEqualTo(count > 0 ? count : Integer.parseInt(nearest));
+    }
+
+    @Test
+    void backlashIsBlamedForWhatItTakes() {
+        String gear = refusal("gear", "teeth: 20", "backlash: 5");
+        assertThat(gear).contains("backlash: half of 5 mm is more than teeth of module 1 can lose");
+        assertThat(refusal("gear", "teeth: 20", "backlash: " + nearest(gear))).isEmpty();
+        for (String more : List.of("driven: {teeth: 40}", "centre-distance: 30.2\n    driven: {teeth: 40}")) {
+            String pair = refusal("gear-pair", "module: 1", "backlash: 5", "driver: {teeth: 20}", more);
+            assertThat(pair).contains("backlash: 5 mm is more than 20 and 40 teeth of module 1 can lose");
+            assertThat(refusal("gear-pair", "module: 1", "backlash: " + nearest(pair), "driver: {teeth: 20}", more))
+                    .isEmpty();
+        }
+        String train = refusal(
+                "gear-train", "stages: [{backlash: 5, driver: {teeth: 15}, driven: {teeth: 45}}]", "module: 1");
+        assertThat(train).contains("stages.backlash: 5 mm is more than");
+    }
+
+    @Test
+    void shiftsThatCannotBeTellTheNearest() {
+        String driver = refusal(
+                "gear-pair", "module: 1", "driver: {teeth: 5, profile-shift: -0.5}", "driven: {teeth: 30}");
+        assertThat(driver).contains("driver.profile-shift: 5 and 30 teeth of module 1 cannot be with it");
+        assertThat(refusal(
+                        "gear-pair",
+                        "module: 1",
+                        "driver: {teeth: 5, profile-shift: " + nearest(driver) + "}",
+                        "driven: {teeth: 30}"))
+                .isEmpty();
+    }
+
+    @Test
+    void ringsTooSmallTellTheNearestThatRuns() {
+        String text = refusal("gear-pair", "internal: true", "driver: {teeth: 30}", "driven: {teeth: 30}");
+        Design pair = Gears.design(
+                "gear-pair", "internal: true", "driver: {teeth: 30}", "driven: {teeth: " + nearest(text) + "}");
+        assertThat(Gears.failed(pair)).isEmpty();
+    }
+
+    @Test
+    void aShaftHasOneBoreAndAStageItsOwnBacklash() {
+        assertThat(refusal(
+                        "gear-train",
+                        "stages:",
+                        "  - {driver: {teeth: 15}, driven: {teeth: 45, bore: {axle: 4}}}",
+                        "  - {driver: {teeth: 15, bore: {axle: 3}}, driven: {teeth: 45}}"))
+                .contains("stages.driver.bore: the shaft's bore stands with the driven gear of stage 1");
+        Design train = Gears.design(
+                "gear-train",
+                "stages:",
+                "  - {backlash: 0.3, driver: {teeth: 15}, driven: {teeth: 45, bore: {diameter: 4.2}}}",
+                "  - {driver: {teeth: 15}, driven: {teeth: 45}}");
+        for (var layer : train.parts().get(1).layers()) {
+            assertThat(layer.regions().get(0).holes().get(0).box().width()).isCloseTo(4.2, within(1e-9));
+        }
+        assertThat(Gears.dimension(train, "stage-1-backlash")).isCloseTo(0.3, within(1e-9));
+        assertThat(refusal(
+                        "gear-train",
+                        "stages:",
+                        "  - {driver: {teeth: 15}, driven: {teeth: 24, lightening: {form: holes}}}",
+                        "  - {driver: {teeth: 18}, driven: {teeth: 45}}"))
+                .contains("stages.driven.lightening.form: between hub and rim");
+    }
+
+    private static String nearest(String refused) {
+        String start = "the nearest that works is ";
+        int from = refused.indexOf(start);
+        assertThat(from).as(refused).isPositive();
+        return refused.substring(from + start.length()).split("[^0-9.-]", 2)[0];
     }
 }
