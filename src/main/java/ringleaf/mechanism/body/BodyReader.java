@@ -130,16 +130,19 @@ public final class BodyReader {
         if (screw.isEmpty()) {
             return Optional.empty();
         }
-        double least = 2 * (radius + material.leastWeb()) + screw.get().hole();
-        double circle = screws.get(BodyFields.CIRCLE).orElse(Math.ceil(10 * least) / 10);
+        int count = screws.require(BodyFields.COUNT);
+        double beside = 2 * (radius + material.leastWeb()) + screw.get().hole();
+        double least = Math.max(beside, leastCircle(new Bore.Solid(), screw.get().hole(), count));
+        double circle = screws.get(BodyFields.CIRCLE).orElse(Math.ceil(10 * least - HAIR) / 10);
         if (circle < least - 1e-9) {
             problems.at(
                     screws.where(BodyFields.CIRCLE),
-                    "screws on a circle of " + Words.mm(circle) + " come nearer to the teeth than the least web of "
+                    "screws on a circle of " + Words.mm(circle) + " come nearer to the teeth or to each other than the"
+                            + " least web of "
                             + Words.mm(material.leastWeb()),
                     "the nearest that works is " + Words.number(Math.ceil(10 * least) / 10, 1) + "mm");
         }
-        return Optional.of(new HubScrews(screw.get(), screws.require(BodyFields.COUNT), circle));
+        return Optional.of(new HubScrews(screw.get(), count, circle));
     }
 
     /**

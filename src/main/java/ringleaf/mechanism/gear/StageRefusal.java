@@ -6,7 +6,6 @@ import java.util.function.DoubleFunction;
 import java.util.function.Predicate;
 import ringleaf.part.Words;
 import ringleaf.spec.field.Bound;
-import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.text.Problems;
 import ringleaf.tooth.TeethRatio;
@@ -156,12 +155,18 @@ final class StageRefusal {
         boolean blamesDriver = first && Double.isNaN(second);
         double value = blamesDriver || !other ? nearest : second;
         boolean open = works.test(ask.withShifts(OptionalDouble.empty(), OptionalDouble.empty()));
-        Field<?> field = GearFields.PROFILE_SHIFT;
+        String hint = (Double.isNaN(value) ? "" : "the nearest that works is " + Words.number(value, 2))
+                + (open ? (Double.isNaN(value) ? "" : "; ") + "left out it is chosen" : "");
+        if (hint.isEmpty()) {
+            int teeth = moreTeeth(ask.driverTeeth().orElse(0), n -> ask.withTeeth(
+                            OptionalInt.of((int) n), ask.drivenTeeth())
+                    .withShifts(OptionalDouble.empty(), OptionalDouble.empty()));
+            hint = teeth > 0 ? "without it driver.teeth: " + teeth + " works" : "";
+        }
         problems.at(
-                (blamesDriver ? driver : driven).where(field),
+                (blamesDriver ? driver : driven).where(GearFields.PROFILE_SHIFT),
                 who + " cannot be with it: " + why,
-                (Double.isNaN(value) ? "" : "the nearest that works is " + Words.number(value, 2))
-                        + (open ? (Double.isNaN(value) ? "" : "; ") + "left out it is chosen" : ""));
+                hint);
     }
 
     private double nearestShift(double shift, DoubleFunction<PairAsk> typed) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.DoubleFunction;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
 import ringleaf.mechanism.body.AxleFit;
@@ -26,6 +27,8 @@ final class WheelReader {
     private static final double[] AXLES = {3, 2, 1.5, 1, 0.5};
     /** Material outside a ring's root circle, in modules; common practice, no source. */
     private static final double RING_BACK = 2;
+    /** Halvings by which the largest value that works is found, to a thousandth of any here. */
+    private static final int HALVINGS = 13;
 
     private final Request request;
     private final Values values;
@@ -52,11 +55,8 @@ final class WheelReader {
                     "leave it out, or set internal: true");
         }
         BodyReader reader = new BodyReader(request, values, material);
-        Body body = reader.read(servo);
         double room = rim.rootRadius() - material.leastWeb();
-        if (!values.isGiven(BodyFields.BORE) && body.bore().reach() > room) {
-            body = smaller(body, servo, room);
-        }
+        Body body = values.isGiven(BodyFields.BORE) ? reader.read(servo, room) : usual(reader, servo, room);
         bore(rim, body, room);
         Optional<WheelSpec.Sector> sector = sector(rim);
         if (sector.isPresent() && sector.get().segment() && values.isGiven(BodyFields.LIGHTENING)) {
@@ -71,19 +71,22 @@ final class WheelReader {
         return new WheelSpec(body, finish(rim), OptionalDouble.empty(), sector);
     }
 
-    /** The servo's own output in place of its horn, else the thickest usual axle that leaves the web. */
-    private Body smaller(Body body, Optional<Servo> servo, double room) {
+    /** A servo's horn, or its own output in place of it; else the thickest usual axle that leaves the web. */
+    private Body usual(BodyReader reader, Optional<Servo> servo, double room) {
         if (servo.isPresent()) {
+            Bore horn = new Bore.Horn(servo.get(), 4);
             double output = servo.get().splineDiameter();
-            return body.withBore(new Bore.Round(output), AxleFit.gripping(output));
+            return horn.reach() <= room && reader.fits(horn, room)
+                    ? reader.around(horn, AxleFit.NONE, room)
+                    : reader.around(new Bore.Round(output), AxleFit.gripping(output), room);
         }
         for (double axle : AXLES) {
-            double bore = axle + material.runningClearance();
-            if (bore / 2 <= room) {
-                return body.withBore(new Bore.Round(bore), AxleFit.running(axle));
+            Bore bore = new Bore.Round(axle + material.runningClearance());
+            if (bore.reach() <= room && reader.fits(bore, room)) {
+                return reader.around(bore, AxleFit.running(axle), room);
             }
         }
-        return body.withBore(new Bore.Solid(), AxleFit.NONE);
+        return reader.around(new Bore.Solid(), AxleFit.NONE, room);
     }
 
     private void bore(Rim rim, Body body, double room) {
@@ -94,14 +97,6 @@ final class WheelReader {
                     values.where(BodyFields.BORE),
                     body.bore().words() + " of " + Words.mm(2 * body.bore().reach()) + " across eats the root: " + web,
                     largest(body.bore(), room));
-        } else if (body.hubReach() > room + 1e-9) {
-            problems.at(
-                    values.where(BodyFields.HUB_SCREWS),
-                    "screws that reach out to " + Words.mm(2 * body.hubReach()) + " eat the root: " + web,
-                    "a circle up to " + Words.number(
-                            Math.floor(20 * (room - body.hubReach() + body.screws().orElseThrow().circle() / 2)) / 10,
-                            1)
-                            + "mm works, where the bore leaves room");
         }
     }
 
@@ -171,26 +166,28 @@ final class WheelReader {
         double depth = values.get(GearFields.TIP_RELIEF_DEPTH).orElse(rim.module() / 2);
         double relief = values.require(GearFields.TIP_RELIEF);
         double rounding = values.require(GearFields.TIP_ROUNDING);
-        if (relief >= depth) {
-            problems.at(
-                    values.where(GearFields.TIP_RELIEF),
-                    Words.mm(relief) + " is not below its depth of " + Words.mm(depth),
-                    "the nearest that works lies below that");
-            return TipFinish.NONE;
-        }
         TipFinish finish = new TipFinish(relief, depth, rounding);
-        String trouble = trouble(rim, finish);
+        String trouble = relief >= depth
+                ? Words.mm(relief) + " is not below its depth of " + Words.mm(depth)
+                : trouble(rim, finish);
         if (trouble.isEmpty()) {
             return finish;
         }
-        boolean relieved = trouble(rim, new TipFinish(0, depth, rounding)).isEmpty();
-        double largest = relieved ? 0 : largestRounding(rim, finish);
+        boolean relieved = relief > 0 && (relief >= depth || trouble(rim, new TipFinish(0, depth, rounding)).isEmpty());
+        boolean deep = relieved && values.isGiven(GearFields.TIP_RELIEF_DEPTH) && relief < depth;
+        Field<Double> blamed = deep
+                ? GearFields.TIP_RELIEF_DEPTH
+                : relieved ? GearFields.TIP_RELIEF : GearFields.TIP_ROUNDING;
+        double largest = deep
+                ? largest(rim, depth, x -> new TipFinish(relief, x, rounding))
+                : relieved
+                        ? largest(rim, relief, x -> new TipFinish(x, depth, rounding))
+                        : largest(rim, rounding, x -> new TipFinish(relief, depth, x));
+        double typed = Math.floor(1000 * largest) / 1000;
         problems.at(
-                values.where(relieved ? GearFields.TIP_RELIEF : GearFields.TIP_ROUNDING),
+                values.where(blamed),
                 trouble,
-                relieved
-                        ? "a smaller tip-relief-depth works"
-                        : "the nearest that works is " + Words.number(Math.floor(1000 * largest) / 1000, 3) + "mm");
+                typed > 0 ? "the nearest that works is " + Words.number(typed, 3) + "mm" : "leave it out");
         return TipFinish.NONE;
     }
 
@@ -203,12 +200,14 @@ final class WheelReader {
         }
     }
 
-    private static double largestRounding(Rim rim, TipFinish finish) {
+    /** The largest value below one that does not, with which the tips can be cut; 0 where none is. */
+    private static double largest(Rim rim, double from, DoubleFunction<TipFinish> typed) {
         double low = 0;
-        double high = finish.rounding();
-        for (int i = 0; i < 12; i++) {
+        double high = from;
+        for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
-            if (trouble(rim, new TipFinish(finish.relief(), finish.reliefDepth(), middle)).isEmpty()) {
+            TipFinish tried = typed.apply(middle);
+            if (tried.relief() < tried.reliefDepth() && trouble(rim, tried).isEmpty()) {
                 low = middle;
             } else {
                 high = middle;

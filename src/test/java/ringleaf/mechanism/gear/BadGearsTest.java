@@ -163,12 +163,12 @@ class BadGearsTest {
     @Test
     void shiftsThatCannotBeTellTheNearest() {
         String driver = refusal(
-                "gear-pair", "module: 1", "driver: {teeth: 5, profile-shift: -0.5}", "driven: {teeth: 30}");
-        assertThat(driver).contains("driver.profile-shift: 5 and 30 teeth of module 1 cannot be with it");
+                "gear-pair", "module: 1", "driver: {teeth: 8, profile-shift: -0.9}", "driven: {teeth: 30}");
+        assertThat(driver).contains("driver.profile-shift: 8 and 30 teeth of module 1 cannot be with it");
         assertThat(refusal(
                         "gear-pair",
                         "module: 1",
-                        "driver: {teeth: 5, profile-shift: " + nearest(driver) + "}",
+                        "driver: {teeth: 8, profile-shift: " + nearest(driver) + "}",
                         "driven: {teeth: 30}"))
                 .isEmpty();
     }
