@@ -64,8 +64,11 @@ class BadGearsTest {
         String text = refusal("gear", "teeth: 20", "bore: {diameter: 17}");
         assertThat(text).contains("eats the root").contains("the nearest that works is diameter: 15.9mm");
         assertThat(refusal("gear", "teeth: 20", "bore: {diameter: 15.9mm}")).isEmpty();
-        assertThat(refusal("gear", "teeth: 20", "hub-screws: {screw: M3, count: 4, circle: 16}"))
-                .contains("eat the root");
+        String screws = refusal("gear", "teeth: 20", "hub-screws: {screw: M3, count: 4, circle: 16}");
+        assertThat(screws).contains("hub-screws.circle: screws on a circle of 16 mm come nearer to the rim");
+        assertThat(refusal(
+                        "gear", "teeth: 20", "hub-screws: {screw: M3, count: 4, circle: " + nearest(screws) + "}"))
+                .isEmpty();
         assertThat(refusal("gear", "teeth: 60", "internal: true", "ring-diameter: 62"))
                 .contains("leaves less than the web")
                 .contains("the nearest that works is 64.1mm");
