@@ -7,11 +7,10 @@ import ringleaf.part.Design;
 
 /** {@code check}: designs and checks, and writes nothing. */
 final class CheckCommand implements Command {
-    static final String NAME = "check";
 
     @Override
     public String name() {
-        return NAME;
+        return "check";
     }
 
     @Override

@@ -32,7 +32,7 @@ final class CommandRun {
 
     /** Reads the line and does what it says, or shows the help that it asks for. */
     private int obeyed(String[] args) {
-        CommandLine line = Syntax.line(args);
+        CommandLine line = Syntax.line();
         ParseResult result;
         try {
             result = line.parseArgs(args);

@@ -13,14 +13,13 @@ import ringleaf.spec.text.Shown;
 
 /** {@code help}: how a command is used, or every field of a kind. */
 final class HelpCommand implements Command {
-    static final String NAME = "help";
     private static final String MARKDOWN = "--markdown";
     /** A topic beside commands and kinds. */
     private static final String FABRICATION = "fabrication";
 
     @Override
     public String name() {
-        return NAME;
+        return "help";
     }
 
     @Override

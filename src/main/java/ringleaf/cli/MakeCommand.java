@@ -16,7 +16,6 @@ import ringleaf.spec.text.Shown;
 
 /** {@code make}: designs, checks and writes everything. */
 final class MakeCommand implements Command {
-    static final String NAME = "make";
     static final String SLICE = "--slice";
     static final String SOLIDS = "--solids";
     static final String CHORD = "--chord";
@@ -25,7 +24,7 @@ final class MakeCommand implements Command {
 
     @Override
     public String name() {
-        return NAME;
+        return "make";
     }
 
     @Override
