@@ -3,6 +3,7 @@ package ringleaf.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import picocli.CommandLine.ParseResult;
 
 /**
  * What is asked of a spec on the command line.
@@ -15,16 +16,16 @@ import java.util.Optional;
  */
 record Asked(String spec, List<String> sets, int states, boolean thorough, Optional<String> shared) {
     /** What was typed for a command that has the options of {@link Syntax#reading} or {@link Syntax#judging}. */
-    static Asked of(Typed given) {
-        List<String> all = new ArrayList<>(given.values(Syntax.SET));
-        if (given.has(Syntax.KERF)) {
+    static Asked of(ParseResult given) {
+        List<String> all = new ArrayList<>(List.of(given.matchedOptionValue(Syntax.SET, new String[0])));
+        if (given.hasMatchedOption(Syntax.KERF)) {
             all.add("fabrication.kerf=true");
         }
         return new Asked(
-                given.positional(0),
+                given.matchedPositionalValue(0, null),
                 all,
-                States.of(given.value(Syntax.STATES)),
-                given.has(Syntax.THOROUGH),
-                Optional.ofNullable(given.value(Syntax.SHARED)));
+                States.of(given.matchedOptionValue(Syntax.STATES, null)),
+                given.hasMatchedOption(Syntax.THOROUGH),
+                Optional.ofNullable(given.matchedOptionValue(Syntax.SHARED, null)));
     }
 }

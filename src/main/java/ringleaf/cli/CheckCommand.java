@@ -2,15 +2,15 @@ package ringleaf.cli;
 
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 import ringleaf.part.Design;
 
 /** {@code check}: designs and checks, and writes nothing. */
 final class CheckCommand implements Command {
-    static final String NAME = "check";
 
     @Override
     public String name() {
-        return NAME;
+        return "check";
     }
 
     @Override
@@ -25,7 +25,7 @@ final class CheckCommand implements Command {
     }
 
     @Override
-    public int run(Typed given, Console console) {
+    public int run(ParseResult given, Console console) {
         Run run = Run.read(Asked.of(given), console.surroundings(), console.in());
         List<Design> designs = run.design();
         List<Judged> all = run.judge(designs, run.prepare(designs), console.surroundings(), console.err());

@@ -1,6 +1,7 @@
 package ringleaf.cli;
 
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 
 /** One command of the tool; {@link Commands} lists them all. */
 interface Command {
@@ -16,5 +17,5 @@ interface Command {
      * @param given what was typed after the name, held against the syntax
      * @return the code to end with
      */
-    int run(Typed given, Console console);
+    int run(ParseResult given, Console console);
 }

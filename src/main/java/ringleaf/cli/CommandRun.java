@@ -1,6 +1,9 @@
 package ringleaf.cli;
 
-import java.util.Optional;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import ringleaf.spec.text.SpecRefused;
 
 /** One run of the tool: from the command line to the exit code. */
@@ -13,10 +16,8 @@ final class CommandRun {
 
     /** Runs it; whatever happens, the user reads plain words and no trace of the inside. */
     int run(String[] args) {
-        WarmUp.start(args);
         try {
-            Optional<Typed> plain = PlainLine.of(args);
-            return plain.isPresent() ? new MakeCommand().run(plain.get(), console) : ParsedRun.of(args, console);
+            return obeyed(args);
         } catch (SpecRefused e) {
             console.err().print(e.getMessage());
             return Exit.WRONG;
@@ -27,6 +28,38 @@ final class CommandRun {
             console.err().print(ownFault(e) + "\n");
             return Exit.TROUBLE;
         }
+    }
+
+    /** Reads the line and does what it says, or shows the help that it asks for. */
+    private int obeyed(String[] args) {
+        CommandLine line = Syntax.line();
+        ParseResult result;
+        try {
+            result = line.parseArgs(args);
+        } catch (ParameterException e) {
+            throw Stop.wrong(Mistyped.message(e));
+        }
+        List<CommandLine> chain = result.asCommandLineList();
+        CommandLine last = chain.get(chain.size() - 1);
+        if (last.isUsageHelpRequested()) {
+            Syntax.usage(last, console.out());
+            return Exit.FINE;
+        }
+        for (CommandLine each : chain) {
+            if (each.isVersionHelpRequested()) {
+                console.out().print("ringleaf " + Version.text() + "\n");
+                return Exit.FINE;
+            }
+            if (each.isUsageHelpRequested()) {
+                Syntax.usage(each, console.out());
+                return Exit.FINE;
+            }
+        }
+        if (!result.hasSubcommand()) {
+            Syntax.usage(line, console.err());
+            return Exit.WRONG;
+        }
+        return Commands.named(last.getCommandName()).run(last.getParseResult(), console);
     }
 
     /** What a user is told when the tool itself is wrong. */

@@ -19,13 +19,13 @@ final class Commands {
 
     private Commands() {}
 
-    /** The command of a name, or null. */
+    /** The command of a name that {@link #ALL} has. */
     static Command named(String name) {
         for (Command command : ALL) {
             if (command.name().equals(name)) {
                 return command;
             }
         }
-        return null;
+        throw new IllegalArgumentException("no command " + name);
     }
 }

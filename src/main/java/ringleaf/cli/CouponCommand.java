@@ -3,6 +3,7 @@ package ringleaf.cli;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 
 /** {@code coupon}: a piece that measures the user's machine, and what its filled sheet says. */
 final class CouponCommand implements Command {
@@ -47,13 +48,13 @@ final class CouponCommand implements Command {
     }
 
     @Override
-    public int run(Typed given, Console console) {
+    public int run(ParseResult given, Console console) {
         CouponRun coupon = new CouponRun(
                 console,
-                Optional.ofNullable(given.value(Syntax.SHARED)),
-                Optional.ofNullable(given.value(Syntax.OUTPUT)));
-        String process = given.value(PROCESS);
-        String read = given.value(READ);
+                Optional.ofNullable(given.matchedOptionValue(Syntax.SHARED, null)),
+                Optional.ofNullable(given.matchedOptionValue(Syntax.OUTPUT, null)));
+        String process = given.matchedOptionValue(PROCESS, null);
+        String read = given.matchedOptionValue(READ, null);
         if ((process == null) == (read == null)) {
             throw Stop.wrong("coupon takes either --process NAME, for a piece, or --read FILE, for a filled sheet");
         }
@@ -61,14 +62,14 @@ final class CouponCommand implements Command {
                 ? List.of(REPLACE)
                 : List.of(STOCK, Syntax.FORMATS, Syntax.DXF);
         for (String other : others) {
-            if (given.has(other)) {
+            if (given.hasMatchedOption(other)) {
                 throw Stop.wrong(other + " has no meaning with " + (read == null ? PROCESS : READ));
             }
         }
         if (read != null) {
-            return coupon.read(read, given.has(REPLACE));
+            return coupon.read(read, given.hasMatchedOption(REPLACE));
         }
-        Wanted wanted = Wanted.ofOutlines(given.value(Syntax.FORMATS), given.value(Syntax.DXF));
-        return coupon.make(process, Optional.ofNullable(given.value(STOCK)), wanted);
+        Wanted wanted = Wanted.ofOutlines(given.matchedOptionValue(Syntax.FORMATS, null), given.matchedOptionValue(Syntax.DXF, null));
+        return coupon.make(process, Optional.ofNullable(given.matchedOptionValue(STOCK, null)), wanted);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
 import ringleaf.spec.text.Shown;
 
 /** {@code explore}: varies fields and compares every combination; here its options, held against each other. */
@@ -84,19 +85,19 @@ final class ExploreCommand implements Command {
     }
 
     @Override
-    public int run(Typed given, Console console) {
-        List<String> vary = given.values(VARY);
-        boolean whyNot = given.has(WHY_NOT);
-        String states = given.value(Syntax.STATES);
+    public int run(ParseResult given, Console console) {
+        List<String> vary = List.of(given.matchedOptionValue(VARY, new String[0]));
+        boolean whyNot = given.hasMatchedOption(WHY_NOT);
+        String states = given.matchedOptionValue(Syntax.STATES, null);
         Asked asked = new Asked(
-                given.positional(0),
-                given.values(Syntax.SET),
+                given.matchedPositionalValue(0, null),
+                List.of(given.matchedOptionValue(Syntax.SET, new String[0])),
                 states == null ? STATES : States.of(states),
                 false,
-                Optional.ofNullable(given.value(Syntax.SHARED)));
+                Optional.ofNullable(given.matchedOptionValue(Syntax.SHARED, null)));
         if (whyNot) {
             for (String other : NOT_BESIDE_WHY_NOT) {
-                if (given.has(other)) {
+                if (given.hasMatchedOption(other)) {
                     throw Stop.wrong(WHY_NOT + " looks for changes by itself, and " + other
                             + " has no meaning beside it");
                 }
@@ -107,28 +108,28 @@ final class ExploreCommand implements Command {
             throw Stop.wrong("nothing is varied; e.g. --vary shutter.blades=8..24, or --why-not for a spec that does"
                     + " not work");
         }
-        if (given.value(TO) != null && given.value(TAKE) == null) {
+        if (given.hasMatchedOption(TO) && !given.hasMatchedOption(TAKE)) {
             throw Stop.wrong("--to says where --take writes, and there is no --take");
         }
         return new ExploreRun(console).explore(
                 asked,
                 new ExploreRun.Wish(
                         vary,
-                        given.value(MINIMISE),
+                        given.matchedOptionValue(MINIMISE, null),
                         number(given, KEEP, KEPT, MOST_KEPT),
                         number(given, TAKE, 0, MOST_TAKEN),
-                        given.value(TO),
-                        given.value(Syntax.OUTPUT),
-                        given.has(YES),
+                        given.matchedOptionValue(TO, null),
+                        given.matchedOptionValue(Syntax.OUTPUT, null),
+                        given.hasMatchedOption(YES),
                         threads(given)));
     }
 
-    private static int threads(Typed given) {
+    private static int threads(ParseResult given) {
         return number(given, THREADS, Runtime.getRuntime().availableProcessors(), MOST_THREADS);
     }
 
-    private static int number(Typed given, String option, int otherwise, int most) {
-        String typed = given.value(option);
+    private static int number(ParseResult given, String option, int otherwise, int most) {
+        String typed = given.matchedOptionValue(option, null);
         if (typed == null) {
             return otherwise;
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.spec.field.FieldHelp;
@@ -12,14 +13,13 @@ import ringleaf.spec.text.Shown;
 
 /** {@code help}: how a command is used, or every field of a kind. */
 final class HelpCommand implements Command {
-    static final String NAME = "help";
     private static final String MARKDOWN = "--markdown";
     /** A topic beside commands and kinds. */
     private static final String FABRICATION = "fabrication";
 
     @Override
     public String name() {
-        return NAME;
+        return "help";
     }
 
     @Override
@@ -34,15 +34,15 @@ final class HelpCommand implements Command {
     }
 
     @Override
-    public int run(Typed given, Console console) {
+    public int run(ParseResult given, Console console) {
         CommandLine line = Syntax.line();
-        String topic = given.positional(0);
+        String topic = given.matchedPositionalValue(0, null);
         CommandLine command = topic == null ? line : line.getSubcommands().get(topic);
         if (command != null) {
             Syntax.usage(command, console.out());
             return Exit.FINE;
         }
-        console.out().print(fields(topic, given.has(MARKDOWN), new ArrayList<>(line.getSubcommands().keySet())));
+        console.out().print(fields(topic, given.hasMatchedOption(MARKDOWN), new ArrayList<>(line.getSubcommands().keySet())));
         return Exit.FINE;
     }
 

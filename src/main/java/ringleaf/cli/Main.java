@@ -2,7 +2,6 @@ package ringleaf.cli;
 
 import java.io.InputStream;
 import java.io.PrintStream;
-import java.util.Optional;
 
 /** Starts the tool. */
 public final class Main {
@@ -10,10 +9,6 @@ public final class Main {
 
     /** Runs the command line and ends the process with its exit code. */
     public static void main(String[] args) {
-        Optional<Integer> done = LightStart.run(args);
-        if (done.isPresent()) {
-            System.exit(done.get());
-        }
         Streams streams = Streams.ofProcess();
         int exit = run(args, System.in, streams.out(), streams.err(), streams.surroundings());
         System.exit(streams.finish(exit));

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
@@ -15,7 +16,6 @@ import ringleaf.spec.text.Shown;
 
 /** {@code make}: designs, checks and writes everything. */
 final class MakeCommand implements Command {
-    static final String NAME = "make";
     static final String SLICE = "--slice";
     static final String SOLIDS = "--solids";
     static final String CHORD = "--chord";
@@ -24,7 +24,7 @@ final class MakeCommand implements Command {
 
     @Override
     public String name() {
-        return NAME;
+        return "make";
     }
 
     @Override
@@ -57,20 +57,20 @@ final class MakeCommand implements Command {
     }
 
     @Override
-    public int run(Typed given, Console console) {
+    public int run(ParseResult given, Console console) {
         Wanted wanted = Wanted.of(
-                given.value(Syntax.FORMATS),
-                given.value(Syntax.DXF),
-                given.value(SOLIDS),
-                given.value(CHORD),
-                given.value(PAGE_SIZE));
+                given.matchedOptionValue(Syntax.FORMATS, null),
+                given.matchedOptionValue(Syntax.DXF, null),
+                given.matchedOptionValue(SOLIDS, null),
+                given.matchedOptionValue(CHORD, null),
+                given.matchedOptionValue(PAGE_SIZE, null));
         Run run = Run.read(Asked.of(given), console.surroundings(), console.in());
         return make(
                 run,
-                Optional.ofNullable(given.value(Syntax.OUTPUT)),
+                Optional.ofNullable(given.matchedOptionValue(Syntax.OUTPUT, null)),
                 wanted,
-                given.value(SLICE),
-                given.has(ANYWAY),
+                given.matchedOptionValue(SLICE, null),
+                given.hasMatchedOption(ANYWAY),
                 console);
     }
 

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 import ringleaf.spec.text.Nearest;
 import ringleaf.spec.text.Shown;
 
@@ -29,12 +30,12 @@ final class NewCommand implements Command {
     }
 
     @Override
-    public int run(Typed given, Console console) {
-        String preset = given.positional(0);
+    public int run(ParseResult given, Console console) {
+        String preset = given.matchedPositionalValue(0, null);
         if (!Presets.NAMES.contains(preset)) {
             throw Stop.wrong("there is no preset " + Shown.quoted(preset) + "; " + Nearest.hint(preset, Presets.NAMES));
         }
-        String file = given.positional(1);
+        String file = given.matchedPositionalValue(1, null);
         String shown = file == null ? Presets.fileName(preset) : file;
         Path path = console.surroundings().place(shown, "FILE");
         boolean made = false;

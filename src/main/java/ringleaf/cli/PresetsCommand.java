@@ -1,6 +1,7 @@
 package ringleaf.cli;
 
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 
 /** {@code presets}: lists the presets with a line each. */
 final class PresetsCommand implements Command {
@@ -15,7 +16,7 @@ final class PresetsCommand implements Command {
     }
 
     @Override
-    public int run(Typed given, Console console) {
+    public int run(ParseResult given, Console console) {
         int width = 0;
         for (String name : Presets.NAMES) {
             width = Math.max(width, name.length());

@@ -1,6 +1,7 @@
 package ringleaf.cli;
 
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 
 /** {@code preview}: a local page that shows a spec and is drawn anew whenever it is saved. */
 final class PreviewCommand implements Command {
@@ -26,7 +27,7 @@ final class PreviewCommand implements Command {
     }
 
     @Override
-    public int run(Typed given, Console console) {
-        return new PreviewRun(console).serve(Asked.of(given), PreviewRun.port(given.value(PORT)));
+    public int run(ParseResult given, Console console) {
+        return new PreviewRun(console).serve(Asked.of(given), PreviewRun.port(given.matchedOptionValue(PORT, null)));
     }
 }

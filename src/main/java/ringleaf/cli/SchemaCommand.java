@@ -1,6 +1,7 @@
 package ringleaf.cli;
 
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 import ringleaf.mechanism.Kinds;
 import ringleaf.spec.SpecSchema;
 
@@ -20,7 +21,7 @@ final class SchemaCommand implements Command {
     }
 
     @Override
-    public int run(Typed given, Console console) {
+    public int run(ParseResult given, Console console) {
         console.out().print(SpecSchema.write(Kinds.fields()));
         return Exit.FINE;
     }

@@ -2,6 +2,7 @@ package ringleaf.cli;
 
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 
 /** {@code servo-table}: the table from output to pulse for a servo's firmware. */
 final class ServoTableCommand implements Command {
@@ -37,12 +38,12 @@ final class ServoTableCommand implements Command {
     }
 
     @Override
-    public int run(Typed given, Console console) {
+    public int run(ParseResult given, Console console) {
         Run run = Run.read(Asked.of(given), console.surroundings(), console.in());
         return new ServoTableRun(console).write(run, new ServoTableRun.Wish(
-                Optional.ofNullable(given.value(Syntax.OUTPUT)),
-                Optional.ofNullable(given.value(MECHANISM)),
-                Optional.ofNullable(given.value(WITHIN)),
-                Optional.ofNullable(given.value(MEASURED))));
+                Optional.ofNullable(given.matchedOptionValue(Syntax.OUTPUT, null)),
+                Optional.ofNullable(given.matchedOptionValue(MECHANISM, null)),
+                Optional.ofNullable(given.matchedOptionValue(WITHIN, null)),
+                Optional.ofNullable(given.matchedOptionValue(MEASURED, null))));
     }
 }

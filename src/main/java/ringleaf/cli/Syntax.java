@@ -8,10 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/**
- * What the syntax of commands is built of, and what several of them have in common. All of it is declared by hand:
- * reading it from annotations would cost every start some reflection.
- */
+/** What the syntax of commands is built of, and what several of them have in common. */
 final class Syntax {
     static final String OUTPUT = "--output";
     static final String OUTPUT_SHORT = "-o";
@@ -27,13 +24,8 @@ final class Syntax {
 
     private Syntax() {}
 
-    /**
-     * The command line that takes these arguments: with the one command they begin with, or, where they begin with no
-     * command or with one that needs to know the others, with all of them. The library takes some time for each.
-     */
-    static CommandLine line(String... args) {
-        // Options are read as texts; ready converters for other types would load the database classes at every start.
-        System.setProperty("picocli.converters.excludes", "java.*");
+    /** The command line, with every command. */
+    static CommandLine line() {
         CommandSpec root = command(
                 "ringleaf",
                 "Turns a short spec into exact, checked, cut-ready outlines of printable mechanism parts.",
@@ -42,12 +34,8 @@ final class Syntax {
                         + "  ringleaf new harbour-light        write its spec, to change it%n"
                         + "%nExit codes: 0 all checks passed or only warned, 1 a check failed,%n"
                         + "2 spec or command line wrong, 3 cannot read or write.%n");
-        String first = args.length == 0 ? "" : args[0];
-        boolean one = !first.equals(HelpCommand.NAME) && Commands.named(first) != null;
         for (Command command : Commands.ALL) {
-            if (!one || command.name().equals(first)) {
-                root.addSubcommand(command.name(), command.syntax());
-            }
+            root.addSubcommand(command.name(), command.syntax());
         }
         return new CommandLine(root);
     }

@@ -2,6 +2,7 @@ package ringleaf.cli;
 
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 
 /** {@code tolerance}: how far sizes may drift, and how many builds would work. */
 final class ToleranceCommand implements Command {
@@ -35,12 +36,12 @@ final class ToleranceCommand implements Command {
     }
 
     @Override
-    public int run(Typed given, Console console) {
+    public int run(ParseResult given, Console console) {
         return new ToleranceRun(console)
                 .look(
                         Run.read(Asked.of(given), console.surroundings(), console.in()),
-                        Optional.ofNullable(given.value(Syntax.OUTPUT)),
-                        given.value(BUILDS),
-                        given.value(SEED));
+                        Optional.ofNullable(given.matchedOptionValue(Syntax.OUTPUT, null)),
+                        given.matchedOptionValue(BUILDS, null),
+                        given.matchedOptionValue(SEED, null));
     }
 }

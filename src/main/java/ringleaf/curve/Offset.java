@@ -62,12 +62,7 @@ public final class Offset {
         }
         List<Segment> all = new ArrayList<>(raw);
         all.addAll(offset.source);
-        return Overlay.settled(all, new Overlay.Work() {
-            @Override
-            public List<Region> with(double touch) {
-                return offset.kept(Arrangement.of(raw, operands, touch));
-            }
-        });
+        return Overlay.settled(all, touch -> offset.kept(Arrangement.of(raw, operands, touch)));
     }
 
     private List<Region> kept(Arrangement arrangement) {

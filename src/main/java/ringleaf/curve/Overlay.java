@@ -23,7 +23,7 @@ public final class Overlay {
     private static final int TRIES = 5;
     private static final int WIDER = 10;
 
-    /** Work that depends on how near is a touch; classes and no lambdas, which would cost the cold start. */
+    /** Work that depends on how near is a touch. */
     interface Work {
         List<Region> with(double touch);
     }
@@ -53,14 +53,11 @@ public final class Overlay {
         if (pieces.isEmpty()) {
             return List.of();
         }
-        return settled(pieces, new Work() {
-            @Override
-            public List<Region> with(double touch) {
-                Arrangement arrangement = Arrangement.of(pieces, operands, touch);
-                List<Chain> kept = Faces.boundary(arrangement, rule);
-                double snap = arrangement.snap;
-                return Nesting.regions(Stitching.contours(kept, snap, arrangement.nodes.size()), snap);
-            }
+        return settled(pieces, touch -> {
+            Arrangement arrangement = Arrangement.of(pieces, operands, touch);
+            List<Chain> kept = Faces.boundary(arrangement, rule);
+            double snap = arrangement.snap;
+            return Nesting.regions(Stitching.contours(kept, snap, arrangement.nodes.size()), snap);
         });
     }
 

@@ -1,6 +1,7 @@
 package ringleaf.leaf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -46,6 +47,12 @@ public final class BladeSolver {
     /** The coarse spans may miss by this share what the fine ones then find; measured on random cases. */
     private static final double FIRST_STEP = 1.02;
 
+    /** Fewer broken limits, then gentler pressure angles, then less missed, then a smaller cavity. */
+    private static final Comparator<BladePlan> BETTER_FIRST = Comparator.<BladePlan>comparingInt(plan -> plan.broken().size())
+            .thenComparingDouble(BladePlan::pressureLimit)
+            .thenComparingDouble(BladeSolver::missed)
+            .thenComparingDouble(BladePlan::cavityRadius);
+
     private final BladeNeeds needs;
     private final BladeTrial trial;
     private TrialStates states;
@@ -68,30 +75,10 @@ public final class BladeSolver {
     public static List<BladePlan> all(BladeNeeds needs) {
         List<BladePlan> plans = new ArrayList<>();
         for (Layout layout : Layout.values()) {
-            insert(plans, solve(needs, layout));
+            plans.add(solve(needs, layout));
         }
+        plans.sort(BETTER_FIRST);
         return plans;
-    }
-
-    /** Adds a plan behind those that are better; by hand, for a comparator of lambdas is slow to start. */
-    private static void insert(List<BladePlan> plans, BladePlan plan) {
-        int i = plans.size();
-        while (i > 0 && isBetter(plan, plans.get(i - 1))) {
-            i--;
-        }
-        plans.add(i, plan);
-    }
-
-    /** Fewer broken limits, then gentler pressure angles, then less missed, then a smaller cavity. */
-    private static boolean isBetter(BladePlan one, BladePlan other) {
-        if (one.broken().size() != other.broken().size()) {
-            return one.broken().size() < other.broken().size();
-        }
-        if (one.pressureLimit() != other.pressureLimit()) {
-            return one.pressureLimit() < other.pressureLimit();
-        }
-        double more = missed(one) - missed(other);
-        return more != 0 ? more < 0 : one.cavityRadius() < other.cavityRadius();
     }
 
     private static double missed(BladePlan plan) {

@@ -97,23 +97,6 @@ public record BasicRack(double pressureAngle, double addendum, double dedendum, 
         return straightDepth() - teeth * sine * sine / 2;
     }
 
-    /** Written out: the generated one costs a cold start 35 ms on its first call. */
-    @Override
-    public boolean equals(Object other) {
-        return this == other
-                || other instanceof BasicRack rack
-                        && pressureAngle == rack.pressureAngle
-                        && addendum == rack.addendum
-                        && dedendum == rack.dedendum
-                        && rounding == rack.rounding;
-    }
-
-    @Override
-    public int hashCode() {
-        return 31 * (31 * (31 * Double.hashCode(pressureAngle) + Double.hashCode(addendum)) + Double.hashCode(dedendum))
-                + Double.hashCode(rounding);
-    }
-
     private static double largestRounding(double angle, double dedendum) {
         return (Math.PI / 4 - dedendum * Math.tan(angle)) / Math.tan(Math.PI / 4 - angle / 2);
     }

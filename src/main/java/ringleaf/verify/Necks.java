@@ -89,7 +89,7 @@ final class Necks {
         for (int i = 0; i < n; i++) {
             byX[i] = i;
         }
-        Arrays.sort(byX, new ByX(pieces));
+        Arrays.sort(byX, Comparator.comparingDouble(i -> pieces[i].minX));
         List<Thin> found = new ArrayList<>();
         for (int a = 0; a < n; a++) {
             Piece p = pieces[byX[a]];
@@ -106,26 +106,8 @@ final class Necks {
                 }
             }
         }
-        found.sort(new Thinnest());
+        found.sort(Comparator.comparingDouble(Thin::width).thenComparingInt(Thin::first).thenComparingInt(Thin::second));
         return found;
-    }
-
-    // Classes and no lambdas, which would cost the cold start.
-
-    private record ByX(Piece[] pieces) implements Comparator<Integer> {
-        @Override
-        public int compare(Integer a, Integer b) {
-            return Double.compare(pieces[a].minX, pieces[b].minX);
-        }
-    }
-
-    private static final class Thinnest implements Comparator<Thin> {
-        @Override
-        public int compare(Thin a, Thin b) {
-            int byWidth = Double.compare(a.width, b.width);
-            int byFirst = byWidth != 0 ? byWidth : Integer.compare(a.first, b.first);
-            return byFirst != 0 ? byFirst : Integer.compare(a.second, b.second);
-        }
     }
 
     private void add(int i, int j, Shape shape, List<Thin> found) {

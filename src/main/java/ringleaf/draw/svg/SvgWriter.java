@@ -1,6 +1,5 @@
 package ringleaf.draw.svg;
 
-import java.util.List;
 import org.w3c.dom.Element;
 import ringleaf.draw.Decimals;
 import ringleaf.draw.Drawing;
@@ -9,9 +8,7 @@ import ringleaf.draw.Drawn;
 import ringleaf.draw.LayerStyle;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
-import ringleaf.geom.Line;
 import ringleaf.geom.Path;
-import ringleaf.geom.Point;
 
 /**
  * Writes a drawing as SVG 1.1 at true scale: one user unit is 1 mm, the sheet is the drawing's box and 1 mm all
@@ -42,23 +39,6 @@ public final class SvgWriter {
             addLayer(document, layer);
         }
         return document.toBytes();
-    }
-
-    /**
-     * Loads what writing needs, by writing a small drawing. A caller with other work to do first may run this on
-     * another thread; it changes nothing else.
-     */
-    public static void warmUp() {
-        Path line = Path.of(new Line(Point.ORIGIN, new Point(1, 1)));
-        Drawing drawing = new Drawing(
-                "",
-                List.of(""),
-                List.of(new DrawingLayer(
-                        DrawingLayer.MARK,
-                        LayerStyle.black(0.1),
-                        "",
-                        List.of(new Drawn.Round(Point.ORIGIN, 1), Drawn.of(line)))));
-        write(drawing);
     }
 
     private static void addLayer(SvgDocument document, DrawingLayer layer) {
