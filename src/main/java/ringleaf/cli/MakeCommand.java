@@ -130,7 +130,9 @@ final class MakeCommand implements Command {
             text.list("no slice of", run.unsliced());
         }
         if (solids != null) {
-            text.list("no solid of", solids.leftOut());
+            List<String> leftOut = new ArrayList<>(solids.leftOut());
+            leftOut.addAll(drawn.withoutSolid());
+            text.list("no solid of", leftOut);
         }
         text.list("written to " + Shown.cut(shown, 300), folders(files));
         out.print(text);

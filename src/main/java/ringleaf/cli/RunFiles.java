@@ -180,6 +180,18 @@ final class RunFiles {
         return files.files();
     }
 
+    /** The parts of which a solid was asked for, but none can be made, each with the reason. */
+    List<String> withoutSolid() {
+        List<String> parts = new ArrayList<>();
+        for (int i = 0; solids != null && i < solids.items().size(); i++) {
+            if (meshes.result().paths.get(i).isEmpty()) {
+                parts.add(solids.items().get(i).part().name()
+                        + ": its outlines cross, or it touches itself along an edge, so that no closed surface bounds it");
+            }
+        }
+        return parts;
+    }
+
     /** Names a part's solids among its files. */
     private void addSolids(String mechanism, Map<String, List<String>> paths) {
         for (int i = 0; solids != null && i < solids.items().size(); i++) {

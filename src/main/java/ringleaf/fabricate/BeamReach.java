@@ -24,7 +24,7 @@ final class BeamReach {
     /** Cosine up to which a place counts as lying across, and not beside. */
     private static final double ACROSS = 0.95;
 
-    /** A slit that is too narrow, and where. */
+    /** A slit that is too narrow, and where; its width, mm, is not a number where nothing lies straight across. */
     record Slit(double width, Point place) {}
 
     private final double radius;
@@ -40,6 +40,11 @@ final class BeamReach {
     BeamReach(double kerf) {
         this.kerf = kerf;
         this.radius = kerf / 2;
+    }
+
+    /** By how much what is out of reach is so at least, mm. */
+    static double tolerance(double kerf) {
+        return TOUCH * kerf / 2;
     }
 
     List<Slit> slits() {
@@ -119,12 +124,13 @@ final class BeamReach {
 
     private void settle(Run run, boolean whole) {
         if (whole || run.length > CORNER * kerf) {
-            slits.add(new Slit(Math.min(run.width, kerf), run.place));
+            slits.add(new Slit(run.width == Double.POSITIVE_INFINITY ? Double.NaN : run.width, run.place));
             return;
         }
         corners++;
         firstCorner = firstCorner == null ? run.place : firstCorner;
-        sharpest = Math.min(sharpest, run.radius == Double.POSITIVE_INFINITY ? 0 : run.radius);
+        // where no arc is tighter than the beam it is the corner between two pieces that is out of reach
+        sharpest = Math.min(sharpest, run.radius < radius ? run.radius : 0);
     }
 
     /** Adds a place to a run, with the width across it where that is the least so far. */

@@ -8,7 +8,6 @@ import ringleaf.geom.Region;
 import ringleaf.part.Finding;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
-import ringleaf.part.Words;
 
 /**
  * Outlines for a beam that follows the drawn line and burns half of its width away on either side: outer contours
@@ -69,30 +68,41 @@ public final class Kerf {
         if (!reach.slits().isEmpty()) {
             BeamReach.Slit narrowest = reach.slits().get(0);
             for (BeamReach.Slit slit : reach.slits()) {
-                narrowest = slit.width() < narrowest.width() ? slit : narrowest;
+                narrowest = slit.width() < narrowest.width() || Double.isNaN(narrowest.width()) ? slit : narrowest;
             }
             int more = reach.slits().size() - 1;
             String message = "narrower than the kerf" + (more > 0 ? ", and " + more + " more like it" : "")
                     + ": the beam would burn it wider; widen it or choose a finer process";
-            findings.add(new Finding(
-                    SLITS, Finding.Status.FAIL, narrowest.width(), kerf, "mm", at(part, narrowest.place()), message));
+            Finding.Draft draft = draft(SLITS, part, kerf, narrowest.place());
+            findings.add((Double.isNaN(narrowest.width())
+                            ? draft.unmeasured(Finding.Relation.AT_LEAST, kerf, "mm", false)
+                            : draft.atLeast(narrowest.width(), kerf, "mm"))
+                    .says(message));
         }
         if (reach.corners() > 0) {
             String message = reach.corners() + (reach.corners() == 1 ? " inner corner comes" : " inner corners come")
                     + " out rounded to half the kerf";
-            findings.add(new Finding(
-                    CORNERS,
-                    Finding.Status.WARN,
-                    reach.sharpest(),
-                    kerf / 2,
-                    "mm",
-                    at(part, reach.firstCorner()),
-                    message));
+            findings.add(draft(CORNERS, part, kerf, reach.firstCorner())
+                    .orWarn()
+                    .atLeast(reach.sharpest(), kerf / 2, "mm")
+                    .says(message));
         }
         return findings;
     }
 
-    private static String at(Part part, Point place) {
-        return part.name() + " at " + Words.number(place.x(), 2) + ", " + Words.number(place.y(), 2);
+    private static Finding.Draft draft(String check, Part part, double kerf, Point place) {
+        return Finding.of(check)
+                .onOutlines(BeamReach.tolerance(kerf))
+                .about(part.name())
+                .at(Finding.Place.NONE.withPoint(place));
+    }
+
+    /** That none of these parts, which share a kerf, has a slit that is too narrow. */
+    static Finding noSlits(List<String> parts, double kerf) {
+        return Finding.of(SLITS)
+                .onOutlines(BeamReach.tolerance(kerf))
+                .about(parts)
+                .unmeasured(Finding.Relation.AT_LEAST, kerf, "mm", true)
+                .says("no slit is narrower than the kerf");
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
@@ -130,14 +131,10 @@ public final class Preparation {
             }
         }
         if (room < asked.count()) {
-            findings.add(new Finding(
-                    TABS,
-                    etched && room == 0 ? Finding.Status.FAIL : Finding.Status.WARN,
-                    room,
-                    asked.count(),
-                    "1",
-                    part.name(),
-                    "working edges leave no more room for tabs of " + Words.number(plan.width(), 3) + " mm"));
+            Finding.Draft draft = Finding.of(TABS).about(part.name());
+            findings.add((etched && room == 0 ? draft : draft.orWarn())
+                    .atLeast(room, asked.count(), "1")
+                    .says("working edges leave no more room for tabs of " + Words.number(plan.width(), 3) + " mm"));
         }
         return plan;
     }
@@ -163,24 +160,19 @@ public final class Preparation {
         return roots;
     }
 
-    /** One line for all parts whose outlines the beam can follow. */
+    /** One line for all parts of a kerf whose outlines the beam can follow. */
     private void sayReached() {
-        double widest = 0;
+        Map<Double, List<String>> reached = new TreeMap<>();
         for (Prepared part : parts.values()) {
-            widest = Math.max(widest, part.kerf());
+            String name = part.part().name();
+            boolean slit = false;
+            for (Finding finding : findings) {
+                slit |= finding.check().equals(Kerf.SLITS) && finding.subjects().contains(name);
+            }
+            if (part.kerf() > 0 && !slit) {
+                reached.computeIfAbsent(part.kerf(), k -> new ArrayList<>()).add(name);
+            }
         }
-        for (Finding finding : findings) {
-            widest = finding.check().equals(Kerf.SLITS) ? 0 : widest;
-        }
-        if (widest > 0) {
-            findings.add(new Finding(
-                    Kerf.SLITS,
-                    Finding.Status.PASS,
-                    widest,
-                    widest,
-                    "mm",
-                    "all parts with kerf",
-                    "no slit is narrower than the kerf"));
-        }
+        reached.forEach((kerf, names) -> findings.add(Kerf.noSlits(names, kerf)));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import ringleaf.draw.mesh.Mesh;
 import ringleaf.draw.mesh.PartMesh;
 import ringleaf.draw.mesh.StlWriter;
@@ -33,24 +34,28 @@ public final class SolidFiles {
     /**
      * Adds {@code solids/<mechanism>-<part>.stl} and {@code solids/<process>-<stock>.3mf}.
      *
-     * @param made the program with its version, for the files to say
-     * @return the paths of each item's files, in order
+     * @param program the program with its version, for the files to say
+     * @return the paths of each item's files, in order; none where no closed surface bounds the part
      */
-    public static List<List<String>> add(List<Item> items, Wanted wanted, String title, String made, FileSet files) {
+    public static List<List<String>> add(List<Item> items, Wanted wanted, String title, String program, FileSet files) {
         List<List<String>> paths = new ArrayList<>();
         Map<String, List<Integer>> plates = new LinkedHashMap<>();
-        List<Mesh> meshes = new ArrayList<>();
+        Map<Integer, Mesh> meshes = new LinkedHashMap<>();
         for (int i = 0; i < items.size(); i++) {
             Part part = items.get(i).part();
-            Mesh mesh = PartMesh.onBed(part, wanted.chord());
-            meshes.add(mesh);
             List<String> own = new ArrayList<>();
+            paths.add(own);
+            Optional<Mesh> made = PartMesh.onBed(part, wanted.chord());
+            if (made.isEmpty()) {
+                continue;
+            }
+            Mesh mesh = made.get();
+            meshes.put(i, mesh);
             if (wanted.stl()) {
                 String name = name(items.get(i));
-                String words = "mm, " + exactness(wanted.chord()) + "; " + name + "; " + made;
+                String words = "mm, " + exactness(wanted.chord()) + "; " + name + "; " + program;
                 own.add(files.add(FOLDER + name + ".stl", StlWriter.write(mesh, words)));
             }
-            paths.add(own);
             String plate = FileNames.of(part.source().process()) + "-" + FileNames.of(part.source().stock());
             plates.computeIfAbsent(plate, p -> new ArrayList<>()).add(i);
         }
@@ -64,7 +69,7 @@ public final class SolidFiles {
                 Part.Source source = items.get(plate.getValue().get(0)).part().source();
                 String description = source.process() + ", " + source.stock() + "; true size in mm, "
                         + exactness(wanted.chord());
-                byte[] bytes = ThreeMfWriter.write(title, description, made, on);
+                byte[] bytes = ThreeMfWriter.write(title, description, program, on);
                 String path = files.add(FOLDER + plate.getKey() + ".3mf", bytes);
                 for (int i : plate.getValue()) {
                     paths.get(i).add(path);

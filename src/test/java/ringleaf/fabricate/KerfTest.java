@@ -142,7 +142,7 @@ class KerfTest {
         Finding finding = result.findings().get(0);
         assertThat(finding.status()).isEqualTo(Finding.Status.FAIL);
         assertThat(finding.measured()).isCloseTo(0.1, within(1e-9));
-        assertThat(FindingWords.where(finding)).startsWith("plate at ");
+        assertThat(FindingWords.where(finding)).startsWith("plate, at ");
         assertThat(Kerf.of(part(slit), 0.09).findings()).noneMatch(Finding::failed);
     }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import ringleaf.curve.Triangulation;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
@@ -30,6 +31,7 @@ public final class PartMesh {
 
     private final Levels levels;
     private final Rings rings;
+    private final double near;
     private final List<int[]> triangles = new ArrayList<>();
     /** Numbers from 1 on of the corners in use, by point and height. */
     private int[] numbers;
@@ -39,6 +41,7 @@ public final class PartMesh {
 
     private PartMesh(Levels levels, List<List<Region>> faces, Tolerance chord, double near) {
         this.levels = levels;
+        this.near = near;
         List<Contour> contours = new ArrayList<>();
         for (int i = 0; i < levels.count(); i++) {
             contours.addAll(contours(levels.solid(i)));
@@ -54,9 +57,9 @@ public final class PartMesh {
      *
      * @param part with an outline
      * @param chord how far chords may leave the arcs
-     * @throws IllegalStateException when the part touches itself along an edge, so that no closed surface bounds it
+     * @return empty where outlines cross or the part touches itself along an edge, so that no closed surface bounds it
      */
-    public static Mesh of(Part part, Tolerance chord) {
+    public static Optional<Mesh> of(Part part, Tolerance chord) {
         Levels levels = new Levels(part);
         List<List<Region>> faces = new ArrayList<>();
         for (int i = 0; i <= levels.count(); i++) {
@@ -69,7 +72,7 @@ public final class PartMesh {
             try {
                 Mesh mesh = new PartMesh(levels, faces, new Tolerance(tolerance), near).mesh(faces);
                 if (mesh.isClosed()) {
-                    return mesh;
+                    return Optional.of(mesh);
                 }
             } catch (IllegalStateException crossing) {
                 // chords of two arcs that nearly touch may cross; finer ones do not
@@ -78,18 +81,19 @@ public final class PartMesh {
                 tolerance /= FINER;
             }
         }
-        throw new IllegalStateException(part.name() + " touches itself along an edge");
+        return Optional.empty();
     }
 
     /**
      * The solid as it is to be printed: on its larger face, lowest point at z = 0. A part that is largest on top is
      * turned over about the x axis; else x and y stay as drawn.
+     *
+     * @return empty as in {@link #of}
      */
-    public static Mesh onBed(Part part, Tolerance chord) {
+    public static Optional<Mesh> onBed(Part part, Tolerance chord) {
         Levels levels = new Levels(part);
         boolean over = levels.area(levels.count() - 1) > levels.area(0) * (1 + 1e-9);
-        Mesh mesh = of(part, chord);
-        return over ? mesh.turnedOver() : mesh.lowered();
+        return of(part, chord).map(mesh -> over ? mesh.turnedOver() : mesh.lowered());
     }
 
     private static double reach(Box box) {
@@ -140,7 +144,7 @@ public final class PartMesh {
             if (flat == null) {
                 flat = new ArrayList<>();
                 for (List<int[]> region : flats.get(i)) {
-                    flat.add(Triangulation.of(rings.points(), region));
+                    flat.add(Triangulation.of(rings.points(), region, near));
                 }
                 cut.put(faces.get(i), flat);
             }

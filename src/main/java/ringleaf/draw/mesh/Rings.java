@@ -128,8 +128,10 @@ final class Rings {
             for (i = i < 0 ? -i - 1 : i; i < byX.length && xs[i] <= box.maxX(); i++) {
                 Point p = corners.points().get(byX[i]);
                 boolean inside = byX[i] != first && byX[i] != last && p.y() >= box.minY() && p.y() <= box.maxY();
-                if (inside && Distances.distance(segment, p) <= near) {
-                    stops.add(new Stop(share(segment, p), byX[i]));
+                double share = inside && Distances.distance(segment, p) <= near ? share(segment, p) : -1;
+                // beside an end, but not between both: that of an arc would be most of a turn away
+                if (share > 0 && share < 1) {
+                    stops.add(new Stop(share, byX[i]));
                 }
             }
         }
