@@ -19,7 +19,7 @@ public record CutRod(String name, double diameter, Rods rods) {
     /** How it is come by: what is bought, and to what length it is cut, mm. */
     public Part.Source source(double length) {
         Optional<Rod> rod = rods.of(diameter);
-        String goods = rod.isPresent() ? rod.get().order() : "rod " + Words.number(diameter, 4) + " mm";
+        String goods = rod.isPresent() ? rod.get().order() : Words.number(diameter, 4) + " mm rod";
         return new Part.Source("bought", goods + ", cut to " + Words.mm(length));
     }
 

@@ -114,7 +114,7 @@ class SolidsRunTest {
             value = {
                 "stl | blade | 0.15 mm is thinner than anything here prints (filament-print from 0.4 mm",
                 "stl | servo,nut | no solid of servo: it is bought (micro-180",
-                "stl | servo,nut | no solid of nut: it is bought (M2 nut) and not made here",
+                "stl | servo,nut | no solid of nut: it is bought (M2 nut, ISO 4032) and not made here",
                 "3mf | base-plat | there is no part base-plat; did you mean base-plate?",
                 "3mf | base-plate, | a name of a part is empty",
                 "svg | all | --solids all has no meaning without stl or 3mf among --formats"

@@ -108,12 +108,12 @@ class BoughtTest {
     @Test
     void pinsAndAxlesAreCutFromRodThatIsSold() {
         CutRod pin = hardware.rod("drive-pin", 1);
-        assertThat(pin.source(2.66).stock()).isEqualTo("silver steel rod, ground, 1 mm, DIN 175, cut to 2.66 mm");
+        assertThat(pin.source(2.66).stock()).isEqualTo("1 mm silver steel rod, DIN 175, cut to 2.66 mm");
         assertThat(pin.isSold().status()).isEqualTo(Finding.Status.PASS);
         CutRod odd = hardware.rod("drive-pin", 1.1);
         assertThat(odd.isSold().status()).isEqualTo(Finding.Status.WARN);
         assertThat(odd.isSold().message()).contains("1 and 1.2 mm are");
-        assertThat(odd.source(2).stock()).isEqualTo("rod 1.1 mm, cut to 2 mm");
+        assertThat(odd.source(2).stock()).isEqualTo("1.1 mm rod, cut to 2 mm");
     }
 
     @Test

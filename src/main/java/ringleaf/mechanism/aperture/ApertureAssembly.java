@@ -71,6 +71,7 @@ final class ApertureAssembly {
                 members.add(new Member(part.name(), part, Bodies.PINION, Placement.IDENTITY));
             case "servo-gear" -> members.add(new Member(part.name(), part, Bodies.SERVO_GEAR, Placement.IDENTITY));
             case "spacer-shim" -> shims(part);
+            case Fasteners.STANDOFF, Fasteners.PACKING -> perScrew(part);
             default -> members.add(new Member(part.name(), part, Bodies.FIXED, Placement.IDENTITY));
         }
     }
@@ -78,6 +79,15 @@ final class ApertureAssembly {
     /** One member stands for the whole pack of shims when there are several; they lie on one another. */
     private void shims(Part part) {
         members.add(new Member(part.name(), part, Bodies.FIXED, Placement.IDENTITY));
+    }
+
+    /** It is drawn about the first of its screws. */
+    private void perScrew(Part part) {
+        List<Point> screws = new Fasteners(design).standoffs();
+        for (int i = 0; i < screws.size(); i++) {
+            Placement home = new Placement(0, screws.get(i).minus(screws.get(0)));
+            members.add(new Member(part.name() + " " + (i + 1), part, Bodies.FIXED, home));
+        }
     }
 
     private void perBlade(Part part) {

@@ -3,7 +3,6 @@ package ringleaf.mechanism.aperture;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.part.Part;
-import ringleaf.part.Words;
 
 /** All parts of an aperture, made and bought, unmirrored, from the back to the front. */
 final class ApertureParts {
@@ -37,8 +36,7 @@ final class ApertureParts {
     private static List<Part> all(ApertureDesign design, RingPart ring) {
         PlateParts plates = new PlateParts(design);
         List<Part> parts = new ArrayList<>();
-        boolean servoPlate = design.mount().map(ServoMount::hasPlate).orElse(false);
-        if (servoPlate) {
+        if (design.mount().map(ServoMount::hasPlate).orElse(false)) {
             parts.add(plates.servoPlate());
         }
         if (design.stack().hasCover()) {
@@ -54,34 +52,7 @@ final class ApertureParts {
             parts.addAll(new PinionParts(design, ring.teeth()).parts());
         }
         parts.add(plates.retainer());
-        screws(design, servoPlate, parts);
+        parts.addAll(new Fasteners(design).parts());
         return parts;
-    }
-
-    private static void screws(ApertureDesign design, boolean servoPlate, List<Part> parts) {
-        int longOnes = servoPlate ? new PlateParts(design).servoScrews().size() : 0;
-        int all = design.housing().screws().size();
-        double depth = design.stack().depth();
-        parts.add(screw(design, "screw", all - longOnes, depth));
-        if (servoPlate) {
-            double back = design.mount().orElseThrow().earFace();
-            parts.add(screw(design, "screw-long", longOnes, design.stack().retainerTop() - back));
-        }
-        parts.add(new Part(
-                "nut",
-                "bought",
-                all,
-                new Part.Source("bought", design.spec().screw().name() + " nut"),
-                List.of(),
-                List.of(),
-                ""));
-    }
-
-    /** A screw reaches through what it holds and through a nut about as thick as the thread. */
-    private static Part screw(ApertureDesign design, String name, int quantity, double through) {
-        double diameter = design.spec().screw().thread();
-        double length = Math.ceil(through + 1.2 * diameter);
-        String size = design.spec().screw().name() + " x " + Words.number(length, 0) + " mm";
-        return new Part(name, "bought", quantity, new Part.Source("bought", size), List.of(), List.of(), "");
     }
 }

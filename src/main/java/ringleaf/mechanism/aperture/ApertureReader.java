@@ -92,6 +92,7 @@ final class ApertureReader {
                         .read(full < SMALL_TEETH ? 0.5 : 0.8),
                 values.isGiven(ApertureFields.JIGS) ? new JigReader(request).read(pin) : Optional.empty(),
                 bezel(screw),
+                request.hardware(),
                 given());
     }
 

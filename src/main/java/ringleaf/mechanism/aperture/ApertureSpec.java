@@ -7,6 +7,7 @@ import java.util.Set;
 import ringleaf.leaf.BladeNeeds;
 import ringleaf.leaf.Layout;
 import ringleaf.leaf.Play;
+import ringleaf.mechanism.Hardware;
 import ringleaf.mechanism.Material;
 import ringleaf.spec.shared.Screw;
 
@@ -37,6 +38,7 @@ import ringleaf.spec.shared.Screw;
  * @param drive what turns the ring
  * @param jigs that are asked for
  * @param bezel the user's own outlines
+ * @param hardware what is bought by size
  * @param given paths of the fields that the spec gives, within the mechanism
  */
 public record ApertureSpec(
@@ -64,6 +66,7 @@ public record ApertureSpec(
         DriveSpec drive,
         Optional<JigSpec> jigs,
         Bezel bezel,
+        Hardware hardware,
         Set<String> given) {
 
     public double clearRadius() {

@@ -15,7 +15,6 @@ import ringleaf.leaf.Band;
 import ringleaf.leaf.DrivePin;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
-import ringleaf.part.Words;
 
 /** The blade and its pins, drawn for the first blade in the open pose, lying on the base. */
 final class BladeParts {
@@ -139,8 +138,7 @@ final class BladeParts {
     }
 
     private Part pin(String name, Point at, double from, double to) {
-        Part.Source bought = new Part.Source("bought", "wire or dowel " + Words.number(spec.pinDiameter(), 3)
-                + " mm, cut to " + Words.number(to - from, 2) + " mm");
+        Part.Source bought = spec.hardware().rod(name, spec.pinDiameter()).source(to - from);
         Layer layer = Layer.of(Region.disc(at, spec.pinDiameter() / 2), from, to);
         return new Part(name, "pin", spec.blades(), bought, List.of(layer), List.of(), "deburr both ends");
     }

@@ -165,6 +165,11 @@ final class BuildOrder {
                     placings, "step wheel on the axle", List.of(plan.centre()));
         }
         List<Placing> behind = new ArrayList<>();
+        for (int i = 0; i < members.size(); i++) {
+            if (members.get(i).name().startsWith(Fasteners.STANDOFF) || members.get(i).name().startsWith(Fasteners.PACKING)) {
+                behind.add(Placing.of(i, member("base-plate"), Way.UP));
+            }
+        }
         if (mount.hasPlate()) {
             if (stepUp) {
                 behind.add(one("servo-gear", "servo-plate", Way.DOWN));

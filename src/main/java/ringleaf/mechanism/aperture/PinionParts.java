@@ -11,7 +11,6 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
-import ringleaf.part.Words;
 import ringleaf.spec.shared.Servo;
 import ringleaf.tooth.GearOutline;
 
@@ -41,15 +40,7 @@ final class PinionParts {
         List<Contour> holes = step.isPresent() ? List.of(axleHole(step.get())) : servoHoles(plan.centre());
         parts.add(gear("pinion", teeth.pinion(), plan.phase(), plan.centre(), inward, holes, fixing, source));
         step.ifPresent(s -> stepUp(s, source, parts));
-        Servo servo = plan.servo();
-        parts.add(bought("servo", 1, servo.name() + ", travel " + Words.degrees(servo.travel(), 0)));
-        if (mount.hasPlate() && mount.standoff() > 0) {
-            int count = new PlateParts(design).servoScrews().size();
-            parts.add(bought("standoff", count, "tube " + Words.mm(mount.standoff()) + " long, bore for "
-                    + design.spec().screw().name()));
-        } else if (!mount.hasPlate() && mount.standoff() > 0) {
-            parts.add(bought("packing", 2, Words.mm(mount.standoff()) + " under the servo's ears"));
-        }
+        parts.add(Part.bought("servo", 1, plan.servo().words()));
         return parts;
     }
 
@@ -76,13 +67,8 @@ final class PinionParts {
         double from = mount.servoGearBottom();
         double front = design.stack().retainerTop();
         Layer layer = Layer.of(Region.disc(plan.centre(), step.axle() / 2), from, front);
-        Part.Source rod = new Part.Source(
-                "bought", "rod " + Words.mm(step.axle()) + ", cut to " + Words.mm(front - from));
+        Part.Source rod = design.spec().hardware().rod("axle", step.axle()).source(front - from);
         parts.add(new Part("axle", "pin", 1, rod, List.of(layer), List.of(), "turns in base and retainer"));
-    }
-
-    private static Part bought(String name, int quantity, String stock) {
-        return new Part(name, "bought", quantity, new Part.Source("bought", stock), List.of(), List.of(), "");
     }
 
     private String servoFixing() {

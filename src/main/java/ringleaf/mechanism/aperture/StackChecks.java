@@ -35,6 +35,7 @@ final class StackChecks {
     List<Finding> all() {
         List<Finding> found = new ArrayList<>();
         pins(found);
+        found.addAll(new Fasteners(design).findings());
         double need = stack.layers() * (spec.thickness() + spec.blade().burr()) + spec.clearances().bladePlay();
         found.add(Finding.atLeast(
                 "cavity-depth",

@@ -94,6 +94,12 @@ final class StackingJig {
                 }
             }
         }
+        Fasteners fasteners = new Fasteners(design);
+        fasteners.standoff().ifPresent(standoff -> {
+            for (Point screw : fasteners.standoffs()) {
+                behind.add(Region.disc(screw, standoff.outerRadius() + ROOM));
+            }
+        });
         design.pinionPlan().ifPresent(plan -> {
             Contour ears = Shapes.hull(ServoMount.ears(plan, ROOM));
             behind.add(Region.of(ears));

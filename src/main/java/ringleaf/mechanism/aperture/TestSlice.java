@@ -14,6 +14,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Tolerance;
 import ringleaf.leaf.Sweep;
+import ringleaf.mechanism.Bolt;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Assembly;
 import ringleaf.part.Finding;
@@ -71,18 +72,13 @@ final class TestSlice {
         parts.add(washer());
         parts.add(piece(made.named("drive-ring"), RING, slots, design.rim().floor(), spec.ring()));
         double through = design.stack().ringTop();
-        double length = Math.ceil(through + 2 * spec.screw().nutHeight());
-        parts.add(bought("slice-screw", 1, spec.screw().name() + " x " + Words.number(length, 0) + " mm"));
-        parts.add(bought("slice-nut", 2, spec.screw().name() + " nut"));
+        Bolt bolt = new Bolt("slice-screw", spec.screw(), through, 2);
+        parts.add(bolt.part(1));
+        parts.add(bolt.nuts("slice-nut", 1));
     }
 
     List<Part> parts() {
         return parts;
-    }
-
-    private static Part bought(String name, int quantity, String what) {
-        Part.Source source = new Part.Source("bought", what);
-        return new Part(name, "bought", quantity, source, List.of(), List.of(), "");
     }
 
     private double axisHole() {

@@ -44,8 +44,8 @@ public record Rod(double diameter, String goods, String standard, Entry entry) {
         }
     }
 
-    /** What to order, e.g. {@code silver steel rod, ground, 3 mm, DIN 175}. */
+    /** What to order, e.g. {@code 2 mm silver steel rod, DIN 175}. */
     public String order() {
-        return goods + ", " + Decimal.of(diameter) + " mm" + (standard.isEmpty() ? "" : ", " + standard);
+        return Decimal.of(diameter) + " mm " + goods + (standard.isEmpty() ? "" : ", " + standard);
     }
 }

@@ -93,8 +93,8 @@ class SoldTest {
     @Test
     void aRodIsFoundByItsDiameterAndToldAsItIsOrdered() {
         Rods rods = ready.soldRods();
-        assertThat(rods.of(1).orElseThrow().order()).isEqualTo("silver steel rod, ground, 1 mm, DIN 175");
-        assertThat(rods.of(25.4 / 16).orElseThrow().order()).isEqualTo("1/16 in drill rod, 1.5875 mm, ASTM A681");
+        assertThat(rods.of(1).orElseThrow().order()).isEqualTo("1 mm silver steel rod, DIN 175");
+        assertThat(rods.of(25.4 / 16).orElseThrow().order()).isEqualTo("1.5875 mm drill rod of 1/16 in, ASTM A681");
         assertThat(rods.of(1.1)).isEmpty();
         assertThat(Sold.beside(rods.diameters(), 1.1)).isEqualTo("1 and 1.2 mm");
         assertThat(Sold.beside(rods.diameters(), 0.1)).isEqualTo("0.3 mm");
@@ -104,7 +104,7 @@ class SoldTest {
     @Test
     void ownRodsAndLengthsCount() {
         Catalogues mine = own("rods.yaml", "rods: {\"1.1\": {goods: brass wire}}");
-        assertThat(mine.soldRods().of(1.1).orElseThrow().order()).isEqualTo("brass wire, 1.1 mm");
+        assertThat(mine.soldRods().of(1.1).orElseThrow().order()).isEqualTo("1.1 mm brass wire");
         Catalogues shop = own("screws.yaml", "screws: {M2: {lengths: [7, 9]}}");
         assertThat(shop.screws().get("M2").orElseThrow().length(8).orElseThrow()).isEqualTo(9);
         assertThat(problems.text()).isEmpty();
