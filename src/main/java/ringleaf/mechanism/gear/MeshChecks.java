@@ -56,6 +56,7 @@ final class MeshChecks {
         found.add(on("contact-ratio")
                 .atLeast(mesh.contactRatio(), LEAST_RATIO, GOOD_RATIO, "1")
                 .says("pairs of teeth in contact on average"));
+        printed();
         if (mesh instanceof Mesh.Outer outer) {
             interference(outer.pair());
         } else if (mesh instanceof Mesh.Inner inner) {
@@ -68,6 +69,33 @@ final class MeshChecks {
                 .says("tip to root in modules, the lesser of both gears"));
         backlash();
         return found;
+    }
+
+    /** Fine teeth lose their tips to the width of what is laid; what is left has to carry on. */
+    private void printed() {
+        PrintedTeeth teeth = PrintedTeeth.of(spec.material());
+        if (!teeth.matters()) {
+            return;
+        }
+        double ratio = teeth.contactRatio(mesh);
+        found.add(on("contact-ratio-as-made")
+                .atLeast(ratio, LEAST_RATIO, "1")
+                .says("pairs of teeth in contact on average when tips end where they are "
+                        + Words.mm(teeth.bead()) + " thick, the least that " + spec.material().process() + " lays"
+                        + (ratio >= LEAST_RATIO ? "" : coarser())));
+    }
+
+    /** The next module of the series that is coarse enough. */
+    private String coarser() {
+        for (double module : TeethSearch.MODULES) {
+            String found = module > mesh.module()
+                    ? advice("module: " + Words.number(module, 4), v -> v.with(GearFields.MODULE, module))
+                    : "";
+            if (!found.isEmpty()) {
+                return found;
+            }
+        }
+        return "";
     }
 
     private Draft on(String check) {

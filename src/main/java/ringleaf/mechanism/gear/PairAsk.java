@@ -76,6 +76,26 @@ record PairAsk(
         return with(ratio, driver, driven, centreDistance, driverShift, drivenShift, backlash);
     }
 
+    PairAsk withModule(double other) {
+        return new PairAsk(
+                ratio,
+                ratioWithin,
+                driverTeeth,
+                drivenTeeth,
+                OptionalDouble.of(other),
+                centreDistance,
+                overall,
+                internal,
+                rack,
+                driverShift,
+                drivenShift,
+                backlash,
+                processPlay,
+                fullTips,
+                web,
+                ringDiameter);
+    }
+
     private PairAsk with(
             OptionalDouble otherRatio,
             OptionalInt otherDriver,

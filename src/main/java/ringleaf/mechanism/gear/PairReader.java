@@ -64,7 +64,8 @@ final class PairReader {
                         new StageReader.Where(
                                 values.where(GearFields.RATIO),
                                 values.where(GearFields.CENTRE_DISTANCE),
-                                values.where(GearFields.BACKLASH)),
+                                values.where(GearFields.BACKLASH),
+                                shared.where(GearFields.MODULE, places)),
                         values.require(GearFields.AT),
                         drive.servo());
         if (stage.isEmpty()) {

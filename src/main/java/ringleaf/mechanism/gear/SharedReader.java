@@ -15,6 +15,7 @@ import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Servo;
+import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problems;
 import ringleaf.tooth.BasicRack;
 
@@ -112,6 +113,16 @@ final class SharedReader {
             }
         }
         return Double.isNaN(first) ? otherwise : first;
+    }
+
+    /** Where a value stands that several places may give. */
+    Place where(Field<?> field, List<Values> places) {
+        for (Values place : places) {
+            if (place.isGiven(field)) {
+                return place.where(field);
+            }
+        }
+        return places.get(0).where(field);
     }
 
     OptionalDouble module(List<Values> places) {

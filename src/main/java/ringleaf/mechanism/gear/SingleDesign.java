@@ -67,7 +67,7 @@ record SingleDesign(
         List<Part> parts = new ArrayList<>(List.of(part));
         wheel.spec().body().axle().bearing().ifPresent(b -> parts.add(Part.bought("bearing", 1, b.words())));
         List<Finding> findings = new ArrayList<>();
-        ToothChecks.add(findings, PART, Finding.Place.NONE, wheel, material.leastWeb(), reshaped);
+        ToothChecks.add(findings, PART, Finding.Place.NONE, wheel, material.leastWeb(), PrintedTeeth.of(material), reshaped);
         Turning turning = new Turning(states);
         Assembly assembly = new Assembly(
                 name,

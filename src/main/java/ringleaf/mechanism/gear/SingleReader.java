@@ -136,6 +136,12 @@ final class SingleReader {
                     "half of " + Words.mm(most) + " is more than teeth of module " + Words.number(module(), 4)
                             + " can lose: " + why,
                     Double.isNaN(nearest) ? "" : "the nearest that works is " + Words.number(nearest, 2) + "mm");
+        } else if (!values.isGiven(GearFields.SINGLE_BACKLASH) && canBe(0, x -> made(teeth, shift, x, !shifted))) {
+            problems.at(
+                    values.where(GearFields.MODULE),
+                    "teeth of module " + Words.number(module(), 4) + " are too fine for " + material.process() + ": "
+                            + why,
+                    coarser());
         } else if (shifted) {
             double nearest = nearestShift(shift);
             problems.at(
@@ -145,6 +151,18 @@ final class SingleReader {
         } else {
             problems.at(values.where(GearFields.TEETH), what + ": " + why, moreTeeth(teeth));
         }
+    }
+
+    /** The next module of the series of which the process leaves a tooth. */
+    private String coarser() {
+        for (double module : TeethSearch.MODULES) {
+            double left = Math.PI / 2 * module - (2 * material.repeatability() + PairAsk.BACKLASH_SHARE * module) / 2;
+            boolean coarse = module > module() && left > PrintedTeeth.of(material).bead();
+            if (coarse && passes(GearFields.MODULE, module)) {
+                return "the nearest that works is " + Words.number(module, 4);
+            }
+        }
+        return "";
     }
 
     private String moreTeeth(int teeth) {

@@ -159,7 +159,8 @@ final class SplitReader {
             new StageReader(own, material, none, none)
                     .read(
                             ask.apply(one, module),
-                            new StageReader.Where(place, place, values.where(GearFields.BACKLASH)),
+                            new StageReader.Where(
+                                    place, place, values.where(GearFields.BACKLASH), values.where(GearFields.MODULE)),
                             values.require(GearFields.AT),
                             stages.isEmpty() ? servo : Optional.empty())
                     .ifPresent(stages::add);

@@ -29,7 +29,7 @@ final class StageReader {
     private final Problems problems;
 
     /** Where the fields stand that ask for a stage. */
-    record Where(Place ratio, Place centre, Place backlash) {}
+    record Where(Place ratio, Place centre, Place backlash, Place module) {}
 
     StageReader(Request request, Material material, Values driver, Values driven) {
         this.request = request;
@@ -126,8 +126,8 @@ final class StageReader {
     }
 
     /** Whether a stage keeps what was asked of it, and runs; one of given teeth is told with what fails. */
-    private static boolean sound(StageSpec stage) {
-        return keeps(stage) && (!stage.ask().isOpen() || MeshChecks.runs(stage.mesh()));
+    private boolean sound(StageSpec stage) {
+        return keeps(stage) && (!stage.ask().isOpen() || runs(stage.mesh()));
     }
 
     /** Whether a stage keeps the limits of distance and length. */
@@ -176,12 +176,18 @@ final class StageReader {
         return others;
     }
 
+    /** Whether a mesh runs with what the process leaves of its teeth. */
+    private boolean runs(Mesh mesh) {
+        PrintedTeeth printed = PrintedTeeth.of(material);
+        return MeshChecks.runs(mesh) && (!printed.matters() || printed.contactRatio(mesh) >= 1);
+    }
+
     /** Whether some teeth do for what is asked, and run. */
     private boolean works(PairAsk ask, double at, Optional<Servo> servo) {
         List<PairCandidate> candidates = new TeethSearch(ask).candidates();
         for (int i = 0; i < Math.min(PROPOSED, candidates.size()); i++) {
             Optional<StageSpec> solved = solved(ask, candidates, i, at, servo, new Trouble());
-            if (solved.isPresent() && keeps(solved.get()) && MeshChecks.runs(solved.get().mesh())) {
+            if (solved.isPresent() && keeps(solved.get()) && runs(solved.get().mesh())) {
                 return true;
             }
         }

@@ -17,8 +17,8 @@ final class StageRefusal {
     /** Hundredths to either side in which something that works is looked for. */
     private static final int REACH = 120;
 
-    /** Hundredths by which an end of a range may have to be drawn in. */
-    private static final int DRAWN_IN = 25;
+    /** Places in a range of distances that are tried. */
+    private static final int LOOKS = 24;
 
     private final Problems problems;
     private final Values driver;
@@ -91,6 +91,12 @@ final class StageRefusal {
             distance(ask, best, who, why);
         } else if (ask.driverShift().isPresent() || ask.drivenShift().isPresent()) {
             shift(ask, who, why);
+        } else if (ask.module().isPresent() && ask.backlash().isEmpty() && canBe(ask.withBacklash(0), best)) {
+            double nearest = coarser(ask);
+            problems.at(
+                    where.module(),
+                    "teeth of module " + Words.number(best.module(), 4) + " are too fine for the process: " + why,
+                    nearest > 0 ? "the nearest that works is " + Words.number(nearest, 4) : "");
         } else {
             int nearest = moreTeeth(best.teeth().driver(), n -> ask.withTeeth(OptionalInt.of((int) n), ask.drivenTeeth()));
             problems.at(
@@ -98,6 +104,26 @@ final class StageRefusal {
                     who + " cannot be: " + why,
                     nearest > 0 ? "the nearest that works is " + nearest : "");
         }
+    }
+
+    /** Whether teeth can be at all, however well they run. */
+    private static boolean canBe(PairAsk ask, PairCandidate best) {
+        try {
+            new MeshSolver(ask, best.teeth(), best.module()).solve();
+            return true;
+        } catch (Unmeshable e) {
+            return false;
+        }
+    }
+
+    /** The next module of the series that works; 0 where none does. */
+    private double coarser(PairAsk ask) {
+        for (double module : TeethSearch.MODULES) {
+            if (module > ask.module().orElse(0) && works.test(ask.withModule(module))) {
+                return module;
+            }
+        }
+        return 0;
     }
 
     private double largestBacklash(PairAsk ask) {
@@ -117,8 +143,8 @@ final class StageRefusal {
     private void distance(PairAsk ask, PairCandidate best, String who, String why) {
         double asked = ask.centreDistance().mostOr(0);
         double[] range = new MeshSolver(ask, best.teeth(), best.module()).range();
-        double least = range.length == 0 ? Double.NaN : end(ask, Math.ceil(100 * range[0]), 1);
-        double most = range.length == 0 ? Double.NaN : end(ask, Math.floor(100 * range[1]), -1);
+        double least = range.length == 0 ? Double.NaN : end(ask, Math.ceil(100 * range[0]), Math.floor(100 * range[1]));
+        double most = range.length == 0 ? Double.NaN : end(ask, Math.floor(100 * range[1]), Math.ceil(100 * range[0]));
         boolean any = !Double.isNaN(least) && !Double.isNaN(most) && least <= most;
         problems.at(
                 where.centre(),
@@ -127,15 +153,31 @@ final class StageRefusal {
                 any ? "the nearest that works is " + Words.number(asked < least ? least : most, 2) + "mm" : "");
     }
 
-    /** The first hundredth from an end of a range on, inwards, that works; not a number where none near it does. */
-    private double end(PairAsk ask, double hundredths, int inwards) {
-        for (int i = 0; i <= DRAWN_IN; i++) {
-            double tried = (hundredths + inwards * i) / 100;
-            if (works.test(ask.withCentreDistance(Bound.of(tried)))) {
-                return tried;
+    /** The hundredth nearest to one end of a range, on the way to the other, that works; not a number where none does. */
+    private double end(PairAsk ask, double from, double to) {
+        double fails = from;
+        for (int i = 0; i <= LOOKS; i++) {
+            double tried = Math.rint(from + (to - from) * i / LOOKS);
+            if (!isGood(ask, tried)) {
+                fails = tried;
+                continue;
             }
+            double good = tried;
+            while (Math.abs(good - fails) > 1) {
+                double middle = Math.rint((good + fails) / 2);
+                if (isGood(ask, middle)) {
+                    good = middle;
+                } else {
+                    fails = middle;
+                }
+            }
+            return good / 100;
         }
         return Double.NaN;
+    }
+
+    private boolean isGood(PairAsk ask, double hundredths) {
+        return works.test(ask.withCentreDistance(Bound.of(hundredths / 100)));
     }
 
     private void shift(PairAsk ask, String who, String why) {

@@ -18,9 +18,10 @@ final class ToothChecks {
      *
      * @param id of the part
      * @param place what of it, where it carries several gears
+     * @param printed what the process leaves of fine teeth
      * @param clears whether a profile shift was tried and clears the undercut
      */
-    static void add(List<Finding> found, String id, Place place, Wheel wheel, double web, DoublePredicate clears) {
+    static void add(List<Finding> found, String id, Place place, Wheel wheel, double web, PrintedTeeth printed, DoublePredicate clears) {
         Rim rim = wheel.rim();
         if (rim instanceof Rim.Outer outer) {
             undercut(found, id, place, outer.form(), clears);
@@ -30,6 +31,14 @@ final class ToothChecks {
                 .at(place)
                 .atLeast(rim.tipThickness() / rim.module(), 0, ShiftChoice.LEAST_TIP, "1")
                 .says("width of a tooth's tip in modules"));
+        if (printed.matters()) {
+            found.add(Finding.of("tooth-thickness")
+                    .about(id)
+                    .at(place)
+                    .atLeast(PrintedTeeth.thickness(rim), printed.bead(), 2 * printed.bead(), "mm")
+                    .says("thickness of the teeth on the reference circle as drawn, against one bead of what is laid,"
+                            + " without which there is no tooth, and two, which hold it together"));
+        }
         web(found, id, place, wheel, web);
     }
 

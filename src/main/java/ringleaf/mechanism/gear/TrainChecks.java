@@ -52,6 +52,7 @@ final class TrainChecks {
                 place(stage),
                 wheel,
                 spec.material().leastWeb(),
+                PrintedTeeth.of(spec.material()),
                 shift -> spec.tryout()
                         .passes(Tryout.of(stage, spec.isPair(), group, GearFields.PROFILE_SHIFT, shift)));
     }

@@ -83,10 +83,10 @@ record TrainDesign(TrainSpec spec, List<Stage> stages) {
     /**
      * The design.
      *
-     * @param told whether other teeth are tried, to be told beside those that were taken
+     * @param told whether changes and other teeth are tried, to be told beside what was taken
      */
     static Design design(TrainSpec spec, int states, boolean told) {
-        TrainDesign design = of(spec);
+        TrainDesign design = of(told ? spec : spec.quiet());
         TrainMotion motion = new TrainMotion(design, states);
         TrainParts made = new TrainParts(design);
         List<Part> parts = made.parts();

@@ -146,7 +146,10 @@ final class TrainReader {
                             new StageReader.Where(
                                     stage.where(GearFields.RATIO),
                                     stage.where(GearFields.CENTRE_DISTANCE),
-                                    (stage.isGiven(GearFields.BACKLASH) ? stage : values).where(GearFields.BACKLASH)),
+                                    (stage.isGiven(GearFields.BACKLASH) ? stage : values).where(GearFields.BACKLASH),
+                                    module.isPresent()
+                                            ? shared.where(GearFields.MODULE, own)
+                                            : values.where(GearFields.MODULE)),
                             at,
                             stages.isEmpty() ? servo : Optional.empty())
                     .ifPresent(stages::add);

@@ -12,6 +12,9 @@ import ringleaf.spec.field.Values;
 
 /** What would make a pair or a train pass; each was tried as it would be typed, and passed every check. */
 final class TrainRemedies {
+    /** Teeth more that are tried. */
+    private static final int MORE_TEETH = 20;
+
     private final TrainSpec spec;
     private final List<Finding> findings;
     private final List<String> lines = new ArrayList<>();
@@ -36,6 +39,12 @@ final class TrainRemedies {
         }
         if (failed("bending")) {
             stronger();
+        }
+        if (failed("contact-ratio-as-made") || failed("tooth-thickness")) {
+            coarser();
+        }
+        if (failed("trochoid-interference") && spec.isPair()) {
+            moreTeeth();
         }
         if (failed("interference") || failed("involute-interference")) {
             offer("tips: shortened", v -> v.with(GearFields.TIPS, "shortened"));
@@ -77,6 +86,22 @@ final class TrainRemedies {
         double width = Math.ceil(spec.width() * share / step - 1e-6) * step;
         double typed = Math.rint(1e6 * width) / 1e6;
         offer("width: " + Words.mm(typed), v -> v.with(GearFields.WIDTH, typed));
+        coarser();
+    }
+
+    /** More teeth of a ring, the fewest with which it passes. */
+    private void moreTeeth() {
+        int now = spec.stages().get(0).mesh().drivenTeeth();
+        for (int teeth = now + 1; teeth <= now + MORE_TEETH; teeth++) {
+            int typed = teeth;
+            if (offer("driven.teeth: " + teeth, Tryout.of(GearFields.DRIVEN, GearFields.TEETH, typed))) {
+                return;
+            }
+        }
+    }
+
+    /** The next module of the series with which it passes. */
+    private void coarser() {
         double now = spec.stages().get(0).mesh().module();
         for (double module : TeethSearch.MODULES) {
             if (module > now && offer("module: " + Words.number(module, 4), v -> v.with(GearFields.MODULE, module))) {

@@ -44,6 +44,26 @@ record TrainSpec(
         Set<String> given,
         List<List<TeethRatio>> others,
         Tryout tryout) {
+    /** The same for a trial, which proposes nothing. */
+    TrainSpec quiet() {
+        return new TrainSpec(
+                name,
+                kind,
+                stages,
+                material,
+                width,
+                gap,
+                travel,
+                marks,
+                drive,
+                ratio,
+                ratioWithin,
+                overall,
+                given,
+                others,
+                Tryout.NONE);
+    }
+
     boolean isPair() {
         return stages.size() == 1;
     }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.function.DoubleFunction;
+import java.util.function.DoublePredicate;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
 import ringleaf.mechanism.body.AxleFit;
@@ -166,23 +166,20 @@ final class WheelReader {
         double depth = values.get(GearFields.TIP_RELIEF_DEPTH).orElse(rim.module() / 2);
         double relief = values.require(GearFields.TIP_RELIEF);
         double rounding = values.require(GearFields.TIP_ROUNDING);
-        TipFinish finish = new TipFinish(relief, depth, rounding);
-        String trouble = relief >= depth
-                ? Words.mm(relief) + " is not below its depth of " + Words.mm(depth)
-                : trouble(rim, finish);
+        String trouble = trouble(rim, relief, depth, rounding);
         if (trouble.isEmpty()) {
-            return finish;
+            return new TipFinish(relief, depth, rounding);
         }
-        boolean relieved = relief > 0 && (relief >= depth || trouble(rim, new TipFinish(0, depth, rounding)).isEmpty());
+        boolean relieved = relief > 0 && trouble(rim, 0, depth, rounding).isEmpty();
         boolean deep = relieved && values.isGiven(GearFields.TIP_RELIEF_DEPTH) && relief < depth;
         Field<Double> blamed = deep
                 ? GearFields.TIP_RELIEF_DEPTH
                 : relieved ? GearFields.TIP_RELIEF : GearFields.TIP_ROUNDING;
         double largest = deep
-                ? largest(rim, depth, x -> new TipFinish(relief, x, rounding))
+                ? largest(depth, x -> trouble(rim, relief, x, rounding).isEmpty())
                 : relieved
-                        ? largest(rim, relief, x -> new TipFinish(x, depth, rounding))
-                        : largest(rim, rounding, x -> new TipFinish(relief, depth, x));
+                        ? largest(relief, x -> trouble(rim, x, depth, rounding).isEmpty())
+                        : largest(rounding, x -> trouble(rim, relief, depth, x).isEmpty());
         double typed = Math.floor(1000 * largest) / 1000;
         problems.at(
                 values.where(blamed),
@@ -191,9 +188,12 @@ final class WheelReader {
         return TipFinish.NONE;
     }
 
-    private static String trouble(Rim rim, TipFinish finish) {
+    private static String trouble(Rim rim, double relief, double depth, double rounding) {
+        if (relief > 0 && relief >= depth) {
+            return Words.mm(relief) + " is not below its depth of " + Words.mm(depth);
+        }
         try {
-            rim.cut(finish);
+            rim.cut(new TipFinish(relief, depth, rounding));
             return "";
         } catch (IllegalArgumentException e) {
             return Unmeshable.words(e);
@@ -201,13 +201,12 @@ final class WheelReader {
     }
 
     /** The largest value below one that does not, with which the tips can be cut; 0 where none is. */
-    private static double largest(Rim rim, double from, DoubleFunction<TipFinish> typed) {
+    private static double largest(double from, DoublePredicate works) {
         double low = 0;
         double high = from;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
-            TipFinish tried = typed.apply(middle);
-            if (tried.relief() < tried.reliefDepth() && trouble(rim, tried).isEmpty()) {
+            if (works.test(middle)) {
                 low = middle;
             } else {
                 high = middle;
