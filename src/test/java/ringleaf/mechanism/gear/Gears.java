@@ -59,8 +59,13 @@ final class Gears {
 
     /** What reading refuses, as a user sees it; empty when it refuses nothing. */
     static String refusal(String kind, String... lines) {
+        return refused(spec(kind, lines));
+    }
+
+    /** The same of a whole spec. */
+    static String refused(String spec) {
         try {
-            designs(spec(kind, lines), 2);
+            designs(spec, 2);
             return "";
         } catch (SpecRefused refused) {
             return refused.problems().text();
