@@ -10,7 +10,12 @@ import java.util.List;
 final class Presets {
     /** Names in alphabetical order. */
     static final List<String> NAMES = List.of(
-            "cold-frame-vent", "field-camera-stop", "harbour-light", "lens-turntable-gears", "semaphore-arm-belt");
+            "cold-frame-vent",
+            "field-camera-stop",
+            "harbour-light",
+            "lamp-carriage-rack",
+            "lens-turntable-gears",
+            "semaphore-arm-belt");
 
     private Presets() {}
 

@@ -8,6 +8,7 @@ import ringleaf.mechanism.belt.Pulley;
 import ringleaf.mechanism.gear.PairOfGears;
 import ringleaf.mechanism.gear.SingleGear;
 import ringleaf.mechanism.gear.TrainOfGears;
+import ringleaf.mechanism.rack.RackAndPinion;
 import ringleaf.spec.KindFields;
 
 /** The registry: one line a kind. */
@@ -18,7 +19,8 @@ public final class Kinds {
             new PairOfGears(),
             new TrainOfGears(),
             new Pulley(),
-            new BeltDrive());
+            new BeltDrive(),
+            new RackAndPinion());
 
     private Kinds() {}
 

@@ -38,12 +38,20 @@ public record RackPair(ToothForm pinion, double rackAddendum) {
         return (before() + after()) / pinion.basePitch();
     }
 
-    /** Whether the rack's tips meet the pinion outside its base tangent point and where its involute has begun. */
-    public boolean isClean() {
+    /**
+     * How far along the path of contact the rack's tips reach past the first point of the pinion's involute, mm; 0 or
+     * less where they do not.
+     */
+    public double interference() {
         double sine = pinion.referenceRadius() * Math.sin(pinion.rack().pressureAngle());
         double form = pinion.formRadius();
         double base = pinion.baseRadius();
         double start = Math.sqrt(Math.max(0, (form - base) * (form + base)));
-        return before() <= sine - start + 1e-9 * pinion.module();
+        return before() - sine + start;
+    }
+
+    /** Whether the rack's tips meet the pinion outside its base tangent point and where its involute has begun. */
+    public boolean isClean() {
+        return interference() <= 1e-9 * pinion.module();
     }
 }

@@ -1,6 +1,5 @@
 package ringleaf.mechanism.gear;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -158,29 +157,6 @@ final class SharedReader {
 
     /** Paths of everything that was given, groups with their members, e.g. {@code driver.teeth}. */
     static Set<String> given(Values values) {
-        Set<String> given = new HashSet<>();
-        for (Field<?> field : values.fields().fields()) {
-            Optional<?> value = values.given(field);
-            if (value.isEmpty()) {
-                continue;
-            }
-            given.add(field.name());
-            if (value.get() instanceof Values inner) {
-                for (String path : given(inner)) {
-                    given.add(field.name() + "." + path);
-                }
-            } else if (value.get() instanceof List<?> list) {
-                int n = 1;
-                for (Object item : list) {
-                    if (item instanceof Values inner) {
-                        for (String path : given(inner)) {
-                            given.add(field.name() + "." + n + "." + path);
-                        }
-                    }
-                    n++;
-                }
-            }
-        }
-        return given;
+        return values.givenPaths();
     }
 }

@@ -1,8 +1,11 @@
 package ringleaf.spec.field;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import ringleaf.spec.text.Place;
 
 /** The values read by a set of fields, each with its place. */
@@ -128,5 +131,33 @@ public final class Values {
 
     public FieldSet fields() {
         return fields;
+    }
+
+    /** Paths of everything that was given, those of groups with a full stop and those of lists with a number between. */
+    public Set<String> givenPaths() {
+        Set<String> paths = new TreeSet<>();
+        for (Field<?> field : fields.fields()) {
+            Optional<?> value = given(field);
+            if (value.isEmpty()) {
+                continue;
+            }
+            paths.add(field.name());
+            if (value.get() instanceof Values inner) {
+                addPaths(field.name(), inner, paths);
+            } else if (value.get() instanceof List<?> list) {
+                for (int i = 0; i < list.size(); i++) {
+                    if (list.get(i) instanceof Values inner) {
+                        addPaths(field.name() + "." + (i + 1), inner, paths);
+                    }
+                }
+            }
+        }
+        return paths;
+    }
+
+    private static void addPaths(String before, Values inner, Set<String> to) {
+        for (String path : inner.givenPaths()) {
+            to.add(before + "." + path);
+        }
     }
 }

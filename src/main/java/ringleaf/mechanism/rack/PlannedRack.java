@@ -1,0 +1,60 @@
+package ringleaf.mechanism.rack;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ringleaf.mechanism.AsBuilt;
+import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.ServoLaw;
+import ringleaf.part.Assembly;
+import ringleaf.part.Design;
+
+/** A rack that was read and solved, and what can be asked of it. */
+record PlannedRack(RackLayout layout) implements Kind.Planned {
+    @Override
+    public Design design(int states) {
+        RackSpec spec = layout.spec();
+        RackPlates plates = new RackPlates(layout);
+        RackParts parts = new RackParts(layout, plates);
+        RackMotion motion = new RackMotion(layout, states);
+        Assembly assembly = new RackAssembly(layout, plates, parts, motion).assemble();
+        RackDimensions dimensions = new RackDimensions(layout, plates, parts);
+        return new Design(
+                spec.name(),
+                RackAndPinion.NAME,
+                dimensions.choices(),
+                dimensions.all(),
+                parts.parts(),
+                assembly,
+                motion.table(),
+                new RackChecks(layout).all(),
+                travel(states),
+                List.of(),
+                RackJoints.of(layout, plates));
+    }
+
+    private Map<String, Double> travel(int states) {
+        Map<String, Double> travel = new LinkedHashMap<>();
+        travel.put("states", (double) states);
+        travel.put("rack", layout.stroke());
+        travel.put("pinion", Math.toDegrees(layout.travel()));
+        layout.spec().servo().ifPresent(servo -> travel.put("servo", Math.toDegrees(servo.travel())));
+        return travel;
+    }
+
+    @Override
+    public Optional<ServoLaw> servoLaw() {
+        return layout.spec().servo().map(servo -> new RackLaw(layout, servo));
+    }
+
+    @Override
+    public String servoHint() {
+        return "drive: {servo: micro-180}";
+    }
+
+    @Override
+    public Optional<AsBuilt> asBuilt() {
+        return Optional.of(new RackBuilt(layout));
+    }
+}

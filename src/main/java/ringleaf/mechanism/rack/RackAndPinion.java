@@ -1,0 +1,46 @@
+package ringleaf.mechanism.rack;
+
+import java.util.List;
+import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.Request;
+import ringleaf.spec.field.FieldSet;
+
+/** The kind {@code rack}: a rack that slides between two plates, moved by a pinion. */
+public final class RackAndPinion implements Kind {
+    public static final String NAME = "rack";
+
+    @Override
+    public String name() {
+        return NAME;
+    }
+
+    @Override
+    public String summary() {
+        return "a rack that slides in slotted plates, moved by a pinion on a servo or an axle, solved from the stroke";
+    }
+
+    @Override
+    public FieldSet fields() {
+        return RackFields.ALL;
+    }
+
+    @Override
+    public List<String> weighed() {
+        return List.of("overall-length", "overall-width", "depth");
+    }
+
+    @Override
+    public List<String> compared() {
+        return List.of("stroke", "module", "pinion-teeth", "rack-force");
+    }
+
+    @Override
+    public double[] sold(String field) {
+        return field.equals("guide.pin-diameter") ? RackSearch.dowels() : new double[0];
+    }
+
+    @Override
+    public Planned read(Request request) {
+        return new RackReader(request).read();
+    }
+}

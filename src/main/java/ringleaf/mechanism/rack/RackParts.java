@@ -1,0 +1,277 @@
+package ringleaf.mechanism.rack;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringleaf.curve.Overlay;
+import ringleaf.geom.Box;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Line;
+import ringleaf.geom.Path;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.geom.Tolerance;
+import ringleaf.part.Layer;
+import ringleaf.part.Part;
+import ringleaf.part.Words;
+import ringleaf.tooth.GearOutline;
+import ringleaf.tooth.RackOutline;
+
+/** The parts of a rack and pinion, drawn in their places at the start of the travel. */
+final class RackParts {
+    static final String RACK = "rack";
+    static final String PINION = "pinion";
+    static final String BASE = "base-plate";
+    static final String FRONT = "front-plate";
+    static final String SPACER = "spacer";
+    static final String PACKING = "servo-spacer";
+    static final String SERVO_PLATE = "servo-plate";
+    static final String PIN = "guide-pin";
+    static final String AXLE = "axle";
+
+    /** Material kept inside the root circle, in modules, where it is more than the web; common practice, no source. */
+    private static final double RIM_BACK = 1.5;
+    /** Between the plates' edge and the eye where the rack is drawn in, mm. */
+    private static final double EYE_AIR = 0.5;
+
+    private static final double MARK_LENGTH = 2;
+    private static final double MARK_GAP = 0.3;
+
+    private final RackLayout layout;
+    private final RackSpec spec;
+    private final RackPlates plates;
+    private final GearOutline teeth;
+
+    RackParts(RackLayout layout, RackPlates plates) {
+        this.layout = layout;
+        this.spec = layout.spec();
+        this.plates = plates;
+        this.teeth = GearOutline.of(layout.pinion(), Tolerance.CURVE);
+    }
+
+    /** Greatest distance of any arc of the pinion from the curve it stands for, mm; the rack is exact. */
+    double deviation() {
+        return teeth.deviation();
+    }
+
+    /** Everything with an outline, in its place. */
+    List<Part> drawn() {
+        List<Part> parts = new ArrayList<>();
+        double base = plates.thickness();
+        parts.add(part(BASE, "plate", spec.plate().source(), plates.base(), 0, base));
+        parts.add(new Part(
+                RACK,
+                "gear",
+                1,
+                spec.gear().source(),
+                List.of(Layer.of(bar(), base, base + spec.width()).withMarks(marks(rackMark()))),
+                sheets(""),
+                List.of(Region.of(Contour.rectangle(new Box(
+                        left(), layout.datum() - spec.rack().dedendum() * layout.module(), right(), layout.tips())))),
+                false));
+        double bottom = plates.pinionBottom();
+        parts.add(new Part(
+                PINION,
+                "gear",
+                1,
+                spec.gear().source(),
+                List.of(Layer.of(pinion(), bottom, bottom + spec.width()).withMarks(marks(pinionMark()))),
+                sheets(spec.body().bore().words()),
+                List.of(),
+                false));
+        parts.add(stack(SPACER, plates.spacers(), base, plates.frontBottom()));
+        if (plates.packing() > 0) {
+            parts.add(stack(PACKING, plates.packings(), -plates.packing(), 0));
+        }
+        if (plates.hasServoPlate()) {
+            double back = -plates.packing() - plates.thickness();
+            parts.add(part(SERVO_PLATE, "plate", spec.plate().source(), plates.servoPlate(), back, -plates.packing()));
+        }
+        parts.add(pins());
+        if (spec.axle() > 0) {
+            Region disc = Region.disc(Point.ORIGIN, spec.axle() / 2);
+            parts.add(part(AXLE, "bought", bought("rod Ø" + Words.number(spec.axle(), 2)), disc, 0, plates.depth()));
+        }
+        parts.add(part(FRONT, "plate", spec.plate().source(), plates.front(), plates.frontBottom(), plates.depth())
+                .shown());
+        return parts;
+    }
+
+    /** What is made and what is bought; bought things have no outline to make them by. */
+    List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
+        for (Part part : drawn()) {
+            boolean isBought = part.source().isBought();
+            parts.add(isBought ? Part.bought(part.name(), part.quantity(), part.source().stock()) : one(part));
+        }
+        spec.body().axle().bearing().ifPresent(b -> parts.add(Part.bought("bearing", 1, b.words())));
+        spec.servo().ifPresent(s -> parts.add(
+                Part.bought("servo", 1, s.name() + ", travel " + Words.degrees(s.travel(), 0))));
+        parts.add(Part.bought(
+                "screw",
+                plates.screws().size(),
+                spec.screw().name() + " x " + Words.number(screwLength(), 0) + ", with nut"));
+        return parts;
+    }
+
+    /** Of rings that are alike one is drawn to cut, about its own middle's place. */
+    private static Part one(Part part) {
+        Layer layer = part.layers().get(0);
+        if (layer.regions().size() == 1) {
+            return part;
+        }
+        return part.withLayers(List.of(layer.withRegions(layer.regions().subList(0, 1))));
+    }
+
+    /** Lengths in which screws are sold, mm: ISO 4762 and ISO 7045, from memory. */
+    private static final double[] SCREWS = {
+        4, 5, 6, 8, 10, 12, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100
+    };
+
+    /** The shortest that is sold and passes both plates and its nut. */
+    double screwLength() {
+        double need = plates.screwed() + spec.screw().nutHeight();
+        for (double length : SCREWS) {
+            if (length >= need) {
+                return length;
+            }
+        }
+        return Math.ceil(need / 10) * 10;
+    }
+
+    /** Lengths in which dowels are sold, mm: ISO 2338, from memory. */
+    private static final double[] PINS = {4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 24, 28, 30, 32, 35, 40, 45, 50, 55, 60};
+
+    /** The longest dowel that ends within both plates, or a rod of their depth where none is sold. */
+    double pinLength() {
+        double length = plates.depth();
+        for (double sold : PINS) {
+            length = sold <= plates.depth() + 1e-9 ? sold : length;
+        }
+        return length;
+    }
+
+    /** How much of a pin lies in either plate. */
+    double pinHold() {
+        return (pinLength() - plates.between()) / 2;
+    }
+
+    private Part pins() {
+        double y = layout.datum() - layout.pinDepth();
+        List<Region> discs = new ArrayList<>();
+        for (int end = -1; end <= 1; end += 2) {
+            discs.add(Region.disc(new Point(end * layout.pinAt() - layout.stroke() / 2, y), layout.pin() / 2));
+        }
+        double middle = plates.thickness() + plates.between() / 2;
+        double half = pinLength() / 2;
+        String words = "dowel Ø" + Words.number(layout.pin(), 2) + " x " + Words.number(pinLength(), 1) + ", ISO 2338";
+        return new Part(
+                PIN, "pin", 2, bought(words), List.of(new Layer(discs, middle - half, middle + half)), "", List.of(),
+                false);
+    }
+
+    private static Part.Source bought(String words) {
+        return new Part.Source("bought", words);
+    }
+
+    private static Part part(String name, String family, Part.Source source, Region region, double from, double to) {
+        return new Part(name, family, 1, source, List.of(Layer.of(region, from, to)), "", List.of(), false);
+    }
+
+    private Part stack(String name, List<Region> rings, double from, double to) {
+        int sheets = spec.spacer().sheet() ? (int) Math.rint((to - from) / spec.spacer().thickness()) : 1;
+        String note = sheets > 1 ? sheets + " sheets each, glued in line" : "";
+        return new Part(
+                name, "spacer", rings.size(), spec.spacer().source(), List.of(new Layer(rings, from, to)), note,
+                List.of(), false);
+    }
+
+    private String sheets(String note) {
+        int sheets = (int) Math.rint(spec.width() / spec.gear().thickness());
+        String glued = sheets > 1 && spec.gear().sheet() ? "sheets glued with the teeth in line" : "";
+        return note.isEmpty() || glued.isEmpty() ? note + glued : note + "; " + glued;
+    }
+
+    /** Ends of the toothed bar at the start of the travel, without the eye. */
+    private double left() {
+        return -layout.stroke() / 2 - layout.length() / 2;
+    }
+
+    private double right() {
+        return -layout.stroke() / 2 + layout.length() / 2;
+    }
+
+    /** Far end of the rack at the start of the travel, with its eye. */
+    double end() {
+        return spec.eye().isEmpty() ? right() : Math.max(right(), eye() + layout.eyeReach());
+    }
+
+    private double eye() {
+        return Math.max(plates.halfLength() + EYE_AIR + layout.eyeReach(), right() + layout.eyeReach());
+    }
+
+    private Region bar() {
+        double module = layout.module();
+        double first = -layout.stroke() / 2 - (layout.rackTeeth() - 1) * layout.pitch() / 2;
+        Contour toothed = new RackOutline(module, spec.rack(), layout.backlash() / 2)
+                .bar(layout.rackTeeth(), layout.back())
+                .placed(Placement.shift(first, layout.datum()));
+        double low = layout.datum() - layout.back();
+        double high = layout.datum() - spec.rack().dedendum() * module;
+        List<Region> all = new ArrayList<>(List.of(Region.of(toothed)));
+        Box box = toothed.box();
+        if (box.minX() - left() > 1e-9) {
+            all.add(Region.of(Contour.rectangle(new Box(left(), low, box.minX(), high))));
+        }
+        if (end() - box.maxX() > 1e-9) {
+            all.add(Region.of(Contour.rectangle(new Box(box.maxX(), low, end(), high))));
+        }
+        Region bar = all.size() == 1 ? all.get(0) : Overlay.union(all).get(0);
+        double y = layout.datum() - layout.pinDepth();
+        List<Contour> holes = new ArrayList<>();
+        for (int end = -1; end <= 1; end += 2) {
+            Point at = new Point(end * layout.pinAt() - layout.stroke() / 2, y);
+            holes.add(Contour.circle(at, layout.pinHole() / 2));
+        }
+        if (spec.eye().isPresent()) {
+            holes.add(Contour.circle(new Point(eye(), (low + high) / 2), spec.eye().getAsDouble() / 2));
+        }
+        return bar.withHoles(holes);
+    }
+
+    /** Place along the travel, at its start, of the rack's tooth that is marked: the nearest to the pinion's axis. */
+    private double marked() {
+        double first = -layout.stroke() / 2 - (layout.rackTeeth() - 1) * layout.pitch() / 2;
+        double tooth = Math.rint(-first / layout.pitch());
+        return first + Math.min(layout.rackTeeth() - 1, Math.max(0, tooth)) * layout.pitch();
+    }
+
+    /** Direction from the pinion's axis of the space in which the marked tooth lies. */
+    private double space() {
+        return -Math.PI / 2 + marked() / layout.pinion().referenceRadius();
+    }
+
+    private Region pinion() {
+        double web = spec.gear().leastWeb();
+        double whole = layout.pinion().rootRadius() - Math.max(web, RIM_BACK * layout.module());
+        Region wheel = new Region(teeth.external(), spec.body().cuts(whole, web));
+        return wheel.placed(Placement.turn(space() + layout.pinion().pitchAngle() / 2));
+    }
+
+    private List<Path> marks(Path mark) {
+        return spec.marks() ? List.of(mark) : List.of();
+    }
+
+    private Path pinionMark() {
+        double root = layout.pinion().rootRadius();
+        double length = Math.min(MARK_LENGTH, root / 4);
+        Point out = Point.polar(1, space());
+        return Path.of(new Line(out.times(root - MARK_GAP - length), out.times(root - MARK_GAP)));
+    }
+
+    private Path rackMark() {
+        double top = layout.datum() - spec.rack().dedendum() * layout.module() - MARK_GAP;
+        double length = Math.min(MARK_LENGTH, (layout.back() - spec.rack().dedendum() * layout.module()) / 3);
+        return Path.of(new Line(new Point(marked(), top), new Point(marked(), top - length)));
+    }
+}
