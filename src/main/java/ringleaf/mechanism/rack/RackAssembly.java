@@ -146,7 +146,7 @@ final class RackAssembly {
         Point first = new Point(-layout.pinAt() - layout.stroke() / 2, y);
         steps.add(BuildStep.of(
                         "Set both guide pins into the rack, square to it, "
-                                + Words.mm((made.pinLength() - spec.width()) / 2) + " standing out on either face.",
+                                + Words.mm((plates.pinLength() - spec.width()) / 2) + " standing out on either face.",
                         List.of(
                                 Placing.of(index(RackParts.RACK), Placing.NOTHING, Way.DOWN),
                                 new Placing(
@@ -198,7 +198,8 @@ final class RackAssembly {
                 placings.add(Placing.of(index(RackParts.PACKING), own, Way.DOWN));
             }
             placings.add(Placing.of(base, own, Way.DOWN));
-            words = "Screw the servo by its ears to the back of the servo plate, and lay its spacers of "
+            String clamped = plates.isClamped() ? ", clamped through the slots with washers and nuts" : "";
+            words = "Screw the servo by its ears to the back of the servo plate" + clamped + ", and lay its spacers of "
                     + Words.mm(plates.packing()) + " and the base on it; the servo's body lies away from the slots.";
         } else {
             placings.add(Placing.of(base, Placing.NOTHING, Way.DOWN));

@@ -63,9 +63,7 @@ final class RackChecks {
                                             + Words.number(Math.floor(10 * r * servo.travel()) / 10, 1) + "mm"
                                     : "")));
         });
-        double from = Math.min(-plates.halfLength(), -layout.stroke() / 2 - layout.length() / 2);
-        double to = Math.max(plates.halfLength(), new RackParts(layout, plates).end() + layout.stroke());
-        bound("overall-length", to - from, spec.overall().atMost().orElse(Double.NaN), "plates, and the rack out of them");
+        bound("overall-length", plates.overallLength(), spec.overall().atMost().orElse(Double.NaN), "plates, and the rack out of them");
         bound("depth", plates.depth(), spec.depth().atMost().orElse(Double.NaN), "front to back of the plates");
     }
 
@@ -133,7 +131,7 @@ final class RackChecks {
                 .says("2 mu e / L with " + Words.number(spec.plate().friction(), 2) + " for the friction, pins "
                         + Words.mm(2 * layout.pinAt()) + " apart and teeth that push " + Words.mm(layout.arm())
                         + " beside them; at 1 the rack cannot be moved, pins further apart help"));
-        double hold = new RackParts(layout, plates).pinHold();
+        double hold = plates.pinHold();
         found.add(Finding.of("pin-engagement")
                 .about(RackParts.PIN)
                 .room(hold, Math.min(layout.pin() / 2, plates.thickness() / 2), "mm")

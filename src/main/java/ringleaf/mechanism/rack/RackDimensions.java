@@ -33,7 +33,9 @@ final class RackDimensions {
     }
 
     List<Dimension> all() {
-        mm("stroke", layout.stroke(), "what rack-length or the servo's travel leaves");
+        mm("stroke", layout.stroke(), spec.length().isPresent()
+                        ? "what rack-length and the servo's travel leave"
+                        : "what the servo's travel comes to");
         mm("rack-length", layout.length(), "stroke, mesh, spare teeth and guide pins");
         number("rack-teeth", layout.rackTeeth(), "stroke and mesh");
         mm("module", layout.module(), "the first usual one with which every check holds");
@@ -42,20 +44,19 @@ final class RackDimensions {
         number("pinion.teeth", "pinion-teeth", layout.pinion().teeth(), "the fewest that hold the bore and reach the stroke");
         number("pinion.profile-shift", "pinion-profile-shift", layout.pinion().shift(), "the least without undercut");
         mm("backlash", layout.backlash(), "what the guide's play takes up, and what processes ask for");
+        mm("tip-clearance", tipClearance(), "a quarter of the module, or what the guide's play and processes ask for");
         mm("mounting-distance", layout.pair().mountingDistance(), "pinion's axis to the rack's datum line");
         all.add(new Dimension(
                 "pinion-travel", Math.toDegrees(layout.travel()), "deg", Origin.SOLVED, "stroke over the reference radius"));
         mm("guide.pin-diameter", "pin-diameter", layout.pin(), "the first sold dowel with which every check holds");
         mm("pin-spacing", 2 * layout.pinAt(), "as far apart as the bar's ends let them");
-        mm("pin-row-depth", layout.pinDepth(), "below the datum line: roots, webs and the servo's holes");
+        mm("pin-row-depth", layout.pinDepth(), "below the datum line: roots, webs and the servo's horn");
         mm("slot-width", layout.slotWidth(), "pin and its clearance");
         mm("rack-height", layout.pair().rackAddendum() + layout.back(), "teeth, pins and webs");
         mm("clearances.stop", "clearances-stop", spec.rooms().stop(), spec.rooms().stopHow());
         mm("clearances.axial", "clearances-axial", spec.rooms().axial(), spec.rooms().axialHow());
         mm("clearances.slot", "clearances-slot", spec.rooms().slot(), spec.rooms().slotHow());
-        double from = Math.min(-plates.halfLength(), -layout.stroke() / 2 - layout.length() / 2);
-        mm("overall-length", Math.max(plates.halfLength(), parts.end() + layout.stroke()) - from,
-                "plates, and the rack out of them");
+        mm("overall-length", plates.overallLength(), "plates, and the rack out of them");
         mm("overall-width", plates.top() - plates.bottom(), "plates across the travel");
         mm("width", spec.width(), "that of the stock");
         mm("plate-thickness", plates.thickness(), "that of the stock");
@@ -71,6 +72,13 @@ final class RackDimensions {
         }
         mm("outline-deviation", parts.deviation(), "worst distance of any smooth curve's arcs from the curve");
         return all;
+    }
+
+    private double tipClearance() {
+        double roots = spec.rack().dedendum() * layout.module();
+        return Math.min(
+                layout.pair().mountingDistance() + roots - layout.pinion().tipRadius(),
+                layout.pair().mountingDistance() - layout.pair().rackAddendum() - layout.pinion().rootRadius());
     }
 
     private void mm(String name, double value, String how) {

@@ -3,6 +3,8 @@ package ringleaf.mechanism.rack;
 import ringleaf.geom.Placement;
 import ringleaf.mechanism.RoomLaw;
 import ringleaf.mechanism.body.ServoOutline;
+import ringleaf.tooth.BasicRack;
+import ringleaf.tooth.RackOutline;
 import ringleaf.tooth.RackPair;
 import ringleaf.tooth.ShiftChoice;
 import ringleaf.tooth.ToothForm;
@@ -53,9 +55,11 @@ record RackLayout(
         if (spec.shift().isEmpty()) {
             form = form.withLeastTipThickness(ShiftChoice.LEAST_TIP * module);
         }
-        RackPair pair = RackPair.of(form);
+        RackPair pair = roomy(form, tipRoom(spec));
+        // refuses teeth of the rack that come to a point
+        RackOutline outline = outline(spec, pair, backlash);
         double margin = margin(spec, pair);
-        double pitch = Math.PI * module;
+        double pitch = Math.PI * outline.module();
         double stroke = stroke(spec, form, pitch, margin);
         double most = spec.length().orElse(Double.POSITIVE_INFINITY);
         int needed = (int) Math.ceil((stroke + 2 * margin) / pitch + 0.5 - 1e-9);
@@ -77,6 +81,34 @@ record RackLayout(
                 depth,
                 depth + edge,
                 eyeReach(spec, length));
+    }
+
+    /** Tips are lowered where roots would leave them less room than this, mm. */
+    private static RackPair roomy(ToothForm full, double room) {
+        RackPair pair = RackPair.of(full);
+        double dedendum = full.rack().dedendum() * full.module();
+        double tip = Math.min(full.tipRadius(), pair.mountingDistance() + dedendum - room);
+        double addendum = Math.min(pair.rackAddendum(), pair.mountingDistance() - full.rootRadius() - room);
+        return new RackPair(full.withTipRadius(tip), addendum);
+    }
+
+    /** Room at the tips that the rack's lean takes and that the processes ask for, mm. */
+    private static double tipRoom(RackSpec spec) {
+        double g = spec.gear().repeatability();
+        return spec.rooms().slot() / 2 + RoomLaw.room(1, g, g, g, spec.plate().repeatability());
+    }
+
+    private static RackOutline outline(RackSpec spec, RackPair pair, double backlash) {
+        BasicRack full = spec.rack();
+        double module = pair.pinion().module();
+        BasicRack cut = new BasicRack(
+                full.pressureAngle(), pair.rackAddendum() / module, full.dedendum(), full.rounding());
+        return new RackOutline(module, cut, backlash / 2);
+    }
+
+    /** The rack's teeth. */
+    RackOutline outline() {
+        return outline(spec, pair, backlash);
     }
 
     /**

@@ -15,7 +15,6 @@ import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
 import ringleaf.tooth.GearOutline;
-import ringleaf.tooth.RackOutline;
 
 /** The parts of a rack and pinion, drawn in their places at the start of the travel. */
 final class RackParts {
@@ -31,9 +30,6 @@ final class RackParts {
 
     /** Material kept inside the root circle, in modules, where it is more than the web; common practice, no source. */
     private static final double RIM_BACK = 1.5;
-    /** Between the plates' edge and the eye where the rack is drawn in, mm. */
-    private static final double EYE_AIR = 0.5;
-
     private static final double MARK_LENGTH = 2;
     private static final double MARK_GAP = 0.3;
 
@@ -67,7 +63,7 @@ final class RackParts {
                 List.of(Layer.of(bar(), base, base + spec.width()).withMarks(marks(rackMark()))),
                 sheets(""),
                 List.of(Region.of(Contour.rectangle(new Box(
-                        left(), layout.datum() - spec.rack().dedendum() * layout.module(), right(), layout.tips())))),
+                        plates.left(), layout.datum() - spec.rack().dedendum() * layout.module(), plates.right(), layout.tips())))),
                 false));
         double bottom = plates.pinionBottom();
         parts.add(new Part(
@@ -139,23 +135,6 @@ final class RackParts {
         return Math.ceil(need / 10) * 10;
     }
 
-    /** Lengths in which dowels are sold, mm: ISO 2338, from memory. */
-    private static final double[] PINS = {4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 24, 28, 30, 32, 35, 40, 45, 50, 55, 60};
-
-    /** The longest dowel that ends within both plates, or a rod of their depth where none is sold. */
-    double pinLength() {
-        double length = plates.depth();
-        for (double sold : PINS) {
-            length = sold <= plates.depth() + 1e-9 ? sold : length;
-        }
-        return length;
-    }
-
-    /** How much of a pin lies in either plate. */
-    double pinHold() {
-        return (pinLength() - plates.between()) / 2;
-    }
-
     private Part pins() {
         double y = layout.datum() - layout.pinDepth();
         List<Region> discs = new ArrayList<>();
@@ -163,8 +142,8 @@ final class RackParts {
             discs.add(Region.disc(new Point(end * layout.pinAt() - layout.stroke() / 2, y), layout.pin() / 2));
         }
         double middle = plates.thickness() + plates.between() / 2;
-        double half = pinLength() / 2;
-        String words = "dowel Ø" + Words.number(layout.pin(), 2) + " x " + Words.number(pinLength(), 1) + ", ISO 2338";
+        double half = plates.pinLength() / 2;
+        String words = "dowel Ø" + Words.number(layout.pin(), 2) + " x " + Words.number(plates.pinLength(), 1) + ", ISO 2338";
         return new Part(
                 PIN, "pin", 2, bought(words), List.of(new Layer(discs, middle - half, middle + half)), "", List.of(),
                 false);
@@ -192,39 +171,21 @@ final class RackParts {
         return note.isEmpty() || glued.isEmpty() ? note + glued : note + "; " + glued;
     }
 
-    /** Ends of the toothed bar at the start of the travel, without the eye. */
-    private double left() {
-        return -layout.stroke() / 2 - layout.length() / 2;
-    }
-
-    private double right() {
-        return -layout.stroke() / 2 + layout.length() / 2;
-    }
-
-    /** Far end of the rack at the start of the travel, with its eye. */
-    double end() {
-        return spec.eye().isEmpty() ? right() : Math.max(right(), eye() + layout.eyeReach());
-    }
-
-    private double eye() {
-        return Math.max(plates.halfLength() + EYE_AIR + layout.eyeReach(), right() + layout.eyeReach());
-    }
-
     private Region bar() {
         double module = layout.module();
         double first = -layout.stroke() / 2 - (layout.rackTeeth() - 1) * layout.pitch() / 2;
-        Contour toothed = new RackOutline(module, spec.rack(), layout.backlash() / 2)
+        Contour toothed = layout.outline()
                 .bar(layout.rackTeeth(), layout.back())
                 .placed(Placement.shift(first, layout.datum()));
         double low = layout.datum() - layout.back();
         double high = layout.datum() - spec.rack().dedendum() * module;
         List<Region> all = new ArrayList<>(List.of(Region.of(toothed)));
         Box box = toothed.box();
-        if (box.minX() - left() > 1e-9) {
-            all.add(Region.of(Contour.rectangle(new Box(left(), low, box.minX(), high))));
+        if (box.minX() - plates.left() > 1e-9) {
+            all.add(Region.of(Contour.rectangle(new Box(plates.left(), low, box.minX(), high))));
         }
-        if (end() - box.maxX() > 1e-9) {
-            all.add(Region.of(Contour.rectangle(new Box(box.maxX(), low, end(), high))));
+        if (plates.end() - box.maxX() > 1e-9) {
+            all.add(Region.of(Contour.rectangle(new Box(box.maxX(), low, plates.end(), high))));
         }
         Region bar = all.size() == 1 ? all.get(0) : Overlay.union(all).get(0);
         double y = layout.datum() - layout.pinDepth();
@@ -234,7 +195,7 @@ final class RackParts {
             holes.add(Contour.circle(at, layout.pinHole() / 2));
         }
         if (spec.eye().isPresent()) {
-            holes.add(Contour.circle(new Point(eye(), (low + high) / 2), spec.eye().getAsDouble() / 2));
+            holes.add(Contour.circle(new Point(plates.eye(), (low + high) / 2), spec.eye().getAsDouble() / 2));
         }
         return bar.withHoles(holes);
     }

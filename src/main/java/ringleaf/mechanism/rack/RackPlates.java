@@ -17,6 +17,11 @@ final class RackPlates {
     /** Between base and pinion, so that they do not rub; common practice, no source. */
     private static final double AIR = 0.2;
 
+    /** Between the plates' edge and the eye where the rack is drawn in, mm. */
+    private static final double EYE_AIR = 0.5;
+    /** Lengths in which dowels are sold, mm: ISO 2338, from memory. */
+    private static final double[] PINS = {4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 24, 28, 30, 32, 35, 40, 45, 50, 55, 60};
+
     private final RackLayout layout;
     private final RackSpec spec;
     private final double pad;
@@ -224,17 +229,23 @@ final class RackPlates {
     private List<Contour> seat(List<Region> also, double bottom) {
         Servo servo = spec.servo().orElseThrow();
         List<Contour> cuts = new ArrayList<>();
-        for (Point hole : outline().earHoles()) {
-            cuts.add(Contour.circle(hole, servo.holeDiameter() / 2));
-        }
         List<Region> windows = new ArrayList<>(also);
         if (earFace() + servo.caseHeight() > bottom) {
-            windows.add(Region.of(outline().body()));
+            List<Contour> seat = outline().seat(spec.plate().leastWeb());
+            windows.add(Region.of(seat.get(0)));
+            cuts.addAll(seat.subList(1, seat.size()));
+        } else {
+            outline().earHoles().forEach(hole -> cuts.add(Contour.circle(hole, servo.holeDiameter() / 2)));
         }
         for (Region region : Overlay.union(windows)) {
             cuts.add(region.outer());
         }
         return cuts;
+    }
+
+    /** Whether the servo's screws clamp its ears in slots. */
+    boolean isClamped() {
+        return hasServoPlate() && outline().isSlotted(spec.plate().leastWeb());
     }
 
     /** Spacers about the screws, between the plates. */
@@ -259,5 +270,44 @@ final class RackPlates {
             rings.add(Region.ring(hole, radius, radius + Math.max(1, made.leastWeb())));
         }
         return rings;
+    }
+
+    /** End of the toothed bar at the start of the travel, without the eye. */
+    double left() {
+        return -layout.stroke() / 2 - layout.length() / 2;
+    }
+
+    /** The other end. */
+    double right() {
+        return -layout.stroke() / 2 + layout.length() / 2;
+    }
+
+    /** Far end of the rack at the start of the travel, with its eye. */
+    double end() {
+        return spec.eye().isEmpty() ? right() : Math.max(right(), eye() + layout.eyeReach());
+    }
+
+    /** Middle of the eye at the start of the travel. */
+    double eye() {
+        return Math.max(halfLength() + EYE_AIR + layout.eyeReach(), right() + layout.eyeReach());
+    }
+
+    /** Room along the travel that plates and rack take in all states. */
+    double overallLength() {
+        return Math.max(halfLength(), end() + layout.stroke()) - Math.min(-halfLength(), left());
+    }
+
+    /** The longest dowel that ends within both plates, or a rod of their depth where none is sold. */
+    double pinLength() {
+        double length = depth();
+        for (double sold : PINS) {
+            length = sold <= depth() + 1e-9 ? sold : length;
+        }
+        return length;
+    }
+
+    /** How much of a pin lies in either plate. */
+    double pinHold() {
+        return (pinLength() - between()) / 2;
     }
 }

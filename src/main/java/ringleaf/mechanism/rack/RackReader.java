@@ -97,17 +97,33 @@ final class RackReader {
     private Kind.Planned planned(RackSpec spec, Values pinion) {
         Optional<RackLayout> layout = RackSearch.find(spec);
         if (layout.isEmpty()) {
-            boolean teeth = pinion.isGiven(RackFields.TEETH) || pinion.isGiven(RackFields.PROFILE_SHIFT);
-            problems.at(
-                    teeth ? pinion.where(RackFields.TEETH) : values.where(RackFields.MODULE),
-                    "no teeth can be made so",
-                    teeth
-                            ? "pinion teeth from " + (int) Math.ceil(spec.rack().leastTeeth())
-                                    + " on need no profile shift; leave both out and they are chosen"
-                            : "leave module out and it is chosen; thinner backlash works with finer teeth");
+            refuse(spec, pinion);
             return states -> null;
         }
         return new PlannedRack(layout.get());
+    }
+
+    /** Names the module or the teeth that stand in the way, with what works instead: tried, not guessed. */
+    private void refuse(RackSpec spec, Values pinion) {
+        if (spec.module().isPresent()) {
+            OptionalDouble works = RackSearch.module(spec);
+            if (works.isPresent()) {
+                problems.at(
+                        values.where(RackFields.MODULE),
+                        "teeth of module " + Words.number(spec.module().getAsDouble(), 3)
+                                + " cannot be made with the play and the room at the tips that guide and process need",
+                        "module: " + Words.number(works.getAsDouble(), 3) + " works");
+                return;
+            }
+        }
+        boolean teeth = pinion.isGiven(RackFields.TEETH) || pinion.isGiven(RackFields.PROFILE_SHIFT);
+        problems.at(
+                teeth ? pinion.where(RackFields.TEETH) : values.where(RackFields.BACKLASH),
+                teeth ? "no such teeth can be made" : "no teeth can be made with this much play, or no stroke is left",
+                teeth
+                        ? (int) Math.ceil(spec.rack().leastTeeth()) + " teeth and more need no profile shift; leave both"
+                                + " out and they are chosen"
+                        : "less backlash, a longer rack or a process that keeps closer sizes");
     }
 
     private static OptionalInt teeth(Values pinion) {

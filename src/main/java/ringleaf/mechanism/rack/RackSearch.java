@@ -1,9 +1,13 @@
 package ringleaf.mechanism.rack;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import ringleaf.geom.Tolerance;
 import ringleaf.part.Finding;
+import ringleaf.tooth.GearOutline;
 
 /**
  * Finds module, teeth and guide pins where they are left open: of all usual ones the design that breaks the fewest of
@@ -18,6 +22,8 @@ final class RackSearch {
 
     /** Teeth tried beyond the fewest: a tooth more can mend webs beside the servo. */
     private static final int MORE = 6;
+    /** Larger pinions are wheels. */
+    private static final int MOST_TEETH = 150;
 
     private final RackSpec spec;
     private RackLayout best;
@@ -50,12 +56,28 @@ final class RackSearch {
         return Optional.ofNullable(search.best);
     }
 
+    /** The nearest usual module with which a spec whose own cannot be made can; none where no module does. */
+    static OptionalDouble module(RackSpec spec) {
+        double own = spec.module().orElseThrow();
+        double[] nearest = Arrays.stream(MODULES)
+                .boxed()
+                .sorted(Comparator.comparingDouble(m -> Math.abs(m - own)))
+                .mapToDouble(m -> m)
+                .toArray();
+        for (double module : nearest) {
+            if (find(spec.withModule(module)).isPresent()) {
+                return OptionalDouble.of(module);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
     private void teeth(double module, double pin) {
         if (spec.teeth().isPresent()) {
             look(module, spec.teeth(), pin);
             return;
         }
-        int fewest = fewest(module);
+        int fewest = fullStroke(module, fewest(module), pin);
         for (int more = 0; more <= MORE && (failed > 0 || warned > 0); more++) {
             look(module, OptionalInt.of(fewest + more), pin);
         }
@@ -72,6 +94,26 @@ final class RackSearch {
         return Math.max(RackLayout.LEAST_TEETH, teeth);
     }
 
+    /**
+     * Teeth of which a servo's travel takes a rack of given length as far as its teeth go: from the fewest on, until
+     * more of them do not lengthen the stroke. The fewest where nothing is left to gain.
+     */
+    private int fullStroke(double module, int fewest, double pin) {
+        if (spec.stroke().isPresent() || spec.length().isEmpty() || spec.servo().isEmpty()) {
+            return fewest;
+        }
+        int best = fewest;
+        double longest = 0;
+        for (int teeth = fewest; teeth <= MOST_TEETH; teeth++) {
+            double stroke = layout(module, teeth, pin).map(RackLayout::stroke).orElse(0.0);
+            if (stroke > longest) {
+                longest = stroke;
+                best = teeth;
+            }
+        }
+        return best;
+    }
+
     private void look(double module, OptionalInt teeth, double pin) {
         Optional<RackLayout> layout = layout(module, teeth.getAsInt(), pin);
         if (layout.isEmpty()) {
@@ -83,10 +125,20 @@ final class RackSearch {
             fails += finding.failed() ? 1 : 0;
             warns += finding.status() == Finding.Status.WARN ? 1 : 0;
         }
-        if (fails < failed || fails == failed && warns < warned) {
+        if ((fails < failed || fails == failed && warns < warned) && canBeDrawn(layout.get())) {
             best = layout.get();
             failed = fails;
             warned = warns;
+        }
+    }
+
+    /** Drawing a pinion is dear, so it is tried only where its figures are the best so far. */
+    private static boolean canBeDrawn(RackLayout layout) {
+        try {
+            GearOutline.of(layout.pinion(), Tolerance.CURVE);
+            return true;
+        } catch (IllegalArgumentException e) {
+            return false;
         }
     }
 

@@ -85,4 +85,12 @@ record RackSpec(
     double axle() {
         return servo.isPresent() ? 0 : body.axle().axle();
     }
+
+    /** The same with another module. */
+    RackSpec withModule(double other) {
+        return new RackSpec(
+                name, stroke, length, OptionalDouble.of(other), rack, teeth, shift, backlash, gear, width, plate, spacer,
+                body, servo, torque, force, pin, pinFit, pinAllowance, eye, rooms, screw, spare, depth, overall, marks,
+                given);
+    }
 }
