@@ -67,7 +67,8 @@ class BuildOrderTest {
 
     @ParameterizedTest
     @ValueSource(strings = {
-        "harbour-light", "cold-frame-vent", "field-camera-stop", "lens-turntable-gears", "semaphore-arm-belt"
+        "harbour-light", "cold-frame-vent", "field-camera-stop", "lamp-carriage-rack", "lens-turntable-gears",
+        "semaphore-arm-belt"
     })
     void presetsGoTogether(String preset) {
         for (Assembly assembly : assemblies(preset)) {
