@@ -37,7 +37,7 @@ class MeshTest {
                 Mechanisms.member("driver", 1, driver, 0, 5),
                 Mechanisms.member("driven", 2, driven.placed(new Placement(facing, axis)), 0, 5));
         Requirement meshes = new Requirement.Meshes(
-                "rolls",
+                "mesh-clearance",
                 "play",
                 new Requirement.Turning(0, Point.ORIGIN),
                 new Requirement.Turning(1, axis),
@@ -83,7 +83,7 @@ class MeshTest {
                 Mechanisms.member("rack", 1, bar, 0, 5),
                 Mechanisms.member("pinion", 2, gear.placed(new Placement(facing, axis)), 0, 5));
         Requirement meshes = new Requirement.Meshes(
-                "rolls",
+                "mesh-clearance",
                 "play",
                 new Requirement.Sliding(0, new Point(-1, 0)),
                 new Requirement.Turning(1, axis),
@@ -174,7 +174,7 @@ class MeshTest {
                 .placed(new Placement(pair.pinionPhase(space, at), centre));
         double ratio = (double) pair.gear().teeth() / pair.pinion().teeth();
         Requirement meshes = new Requirement.Meshes(
-                "rolls",
+                "mesh-clearance",
                 "play",
                 new Requirement.Turning(1, centre),
                 new Requirement.Turning(0, Point.ORIGIN),

@@ -65,8 +65,8 @@ final class TrainAssembly {
             pairs.add(new Requirement.Pair(driver, driven, 0));
             double relief = stage.driver().spec().finish().relief() + stage.driven().spec().finish().relief();
             all.add(new Requirement.Meshes(
-                    "rolls",
-                    "backlash-as-cut",
+                    "mesh-clearance",
+                    "backlash",
                     new Requirement.Turning(driver, stage.driverAxis()),
                     new Requirement.Turning(driven, stage.drivenAxis()),
                     stage.mesh().turn(),

@@ -148,7 +148,7 @@ final class TrainChecks {
             }
         }
         if (who.length > 0) {
-            found.add(Finding.of("axles-clear")
+            found.add(Finding.of("axle-clearance")
                     .about(who)
                     .orWarn()
                     .atLeast(least, AXLE_ROOM, "mm")
@@ -173,7 +173,7 @@ final class TrainChecks {
 
     private void error() {
         int state = rolling.leastGap();
-        found.add(Finding.of("gap-as-cut")
+        found.add(Finding.of("mesh-clearance")
                 .onOutlines(Tolerance.JUDGE.length())
                 .about(ids())
                 .at(driverAt(state))

@@ -76,8 +76,8 @@ class GearTrainTest {
                 "stages:",
                 "  - {driver: {teeth: 14}, driven: {teeth: 70}}",
                 "  - {driver: {teeth: 14}, driven: {teeth: 28}}");
-        assertThat(finding(train, "axles-clear").measured()).isNegative();
-        assertThat(FindingWords.where(finding(train, "axles-clear"))).contains("gear-2 and gear-3");
-        assertThat(finding(train, "axles-clear").message()).contains("the axle of gear-3 has to end at gear-2");
+        assertThat(finding(train, "axle-clearance").measured()).isNegative();
+        assertThat(FindingWords.where(finding(train, "axle-clearance"))).contains("gear-2 and gear-3");
+        assertThat(finding(train, "axle-clearance").message()).contains("the axle of gear-3 has to end at gear-2");
     }
 }

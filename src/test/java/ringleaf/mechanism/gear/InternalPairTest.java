@@ -122,10 +122,10 @@ class InternalPairTest {
                 "driver: {teeth: " + driver + "}",
                 "driven: {teeth: " + driven + "}");
         List<Finding> judged = Gears.judged(pair);
-        Finding rolls = named(judged, "rolls");
-        Finding play = named(judged, "backlash-as-cut");
+        Finding rolls = named(judged, "mesh-clearance");
+        Finding play = named(judged, "backlash");
         // Where the outlines overlap the travel tells a gap of nought.
-        assertThat(finding(pair, "gap-as-cut").measured()).isCloseTo(Math.max(0, rolls.measured()), within(0.002));
+        assertThat(finding(pair, "mesh-clearance").measured()).isCloseTo(Math.max(0, rolls.measured()), within(0.002));
         if (rolls.measured() > 0) {
             double lost = dimension(pair, "backlash") / ringWorkingRadius(pair) - Math.toRadians(play.measured());
             double error = Math.toRadians(finding(pair, "transmission-error").measured());
