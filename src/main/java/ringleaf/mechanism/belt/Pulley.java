@@ -90,6 +90,7 @@ public final class Pulley implements Kind {
         PulleyDimensions.pulley(figures, spec, stack, Origin.GIVEN, "", values);
         List<Part> parts = new ArrayList<>(stack.parts(Point.ORIGIN, phase()));
         spec.body().axle().bearing().ifPresent(b -> parts.add(Part.bought("bearing", 1, b.words())));
+        DriveFasteners.addJoining(spec, stack, parts);
         List<Choice> choices = PulleyDimensions.choices(spec.choice(), values, spec.material().sheet());
         Map<String, Double> travel = new LinkedHashMap<>();
         travel.put("states", (double) states);
