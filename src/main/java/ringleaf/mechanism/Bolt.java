@@ -64,7 +64,7 @@ public record Bolt(String name, Screw screw, double grip, int nuts) {
         String message = "thread that stands out behind the nut of " + (known ? screw.order(length()) : screw.name())
                 + " through " + Words.mm(grip);
         if (known && screw.length(need()).isEmpty()) {
-            message += "; it is not sold longer: take a thicker screw, thinner plates, or name a longer one in a"
+            message += "; " + Words.mm(need()) + " are needed and it is not sold longer: take a thicker screw, thinner plates, or name a longer one in a"
                     + " screws.yaml of your own";
         }
         return Finding.of("screw-length").about(name).atLeast(beyond, screw.pitch(), "mm").says(message);

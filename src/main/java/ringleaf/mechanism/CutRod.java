@@ -1,5 +1,6 @@
 package ringleaf.mechanism;
 
+import java.util.List;
 import java.util.Optional;
 import ringleaf.part.Finding;
 import ringleaf.part.Part;
@@ -16,11 +17,25 @@ import ringleaf.spec.shared.Sold;
  * @param rods what is sold
  */
 public record CutRod(String name, double diameter, Rods rods) {
+    /** The same for another part. */
+    public CutRod named(String other) {
+        return new CutRod(other, diameter, rods);
+    }
+
     /** How it is come by: what is bought, and to what length it is cut, mm. */
     public Part.Source source(double length) {
+        return new Part.Source("bought", goods() + ", cut to " + Words.mm(length));
+    }
+
+    /** An axle of which only what sits on it is designed, as long as what holds it asks. */
+    public Part open() {
+        Part.Source source = new Part.Source("bought", goods());
+        return new Part(name, "bought", 1, source, List.of(), List.of(), "as long as what holds it asks");
+    }
+
+    private String goods() {
         Optional<Rod> rod = rods.of(diameter);
-        String goods = rod.isPresent() ? rod.get().order() : Words.number(diameter, 4) + " mm rod";
-        return new Part.Source("bought", goods + ", cut to " + Words.mm(length));
+        return rod.isPresent() ? rod.get().order() : Words.number(diameter, 4) + " mm rod";
     }
 
     /** Whether rod of its diameter is sold; a warning where not, as a pin can be turned. */

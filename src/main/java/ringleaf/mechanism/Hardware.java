@@ -8,7 +8,7 @@ import ringleaf.spec.shared.Screw;
 /** What is bought with a mechanism and follows from its sizes. A catalogue is read when something of it is asked for. */
 public final class Hardware {
     /** Room between a screw's head and what it stands before, mm; common practice, no source. */
-    private static final double HEAD_ROOM = 0.2;
+    public static final double HEAD_ROOM = 0.2;
 
     private final Catalogues catalogues;
 
@@ -22,6 +22,23 @@ public final class Hardware {
         return new CutRod(name, diameter, rods);
     }
 
+    /** The usual screw with the flattest head of those that pass a hole, mm, and whose head does not. */
+    public Optional<Screw> flattestThrough(double hole) {
+        Screw found = null;
+        for (String name : catalogues.screws().names()) {
+            Optional<Screw> screw = catalogues.screws().get(name);
+            if (screw.isPresent() && holds(screw.get(), hole)
+                    && (found == null || screw.get().headHeight() < found.headHeight())) {
+                found = screw.get();
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+
+    private static boolean holds(Screw screw, double hole) {
+        return screw.sold().usual() && screw.thread() <= hole && screw.headDiameter() > hole;
+    }
+
     /**
      * The thickest usual screw that passes a hole, whose head does not, and stands within {@code room} before the hole.
      *
@@ -33,9 +50,7 @@ public final class Hardware {
         for (String name : catalogues.screws().names()) {
             Optional<Screw> screw = catalogues.screws().get(name);
             if (screw.isPresent()
-                    && screw.get().sold().usual()
-                    && screw.get().thread() <= hole
-                    && screw.get().headDiameter() > hole
+                    && holds(screw.get(), hole)
                     && screw.get().headHeight() + HEAD_ROOM <= room
                     && (found == null || screw.get().thread() > found.thread())) {
                 found = screw.get();

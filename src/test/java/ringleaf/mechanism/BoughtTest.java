@@ -49,12 +49,12 @@ class BoughtTest {
 
     @Test
     void aBoltThatIsNotSoldLongEnoughFails() {
-        Bolt bolt = Bolt.of("screw", screw("M3"), 28);
+        Bolt bolt = Bolt.of("screw", screw("M3"), 48);
         Finding found = bolt.reaches();
         assertThat(found.status()).isEqualTo(Finding.Status.FAIL);
-        assertThat(found.measured()).as("30 mm less plates and nut").isCloseTo(-0.4, within(1e-9));
+        assertThat(found.measured()).as("50 mm less plates and nut").isCloseTo(-0.4, within(1e-9));
         assertThat(found.limit()).isCloseTo(0.5, within(1e-9));
-        assertThat(found.message()).contains("M3 x 30, ISO 4762").contains("not sold longer");
+        assertThat(found.message()).contains("M3 x 50, ISO 4762").contains("not sold longer");
     }
 
     @Test

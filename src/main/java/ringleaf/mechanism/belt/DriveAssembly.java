@@ -47,11 +47,7 @@ final class DriveAssembly {
 
     /** Everything that is made or bought. */
     List<Part> parts() {
-        List<Part> parts = new ArrayList<>();
-        for (Part part : plates.parts()) {
-            // what is bought has no outline to make it by
-            parts.add(part.source().isBought() ? Part.bought(part.name(), part.quantity(), part.source().stock()) : part);
-        }
+        List<Part> parts = new ArrayList<>(plates.parts());
         List<Wheel> wheels = plan.path().wheels();
         for (int i = 0; i < wheels.size(); i++) {
             Optional<PulleySpec> pulley = plan.pulley(i);
@@ -64,11 +60,7 @@ final class DriveAssembly {
         parts.add(Part.bought("belt", 1, "belt " + spec.choice().belt().name() + ", " + plan.layout().beltTeeth()
                 + " teeth, "
                 + Words.mm(spec.choice().width()) + " wide"));
-        spec.servo().ifPresent(s -> parts.add(Part.bought("servo", 1, s.name() + ", travel " + Words.degrees(s.travel(),
-                0))));
-        if (spec.plates() > 0) {
-            axles(parts);
-        }
+        spec.servo().ifPresent(s -> parts.add(Part.bought("servo", 1, s.words())));
         if (spec.axles().seat().isPresent()) {
             Bearing bearing = spec.axles().seat().get().bearing();
             parts.add(Part.bought("axle-bearing", spec.plates(), bearing.words()));
@@ -76,29 +68,8 @@ final class DriveAssembly {
         for (PulleySpec pulley : List.of(spec.driver(), spec.driven())) {
             pulley.body().axle().bearing().ifPresent(b -> parts.add(Part.bought(pulley.partName("bearing"), 1, b.words())));
         }
-        if (plates.packing() > 0) {
-            parts.add(Part.bought("packing", 2, Words.mm(plates.packing()) + " under the servo's ears"));
-        }
-        if (spec.plates() > 1) {
-            double length = plates.frontBottom() + 2 * spec.plate().thickness() + spec.screw().nutHeight();
-            parts.add(Part.bought("screw", plates.screws().size(), spec.screw().name() + ", at least "
-                    + Words.number(Math.ceil(length), 0) + " mm long, with nut"));
-        }
+        parts.addAll(new DriveFasteners(plan).parts(plates));
         return parts;
-    }
-
-    /** Rods through the plates, for every wheel but one that sits on a servo. */
-    private void axles(List<Part> parts) {
-        double through = spec.plate().thickness();
-        if (spec.axles().seat().isPresent()) {
-            through = Math.max(through, spec.axles().seat().get().bearing().width());
-        }
-        double length = plan.top() + spec.plates() * (through + spec.axialRoom());
-        List<Wheel> wheels = plan.path().wheels();
-        for (int i = spec.servo().isPresent() ? 1 : 0; i < wheels.size(); i++) {
-            parts.add(Part.bought(wheels.get(i).name() + "-axle", 1, "rod Ø" + Words.number(plates.axle(i), 2) + ", at least "
-                    + Words.number(Math.ceil(length), 0) + " mm long"));
-        }
     }
 
     private Part roller(int wheel, boolean stacked) {
@@ -120,7 +91,9 @@ final class DriveAssembly {
     Assembly assembly() {
         List<Member> members = new ArrayList<>();
         for (Part part : plates.parts()) {
-            members.add(new Member(part.name(), part, 0, Placement.IDENTITY));
+            boolean standoffs = part.name().equals(DriveFasteners.STANDOFF);
+            members.add(new Member(
+                    part.name(), standoffs ? plates.placedStandoffs() : part, 0, Placement.IDENTITY));
         }
         List<Wheel> wheels = plan.path().wheels();
         for (int i = 0; i < wheels.size(); i++) {

@@ -1,6 +1,7 @@
 package ringleaf.mechanism.belt;
 
 import java.util.Optional;
+import ringleaf.mechanism.Bolt;
 import ringleaf.spec.shared.Servo;
 
 /**
@@ -23,9 +24,9 @@ record DrivePlan(DriveSpec spec, BeltSearch search) {
         return layout().path();
     }
 
-    /** Height of the lowest face of what turns. */
+    /** Height of the lowest face of what turns; screws' heads below it go under it. */
     double foot() {
-        return spec.axialRoom();
+        return Math.max(spec.axialRoom(), DriveFasteners.headRoom(this));
     }
 
     /** Wheels that are pulleys with teeth, by their index in the path; empty for smooth rollers. */
@@ -67,13 +68,15 @@ record DrivePlan(DriveSpec spec, BeltSearch search) {
         return new PulleyStack(pulley, foot() + level - faceBottom(pulley));
     }
 
-    /** Highest face of what turns. */
+    /** Highest face of what turns, the ends of the screws that join pulleys included. */
     double top() {
         double top = 0;
         for (int i = 0; i < path().wheels().size(); i++) {
             Optional<PulleySpec> pulley = pulley(i);
             if (pulley.isPresent()) {
-                top = Math.max(top, stack(pulley.get()).top());
+                PulleyStack stack = stack(pulley.get());
+                double ends = DriveFasteners.joining(pulley.get(), stack).map(Bolt::tail).orElse(0.0);
+                top = Math.max(top, Math.max(stack.top(), stack.joinedTop() + ends));
             }
         }
         return top;

@@ -9,9 +9,9 @@ import ringleaf.curve.Shapes;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.mechanism.Standoff;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
-import ringleaf.part.Words;
 
 /**
  * The plates that hold axles and servo. Where the centre distance moves, everything of the driver has slots along the
@@ -20,8 +20,6 @@ import ringleaf.part.Words;
 final class DrivePlates {
     /** Axle where a bore is none, mm. */
     private static final double USUAL_AXLE = 3;
-    /** Wall of the tubes between the plates, mm; common practice, no source. */
-    private static final double TUBE_WALL = 1.5;
 
     /**
      * A hole in a plate.
@@ -35,6 +33,7 @@ final class DrivePlates {
     private final DriveSpec spec;
     private final double thickness;
     private final Optional<ServoPlace> servo;
+    private final Standoff standoff;
     private final Standoffs standoffs;
 
     DrivePlates(DrivePlan plan) {
@@ -48,11 +47,12 @@ final class DrivePlates {
                 taken.add(cut.region());
             }
         }
+        this.standoff = new DriveFasteners(plan).standoff();
         this.standoffs = Standoffs.of(plan, standoffRadius(), servo, taken);
     }
 
     private double standoffRadius() {
-        return spec.screw().hole() / 2 + TUBE_WALL;
+        return standoff.outerRadius();
     }
 
     Standoffs standoffs() {
@@ -73,9 +73,9 @@ final class DrivePlates {
         return servo.isPresent() ? servo.get().servo().hornHeight() - thickness - plan.foot() : 0;
     }
 
-    /** Height of the front plate's lower face. */
+    /** Height of the front plate's lower face: as long as the standoffs come. */
     double frontBottom() {
-        return plan.top() + spec.axialRoom();
+        return standoff.length();
     }
 
     /** Drawn from the foot up: base, standoffs, front plate. */
@@ -86,7 +86,7 @@ final class DrivePlates {
         }
         parts.add(plate("base-plate", true, -thickness));
         if (spec.plates() > 1) {
-            parts.add(standoff());
+            parts.add(standoff.part(screws().isEmpty() ? Point.ORIGIN : screws().get(0), 0, screws().size()));
             parts.add(plate("front-plate", false, frontBottom()));
         }
         return parts;
@@ -106,16 +106,16 @@ final class DrivePlates {
         return new Part(name, "plate", 1, spec.plate().source(), List.of(layer), List.of(), "");
     }
 
-    private Part standoff() {
-        double length = frontBottom();
+    /** All standoffs in their places, as one thing. */
+    Part placedStandoffs() {
         List<Region> rings = new ArrayList<>();
         for (Point screw : screws()) {
-            rings.add(Region.ring(screw, spec.screw().hole() / 2, standoffRadius()));
+            rings.add(standoff.ring(screw));
         }
+        Part one = standoff.part(Point.ORIGIN, 0, screws().size());
         return new Part(
-                "standoff", "spacer", screws().size(),
-                new Part.Source("bought", "tube " + Words.mm(length) + " long, bore for " + spec.screw().name()),
-                List.of(new Layer(rings, 0, length)), List.of(), "");
+                one.name(), "spacer", one.quantity(), one.source(), List.of(new Layer(rings, 0, standoff.length())),
+                List.of(), one.note());
     }
 
     /** All holes of a plate. */
@@ -196,7 +196,8 @@ final class DrivePlates {
         List<Circle> discs = new ArrayList<>();
         double web = spec.plate().leastWeb();
         for (Point screw : screws()) {
-            discs.add(new Circle(screw, standoffRadius() + Math.max(1, web / 2)));
+            double hole = spec.screw().hole() / 2 + web;
+            discs.add(new Circle(screw, Math.max(hole, standoffRadius() + Math.max(1, web / 2))));
         }
         List<Wheel> wheels = plan.path().wheels();
         for (int i = 0; i < wheels.size(); i++) {

@@ -149,6 +149,8 @@ final class DriveReader {
                 plates.equals("two") ? 2 : plates.equals("one") ? 1 : 0,
                 plate,
                 screw,
+                spacer(),
+                request.hardware(),
                 axles,
                 room.require(DriveFields.PULLEY_ROOM),
                 room.require(DriveFields.BELT_ROOM),
@@ -191,6 +193,12 @@ final class DriveReader {
         double thickness = asked.orElse(stock);
         making.agrees(thickness, values.where(DriveFields.PLATE_THICKNESS), problems);
         return Material.of(making.process(), making.stock(), thickness);
+    }
+
+    /** How what is printed beside the plates is made. */
+    private Material spacer() {
+        Making making = request.fabrication().of("spacer", PRINTED_PLATE);
+        return Material.of(making.process(), making.stock(), making.stock().thickness().orElse(PRINTED_PLATE));
     }
 
     private DriveSpec.Roller idler(BeltChoice choice, Material material) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import ringleaf.geom.Point;
+import ringleaf.mechanism.Hardware;
 import ringleaf.mechanism.Material;
 import ringleaf.spec.field.Bound;
 import ringleaf.spec.shared.Screw;
@@ -32,6 +33,8 @@ import ringleaf.spec.shared.Servo;
  * @param plates that hold the axles, 0 to 2
  * @param plate their material
  * @param screw that holds the plates
+ * @param spacer how spacers are made
+ * @param hardware what is bought by size
  * @param axles how they sit in the plates
  * @param pulleyRoom least room between pulleys
  * @param beltRoom least room of the belt
@@ -57,6 +60,8 @@ record DriveSpec(
         int plates,
         Material plate,
         Screw screw,
+        Material spacer,
+        Hardware hardware,
         Axles axles,
         double pulleyRoom,
         double beltRoom,
@@ -121,7 +126,7 @@ record DriveSpec(
     private DriveSpec with(Bound bound, double figure, OptionalInt teeth, Roller roller, List<Roller> more) {
         return new DriveSpec(
                 name, choice, driver, driven, bound, figure, at, fixed, teeth, roller, more, obstacles, travel, servo,
-                load, reserve, plates, plate, screw, axles, pulleyRoom, beltRoom, axialRoom);
+                load, reserve, plates, plate, screw, spacer, hardware, axles, pulleyRoom, beltRoom, axialRoom);
     }
 
     /** Turns of the driver for a turn of the driven pulley. */

@@ -27,6 +27,7 @@ final class PlateChecks {
             checks.screws();
             checks.servo();
         }
+        checks.all.addAll(new DriveFasteners(plan).findings(plates));
         return checks.all;
     }
 

@@ -20,6 +20,7 @@ import ringleaf.part.Design;
 import ringleaf.part.Dimension.Origin;
 import ringleaf.part.Member;
 import ringleaf.part.MotionTable;
+import ringleaf.part.Finding;
 import ringleaf.part.Part;
 import ringleaf.part.Placing;
 import ringleaf.part.Requirement;
@@ -89,7 +90,8 @@ public final class Pulley implements Kind {
         PulleyDimensions.belt(figures, spec.choice(), values);
         PulleyDimensions.pulley(figures, spec, stack, Origin.GIVEN, "", values);
         List<Part> parts = new ArrayList<>(stack.parts(Point.ORIGIN, phase()));
-        spec.body().axle().bearing().ifPresent(b -> parts.add(Part.bought("bearing", 1, b.words())));
+        parts.addAll(spec.body().axle().bought(""));
+        DriveFasteners.addJoining(spec, stack, parts);
         List<Choice> choices = PulleyDimensions.choices(spec.choice(), values, spec.material().sheet());
         Map<String, Double> travel = new LinkedHashMap<>();
         travel.put("states", (double) states);
@@ -97,7 +99,14 @@ public final class Pulley implements Kind {
         travel.put("pulley", 360.0 / spec.rim().teeth());
         return new Design(
                 name, NAME, choices, figures.all(), parts, assembly(name, spec, stack, motion), table(motion),
-                PulleyChecks.of(spec, stack), travel, List.of(), stack.joints());
+                findings(spec, stack), travel, List.of(), stack.joints());
+    }
+
+    private static List<Finding> findings(PulleySpec spec, PulleyStack stack) {
+        List<Finding> findings = new ArrayList<>(PulleyChecks.of(spec, stack));
+        findings.addAll(spec.body().axle().findings(""));
+        DriveFasteners.joining(spec, stack).ifPresent(bolt -> findings.add(bolt.reaches()));
+        return findings;
     }
 
     /** The first groove lies on +x, where the belt leaves the pulley's upper half. */

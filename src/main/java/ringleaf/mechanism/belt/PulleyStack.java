@@ -74,7 +74,17 @@ final class PulleyStack {
     }
 
     double top() {
-        return faceTop() + (spec.flanges() > 1 ? spec.flangeThickness() : 0) + spec.hubHeight();
+        return joinedTop() + spec.hubHeight();
+    }
+
+    /** Height that joining screws go through: the rim and its flanges, mm. */
+    double joined() {
+        return joinedTop() - foot;
+    }
+
+    /** Upper face of what they go through. */
+    double joinedTop() {
+        return faceTop() + (spec.flanges() > 1 ? spec.flangeThickness() : 0);
     }
 
     double hubRadius() {

@@ -37,6 +37,14 @@ final class BoreReader {
     }
 
     Read read(Optional<Servo> driving) {
+        Read read = bore(driving);
+        boolean round = !(read.bore() instanceof Bore.Square) && read.axle().axle() > 0;
+        return round
+                ? new Read(read.bore(), read.axle().from(request.hardware().rod("axle", read.axle().axle())))
+                : read;
+    }
+
+    private Read bore(Optional<Servo> driving) {
         Optional<Values> given = values.given(BodyFields.BORE);
         if (given.isEmpty()) {
             return driving.isPresent()
@@ -107,7 +115,7 @@ final class BoreReader {
             default -> new Bore.Round(diameter);
         };
         AxleFit on = fit.isPresent() || round
-                ? new AxleFit(name, axle, "", Optional.empty())
+                ? new AxleFit(name, axle, "", Optional.empty(), Optional.empty())
                 : AxleFit.gripping(axle);
         return new Read(made, on);
     }
@@ -163,7 +171,7 @@ final class BoreReader {
         double outside = bearing.get().outside();
         return new Read(
                 new Bore.Seat(bearing.get(), outside + process().allowance(fit)),
-                new AxleFit(fit, outside, "", bearing));
+                new AxleFit(fit, outside, "", bearing, Optional.empty()));
     }
 
     private MakingProcess process() {

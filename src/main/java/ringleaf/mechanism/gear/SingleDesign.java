@@ -65,8 +65,8 @@ record SingleDesign(
                 lines,
                 rim instanceof Rim.Inner ? "internal teeth" : wheel.spec().body().bore().words());
         List<Part> parts = new ArrayList<>(List.of(part));
-        wheel.spec().body().axle().bearing().ifPresent(b -> parts.add(Part.bought("bearing", 1, b.words())));
-        List<Finding> findings = new ArrayList<>();
+        parts.addAll(wheel.spec().body().axle().bought(""));
+        List<Finding> findings = new ArrayList<>(wheel.spec().body().axle().findings(""));
         ToothChecks.add(findings, PART, Finding.Place.NONE, wheel, material.leastWeb(), PrintedTeeth.of(material), reshaped);
         Turning turning = new Turning(states);
         Assembly assembly = new Assembly(

@@ -41,6 +41,7 @@ final class TrainChecks {
         }
         found.addAll(new LoadChecks(design).all());
         axles();
+        found.addAll(new TrainParts(design).axles());
         error();
         return found;
     }

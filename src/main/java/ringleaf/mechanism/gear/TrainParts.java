@@ -8,11 +8,10 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Region;
 import ringleaf.mechanism.body.Body;
 import ringleaf.mechanism.body.Bore;
+import ringleaf.part.Finding;
 import ringleaf.part.Joint;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
-import ringleaf.part.Words;
-import ringleaf.spec.shared.Servo;
 
 /** The gears of a train, one part a shaft, and what is bought with them. */
 final class TrainParts {
@@ -30,13 +29,35 @@ final class TrainParts {
             parts.add(shaft(shaft));
         }
         for (int shaft = 0; shaft <= design.stages().size(); shaft++) {
-            for (Body body : bodies(shaft)) {
-                String bearing = name(spec, shaft) + "-bearing";
-                body.axle().bearing().ifPresent(b -> parts.add(Part.bought(bearing, 1, b.words())));
+            for (Part part : bought(shaft)) {
+                // two gears of a shaft may be bored differently, and sit on one axle all the same
+                if (parts.stream().noneMatch(other -> other.equals(part))) {
+                    parts.add(part);
+                }
             }
         }
-        spec.drive().servo().ifPresent(servo -> parts.add(servo(servo)));
+        spec.drive().servo().ifPresent(servo -> parts.add(Part.bought("servo", 1, servo.words())));
         return parts;
+    }
+
+    private List<Part> bought(int shaft) {
+        List<Part> parts = new ArrayList<>();
+        for (Body body : bodies(shaft)) {
+            parts.addAll(body.axle().bought(name(spec, shaft) + "-"));
+        }
+        return parts;
+    }
+
+    /** Whether rod is sold for all axles. */
+    List<Finding> axles() {
+        List<Finding> found = new ArrayList<>();
+        for (int shaft = 0; shaft <= design.stages().size(); shaft++) {
+            List<Body> bodies = bodies(shaft);
+            if (!bodies.isEmpty()) {
+                found.addAll(bodies.get(0).axle().findings(name(spec, shaft) + "-"));
+            }
+        }
+        return found;
     }
 
     /** Bores and screw holes of all gears, with their fits. */
@@ -138,10 +159,5 @@ final class TrainParts {
             return "internal teeth";
         }
         return wheel.spec().body().bore().words();
-    }
-
-    private static Part servo(Servo servo) {
-        String stock = servo.name() + ", travel " + Words.degrees(servo.travel(), 0);
-        return Part.bought("servo", 1, stock);
     }
 }

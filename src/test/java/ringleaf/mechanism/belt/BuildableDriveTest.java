@@ -210,7 +210,7 @@ class BuildableDriveTest {
         Design design = drive(
                 "T2.5", FIVE_TO_TWO[0], FIVE_TO_TWO[1], "centre-distance: 70", "servo: micro-180", "plate-thickness: 15");
         assertThat(Designs.finding(design, "servo-height").status()).isEqualTo(Status.FAIL);
-        assertThat(design.remedies()).anyMatch(r -> r.startsWith("plate-thickness: 12"));
+        assertThat(design.remedies()).anyMatch(r -> r.startsWith("plate-thickness: 11.2"));
     }
 
     @Test
