@@ -189,7 +189,13 @@ public record Finding(
          * says, as what only touches does not move.
          */
         public Draft room(double figure, double least, String in) {
-            return figure(Relation.AT_LEAST, figure, least, in, figure >= least - slack && figure > slack);
+            return room(figure, 0, least, in);
+        }
+
+        /** The same where there is room only beyond {@code taken}, which the figure counts as well. */
+        public Draft room(double figure, double taken, double least, String in) {
+            boolean moves = figure > taken + slack;
+            return figure(Relation.AT_LEAST, figure, least, in, figure >= least - slack && moves);
         }
 
         public Draft atMost(double figure, double most, String in) {

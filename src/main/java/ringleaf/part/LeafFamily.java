@@ -9,6 +9,7 @@ import ringleaf.geom.Region;
  * judged by order and count and never by z. All are copies of one part, each turned by 2 pi / count against the one
  * before about the origin.
  *
+ * @param name of one of them for people, e.g. {@code blade}
  * @param members indices into the assembly's members, in laying order
  * @param zFrom floor of the room they share, mm
  * @param zTo its ceiling, mm
@@ -16,7 +17,12 @@ import ringleaf.geom.Region;
  * @param opening the opening as designed at a state, the leaves shrunk all round by so many mm (0 for as made)
  */
 public record LeafFamily(
-        List<Integer> members, double zFrom, double zTo, Region clear, Function<Shrunk, Region> opening) {
+        String name,
+        List<Integer> members,
+        double zFrom,
+        double zTo,
+        Region clear,
+        Function<Shrunk, Region> opening) {
 
     /** A state and by how much the leaves are shrunk all round, mm. */
     public record Shrunk(int state, double by) {}

@@ -1,6 +1,7 @@
 package ringleaf.part;
 
 import java.util.List;
+import java.util.Optional;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Mirror;
 import ringleaf.geom.Placement;
@@ -59,10 +60,35 @@ public sealed interface Requirement {
     record StaysApart(String check, double least, List<Pair> pairs) implements Requirement {}
 
     /**
-     * Two members that may come nearer than others; {@code least} 0 allows contact, never overlap; negative infinity
-     * means that they are one piece and nothing is asked.
+     * Two members with a figure of their own. Where they may not touch, a {@code least} of 0 still asks for room.
+     *
+     * @param least mm; negative infinity where they are one piece and nothing is asked
+     * @param touches whether they are meant to touch: then anything but overlap is right
      */
-    record Pair(int first, int second, double least) {}
+    record Pair(int first, int second, double least, boolean touches) {
+        /** Two that keep apart. */
+        public Pair(int first, int second, double least) {
+            this(first, second, least, false);
+        }
+
+        /** Two that lie on one another, or run on one another. */
+        public static Pair touching(int first, int second) {
+            return new Pair(first, second, 0, true);
+        }
+    }
+
+    /**
+     * Seen along the axis, where two members lie over one another, the upper one keeps room above the lower one, at
+     * every state. What rides on a leaf is looked at where the leaf lies nearest.
+     */
+    record StaysAbove(String check, List<Above> pairs) implements Requirement {
+        public StaysAbove {
+            pairs = List.copyOf(pairs);
+        }
+    }
+
+    /** Two members and the room that they keep along the axis, mm; 0 still asks for some. */
+    record Above(int upper, int lower, double least) {}
 
     /** Between any two contours of a level of the part, and across each, at least {@code web} of material stands. */
     record LeastWeb(String check, String part, double web) implements Requirement {}
@@ -90,8 +116,24 @@ public sealed interface Requirement {
     /** The members named reach over no more than {@code depth} mm from the lowest face to the highest. */
     record FitsDepth(String check, List<Integer> members, double depth) implements Requirement {}
 
-    /** Everything named stays within a circle about the origin of this diameter. */
-    record FitsRound(String check, List<Integer> members, double diameter) implements Requirement {}
+    /**
+     * Everything named stays within a circle about the origin of this diameter.
+     *
+     * @param lobe what stands out of it on purpose and is not measured
+     */
+    record FitsRound(String check, List<Integer> members, double diameter, Optional<Lobe> lobe)
+            implements Requirement {
+        /** Round all over. */
+        public FitsRound(String check, List<Integer> members, double diameter) {
+            this(check, members, diameter, Optional.empty());
+        }
+    }
+
+    /** A lobe about a direction and to either side of it, rad; {@code half} at least a quarter turn. */
+    record Lobe(double direction, double half) {}
+
+    /** In state 0 the members reach over no more than {@code width} mm along a direction, from end to end. */
+    record FitsWidth(String check, List<Integer> members, Point direction, double width) implements Requirement {}
 
     /**
      * Two members move in step from one end of the travel to the other and never overlap; and while the first stands,

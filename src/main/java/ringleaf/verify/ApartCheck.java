@@ -11,18 +11,20 @@ import ringleaf.part.Requirement;
 /** Members that share a height and do not move as one stay apart. */
 final class ApartCheck extends Check {
     /** Two slabs, by index, and how near they may come. */
-    private record Two(int first, int second, double least) {}
+    private record Two(int first, int second, double least, boolean touches) {}
 
     private final Requirement.StaysApart required;
     private final List<Two> pairs = new ArrayList<>();
     private final Map<Integer, String> others = new HashMap<>();
+    /** The pair that came nearest to its limit, by state. */
+    private final Map<Integer, Two> nearest = new HashMap<>();
 
     ApartCheck(Scene scene, Requirement.StaysApart required) {
         super(scene);
         this.required = required;
-        Map<Long, Double> own = new HashMap<>();
+        Map<Long, Requirement.Pair> own = new HashMap<>();
         for (Requirement.Pair pair : required.pairs()) {
-            own.put(key(pair.first(), pair.second()), pair.least());
+            own.put(key(pair.first(), pair.second()), pair);
         }
         List<Slab> slabs = scene.slabs;
         for (int i = 0; i < slabs.size(); i++) {
@@ -30,9 +32,11 @@ final class ApartCheck extends Check {
                 Slab a = slabs.get(i);
                 Slab b = slabs.get(j);
                 if (a.body != b.body && a.shares(b, scene.hair)) {
-                    Double least = own.get(key(a.member, b.member));
-                    if (least == null || least > Double.NEGATIVE_INFINITY) {
-                        pairs.add(new Two(i, j, least == null ? required.least() : least));
+                    Requirement.Pair pair = own.get(key(a.member, b.member));
+                    if (pair == null) {
+                        pairs.add(new Two(i, j, required.least(), false));
+                    } else if (pair.least() > Double.NEGATIVE_INFINITY) {
+                        pairs.add(new Two(i, j, pair.least(), pair.touches()));
                     }
                 }
             }
@@ -61,7 +65,7 @@ final class ApartCheck extends Check {
             Shape a = pose.shapes[pair.first];
             Shape b = pose.shapes[pair.second];
             double interest = Math.max(pair.least, margin + pair.least);
-            if (pair.least > 0) {
+            if (!pair.touches) {
                 interest = Math.max(interest, clearance);
             }
             double gap = a.gapTo(b);
@@ -69,14 +73,14 @@ final class ApartCheck extends Check {
                 continue;
             }
             Reach reach = Reach.of(a, b, interest, scene.tolerance);
-            double left = reach.distance() - pair.least;
+            double left = margin(pair, reach.distance());
             broken += left < -scene.tolerance ? 1 : 0;
             if (left < margin - scene.hair) {
                 margin = left;
                 worst = pair;
                 worstReach = reach;
             }
-            if (pair.least > 0 && reach.distance() < clearance - scene.hair) {
+            if (!pair.touches && reach.distance() < clearance - scene.hair) {
                 clearance = reach.distance();
                 closest = pair;
             }
@@ -88,14 +92,22 @@ final class ApartCheck extends Check {
         if (worst == null) {
             return null;
         }
-        if (broken > 1) {
-            synchronized (others) {
+        synchronized (others) {
+            nearest.put(pose.state, worst);
+            if (broken > 1) {
                 others.put(pose.state, "; " + (broken - 1) + (broken == 2 ? " other pair" : " other pairs")
                         + " there too near as well");
             }
         }
         return new Measure(
                 pose.state, margin, worstReach.distance(), worst.least, new Place(names(worst), worstReach.at()));
+    }
+
+    /** By how much a pair keeps its limit, mm; what may not touch and does misses even a limit of nought. */
+    private double margin(Two pair, double distance) {
+        double left = distance - pair.least;
+        boolean stuck = !pair.touches && distance <= scene.tolerance;
+        return stuck ? Math.min(left, -2 * scene.tolerance) : left;
     }
 
     private List<String> names(Two pair) {
@@ -112,9 +124,12 @@ final class ApartCheck extends Check {
             return;
         }
         String pair = worst.place().who();
+        boolean touches = nearest.get(worst.state()).touches;
         String message;
         if (worst.value() < 0) {
             message = "The " + pair + " run into each other, " + Words.mm(-worst.value()) + " deep";
+        } else if (!touches && worst.value() <= scene.tolerance) {
+            message = "The " + pair + " touch, and what moves needs room";
         } else if (worst.margin() < -scene.tolerance) {
             message = "The " + pair + " come as near as " + Words.mm(worst.value()) + " and need "
                     + Words.mm(worst.limit());
@@ -124,10 +139,9 @@ final class ApartCheck extends Check {
         }
         String more = others.getOrDefault(worst.state(), "");
         Finding.Draft draft = on(required.check(), worst);
-        // A pair whose limit is nought is meant to touch; all others have to stay apart.
-        draft = worst.limit() > 0
-                ? draft.room(worst.value(), worst.limit(), "mm")
-                : draft.atLeast(worst.value(), worst.limit(), "mm");
+        draft = touches
+                ? draft.atLeast(worst.value(), worst.limit(), "mm")
+                : draft.room(worst.value(), worst.limit(), "mm");
         findings.add(draft.says(message + more + scene.judged()));
     }
 }

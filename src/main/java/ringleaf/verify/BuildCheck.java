@@ -167,6 +167,11 @@ final class BuildCheck extends Check {
         return rule.obstacle(leaf, over, slabs(moving, Set.of()), slabs(present, Set.of()));
     }
 
+    private String blades() {
+        String name = scene.assembly.leaves().orElseThrow().name();
+        return " " + name + (threaded == 1 ? "" : "s");
+    }
+
     private List<Slab> slabs(List<Integer> members, Set<Integer> without) {
         List<Slab> all = new ArrayList<>();
         for (int member : members) {
@@ -195,7 +200,7 @@ final class BuildCheck extends Check {
             String message = placings + (placings == 1 ? " part comes" : " parts come")
                     + " to their places past what is there already";
             if (threaded > 0) {
-                message += "; " + threaded + (threaded == 1 ? " leaf goes" : " leaves go")
+                message += "; " + threaded + blades() + (threaded == 1 ? " goes" : " go")
                         + " in under others, whose tips have to be lifted by " + Words.mm(lift);
             }
             findings.add(still(NAME, List.of()).plain(true).says(message + "."));

@@ -105,7 +105,7 @@ final class CoverCheck extends Check {
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, LEAST_LEAK * 1e-3);
         String covered = worst.value() == 0
-                ? "Light-tight: leaves cover everything outside the opening" + overlapWords()
+                ? "Light-tight: the " + family.name() + "s cover everything outside the opening" + overlapWords()
                 : "Light passes beside the opening through " + Words.area(worst.value()) + " in all";
         findings.add(leakFinding(required.check(), worst, covered));
         if (required.lap() > 0) {
@@ -126,13 +126,13 @@ final class CoverCheck extends Check {
         }
         if (worst == null) {
             String kept = "A lap of " + Words.mm(asked)
-                    + " is kept: still covered with every leaf shrunk by half of it";
-            return still(required.lapCheck(), List.of())
+                    + " is kept: still covered with every " + family.name() + " shrunk by half of it";
+            return still(required.lapCheck(), family.name())
                     .unmeasured(Finding.Relation.AT_LEAST, asked, "mm", true)
                     .says(kept + scene.judged());
         }
-        String message = "Leaves lap by " + Words.mm(lap) + " only and " + Words.mm(asked) + " is asked for: shrunk by"
-                + " half of that they leave " + Words.area(worst.value()) + " uncovered";
+        String message = "The " + family.name() + "s lap by " + Words.mm(lap) + " only and " + Words.mm(asked)
+                + " is asked for: shrunk by half of that they leave " + Words.area(worst.value()) + " uncovered";
         return on(required.lapCheck(), worst).atLeast(lap, asked, "mm").says(message + scene.judged());
     }
 
@@ -159,7 +159,7 @@ final class CoverCheck extends Check {
     }
 
     private Finding leakFinding(String check, Measure worst, String message) {
-        Finding.Draft draft = worst.value() == 0 ? still(check, List.of()) : on(check, worst);
+        Finding.Draft draft = worst.value() == 0 ? still(check, family.name()) : on(check, worst);
         return draft.onOutlines(LEAST_LEAK).atMost(worst.value(), 0, "mm2").says(message + scene.judged());
     }
 

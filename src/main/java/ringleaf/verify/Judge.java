@@ -135,6 +135,10 @@ public final class Judge {
             return new RimCheck(scene, rim);
         } else if (r instanceof Requirement.FitsDepth depth) {
             return new DepthCheck(scene, depth);
+        } else if (r instanceof Requirement.StaysAbove above) {
+            return new AboveCheck(scene, above);
+        } else if (r instanceof Requirement.FitsWidth width) {
+            return new WidthCheck(scene, width);
         } else if (r instanceof Requirement.FitsRound round) {
             return new RoundCheck(scene, round);
         } else if (r instanceof Requirement.Covered covered) {

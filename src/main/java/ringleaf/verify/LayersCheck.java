@@ -37,18 +37,19 @@ final class LayersCheck extends Check {
         figures.leafLayers = count.most;
         double needed = count.most * required.each() + required.play();
         double room = family.zTo() - family.zFrom();
-        return new Measure(pose.state, room - needed, needed, room, new Place(List.of(), count.at));
+        return new Measure(pose.state, room - needed, room, needed, Place.of(family.name(), count.at));
     }
 
     @Override
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, scene.hair);
-        long layers = Math.round((worst.value() - required.play()) / required.each());
-        String message = "Up to " + layers + " leaves lie over one point; with " + Words.mm(required.each())
-                + " each and " + Words.mm(required.play()) + " of play they need " + Words.mm(worst.value())
-                + " of a room of " + Words.mm(worst.limit());
+        double stacked = worst.limit() - required.play();
+        String message = "Up to " + Math.round(stacked / required.each()) + " " + family.name()
+                + "s lie over one point; with " + Words.mm(required.each()) + " each and "
+                + Words.mm(required.play()) + " of play they need " + Words.mm(worst.limit()) + ", and their room is "
+                + Words.mm(worst.value()) + " high";
         findings.add(on(required.check(), worst)
-                .atMost(worst.value(), worst.limit(), "mm")
+                .room(worst.value(), stacked, worst.limit(), "mm")
                 .says(message + scene.judged()));
     }
 

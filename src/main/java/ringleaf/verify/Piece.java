@@ -1,5 +1,7 @@
 package ringleaf.verify;
 
+import java.util.ArrayList;
+import java.util.List;
 import ringleaf.geom.Angles;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Point;
@@ -166,5 +168,34 @@ final class Piece {
             return new Point(y0 - y1, x1 - x0).unit();
         }
         return new Point(turn * (cx - x) / r, turn * (cy - y) / r);
+    }
+
+    /** Where this piece can be farthest from the origin: ends, farthest point, crossings of lines in these directions. */
+    List<Point> extremes(double... directions) {
+        List<Point> all = new ArrayList<>(List.of(new Point(x0, y0), new Point(x1, y1), farthestFrom(0, 0)));
+        for (double direction : directions) {
+            double cos = Math.cos(direction);
+            double sin = Math.sin(direction);
+            for (double along : moved(cos, -sin, 0, 0).crossings()) {
+                all.add(new Point(along * cos, along * sin));
+            }
+        }
+        return all;
+    }
+
+    /** Where it crosses the x axis. */
+    private List<Double> crossings() {
+        List<Double> found = new ArrayList<>();
+        if (isLine() && y0 * y1 < 0) {
+            found.add(x0 - y0 * (x1 - x0) / (y1 - y0));
+        } else if (!isLine() && Math.abs(cy) < r) {
+            double half = Math.sqrt(r * r - cy * cy);
+            for (double x : new double[] {cx - half, cx + half}) {
+                if (carries(x, 0)) {
+                    found.add(x);
+                }
+            }
+        }
+        return found;
     }
 }

@@ -5,7 +5,7 @@ import ringleaf.geom.Point;
 import ringleaf.part.Finding;
 import ringleaf.part.Requirement;
 
-/** Members stay within a circle about the origin; exact on lines and arcs. */
+/** Members stay within a circle about the origin, all round or but for a lobe; exact on lines and arcs. */
 final class RoundCheck extends Check {
     private final Requirement.FitsRound required;
 
@@ -23,8 +23,8 @@ final class RoundCheck extends Check {
             if (!required.members().contains(member)) {
                 continue;
             }
-            Point far = pose.shapes[i].farthestFrom(0, 0);
-            if (far.norm() > most + scene.hair) {
+            Point far = farthest(pose.shapes[i]);
+            if (far != null && far.norm() > most + scene.hair) {
                 most = far.norm();
                 place = Place.of(name(member), far);
             }
@@ -33,6 +33,15 @@ final class RoundCheck extends Check {
             return null;
         }
         return new Measure(pose.state, required.diameter() - 2 * most, 2 * most, required.diameter(), place);
+    }
+
+    /** The farthest point that counts; null when there is none. */
+    private Point farthest(Shape shape) {
+        if (required.lobe().isEmpty()) {
+            return shape.farthestFrom(0, 0);
+        }
+        Requirement.Lobe lobe = required.lobe().get();
+        return shape.farthestWithin(lobe.direction() + Math.PI, Math.PI - lobe.half());
     }
 
     @Override
@@ -44,8 +53,11 @@ final class RoundCheck extends Check {
                     .says("Nothing is there to measure."));
             return;
         }
-        String who = worst.place().who();
-        findings.add(on(required.check(), worst).atMost(worst.value(), worst.limit(), "mm").says("The " + who + " reaches farthest out, to a diameter of "
-                + Words.mm(worst.value()) + "; " + Words.mm(worst.limit()) + " is allowed" + scene.judged()));
+        String where = required.lobe().isPresent() ? ", measured all round but for the lobe of the drive" : "";
+        findings.add(on(required.check(), worst)
+                .atMost(worst.value(), worst.limit(), "mm")
+                .says("The " + worst.place().who() + " reaches farthest out, to a diameter of "
+                        + Words.mm(worst.value()) + "; " + Words.mm(worst.limit()) + " is allowed" + where
+                        + scene.judged()));
     }
 }

@@ -81,9 +81,9 @@ final class Scene {
     String judged() {
         int all = assembly.motion().states();
         if (states.length == all) {
-            return " (judged at all " + all + " states)";
+            return " (checked at all " + all + " states)";
         }
-        return " (judged at " + states.length + " of " + all + " states: both ends, extremes, evenly between)";
+        return " (checked at " + states.length + " of " + all + " states: both ends, extremes, evenly between)";
     }
 
     Pose pose(int state) {

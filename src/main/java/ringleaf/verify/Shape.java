@@ -1,6 +1,7 @@
 package ringleaf.verify;
 
 import java.util.List;
+import ringleaf.geom.Angles;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -9,6 +10,8 @@ import ringleaf.geom.Segment;
 
 /** A region in its place as a flat row of pieces, material on their left; contours follow one another, outer first. */
 final class Shape {
+    private static final double ROUNDING = 1e-9;
+
     final Piece[] pieces;
     /** Index of the first piece of each contour, and the number of pieces at the end. */
     final int[] starts;
@@ -216,6 +219,21 @@ final class Shape {
             if (d > most) {
                 most = d;
                 best = q;
+            }
+        }
+        return best;
+    }
+
+    /**
+     * The point of the outer contour that is farthest from the origin, of those seen from there within {@code half} rad
+     * of a direction; null when there is none.
+     */
+    Point farthestWithin(double direction, double half) {
+        Point best = null;
+        for (int i = 0; i < starts[1]; i++) {
+            for (Point q : pieces[i].extremes(direction - half, direction + half)) {
+                boolean within = Math.abs(Angles.signed(q.angle() - direction)) <= half + ROUNDING;
+                best = within && (best == null || q.norm() > best.norm()) ? q : best;
             }
         }
         return best;

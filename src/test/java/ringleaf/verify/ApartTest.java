@@ -54,7 +54,7 @@ class ApartTest {
         Finding f = apart(4.1, List.of(), arm(), post(0, 25, 1, 0, 2));
         assertThat(f.failed()).isTrue();
         assertThat(f.limit()).isEqualTo(4.1);
-        assertThat(f.message()).contains("4 mm").contains("4.1 mm").contains("judged at 11 of 91 states");
+        assertThat(f.message()).contains("4 mm").contains("4.1 mm").contains("checked at 11 of 91 states");
     }
 
     @Test
@@ -92,7 +92,7 @@ class ApartTest {
 
     @Test
     void contactIsAllowedWhereTheLeastIsNothingButNotOverlap() {
-        List<Requirement.Pair> touching = List.of(new Requirement.Pair(0, 1, 0));
+        List<Requirement.Pair> touching = List.of(Requirement.Pair.touching(0, 1));
         Member disc = Mechanisms.member("disc", 1, Region.disc(Point.ORIGIN, 10), 0, 2);
         Member snug = Mechanisms.member("wall", 0, Region.ring(Point.ORIGIN, 10, 12), 0, 2);
         Member tight = Mechanisms.member("wall", 0, Region.ring(Point.ORIGIN, 9.98, 12), 0, 2);
@@ -121,7 +121,7 @@ class ApartTest {
         Member shallow = Mechanisms.member("shallow", 0, Region.disc(new Point(0, 20.8), 1), 0, 2);
         Member deep = Mechanisms.member("deep", 0, Region.disc(new Point(0.3, 20.4), 1), 0, 2);
         List<Requirement.Pair> contact = List.of(
-                new Requirement.Pair(0, 1, 0), new Requirement.Pair(0, 2, 0), new Requirement.Pair(0, 3, 0));
+                Requirement.Pair.touching(0, 1), Requirement.Pair.touching(0, 2), Requirement.Pair.touching(0, 3));
         List<Member> one = List.of(arm(), touching, shallow, deep);
         List<Member> other = List.of(arm(), deep, shallow, touching);
         for (List<Member> order : List.of(one, other)) {

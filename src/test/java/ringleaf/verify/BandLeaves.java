@@ -83,7 +83,7 @@ record BandLeaves(int count, double pivot, double width, double spanDeg, double 
         for (int k = 0; k < count; k++) {
             leaves.add(k);
         }
-        return new LeafFamily(leaves, 3, 5, Region.disc(Point.ORIGIN, clear),
+        return new LeafFamily("blade", leaves, 3, 5, Region.disc(Point.ORIGIN, clear),
                 s -> opening(mostAngle() * s.state() / (states - 1), s.by()));
     }
 

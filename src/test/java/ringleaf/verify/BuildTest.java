@@ -188,7 +188,7 @@ class BuildTest {
         Assembly good = circle(leaves, under, List.of());
         assertFree(good);
         assertThat(findings(good).get(0).message())
-                .contains(under + (under == 1 ? " leaf goes" : " leaves go") + " in under others");
+                .contains(under + (under == 1 ? " blade goes" : " blades go") + " in under others");
         List<Finding> bad = findings(circle(leaves, under - 1, List.of()));
         assertThat(bad).singleElement().satisfies(f -> {
             assertThat(f.failed()).isTrue();

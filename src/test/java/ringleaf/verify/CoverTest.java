@@ -96,6 +96,7 @@ class CoverTest {
                 first.name(), Mechanisms.part("holed", holed, 3, 3.15), first.body(), first.home()));
         Region room = Region.disc(Point.ORIGIN, 24);
         LeafFamily wide = new LeafFamily(
+                "blade",
                 plain.leaves().orElseThrow().members(), 3, 5, room, plain.leaves().orElseThrow().opening());
         assertThat(Mechanisms.judge(with(plain, members, wide)).states().get(0).leakArea()).isEqualTo(0);
         members.remove(3);

@@ -92,7 +92,7 @@ final class Mechanisms {
             }
         };
         Optional<LeafFamily> leaves = a.leaves()
-                .map(f -> new LeafFamily(f.members(), f.zFrom(), f.zTo(), f.clear().placed(turn), s -> f.opening()
+                .map(f -> new LeafFamily(f.name(), f.members(), f.zFrom(), f.zTo(), f.clear().placed(turn), s -> f.opening()
                         .apply(s)
                         .placed(turn)));
         List<Requirement> requirements = new ArrayList<>();

@@ -188,9 +188,9 @@ class RoomTest {
         assertThat(v.states().get(45).leafLayers()).isEqualTo(8);
         Finding f = v.findings().get(0);
         assertThat(f.failed()).isFalse();
-        assertThat(f.measured()).isCloseTo(8 * 0.2 + 0.3, within(1e-9));
-        assertThat(f.limit()).isEqualTo(2);
-        assertThat(f.message()).contains("Up to 8 leaves").contains("all 181 states");
+        assertThat(f.measured()).isEqualTo(2);
+        assertThat(f.limit()).isCloseTo(8 * 0.2 + 0.3, within(1e-9));
+        assertThat(f.message()).contains("Up to 8 blades").contains("all 181 states");
         Finding tight = Mechanisms.judge(
                 leaves.assembly(181, List.of(), new Requirement.LeavesFit("depth", 0.25, 0.3)))
                 .findings().get(0);

@@ -47,6 +47,7 @@ final class ApertureAssembly {
         Collections.reverse(leaves);
         Stack stack = design.stack();
         LeafFamily family = new LeafFamily(
+                "blade",
                 leaves,
                 stack.baseTop(),
                 stack.ringBottom(),

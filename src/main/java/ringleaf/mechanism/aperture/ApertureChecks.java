@@ -4,14 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import ringleaf.leaf.BladePlan;
 import ringleaf.leaf.LeafSlope;
+import ringleaf.leaf.PinRange;
 import ringleaf.leaf.Sweep;
+import ringleaf.part.Dimension.Origin;
 import ringleaf.part.Finding;
-import ringleaf.part.Finding.Status;
+import ringleaf.part.Finding.Place;
 import ringleaf.part.Words;
 
 /**
- * The aperture's own checks, by closed forms and the folded blade, at every state of the sweep. The judge of outlines
- * stands beside them and does not know these formulas.
+ * The aperture's own checks, calculated at every state of the sweep. The judge of outlines stands beside them and does
+ * not know these formulas.
  */
 final class ApertureChecks {
     /** The opening may differ from the one asked for by this much in diameter, mm. */
@@ -20,8 +22,6 @@ final class ApertureChecks {
     static final double PRESSURE_WARN = Math.toRadians(30);
 
     static final double PRESSURE_FAIL = Math.toRadians(45);
-    /** Rounding of sums of solved sizes, mm. */
-    private static final double HAIR = 1e-6;
 
     private final ApertureDesign design;
     private final ApertureSpec spec;
@@ -50,63 +50,56 @@ final class ApertureChecks {
         blades();
         slots();
         webs();
-        blades(design.plan().broken());
+        shortfalls();
         StackChecks stack = new StackChecks(design, advises);
         found.addAll(stack.all());
         ServoTorque torque = ServoTorque.of(design, sweep);
         design.pinionPlan().ifPresent(plan -> found.addAll(new DriveChecks(design, plan, torque).all()));
         clearest();
+        given();
         return found;
     }
 
     private void opening() {
-        double open = 2 * Math.min(design.band().innerRadius(), design.rim().opening());
-        found.add(Finding.atLeast(
-                "opens-fully", open + HAIR, 2 * spec.clearRadius(), "mm", "open", "the view is clear when open"));
+        double blades = design.band().innerRadius();
+        double plates = design.rim().opening();
+        found.add(Finding.of("opens-fully")
+                .about(blades <= plates ? "blade" : "base-plate")
+                .at(state(0))
+                .atLeast(2 * Math.min(blades, plates), 2 * spec.clearRadius(), "mm")
+                .says("the view is clear when open"));
         double closed = 2 * design.band().inscribedRadius(design.closed());
-        double off = Math.abs(closed - 2 * spec.leastRadius());
-        found.add(new Finding(
-                "closes-to",
-                off <= OPENING_TOLERANCE ? Status.PASS : Status.FAIL,
-                closed,
-                2 * spec.leastRadius(),
-                "mm",
-                "closed",
-                "opening that is left when closed, by the closed form"));
+        found.add(Finding.of("closes-to")
+                .about("blade")
+                .at(state(sweep.states() - 1))
+                .about(closed, 2 * spec.leastRadius(), OPENING_TOLERANCE, "mm")
+                .says("opening that is left when closed"));
     }
 
     private void cover() {
         int leaky = Sweep.greatestOf(sweep.leak);
         double leak = sweep.leak[leaky];
-        found.add(Finding.atMost(
-                "light-tight",
-                leak,
-                0,
-                "mm2",
-                where(leaky),
-                leak == 0 ? "no light gets past the blades at any state" : "light gets past the blades"));
+        found.add(Finding.of("light-tight")
+                .about("blade")
+                .at(state(leaky))
+                .atMost(leak, 0, "mm2")
+                .says(leak == 0 ? "no light gets past the blades at any state" : "light gets past the blades"));
         int thin = Sweep.leastOf(sweep.lap);
-        found.add(Finding.atLeast(
-                "lap", sweep.lap[thin] + HAIR, spec.lap(), "mm", where(thin), "least overlap of the blades"));
+        found.add(Finding.of("lap")
+                .about("blade")
+                .at(state(thin))
+                .atLeast(sweep.lap[thin], spec.lap(), "mm")
+                .says("least overlap of the blades as drawn"));
         int worst = Sweep.leastOf(sweep.lapAfterPlay);
-        found.add(Finding.atLeast(
-                "lap-worst-case",
-                sweep.lapAfterPlay[worst] + HAIR,
-                0,
-                "mm",
-                where(worst),
-                "overlap left when bores, slots, ring and process shift two neighbours apart the most"));
+        found.add(Finding.of("lap-worst-case")
+                .about("blade")
+                .at(state(worst))
+                .atLeast(sweep.lapAfterPlay[worst], 0, "mm")
+                .says("overlap left when bores, slots, ring and process shift two neighbours apart the most"));
     }
 
     private void blades() {
-        int far = Sweep.greatestOf(sweep.reach);
-        found.add(Finding.atLeast(
-                "wall-clearance",
-                design.rim().cavity() - sweep.reach[far] + HAIR,
-                spec.clearances().blade(),
-                "mm",
-                where(far),
-                "room between the blades' reach and the cavity's wall"));
+        walls();
         double radius = design.band().inscribedRadius(design.closed());
         double slope = LeafSlope.slope(spec.blades(), spec.thickness(), radius);
         double limit = spec.blade().slopeLimit();
@@ -114,20 +107,37 @@ final class ApertureChecks {
         String advice = slope > limit
                 ? "; the least opening that blades of this thickness close to is " + Words.mm(2 * least)
                 : "";
-        found.add(Finding.atMost(
-                "blade-slope",
-                Math.toDegrees(slope),
-                Math.toDegrees(limit),
-                "deg",
-                "closed, edge of the opening",
-                "slope at which the blades climb over one another" + advice));
-        found.add(Finding.atMost(
-                "bending-strain",
-                LeafSlope.strain(spec.blades(), spec.thickness(), radius),
-                spec.blade().elasticStrain(),
-                "1",
-                "closed",
-                "bending strain of a blade, estimated, against its elastic limit"));
+        Place closed = state(sweep.states() - 1);
+        found.add(Finding.of("blade-slope")
+                .about("blade")
+                .at(closed.withDetail("edge of the opening"))
+                .atMost(Math.toDegrees(slope), Math.toDegrees(limit), "deg")
+                .says("slope at which the blades climb over one another" + advice));
+        found.add(Finding.of("bending-strain")
+                .about("blade")
+                .at(closed)
+                .atMost(LeafSlope.strain(spec.blades(), spec.thickness(), radius), spec.blade().elasticStrain(), "1")
+                .says("bending strain of a blade, estimated, against its elastic limit"));
+    }
+
+    /** Blades reach farthest at a state of the travel, or where a stop holds the ring past one of its ends. */
+    private void walls() {
+        int far = Sweep.greatestOf(sweep.reach);
+        double reach = sweep.reach[far];
+        Place where = state(far);
+        double[] stops = PinRange.blade(design.law(), design.closed(), design.rim().overTravel());
+        for (double b : stops) {
+            double there = design.band().reach(b, design.pin(), design.ear());
+            if (there > reach) {
+                reach = there;
+                where = Place.when("ring against its stop, " + (b < design.closed() / 2 ? "open" : "closed"));
+            }
+        }
+        found.add(Finding.of("wall-clearance")
+                .about("blade", "spacer-ring")
+                .at(where)
+                .room(design.rim().cavity() - reach, spec.clearances().blade(), "mm")
+                .says("room between the blades' reach and the cavity's wall"));
     }
 
     private void slots() {
@@ -140,78 +150,74 @@ final class ApertureChecks {
                 at = i;
             }
         }
-        found.add(Finding.atLeast(
-                "pin-in-slot",
-                least + HAIR,
-                spec.clearances().slotEnd(),
-                "mm",
-                where(at),
-                "room between the drive pin and the nearer end of its slot; the stops come first"));
+        found.add(Finding.of("pin-in-slot")
+                .about("drive-pin", "drive-ring")
+                .at(state(at).withDetail("slot end"))
+                .room(least, spec.clearances().slotEnd(), "mm")
+                .says("room between the drive pin and the nearer end of its slot; the stops come first"));
         int steep = Sweep.greatestOf(sweep.pressure);
-        double pressure = sweep.pressure[steep];
-        Status status = pressure > PRESSURE_FAIL ? Status.FAIL : pressure > PRESSURE_WARN ? Status.WARN : Status.PASS;
-        found.add(new Finding(
-                "slot-pressure-angle",
-                status,
-                Math.toDegrees(pressure),
-                Math.toDegrees(status == Status.FAIL ? PRESSURE_FAIL : PRESSURE_WARN),
-                "deg",
-                where(steep),
-                "pressure angle in the slot"));
+        found.add(Finding.of("slot-pressure-angle")
+                .about("drive-pin", "drive-ring")
+                .at(state(steep))
+                .atMost(
+                        Math.toDegrees(sweep.pressure[steep]),
+                        Math.toDegrees(PRESSURE_FAIL),
+                        Math.toDegrees(PRESSURE_WARN),
+                        "deg")
+                .says("pressure angle of the slot on its pin"));
     }
 
     /** Limits of the solver that no other check here measures. */
-    private void blades(List<BladePlan.Shortfall> broken) {
-        for (BladePlan.Shortfall miss : broken) {
-            String check;
+    private void shortfalls() {
+        for (BladePlan.Shortfall miss : design.plan().broken()) {
             String advice = "";
+            Finding.Draft draft;
             switch (miss.limit()) {
                 case TURNS_BACK -> {
-                    check = "slot-pressure-angle";
-                    double dip = design.band().dipAngle(design.pin());
-                    advice = ": it lies at a blade angle of " + Words.degrees(dip, 1) + " and the travel ends at "
-                            + Words.degrees(design.closed(), 1) + ". The motion file evens the opening out in software"
-                            + " instead; a lever off centre or a shorter travel may do"
-                            + (design.isLinear() ? "" : ". Drawn with straight slots");
+                    draft = Finding.of("slot-pressure-angle").about("drive-ring");
+                    advice = deadPoint();
                 }
                 case EAR -> {
-                    check = "opens-fully";
+                    draft = Finding.of("opens-fully").about("blade");
                     advice = advises ? StackChecks.leverThatWould(design) : "";
                 }
-                case BORE_EDGE, BORE_WEB -> check = "minimum-web";
-                case LEVER_LENGTH -> check = "minimum-web";
-                default -> check = "";
+                case BORE_EDGE, BORE_WEB -> draft = Finding.of("minimum-web").about("base-plate");
+                case LEVER_LENGTH -> draft = Finding.of("minimum-web").about("blade");
+                default -> {
+                    continue;
+                }
             }
-            if (!check.isEmpty()) {
-                boolean angle = miss.limit().unit().equals("deg");
-                found.add(new Finding(
-                        check,
-                        Status.FAIL,
-                        angle ? Math.toDegrees(miss.measured()) : miss.measured(),
-                        angle ? Math.toDegrees(miss.asked()) : miss.asked(),
-                        miss.limit().unit(),
-                        "blade angle " + Words.degrees(miss.bladeAngle(), 2),
-                        miss.limit().subject() + advice));
+            draft.at(Place.when("blade turned by " + Words.degrees(miss.bladeAngle(), 2)));
+            if (miss.limit().unit().equals("deg")) {
+                // Where a curve turns back no angle would do: the message has the figures.
+                draft.plain(false);
+            } else {
+                draft.atLeast(miss.measured(), miss.asked(), "mm");
             }
+            found.add(draft.says(miss.limit().subject() + advice));
         }
+    }
+
+    private String deadPoint() {
+        double dip = design.band().dipAngle(design.pin());
+        return ": it lies at a blade angle of " + Words.degrees(dip, 1) + " and the travel ends at "
+                + Words.degrees(design.closed(), 1) + ". The motion file evens the opening out in software"
+                + " instead; a lever off centre or a shorter travel may do"
+                + (design.isLinear() ? "" : ". Drawn with straight slots");
     }
 
     private void webs() {
         RingWebs webs = RingWebs.of(design);
-        found.add(Finding.atLeast(
-                "minimum-web",
-                webs.least() + HAIR,
-                spec.ring().leastWeb(),
-                "mm",
-                webs.place(),
-                "least web of the drive ring"));
-        found.add(Finding.atLeast(
-                "minimum-web",
-                design.holeEdge() + HAIR,
-                spec.holeEdge(),
-                "mm",
-                "pin hole of a blade",
-                "blade left round a pin hole"));
+        found.add(Finding.of("minimum-web")
+                .about("drive-ring")
+                .at(Place.NONE.withDetail(webs.place()))
+                .room(webs.least(), spec.ring().leastWeb(), "mm")
+                .says("least web of the drive ring"));
+        found.add(Finding.of("minimum-web")
+                .about("blade")
+                .at(Place.NONE.withDetail("round a pin hole"))
+                .room(design.holeEdge(), spec.holeEdge(), "mm")
+                .says("blade left round a pin hole"));
     }
 
     private void clearest() {
@@ -224,21 +230,38 @@ final class ApertureChecks {
                 at = i;
             }
         }
-        found.add(Finding.atLeast(
-                "clearance",
-                least.distance(),
-                ApertureRequirements.APART,
-                "mm",
-                where(at) + ", " + least.pair(),
-                "least clearance of what is meant to stay apart"));
+        found.add(Finding.of("clearance")
+                .about(least.parts())
+                .at(state(at).withDetail(least.pair()))
+                .room(least.distance(), ApertureRequirements.APART, "mm")
+                .says("least clearance of what is meant to stay apart"));
     }
 
-    private String where(int state) {
-        if (state == 0) {
-            return "open";
+    /** Clearances that the spec gives, against what the processes of the parts that meet keep their sizes within. */
+    private void given() {
+        for (Room room : spec.clearances().rooms()) {
+            boolean idle = design.pinionPlan().isEmpty() && room.name().startsWith("pinion");
+            if (room.origin() != Origin.GIVEN || idle) {
+                continue;
+            }
+            Finding.Draft draft = Finding.of("process-room").about("clearances." + room.name());
+            boolean moves = !room.name().equals(ApertureFields.OPENING_ROOM.name());
+            String message = "room as given; " + room.how();
+            found.add(
+                    moves && room.mm() <= Finding.ROUNDING
+                            ? draft.room(room.mm(), room.needed(), "mm").says(message + "; what moves needs some")
+                            : draft.orWarn().atLeast(room.mm(), room.needed(), "mm").says(message));
         }
-        return state == sweep.states() - 1
-                ? "closed"
-                : "state " + state + ", opening " + Words.mm(2 * sweep.openingRadius[state]);
+    }
+
+    private Place state(int state) {
+        if (state == 0) {
+            return Place.state(0, "open");
+        }
+        return Place.state(
+                state,
+                state == sweep.states() - 1
+                        ? "closed"
+                        : "state " + state + ", opening " + Words.mm(2 * sweep.openingRadius[state]));
     }
 }

@@ -2,6 +2,7 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -10,7 +11,6 @@ import ringleaf.leaf.DrivePin;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Member;
 import ringleaf.part.Requirement;
-import ringleaf.spec.shared.Servo;
 
 /** What the outlines and the motion of an aperture must hold to, for a judge that does not know apertures. */
 final class ApertureRequirements {
@@ -66,31 +66,61 @@ final class ApertureRequirements {
                 Math.toRadians(120)));
         all.add(new Requirement.LeavesFit(
                 "cavity-depth", spec.thickness() + spec.blade().burr(), c.bladePlay()));
-        if (spec.depth().isPresent()) {
-            all.add(new Requirement.FitsDepth("depth", plates(), spec.depth().getAsDouble()));
-        }
+        all.add(new Requirement.StaysAbove("axial-clearance", above()));
+        all.addAll(new DriveRequirements(design, members).all());
+        sizes();
         return all;
     }
 
-    /** Where the servo's own holes stand nearer than the process likes, the servo decides. */
+    /** What the design tells of its size, or is allowed of it, on the plates themselves. */
+    private void sizes() {
+        if (spec.depth().isPresent()) {
+            all.add(new Requirement.FitsDepth("depth", plates(), spec.depth().getAsDouble()));
+        }
+        if (spec.bezel().housing().isPresent()) {
+            return;
+        }
+        Rim rim = design.rim();
+        double most = spec.outer().hasMost() ? spec.outer().most() : 2 * rim.outer();
+        Optional<Requirement.Lobe> lobe =
+                design.pinionPlan().map(plan -> new Requirement.Lobe(plan.at(), plan.lobeHalfAngle(rim)));
+        all.add(new Requirement.FitsRound("outer-diameter", plates(), most, lobe));
+        all.add(new Requirement.FitsWidth(
+                "envelope-width",
+                plates(),
+                Point.polar(1, design.drive().blockedCentre()),
+                design.drive().envelopeWidth(rim)));
+    }
+
+    /** What lies over what with room between, front to back. */
+    private List<Requirement.Above> above() {
+        Clearances c = spec.clearances();
+        List<Requirement.Above> pairs = new ArrayList<>();
+        int retainer = index("retainer");
+        pairs.add(new Requirement.Above(retainer, index("drive-ring"), c.ringAxial()));
+        pairs.add(new Requirement.Above(retainer, indices("drive-pin").get(0), c.driveEnd()));
+        boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
+        List<Integer> floors = new ArrayList<>(indices("cover"));
+        floors.add(index("base-plate"));
+        for (int floor : posts ? List.<Integer>of() : floors) {
+            List<Integer> pins = indices("pivot-pin");
+            pairs.add(new Requirement.Above((pins.isEmpty() ? indices("blade") : pins).get(0), floor, c.pivotEnd()));
+        }
+        for (int pinion : indices("pinion")) {
+            pairs.add(new Requirement.Above(retainer, pinion, c.pinionAxial()));
+            pairs.add(new Requirement.Above(pinion, index("base-plate"), APART));
+        }
+        return pairs;
+    }
+
     private void servoWebs(ServoMount mount) {
-        Servo servo = design.pinionPlan().orElseThrow().servo();
         if (mount.hasPlate()) {
-            double between = (servo.holesAlong() - servo.bodyLength() - servo.holeDiameter() - ServoMount.ROOM) / 2;
-            double web = Math.min(spec.plate().leastWeb(), between);
-            all.add(new Requirement.LeastWeb("minimum-web", "servo-plate", web));
+            all.add(new Requirement.LeastWeb("minimum-web", "servo-plate", spec.plate().leastWeb()));
         }
-        double web = spec.gear().leastWeb();
-        double horn = web;
-        if (mount.horn()) {
-            double centre = servo.splineDiameter() / 2 + ServoMount.ROOM;
-            horn = Math.min(web, servo.hornScrewCircle() / 2 - servo.hornScrewHole() / 2 - centre);
-        }
-        boolean stepUp = !indices("servo-gear").isEmpty();
-        all.add(new Requirement.LeastWeb("minimum-web", "pinion", (stepUp ? web : horn)));
-        if (stepUp) {
-            all.add(new Requirement.LeastWeb("minimum-web", "servo-gear", horn));
-            all.add(new Requirement.LeastWeb("minimum-web", "step-wheel", web));
+        for (String gear : List.of("pinion", "servo-gear", "step-wheel")) {
+            if (!indices(gear).isEmpty()) {
+                all.add(new Requirement.LeastWeb("minimum-web", gear, spec.gear().leastWeb()));
+            }
         }
     }
 
@@ -152,31 +182,13 @@ final class ApertureRequirements {
         boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
         for (int i = 0; i < spec.blades(); i++) {
             int pin = pivots.isEmpty() ? blades.get(i) : pivots.get(i);
-            pairs.add(new Requirement.Pair(pin, base, posts ? 0 : bore));
+            pairs.add(posts ? Requirement.Pair.touching(pin, base) : new Requirement.Pair(pin, base, bore));
         }
         for (int pin : indices("drive-pin")) {
             pairs.add(new Requirement.Pair(pin, ring, slot));
         }
-        design.pinionPlan().ifPresent(plan -> driven(plan, pairs));
+        pairs.addAll(new DriveRequirements(design, members).pairs());
         return pairs;
-    }
-
-    private void driven(PinionPlan plan, List<Requirement.Pair> pairs) {
-        int pinion = index("pinion");
-        int ring = index("drive-ring");
-        pairs.add(new Requirement.Pair(pinion, ring, plan.pair().normalBacklash() / 2));
-        pairs.add(new Requirement.Pair(pinion, index("spacer-ring"), spec.clearances().pinion()));
-        if (plan.stepUp().isPresent()) {
-            StepUp step = plan.stepUp().get();
-            double mesh = step.pair().normalBacklash() / 2;
-            pairs.add(new Requirement.Pair(index("servo-gear"), index("step-wheel"), mesh));
-            double turning = step.axleRoom() / 2;
-            for (String plate : List.of("base-plate", "cover", "retainer")) {
-                for (int member : indices(plate)) {
-                    pairs.add(new Requirement.Pair(index("axle"), member, turning));
-                }
-            }
-        }
     }
 
     private List<Integer> plates() {
@@ -192,6 +204,11 @@ final class ApertureRequirements {
     }
 
     private List<Integer> indices(String part) {
+        return indices(members, part);
+    }
+
+    /** Members that are this part. */
+    static List<Integer> indices(List<Member> members, String part) {
         List<Integer> found = new ArrayList<>();
         for (int i = 0; i < members.size(); i++) {
             if (members.get(i).part().name().equals(part)) {

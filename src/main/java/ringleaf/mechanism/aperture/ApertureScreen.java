@@ -1,11 +1,13 @@
 package ringleaf.mechanism.aperture;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import ringleaf.leaf.LeafSlope;
 import ringleaf.part.Finding;
 
 /**
- * What no choice of blades can mend, by closed forms alone: slope and strain of the closed blades, which depend on
+ * What no choice of blades can mend, calculated alone: slope and strain of the closed blades, which depend on
  * number, thickness and opening only, posts too low for their blades, and a housing or a stack that is larger than
  * allowed even with the narrowest band and the fewest layers that any aperture has. Everything refused here fails in
  * the full design too; what is not refused may still fail there.
@@ -14,56 +16,47 @@ final class ApertureScreen {
     /** No band spans less than a quarter turn, so that a quarter of all blades lie over every pivot circle's point. */
     private static final int QUARTER = 4;
 
-    private static final double HAIR = 1e-6;
-
     private ApertureScreen() {}
 
     /** The first check that surely fails. */
     static Optional<Finding> refusal(ApertureSpec spec) {
-        double radius = spec.leastRadius();
-        double slope = radius > 0 ? LeafSlope.slope(spec.blades(), spec.thickness(), radius) : Math.PI / 2;
-        if (slope > spec.blade().slopeLimit()) {
-            return Optional.of(failed(
-                    "blade-slope",
-                    Math.toDegrees(slope),
-                    Math.toDegrees(spec.blade().slopeLimit()),
-                    "deg",
-                    "slope at which the blades climb over one another"));
-        }
-        double strain = LeafSlope.strain(spec.blades(), spec.thickness(), radius);
-        if (strain > spec.blade().elasticStrain()) {
-            return Optional.of(failed(
-                    "bending-strain", strain, spec.blade().elasticStrain(), "1", "bending strain of a blade, estimated"));
-        }
-        if (spec.pinStyle() == PinStyle.BASE_POSTS && spec.thickness() < StackChecks.LEAST_POST_BLADE) {
-            return Optional.of(failed(
-                    "pin-engagement",
-                    spec.thickness(),
-                    StackChecks.LEAST_POST_BLADE,
-                    "mm",
-                    "a blade must be thick enough to hold on a post no higher than itself"));
-        }
-        double outer = leastOuter(spec);
-        if (outer > spec.outer().most() + HAIR) {
-            return Optional.of(failed(
-                    "outer-diameter", outer, spec.outer().most(), "mm", "no aperture of this opening is smaller than"));
-        }
-        if (spec.depth().isPresent()) {
-            double depth = leastDepth(spec);
-            if (depth > spec.depth().getAsDouble() + HAIR) {
-                return Optional.of(failed(
-                        "depth",
-                        depth,
-                        spec.depth().getAsDouble(),
-                        "mm",
-                        "no stack of these thicknesses is lower than"));
+        for (Finding finding : findings(spec)) {
+            if (finding.failed()) {
+                return Optional.of(finding);
             }
         }
         return Optional.empty();
     }
 
-    private static Finding failed(String check, double measured, double limit, String unit, String message) {
-        return new Finding(check, Finding.Status.FAIL, measured, limit, unit, "by closed forms", message);
+    private static List<Finding> findings(ApertureSpec spec) {
+        double radius = spec.leastRadius();
+        double slope = radius > 0 ? LeafSlope.slope(spec.blades(), spec.thickness(), radius) : Math.PI / 2;
+        List<Finding> found = new ArrayList<>();
+        found.add(Finding.of("blade-slope")
+                .about("blade")
+                .atMost(Math.toDegrees(slope), Math.toDegrees(spec.blade().slopeLimit()), "deg")
+                .says("slope at which the blades climb over one another"));
+        found.add(Finding.of("bending-strain")
+                .about("blade")
+                .atMost(LeafSlope.strain(spec.blades(), spec.thickness(), radius), spec.blade().elasticStrain(), "1")
+                .says("bending strain of a blade, estimated"));
+        if (spec.pinStyle() == PinStyle.BASE_POSTS) {
+            found.add(Finding.of("pin-engagement")
+                    .about("pivot-pin")
+                    .atLeast(spec.thickness(), StackChecks.LEAST_POST_BLADE, "mm")
+                    .says("a blade must be thick enough to hold on a post no higher than itself"));
+        }
+        found.add(Finding.of("outer-diameter")
+                .about("spacer-ring")
+                .atMost(leastOuter(spec), spec.outer().most(), "mm")
+                .says("no aperture of this opening is smaller than"));
+        if (spec.depth().isPresent()) {
+            found.add(Finding.of("depth")
+                    .about("base-plate", "retainer")
+                    .atMost(leastDepth(spec), spec.depth().getAsDouble(), "mm")
+                    .says("no stack of these thicknesses is lower than"));
+        }
+        return found;
     }
 
     /** A round housing is no smaller than clear opening, band, ledge, play and wall come to, mm. */

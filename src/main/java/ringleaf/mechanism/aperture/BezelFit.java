@@ -16,11 +16,10 @@ import ringleaf.part.Words;
 
 /**
  * Whether the mechanism fits into the user's own housing: walls between its round rooms and the outline, the screws and
- * the other openings, in closed form. The judge measures the same webs on the finished plates.
+ * the other openings, calculated. The judge measures the same webs on the finished plates.
  */
 final class BezelFit {
     private static final String CHECK = "housing-fits";
-    private static final double HAIR = 1e-6;
     private static final int DIRECTIONS = 720;
     private static final int WITNESS_TRIES = 360;
     /** A servo plate hangs on up to so many screws, those next to it. */
@@ -151,8 +150,7 @@ final class BezelFit {
         double wall = (inside ? distance : -distance) - room.radius;
         String needs = wall >= web ? "" : "; the outline would have to stand " + Words.mm(web - wall) + ""
                 + " further out there";
-        return Finding.atLeast(CHECK, wall + HAIR, web, "mm", at(design, near),
-                "wall from " + room.name + " to the outline given" + needs);
+        return finding(design, near, wall, web, "wall from " + room.name + " to the outline given" + needs);
     }
 
     /** The least wall to one of the user's holes; null when there are none. */
@@ -175,8 +173,7 @@ final class BezelFit {
             return null;
         }
         String needs = least >= web ? "" : "; that hole would have to stand " + Words.mm(web - least) + " further off";
-        return Finding.atLeast(CHECK, least + HAIR, web, "mm", at(design, where),
-                "wall from " + room.name + " to the nearest hole given" + needs);
+        return finding(design, where, least, web, "wall from " + room.name + " to the nearest hole given" + needs);
     }
 
     private static List<Contour> holes(ApertureDesign design) {
@@ -196,10 +193,14 @@ final class BezelFit {
         return best;
     }
 
-    /** A place in the frame in which the parts are drawn. */
-    private static String at(ApertureDesign design, Point p) {
+    /** With its place in the frame in which the parts are drawn. */
+    private static Finding finding(ApertureDesign design, Point p, double wall, double web, String message) {
         double y = design.spec().mirrored() ? -p.y() : p.y();
-        return "housing at " + Words.number(p.x(), 2) + ", " + Words.number(y, 2);
+        return Finding.of(CHECK)
+                .about("base-plate")
+                .at(Finding.Place.NONE.withPoint(new Point(p.x(), y)))
+                .room(wall, web, "mm")
+                .says(message);
     }
 
     /** How far the user's outline reaches out where an arm passes, mm; looked at every half degree of it. */

@@ -1,28 +1,30 @@
 package ringleaf.mechanism.aperture;
 
+import java.util.List;
 import ringleaf.leaf.Sweep;
 
 /**
- * The least clearance at one state over the pairs that are meant to stay apart, by closed forms: blades and cavity
+ * The least clearance at one state over the pairs that are meant to stay apart, calculated: blades and cavity
  * wall, drive pin and slot ends, and what stops the ring. What guides (rim and wall, pin and bore, the flanks of a
  * mesh) has checks of its own.
  *
  * @param distance mm
- * @param pair the two, in words
+ * @param parts ids of the two
+ * @param pair what of them, in words
  */
-record Clearest(double distance, String pair) {
+record Clearest(double distance, List<String> parts, String pair) {
     static Clearest at(ApertureDesign design, Sweep sweep, int state) {
         double wall = design.rim().cavity() - sweep.reach[state];
         double slot = SlotRoom.at(design, sweep.bladeAngle[state]);
         double stop = stop(design, Math.abs(sweep.ringAngle[state]));
         if (wall <= slot && wall <= stop) {
-            return new Clearest(wall, "blade and cavity wall");
+            return new Clearest(wall, List.of("blade", "spacer-ring"), "blade and cavity wall");
         }
         if (slot <= stop) {
-            return new Clearest(slot, "drive pin and slot end");
+            return new Clearest(slot, List.of("drive-pin", "drive-ring"), "drive pin and slot end");
         }
         String name = design.drive() instanceof HandPlan ? "arm and window" : "stop notch and tab";
-        return new Clearest(stop, name);
+        return new Clearest(stop, List.of("drive-ring", "spacer-ring"), name);
     }
 
     /** Way left to the stop at either end of the travel, mm. */

@@ -3,20 +3,23 @@ package ringleaf.mechanism.aperture;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.part.Finding;
-import ringleaf.part.Finding.Status;
+import ringleaf.part.Finding.Place;
 import ringleaf.part.Words;
 import ringleaf.tooth.ContactPath;
+import ringleaf.tooth.GearPair;
 import ringleaf.tooth.SectorReach;
 import ringleaf.tooth.ShiftChoice;
 import ringleaf.tooth.ToothForm;
 
-/** Checks of sector, pinion and servo by the relations of involute teeth. */
+/** Checks of sector, pinion and servo calculated by the relations of involute teeth. */
 final class DriveChecks {
     /** Least contact ratio that runs on without a gap, and the one below which it is poor; common practice. */
     private static final double LEAST_RATIO = 1.0;
 
     static final double GOOD_RATIO = 1.2;
-    private static final double HAIR = 1e-6;
+    private static final String SERVO = "servo";
+    private static final String RING = "drive-ring";
+    private static final List<String> PINION_AND_RING = List.of("pinion", RING);
 
     private final ApertureDesign design;
     private final PinionPlan plan;
@@ -30,57 +33,59 @@ final class DriveChecks {
 
     List<Finding> all() {
         List<Finding> found = new ArrayList<>();
+        String servo = plan.servo().name();
         found.add(engaged());
         found.add(reaches());
-        found.add(Finding.atMost(
-                "servo-torque",
-                torque.drive(),
-                plan.servo().torque() / 2,
-                "Nmm",
-                plan.servo().name(),
-                "estimate: " + torque.range() + "; lying flat, blades pressed together by weight and bending, against"
-                        + " half the stall torque. A stalled servo strips teeth and bends pins: stop it in software"
-                        + " before the stops"));
+        found.add(Finding.of("servo-torque")
+                .about(SERVO)
+                .at(Place.NONE.withDetail(servo))
+                .atMost(torque.drive(), plan.servo().torque() / 2, "Nmm")
+                .says("estimate: " + torque.range() + "; lying flat, blades pressed together by weight and bending,"
+                        + " against half the stall torque. A stalled servo strips teeth and bends pins: stop it in"
+                        + " software before the stops"));
         teeth(found, "pinion", plan.pinion());
-        teeth(found, "sector", plan.sector());
-        mesh(found, "pinion and sector", plan.pair().contact());
+        teeth(found, RING, plan.sector());
+        mesh(found, PINION_AND_RING, plan.pair().contact());
         plan.stepUp().ifPresent(step -> {
-            teeth(found, "servo gear", step.servoGear());
-            teeth(found, "step wheel", step.wheel());
-            mesh(found, "servo gear and step wheel", step.pair().contact());
+            List<String> both = List.of("servo-gear", "step-wheel");
+            teeth(found, both.get(0), step.servoGear());
+            teeth(found, both.get(1), step.wheel());
+            mesh(found, both, step.pair().contact());
+            // Axles do not lean as a ring does: any room at tips and flanks will do.
+            found.add(tips(both, step.pair(), 0));
+            found.add(backlash(both, step.pair(), 0));
         });
-        found.add(Finding.atLeast(
-                "servo-mounts",
-                design.mount().orElseThrow().standoff() + HAIR,
-                0,
-                "mm",
-                plan.servo().name(),
-                "way from the base's back to the servo's ears or plate; below 0 the ears would stand in the base"));
-        found.add(Finding.atLeast(
-                "clearance",
-                design.mount().orElseThrow().pinionBottom() - design.stack().baseTop() + HAIR,
-                ApertureRequirements.APART,
-                "mm",
-                "base-plate and pinion",
-                "room below the pinion; thinner stock for the gear, or more clearances.blade-play, makes more"));
-        found.add(Finding.atLeast(
-                "tip-clearance",
-                Math.min(plan.pair().pinionTipClearance(), plan.pair().gearTipClearance())
-                        - design.rim().play()
-                        + HAIR,
-                0,
-                "mm",
-                "pinion and sector",
-                "tip to root when the ring leans against its wall"));
-        double taken = 2 * design.rim().play() * Math.tan(plan.pair().workingAngle());
-        found.add(Finding.atLeast(
-                "backlash",
-                plan.pair().backlash() + HAIR,
-                taken,
-                "mm",
-                "pinion and sector",
-                "play of the teeth, against what the ring's radial play takes up"));
+        ServoMount mount = design.mount().orElseThrow();
+        found.add(Finding.of("servo-mounts")
+                .about(SERVO, "base-plate")
+                .at(Place.NONE.withDetail(servo))
+                .atLeast(mount.standoff(), 0, "mm")
+                .says("way from the base's back to the " + (mount.hasPlate() ? "servo plate" : "servo's ears")
+                        + ", which standoffs or packing fill; below 0 the servo would stand in the base"));
+        found.add(Finding.of("clearance")
+                .about("pinion", "base-plate")
+                .room(mount.pinionBottom() - design.stack().baseTop(), ApertureRequirements.APART, "mm")
+                .says("room below the pinion; thinner stock for the gear, or more clearances.blade-play, makes more"));
+        double play = design.rim().play();
+        found.add(tips(PINION_AND_RING, plan.pair(), play));
+        found.add(backlash(PINION_AND_RING, plan.pair(), 2 * play * Math.tan(plan.pair().workingAngle())));
         return found;
+    }
+
+    /** Room from tips to roots, against how far one of the two can lean into the other. */
+    private static Finding tips(List<String> both, GearPair pair, double lean) {
+        return Finding.of("tip-clearance")
+                .about(both)
+                .room(Math.min(pair.pinionTipClearance(), pair.gearTipClearance()), lean, "mm")
+                .says("room from the tips of the teeth to the roots of the other"
+                        + (lean > 0 ? ", against what the ring can lean towards the pinion" : ""));
+    }
+
+    private static Finding backlash(List<String> both, GearPair pair, double taken) {
+        return Finding.of("backlash")
+                .about(both)
+                .room(pair.backlash(), taken, "mm")
+                .says("play of the teeth" + (taken > 0 ? ", against what the ring's radial play takes up" : ""));
     }
 
     private Finding engaged() {
@@ -93,13 +98,11 @@ final class DriveChecks {
         double used = Math.abs(plan.travel()) + 2 * design.rim().overTravel() + 2 * mesh;
         double spare = (plan.spaces() + 1 - used / pitch) / 2;
         int asked = ((DriveSpec.Pinion) design.spec().drive()).spareTeeth();
-        return Finding.atLeast(
-                "mesh-at-stops",
-                spare + HAIR,
-                asked,
-                "1",
-                "both ends of the travel",
-                "tooth spaces left at each end beyond the path of contact and the pinion's tips");
+        return Finding.of("mesh-at-stops")
+                .about(PINION_AND_RING)
+                .at(Place.when("ring against either stop"))
+                .atLeast(spare, asked, "1")
+                .says("tooth spaces left at each end beyond the path of contact and the pinion's tips");
     }
 
     private Finding reaches() {
@@ -111,55 +114,38 @@ final class DriveChecks {
             message += "; a servo of " + Words.degrees(needed, 0) + ", a pinion of " + teeth
                     + " teeth, by: step-up, or drive-pin: lever would reach";
         }
-        return Finding.atMost(
-                "servo-reaches",
-                Math.toDegrees(needed) - HAIR,
-                Math.toDegrees(travel),
-                "deg",
-                plan.servo().name(),
-                message);
+        return Finding.of("servo-reaches")
+                .about(SERVO)
+                .at(Place.NONE.withDetail(plan.servo().name()))
+                .atMost(Math.toDegrees(needed), Math.toDegrees(travel), "deg")
+                .says(message);
     }
 
-    private void mesh(List<Finding> found, String which, ContactPath contact) {
-        double ratio = contact.usableRatio();
-        found.add(new Finding(
-                "contact-ratio",
-                ratio < LEAST_RATIO ? Status.FAIL : ratio < GOOD_RATIO ? Status.WARN : Status.PASS,
-                ratio,
-                ratio < LEAST_RATIO ? LEAST_RATIO : GOOD_RATIO,
-                "1",
-                which,
-                "pairs of teeth in contact on average"));
+    private static void mesh(List<Finding> found, List<String> both, ContactPath contact) {
+        found.add(Finding.of("contact-ratio")
+                .about(both)
+                .atLeast(contact.usableRatio(), LEAST_RATIO, GOOD_RATIO, "1")
+                .says("pairs of teeth in contact on average"));
         double past = Math.max(contact.before() - contact.beforeLimit(), contact.after() - contact.afterLimit());
-        found.add(new Finding(
-                "interference",
-                contact.isClean() ? Status.PASS : Status.WARN,
-                Math.max(0, past),
-                0,
-                "mm",
-                which,
-                contact.isClean()
-                        ? "tips meet the mate's involute only"
+        found.add(Finding.of("interference")
+                .about(both)
+                .orWarn()
+                .atMost(past, 0, "mm")
+                .says(contact.isClean()
+                        ? "tips meet the mate's involute only; what is below 0 is left of it on the line of action"
                         : "a tip reaches past the mate's involute; more teeth or profile shift clear it"));
     }
 
-    private void teeth(List<Finding> found, String which, ToothForm form) {
-        found.add(new Finding(
-                "undercut",
-                form.shift() + HAIR >= form.leastShift() ? Status.PASS : Status.WARN,
-                form.shift(),
-                form.leastShift(),
-                "1",
-                which,
-                "profile shift against the least that keeps the root from being undercut"));
-        double tip = form.tipThickness() / form.module();
-        found.add(new Finding(
-                "tip-thickness",
-                tip >= ShiftChoice.LEAST_TIP ? Status.PASS : tip > 0 ? Status.WARN : Status.FAIL,
-                tip,
-                ShiftChoice.LEAST_TIP,
-                "1",
-                which,
-                "width of a tooth's tip in modules"));
+    private static void teeth(List<Finding> found, String which, ToothForm form) {
+        found.add(Finding.of("undercut")
+                .about(which)
+                .orWarn()
+                .atLeast(form.shift(), form.leastShift(), "1")
+                .says("profile shift of the " + form.teeth() + " teeth; with less than the limit the rack would undercut"
+                        + " their roots"));
+        found.add(Finding.of("tip-thickness")
+                .about(which)
+                .atLeast(form.tipThickness() / form.module(), 0, ShiftChoice.LEAST_TIP, "1")
+                .says("width of a tooth's tip in modules"));
     }
 }

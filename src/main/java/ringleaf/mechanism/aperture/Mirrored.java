@@ -39,6 +39,7 @@ final class Mirrored {
         }
         Optional<LeafFamily> leaves = assembly.leaves()
                 .map(l -> new LeafFamily(
+                        l.name(),
                         l.members(),
                         l.zFrom(),
                         l.zTo(),
@@ -95,6 +96,12 @@ final class Mirrored {
                 studs.add(new Requirement.Stud(stud.member(), FLIP.apply(stud.at()), stud.radius()));
             }
             return new Requirement.StudsClear(s.check(), studs, s.members(), s.clearance());
+        }
+        if (r instanceof Requirement.FitsRound f) {
+            return new Requirement.FitsRound(f.check(), f.members(), f.diameter(), f.lobe().map(l -> new Requirement.Lobe(-l.direction(), l.half())));
+        }
+        if (r instanceof Requirement.FitsWidth f) {
+            return new Requirement.FitsWidth(f.check(), f.members(), FLIP.apply(f.direction()), f.width());
         }
         if (r instanceof Requirement.Meshes m) {
             Requirement.Rolled rolled = m.rolled();

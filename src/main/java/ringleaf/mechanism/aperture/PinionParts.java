@@ -113,7 +113,7 @@ final class PinionParts {
             holes.add(Contour.circle(centre, servo.splineDiameter() / 2));
             return holes;
         }
-        holes.add(Contour.circle(centre, servo.splineDiameter() / 2 + ServoMount.ROOM));
+        holes.add(Contour.circle(centre, ServoMount.hub(servo)));
         for (int i = 0; i < HORN_SCREWS; i++) {
             Point at = centre.plus(Point.polar(servo.hornScrewCircle() / 2, plan.at() + i * Math.PI / 2));
             holes.add(Contour.circle(at, servo.hornScrewHole() / 2));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import ringleaf.curve.Circle;
 import ringleaf.curve.Shapes;
+import ringleaf.geom.Angles;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.spec.shared.Servo;
@@ -181,6 +182,20 @@ record PinionPlan(
         discs.add(new Circle(Point.ORIGIN, rim.outer()));
         discs.add(new Circle(centre(), lobeRadius()));
         return Shapes.hull(discs);
+    }
+
+    /** Half the angle about {@code at} within which the plates stand out of the round housing, at least a quarter turn. */
+    double lobeHalfAngle(Rim rim) {
+        List<Circle> discs = new ArrayList<>(held);
+        discs.add(new Circle(centre(), lobeRadius()));
+        double half = Math.PI / 2;
+        for (Circle disc : discs) {
+            double apart = disc.centre().norm();
+            // The outer tangent of two circles touches either of them in the same direction.
+            double touches = Math.acos(Math.max(-1, Math.min(1, (rim.outer() - disc.radius()) / apart)));
+            half = Math.max(half, Math.abs(Angles.signed(disc.centre().angle() - at)) + touches);
+        }
+        return Math.min(half, Math.PI);
     }
 
     @Override

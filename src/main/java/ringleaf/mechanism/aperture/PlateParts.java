@@ -103,15 +103,13 @@ final class PlateParts {
         List<Point> screws = servoScrews();
         List<Circle> pads = ServoMount.pads(plan, screws, housing.screwHole() + web, web);
         List<Contour> holes = new ArrayList<>();
-        holes.add(ServoMount.body(plan));
-        for (Point ear : ServoMount.earHoles(plan)) {
-            holes.add(Contour.circle(ear, plan.servo().holeDiameter() / 2));
-        }
+        holes.addAll(ServoMount.seat(plan, web));
         for (Point screw : screws) {
             holes.add(Contour.circle(screw, housing.screwHole()));
         }
         Region cut = clearOfView(Region.of(Shapes.hull(pads)), rim.opening() + web);
         double back = mount.earFace();
+        boolean slotted = ServoMount.isSlotted(plan.servo(), web);
         Layer layer = Layer.of(cut.withHoles(holes), back, back + mount.plateThickness());
         return new Part(
                 "servo-plate",
@@ -120,7 +118,8 @@ final class PlateParts {
                 spec.plate().source(),
                 List.of(layer),
                 List.of(),
-                "servo's ears against its back; on standoffs under the housing's long screws");
+                "servo's ears against its back" + (slotted ? ", clamped through the slots with washers and nuts" : "")
+                        + "; on standoffs under the housing's long screws");
     }
 
     /** What of a plate lies outside the view; most plates do so anyway. */
@@ -147,14 +146,20 @@ final class PlateParts {
         if (design.drive() instanceof PinionPlan plan) {
             ServoMount mount = design.mount().orElseThrow();
             Contour turning = Contour.circle(plan.centre(), mount.throughRadius());
-            if (plan.stepUp().isEmpty() && mount.caseReaches(z)) {
-                holes.add(Overlay.union(List.of(Region.of(ServoMount.body(plan)), Region.of(turning)))
+            boolean window = plan.stepUp().isEmpty() && mount.caseReaches(z);
+            boolean ears = !mount.hasPlate();
+            if (window) {
+                List<Contour> seat = ears
+                        ? ServoMount.seat(plan, spec.plate().leastWeb())
+                        : List.of(ServoMount.body(plan));
+                holes.add(Overlay.union(List.of(Region.of(seat.get(0)), Region.of(turning)))
                         .get(0)
                         .outer());
+                holes.addAll(seat.subList(1, seat.size()));
             } else {
                 holes.add(turning);
             }
-            if (!mount.hasPlate()) {
+            if (ears && !window) {
                 for (Point ear : ServoMount.earHoles(plan)) {
                     holes.add(Contour.circle(ear, plan.servo().holeDiameter() / 2));
                 }

@@ -19,4 +19,9 @@ public record Room(String name, double mm, Origin origin, double extra, int copi
         String law = RoomLaw.words(copies, within);
         return extra == 0 ? law : law + ", and " + Words.mm(extra) + " for the pin's tilt";
     }
+
+    /** What the processes ask for, mm. */
+    double needed() {
+        return RoomLaw.room(copies, within) + extra;
+    }
 }

@@ -3,12 +3,15 @@ package ringleaf.mechanism.aperture;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.curve.Circle;
+import ringleaf.curve.Overlay;
 import ringleaf.curve.Shapes;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
+import ringleaf.geom.Region;
 import ringleaf.mechanism.Material;
+import ringleaf.part.Finding;
 import ringleaf.spec.shared.Servo;
 
 /**
@@ -62,7 +65,10 @@ record ServoMount(
         }
         double width = sheets > 0 ? sheets * gear.thickness() : need;
         double screwEdge = servo.hornScrewCircle() / 2 + servo.hornScrewHole() / 2 + gear.leastWeb();
-        boolean horn = plan.servoGear().rootRadius() >= Math.max(screwEdge, servo.hornDiameter() / 2);
+        double within = servo.hornScrewCircle() / 2 - servo.hornScrewHole() / 2 - hub(servo);
+        // A gear too small for a horn's screws, or horns too small for its webs: it is bored for the output itself.
+        boolean horn = plan.servoGear().rootRadius() >= Math.max(screwEdge, servo.hornDiameter() / 2)
+                && within >= gear.leastWeb() - Finding.ROUNDING;
         boolean stepUp = plan.stepUp().isPresent();
         if (horn && !stepUp) {
             // A wider pinion carries the horn, and the servo with it, out of the back of the base.
@@ -117,6 +123,47 @@ record ServoMount(
     /** From the servo's own frame (output at the origin, body towards +x) to its place. */
     static Placement place(PinionPlan plan) {
         return new Placement(plan.at() + Math.PI / 2, plan.servoCentre());
+    }
+
+    /** Radius of the hole in a gear on a horn through which the output's own screw is reached, mm. */
+    static double hub(Servo servo) {
+        return servo.splineDiameter() / 2 + ROOM;
+    }
+
+    /**
+     * The window for the body and the holes for the screws of the ears. Where too little would stand between the two,
+     * the window is opened to the holes: the screws lie in slots then and clamp the ears with washers and nuts, and the
+     * window holds the body in its place.
+     *
+     * @param web least material that stands by itself, mm
+     */
+    static List<Contour> seat(PinionPlan plan, double web) {
+        List<Contour> seat = new ArrayList<>();
+        List<Contour> holes = new ArrayList<>();
+        List<Region> window = new ArrayList<>(List.of(Region.of(body(plan))));
+        double radius = plan.servo().holeDiameter() / 2;
+        Point middle = bodyMiddle(plan);
+        Point along = Point.polar(1, place(plan).angle());
+        for (Point ear : earHoles(plan)) {
+            holes.add(Contour.circle(ear, radius));
+            double in = along.dot(middle.minus(ear));
+            window.add(Region.of(Shapes.hull(ear, radius, ear.plus(along.times(in / 2)), radius)));
+        }
+        boolean slotted = isSlotted(plan.servo(), web);
+        seat.add(slotted ? Overlay.union(window).get(0).outer() : body(plan));
+        seat.addAll(slotted ? List.of() : holes);
+        return seat;
+    }
+
+    /** Whether the window is opened to the holes of the ears. */
+    static boolean isSlotted(Servo servo, double web) {
+        double between = (servo.holesAlong() - servo.bodyLength() - servo.holeDiameter() - ROOM) / 2;
+        return between < web - Finding.ROUNDING;
+    }
+
+    private static Point bodyMiddle(PinionPlan plan) {
+        Servo s = plan.servo();
+        return place(plan).apply(new Point(s.bodyLength() / 2 - s.axisOffset(), 0));
     }
 
     /** The cut-out for the body, with room all round. */

@@ -9,13 +9,11 @@ import ringleaf.leaf.DrivePin;
 import ringleaf.leaf.Layout;
 import ringleaf.leaf.PinRoom;
 import ringleaf.part.Finding;
-import ringleaf.part.Finding.Status;
+import ringleaf.part.Finding.Place;
 import ringleaf.part.Words;
 
 /** Checks of heights, seats and pins, which hold for the whole travel at once. */
 final class StackChecks {
-    private static final double HAIR = 1e-6;
-
     /** More axial play than this lets the ring tip, mm; common practice, no source. */
     private static final double MOST_AXIAL_PLAY = 0.6;
 
@@ -36,76 +34,67 @@ final class StackChecks {
         List<Finding> found = new ArrayList<>();
         pins(found);
         found.addAll(new Fasteners(design).findings());
-        double need = stack.layers() * (spec.thickness() + spec.blade().burr()) + spec.clearances().bladePlay();
-        found.add(Finding.atLeast(
-                "cavity-depth",
-                stack.cavity() + HAIR,
-                need,
-                "mm",
-                stack.layers() + " layers",
-                "the cavity holds the blades where most of them lie over one point"));
+        found.add(cavity());
         if (spec.depth().isPresent()) {
-            found.add(Finding.atMost(
-                    "depth", stack.depth() - HAIR, spec.depth().getAsDouble(), "mm", "front to back", "depth of the stack"));
+            found.add(Finding.of("depth")
+                    .about(stack.hasCover() ? "cover" : "base-plate", "retainer")
+                    .atMost(stack.depth(), spec.depth().getAsDouble(), "mm")
+                    .says("depth of the stack, front to back"));
         }
         if (spec.outer().hasMost()) {
-            found.add(Finding.atMost(
-                    "outer-diameter",
-                    2 * design.rim().outer() - HAIR,
-                    spec.outer().most(),
-                    "mm",
-                    "round housing",
-                    "outer diameter; bound by " + design.bound()));
+            found.add(Finding.of("outer-diameter")
+                    .about("spacer-ring")
+                    .atMost(2 * design.rim().outer(), spec.outer().most(), "mm")
+                    .says("outer diameter of the round housing; limited by " + design.bound()));
         }
         if (spec.bezel().housing().isPresent()) {
             found.addAll(BezelFit.findings(design));
         }
         Rim rim = design.rim();
-        found.add(Finding.atLeast(
-                "ring-seat",
-                rim.rim() - rim.cavity() + HAIR,
-                spec.ledge(),
-                "mm",
-                "ledge",
-                "width of the seat on which the ring rides, outside everything the blades reach"));
-        double play = stack.retainerBottom() - stack.ringTop();
-        found.add(new Finding(
-                "axial-play",
-                play <= MOST_AXIAL_PLAY ? Status.PASS : Status.WARN,
-                play,
-                MOST_AXIAL_PLAY,
-                "mm",
-                "between ledge and retainer",
-                "axial play of the ring; sheets that do not match the ring's thickness make it loose"));
+        found.add(Finding.of("ring-seat")
+                .about("drive-ring", "spacer-ring")
+                .at(Place.NONE.withDetail("ledge"))
+                .atLeast(rim.rim() - rim.cavity(), spec.ledge(), "mm")
+                .says("width of the seat on which the ring rides, outside everything the blades reach"));
+        found.add(Finding.of("axial-play")
+                .about("drive-ring", "retainer")
+                .orWarn()
+                .atMost(stack.retainerBottom() - stack.ringTop(), MOST_AXIAL_PLAY, "mm")
+                .says("axial play of the ring; sheets that do not match the ring's thickness make it loose"));
         return found;
+    }
+
+    /** The cavity's height, against what the blades take where most of them lie over one point. */
+    private Finding cavity() {
+        double taken = stack.layers() * (spec.thickness() + spec.blade().burr());
+        double play = spec.clearances().bladePlay();
+        return Finding.of("cavity-depth")
+                .about("blade", "spacer-ring")
+                .room(stack.cavity(), taken, taken + play, "mm")
+                .says("height between base and ring; " + stack.layers() + " blades over one point take "
+                        + Words.mm(taken) + ", and " + Words.mm(play) + " is their play");
     }
 
     private void pins(List<Finding> found) {
         double hold = Math.min(spec.pinDiameter(), spec.plate().thickness());
-        if (spec.pinStyle() == PinStyle.BASE_POSTS) {
-            found.add(Finding.atLeast(
-                    "pin-engagement",
-                    spec.thickness(),
-                    LEAST_POST_BLADE,
-                    "mm",
-                    "post on the base",
-                    "a blade must be thick enough to hold on a post no higher than itself"));
+        boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
+        if (posts) {
+            found.add(Finding.of("pin-engagement")
+                    .about("pivot-pin")
+                    .atLeast(spec.thickness(), LEAST_POST_BLADE, "mm")
+                    .says("a blade must be thick enough to hold on a post no higher than itself"));
         } else {
-            found.add(Finding.atLeast(
-                    "pin-engagement",
-                    stack.pivotEngagement() + HAIR,
-                    hold,
-                    "mm",
-                    "pivot pin, blade at its highest",
-                    "bore that the pivot pin still holds; it ends flush with its blade's upper face"));
+            found.add(Finding.of("pin-engagement")
+                    .about(pivot())
+                    .at(Place.when("blade at its highest"))
+                    .atLeast(stack.pivotEngagement(), hold, "mm")
+                    .says("bore that the pivot pin still holds; it ends flush with its blade's upper face"));
         }
-        found.add(Finding.atLeast(
-                "pin-engagement",
-                stack.driveEngagement() + HAIR,
-                hold / 2,
-                "mm",
-                "drive pin, blade at its lowest",
-                "slot that the drive pin still holds; it starts flush with its blade's lower face"));
+        found.add(Finding.of("pin-engagement")
+                .about("drive-pin")
+                .at(Place.when("blade at its lowest"))
+                .atLeast(stack.driveEngagement(), hold / 2, "mm")
+                .says("slot that the drive pin still holds; it starts flush with its blade's lower face"));
         if (design.pin() instanceof DrivePin.Lever) {
             found.add(leverClear());
         }
@@ -113,16 +102,17 @@ final class StackChecks {
         if (!(design.pin() instanceof DrivePin.Lever)) {
             found.add(besideTips());
         }
-        double length = spec.pinStyle() == PinStyle.BASE_POSTS ? spec.thickness() : stack.pivotPinDepth();
-        double tilt = length * Math.tan(stack.pinSlope());
-        found.add(Finding.atMost(
-                "pin-tilt",
-                tilt,
-                spec.clearances().bore() + HAIR,
-                "mm",
-                "pivot pin",
-                "a pin of " + Words.mm(length) + " tilts with its blade by " + Words.degrees(stack.pinSlope(), 2)
+        double length = posts ? spec.thickness() : stack.pivotPinDepth();
+        found.add(Finding.of("pin-tilt")
+                .about(pivot())
+                .atMost(length * Math.tan(stack.pinSlope()), spec.clearances().bore(), "mm")
+                .says("a pin of " + Words.mm(length) + " tilts with its blade by " + Words.degrees(stack.pinSlope(), 2)
                         + " and needs this much clearance in its bore"));
+    }
+
+    /** What turns in the base, or on it: a printed blade carries its pin itself. */
+    private String pivot() {
+        return spec.pinStyle() == PinStyle.ONE_GLUED ? "blade" : "pivot-pin";
     }
 
     /**
@@ -131,28 +121,24 @@ final class StackChecks {
      */
     private Finding besideRoots() {
         double apart = 2 * design.band().pivotRadius() * Math.sin(spec.pitch() / 2);
-        return Finding.atLeast(
-                "pin-clearance",
-                apart - half() - spec.pinDiameter() / 2 + HAIR,
-                ApertureRequirements.APART,
-                "mm",
-                "pivot pin and the next blade's root",
-                "room beside a pivot pin, which comes down past its neighbour's root; fewer or narrower blades, thinner"
-                        + " pins or a larger opening make more");
+        return Finding.of("pin-clearance")
+                .about(pivot())
+                .at(Place.NONE.withDetail("beside the next blade's root"))
+                .room(apart - half() - spec.pinDiameter() / 2, ApertureRequirements.APART, "mm")
+                .says("room beside a pivot pin, which comes down past its neighbour's root; fewer or narrower blades,"
+                        + " thinner pins or a larger opening make more");
     }
 
     /** The same where the next blade's end lies over a drive pin, at the dip, where the pins are nearest together. */
     private Finding besideTips() {
         double radius = design.band().leastPinRadius(design.pin(), design.closed());
         double apart = 2 * radius * Math.sin(spec.pitch() / 2);
-        return Finding.atLeast(
-                "pin-clearance",
-                apart - half() - spec.pinDiameter() / 2 + HAIR,
-                ApertureRequirements.APART,
-                "mm",
-                "drive pin and the next blade's end",
-                "room beside a drive pin, which comes up past the end of the blade over it; fewer or narrower blades,"
-                        + " thinner pins or a larger opening make more");
+        return Finding.of("pin-clearance")
+                .about("drive-pin")
+                .at(Place.NONE.withDetail("beside the next blade's end"))
+                .room(apart - half() - spec.pinDiameter() / 2, ApertureRequirements.APART, "mm")
+                .says("room beside a drive pin, which comes up past the end of the blade over it; fewer or narrower"
+                        + " blades, thinner pins or a larger opening make more");
     }
 
     /** Radius of a blade's round ends about its pins, mm. */
@@ -162,17 +148,13 @@ final class StackChecks {
 
     private Finding leverClear() {
         double middle = new PinRoom().least(design.band(), design.pin(), design.ear(), design.closed());
-        double room = middle - spec.pinDiameter() / 2;
         String message = "room between a drive pin on its lever and the other blades, which pass over the roots and"
                 + " must not meet it on its way to the ring";
-        double asked = spec.clearances().blade();
-        return Finding.atLeast(
-                "pin-clearance",
-                room + HAIR,
-                asked,
-                "mm",
-                "drive pin on its lever",
-                room + HAIR < asked && advises ? message + leverThatWould(design) : message);
+        Finding.Draft draft = Finding.of("pin-clearance")
+                .about("drive-pin")
+                .at(Place.NONE.withDetail("on its lever, beside the other blades"))
+                .room(middle - spec.pinDiameter() / 2, spec.clearances().blade(), "mm");
+        return draft.says(draft.isHeld() || !advises ? message : message + leverThatWould(design));
     }
 
     /** What would do instead of a lever as given: that which is found where it is left open; empty when it was. */

@@ -166,18 +166,14 @@ final class TestSlice {
 
     /** Whether the washer stops the blades before they are closed. */
     List<Finding> findings() {
-        double least = 2 * washerRadius();
-        if (spec.leastRadius() >= washerRadius() + spec.clearances().blade()) {
-            return List.of();
-        }
-        return List.of(new Finding(
-                "slice",
-                Finding.Status.WARN,
-                least,
-                2 * spec.leastRadius(),
-                "mm",
-                "washer at the axis",
-                "the slice closes no further than to its washer; the whole mechanism has none"));
+        Finding.Draft draft = Finding.of("slice")
+                .about(WASHER, "blade")
+                .orWarn()
+                .atMost(2 * (washerRadius() + spec.clearances().blade()), 2 * spec.leastRadius(), "mm");
+        return draft.isHeld()
+                ? List.of()
+                : List.of(draft.says("opening that the washer at the axis leaves the blades; the whole mechanism has none"
+                        + " and closes further"));
     }
 
     Assembly assembly(Sweep sweep) {
@@ -240,16 +236,12 @@ final class TestSlice {
                 String other = members.get(k).part().family();
                 boolean leaves = isLeaf(one) && isLeaf(other);
                 boolean washer = stops && isLeaf(one) != isLeaf(other) && (one + other).contains("spacer");
-                double least = Double.NaN;
                 if (leaves || washer) {
-                    least = Double.NEGATIVE_INFINITY;
+                    pairs.add(new Requirement.Pair(k, i, Double.NEGATIVE_INFINITY));
                 } else if (isLeaf(one) && other.equals("plate") || isLeaf(other) && one.equals("plate")) {
-                    least = posts ? 0 : c.bore() / 2;
+                    pairs.add(posts ? Requirement.Pair.touching(k, i) : new Requirement.Pair(k, i, c.bore() / 2));
                 } else if (isLeaf(one) && other.equals("ring") || isLeaf(other) && one.equals("ring")) {
-                    least = Math.min(c.slot() / 2, c.slotEnd());
-                }
-                if (!Double.isNaN(least)) {
-                    pairs.add(new Requirement.Pair(k, i, least));
+                    pairs.add(new Requirement.Pair(k, i, Math.min(c.slot() / 2, c.slotEnd())));
                 }
             }
         }

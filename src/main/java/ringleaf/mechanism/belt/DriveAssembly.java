@@ -120,12 +120,12 @@ final class DriveAssembly {
             boolean belt = isBelt(members.get(i));
             for (int j = i + 1; belt && j < members.size(); j++) {
                 if (isBelt(members.get(j)) && !members.get(i).name().equals("belt")) {
-                    pairs.add(new Requirement.Pair(i, j, 0));
+                    pairs.add(Requirement.Pair.touching(i, j));
                 }
             }
             for (int j = 0; belt && j < members.size(); j++) {
                 if (members.get(j).part().family().equals("pulley")) {
-                    pairs.add(new Requirement.Pair(i, j, 0));
+                    pairs.add(Requirement.Pair.touching(i, j));
                 }
             }
         }

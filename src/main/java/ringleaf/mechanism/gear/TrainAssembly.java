@@ -62,7 +62,7 @@ final class TrainAssembly {
         for (Stage stage : design.stages()) {
             int driver = stage.number() - 1;
             int driven = stage.number();
-            pairs.add(new Requirement.Pair(driver, driven, 0));
+            pairs.add(Requirement.Pair.touching(driver, driven));
             double relief = stage.driver().spec().finish().relief() + stage.driven().spec().finish().relief();
             all.add(new Requirement.Meshes(
                     "mesh-clearance",

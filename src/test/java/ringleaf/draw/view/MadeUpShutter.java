@@ -68,6 +68,7 @@ final class MadeUpShutter {
             members.add(new Member("drive-pin " + (i + 1), drivePin, 3 + i, home));
         }
         LeafFamily family = new LeafFamily(
+                "blade",
                 leaves, 3, 5, Region.disc(Point.ORIGIN, 32), s -> Region.disc(Point.ORIGIN, 32 - s.state()));
         return new Assembly(
                 "shutter", members, motion(), Optional.of(family), List.of(), callouts(),

@@ -15,7 +15,7 @@ import ringleaf.verify.Options;
 class PinsBesideBladesTest {
     private static double room(Design design, String where) {
         for (Finding finding : design.findings()) {
-            if (finding.check().equals("pin-clearance") && FindingWords.where(finding).equals(where)) {
+            if (finding.check().equals("pin-clearance") && finding.place().detail().equals(where)) {
                 return finding.measured();
             }
         }
@@ -32,7 +32,7 @@ class PinsBesideBladesTest {
     }
 
     @Test
-    void whatTheBuildOrderRefusesTheClosedFormsRefuse() {
+    void whatTheBuildOrderRefusesIsRefusedByCalculation() {
         Random random = new Random(4071);
         int refused = 0;
         for (int i = 0; i < 40; i++) {
@@ -50,8 +50,8 @@ class PinsBesideBladesTest {
                     "hand: " + (random.nextBoolean() ? "left" : "right"),
                     "drive-pin: far-end");
             Design design = Apertures.design(text, 7);
-            double roots = room(design, "pivot pin and the next blade's root");
-            double tips = room(design, "drive pin and the next blade's end");
+            double roots = room(design, "beside the next blade's root");
+            double tips = room(design, "beside the next blade's end");
             boolean built = canBeBuilt(design);
             if (Math.min(roots, tips) >= 0.1) {
                 assertThat(built).as("case %d%n%s", i, text).isTrue();
