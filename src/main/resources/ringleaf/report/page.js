@@ -21,7 +21,6 @@ function write(element, text) {
 }
 const say = text => { $(document, '#said').textContent = text; };
 const words = name => name.replace(/[-_]/g, ' ');
-const escaped = text => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
 
 /* Columns of the table of the travel: what to call them, and the unit that their name tells. */
@@ -460,8 +459,7 @@ class Mechanism {
   /* Findings */
   findings() {
     for (const row of $$(this.root, '.findings tr[data-where]')) {
-      const step = row.dataset.check === 'build-order' && this.step(row.dataset.where);
-      const target = this.target(row.dataset.where);
+      const step = this.step(row), target = this.target(row);
       if (!target && !step) continue;
       const name = $(row, 'th').lastChild.textContent.trim();
       const button = make('button', { type: 'button', class: 'show', 'aria-label': `Show ${name}: ${row.dataset.where}` }, 'Show');
@@ -469,33 +467,20 @@ class Mechanism {
       $(row, '.see').append(button);
     }
   }
-  step(where) {
-    const number = /^step (\d+)\b/.exec(where), step = number && $$(this.root, '.steps li')[number[1] - 1];
+  /* The build step in which a row's finding is, if it is in one. */
+  step(row) {
+    const step = row.dataset.step && $$(this.root, '.steps li')[row.dataset.step - 1];
     if (step) step.tabIndex = -1;
     return step;
   }
-  /* State, place and pieces that a finding's words speak of; null when it names none of them. */
-  target(where) {
-    const target = { state: null, place: null, members: [], parts: [] };
-    let rest = where;
-    const place = /at \((-?[\d.]+), (-?[\d.]+)\)/.exec(where);
-    if (place) { target.place = [+place[1], +place[2]]; rest = rest.replace(place[0], ''); }
-    for (const [index, label] of Object.entries(this.data.labels))
-      if (where.split(/,\s*/).some(token => token === label)) target.state = +index;
-    const state = /\bstate (\d+)/.exec(where), angle = /\bat (-?[\d.]+)\u00B0/.exec(where);
-    if (state) target.state = this.nearest(this.data.states, +state[1]);
-    else if (angle) target.state = this.nearest(this.data.table[0], +angle[1]);
-    const names = [...this.data.members.map((m, i) => [m[0], 'members', i]), ...this.data.parts.map((p, i) => [p[0], 'parts', i])];
-    names.sort((a, b) => b[0].length - a[0].length);
-    for (const [name, list, index] of names) {
-      const found = new RegExp(`(^|[^\\w-])${escaped(words(name))}(?![\\w-])`).exec(words(rest));
-      if (!found) continue;
-      target[list].push(index);
-      rest = words(rest).replace(found[0], ' ');
-    }
-    if (target.place && target.state === null) target.state = 0;
-    if (this.step(where)) return target;
-    return target.state !== null || target.place || target.members.length || target.parts.length ? target : null;
+  /* State, place and pieces of a row's finding; null when it has none of them. */
+  target(row) {
+    const list = name => (row.dataset[name] || '').split(' ').filter(Boolean).map(Number);
+    const place = list('at'), members = list('members'), parts = list('parts');
+    const target = { state: null, place: place.length ? place : null, members, parts };
+    if (row.dataset.state) target.state = this.nearest(this.data.states, +row.dataset.state);
+    else if (target.place) target.state = 0;
+    return target.state !== null || target.place || members.length || parts.length ? target : null;
   }
   nearest(list, wanted) {
     let best = 0;

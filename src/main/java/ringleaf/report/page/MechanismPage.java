@@ -76,6 +76,30 @@ public final class MechanismPage {
         return data;
     }
 
+    /** Number of the member of this name, or -1. */
+    int member(String name) {
+        List<Member> members = design.assembly().members();
+        for (int i = 0; i < members.size(); i++) {
+            if (members.get(i).name().equals(name)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Number of the part of this name in the picture, or -1 where it has none, or one that is a member by itself. */
+    int part(String name) {
+        if (member(name) >= 0) {
+            return -1;
+        }
+        for (int i = 0; i < view.parts().size(); i++) {
+            if (view.parts().get(i).name().equals(name)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
     private String told() {
         StringBuilder out = new StringBuilder(16384);
         Assembly assembly = design.assembly();

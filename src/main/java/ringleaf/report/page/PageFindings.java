@@ -14,10 +14,12 @@ final class PageFindings {
 
     private final StringBuilder out;
     private final List<Finding> findings;
+    private final MechanismPage page;
     private final int[] counts = new int[ORDER.length];
 
-    PageFindings(StringBuilder out, List<Finding> findings) {
+    PageFindings(StringBuilder out, List<Finding> findings, MechanismPage page) {
         this.out = out;
+        this.page = page;
         this.findings = findings;
         for (Finding finding : findings) {
             counts[finding.status() == Finding.Status.FAIL ? 0 : finding.status() == Finding.Status.WARN ? 1 : 2]++;
@@ -82,8 +84,9 @@ final class PageFindings {
 
     private void row(Finding finding, String mark) {
         String status = finding.status().label();
-        out.append("<tr class=\"").append(status).append("\" data-where=\"");
-        PageText.html(out, FindingWords.where(finding)).append("\" data-check=\"");
+        out.append("<tr class=\"").append(status).append('"');
+        place(finding);
+        PageText.html(out.append(" data-where=\""), FindingWords.where(finding)).append("\" data-check=\"");
         PageText.html(out, finding.check()).append("\" data-limit=\"");
         PageText.number(out, finding.limit(), 6).append("\"><th scope=\"row\"><span class=\"mark\" aria-hidden=\"true\">");
         out.append(mark).append("</span><span class=\"quiet\">").append(status).append("</span> ");
@@ -92,5 +95,32 @@ final class PageFindings {
         PageText.html(out, FindingWords.limit(finding)).append("</td><td class=\"where\" data-l=\"where\">");
         PageText.html(out, FindingWords.where(finding)).append("</td><td>");
         PageText.html(out, finding.message()).append("</td></tr>\n");
+    }
+
+    /** State, point, build step and pieces of the picture, each where there is one. */
+    private void place(Finding finding) {
+        Finding.Place place = finding.place();
+        if (place.state() >= 0) {
+            out.append(" data-state=\"").append(place.state()).append('"');
+        }
+        place.at().ifPresent(p -> {
+            PageText.number(out.append(" data-at=\""), p.x(), 3);
+            PageText.number(out.append(' '), p.y(), 3).append('"');
+        });
+        if (place.step() > 0) {
+            out.append(" data-step=\"").append(place.step()).append('"');
+        }
+        numbers("members", finding.subjects().stream().map(page::member).filter(i -> i >= 0).toList());
+        numbers("parts", finding.subjects().stream().map(page::part).filter(i -> i >= 0).toList());
+    }
+
+    private void numbers(String name, List<Integer> numbers) {
+        if (!numbers.isEmpty()) {
+            out.append(" data-").append(name).append("=\"");
+            for (int i = 0; i < numbers.size(); i++) {
+                out.append(i == 0 ? "" : " ").append(numbers.get(i));
+            }
+            out.append('"');
+        }
     }
 }

@@ -127,7 +127,7 @@ public final class ReportPage {
         out.append("-name\">\n<h2 id=\"").append(id).append("-name\">");
         PageText.html(out, page.design().name()).append(" <small>");
         PageText.html(out, page.design().kind()).append("</small></h2>\n");
-        PageFindings findings = new PageFindings(out, report.findings());
+        PageFindings findings = new PageFindings(out, report.findings(), page);
         findings.verdict();
         Box box = page.view().box();
         out.append("<div class=\"stage\">\n<div class=\"frame\" data-width=\"");
