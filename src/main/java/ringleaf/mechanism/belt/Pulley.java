@@ -126,6 +126,18 @@ public final class Pulley implements Kind {
         return new BeltRun(path, spec.choice(), rim.tooth().land(), -BESIDE * pitch, count);
     }
 
+    /** The belt runs on the pulley, and its teeth follow one another: all of them may touch. */
+    private static List<Requirement.Pair> running(List<Member> members, BeltRun run) {
+        List<Requirement.Pair> pairs = new ArrayList<>();
+        for (int i = 0; i < members.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                pairs.add(Requirement.Pair.touching(j, i));
+            }
+        }
+        pairs.addAll(run.oneRubber(members));
+        return pairs;
+    }
+
     private static Assembly assembly(String name, PulleySpec spec, PulleyStack stack, BeltMotion motion) {
         List<Member> members = new ArrayList<>();
         for (Part part : stack.placed(Point.ORIGIN, phase())) {
@@ -138,7 +150,7 @@ public final class Pulley implements Kind {
         members.add(new Member("belt", band, 0, Placement.IDENTITY));
         motion.run().addTeeth(members, from, to, motion.firstTooth());
         List<Requirement> requirements = new ArrayList<>();
-        requirements.add(new Requirement.StaysApart("tooth-entry", 0, motion.run().oneRubber(members)));
+        requirements.add(new Requirement.StaysApart("tooth-entry", 0, running(members, motion.run())));
         requirements.addAll(PulleyStack.webs(members, spec.material(), spec.material()));
         return new Assembly(
                 name, members, motion, Optional.empty(), requirements, callouts(spec), steps(spec, stack, members),
