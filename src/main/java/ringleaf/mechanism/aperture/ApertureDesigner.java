@@ -76,7 +76,6 @@ final class ApertureDesigner {
         for (int i = 1; i < found.size(); i++) {
             best = found.get(i).isBetterThan(found.get(best)) ? i : best;
         }
-        // By its place: finding it by equality would set up the equality of records, which is slow to start.
         Candidate first = found.remove(best);
         found.add(0, spec.outer().isExact() ? widened(first) : first);
         return found;
