@@ -41,10 +41,8 @@ final class CouponText {
     }
 
     private static String was(String key, MakingProcess before, Optional<Stock> stock) {
-        if (key.equals(Measured.KERF) && stock.isPresent() && stock.get().kerf().isPresent()
-                && stock.get().isMadeBy(before.name())
-                && stock.get().processes().get(0).equals(before.name())) {
-            return Decimal.of(stock.get().kerf().getAsDouble());
+        if (key.equals(Measured.KERF) && stock.isPresent() && stock.get().isMadeBy(before.name())) {
+            return Decimal.of(stock.get().kerf(before));
         }
         Field<?> field = MakingProcess.FIELDS.find(key);
         Object value = field == null ? null : before.entry().values().get(field).orElse(null);

@@ -34,7 +34,7 @@ public final class CouponPlan {
         double usual = Math.max(process.thicknessFrom(), Math.min(process.thicknessTo(), USUAL_THICKNESS));
         double thickness = stock.thickness().orElse(usual);
         boolean layers = process.makesLayers();
-        double kerf = layers ? 0 : stock.kerf().orElse(process.kerf());
+        double kerf = layers ? 0 : stock.kerf(process);
         List<Feature> features = new ArrayList<>();
         add(features, Feature.Kind.PIN, layers ? STANDING : FINGERS);
         features.add(new Feature(Feature.BAR_X, Feature.Kind.BAR, LENGTH));

@@ -65,8 +65,7 @@ public final class Preparation {
         if (cutting.kerfWidth().isPresent()) {
             return cutting.kerfWidth().getAsDouble();
         }
-        boolean usual = stock.processes().get(0).equals(process.name());
-        return usual && stock.kerf().isPresent() ? stock.kerf().getAsDouble() : process.kerf();
+        return stock.kerf(process);
     }
 
     private void add(Part part) {

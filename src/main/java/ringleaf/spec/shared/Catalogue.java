@@ -182,7 +182,7 @@ public final class Catalogue<T> {
                 problems.at(place, "a map of values is wanted for a " + one);
                 continue;
             }
-            SourcedEntry entry = SourcedEntry.of(name, place, map, sources, problems);
+            SourcedEntry entry = SourcedEntry.of(name, place, map, sources, true, problems);
             SourcedEntry below = ownEntries.get(name);
             ownEntries.put(name, below == null ? entry : below.under(entry));
         }

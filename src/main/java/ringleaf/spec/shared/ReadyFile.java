@@ -74,7 +74,7 @@ final class ReadyFile {
         }
         Node.Entry entry = map(block, problems).entries().get(name);
         Node.Mapping values = (Node.Mapping) entry.value();
-        SourcedEntry read = SourcedEntry.of(name, entry.keyPlace().named(name), values, sources, problems);
+        SourcedEntry read = SourcedEntry.of(name, entry.keyPlace().named(name), values, sources, false, problems);
         problems.throwIfAny();
         return read;
     }

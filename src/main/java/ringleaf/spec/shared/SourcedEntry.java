@@ -1,7 +1,9 @@
 package ringleaf.spec.shared;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Reading;
 import ringleaf.spec.field.Values;
@@ -17,9 +19,15 @@ import ringleaf.spec.text.Shown;
  * @param values plain, as fields read them
  * @param sources in words, by key
  * @param within how far values may lie from the true ones, by key, in the unit in which bare values are
+ * @param own keys of the values that stand in a user's own file
  */
 record SourcedEntry(
-        String name, Place place, Node.Mapping values, Map<String, String> sources, Map<String, Double> within) {
+        String name,
+        Place place,
+        Node.Mapping values,
+        Map<String, String> sources,
+        Map<String, Double> within,
+        Set<String> own) {
     private static final String VALUE = "is";
     private static final String SOURCE = "source";
     /** How far the true value lies from the measured one at most, in 95 of 100 such measurements. */
@@ -43,9 +51,13 @@ record SourcedEntry(
         return sources;
     }
 
-    /** Parts {@code {is: …, source: …}} into value and source; a value may also stand alone. */
+    /**
+     * Parts {@code {is: …, source: …}} into value and source; a value may also stand alone.
+     *
+     * @param own whether it stands in a user's own file
+     */
     static SourcedEntry of(
-            String name, Place place, Node.Mapping map, Map<String, String> known, Problems problems) {
+            String name, Place place, Node.Mapping map, Map<String, String> known, boolean own, Problems problems) {
         Map<String, Node.Entry> values = new LinkedHashMap<>();
         Map<String, String> sources = new LinkedHashMap<>();
         Map<String, Double> within = new LinkedHashMap<>();
@@ -69,7 +81,8 @@ record SourcedEntry(
             }
             values.put(key, new Node.Entry(each.getValue().keyPlace(), value));
         }
-        return new SourcedEntry(name, place, new Node.Mapping(map.place(), values), sources, within);
+        Node.Mapping plain = new Node.Mapping(map.place(), values);
+        return new SourcedEntry(name, place, plain, sources, within, own ? values.keySet() : Set.of());
     }
 
     private static void checkKeys(Node.Mapping pair, Place at, Problems problems) {
@@ -110,11 +123,13 @@ record SourcedEntry(
         mergedSources.putAll(over.sources);
         mergedWithin.putAll(over.within);
         Node.Mapping all = new Node.Mapping(over.values.place(), merged);
-        return new SourcedEntry(name, over.place, all, mergedSources, mergedWithin);
+        Set<String> mergedOwn = new LinkedHashSet<>(own);
+        mergedOwn.addAll(over.own);
+        return new SourcedEntry(name, over.place, all, mergedSources, mergedWithin, mergedOwn);
     }
 
     Entry read(FieldSet fields, Reading reading) {
         Values bound = fields.bind(values, place, reading);
-        return new Entry(name, bound, Map.copyOf(sources), within);
+        return new Entry(name, bound, Map.copyOf(sources), within, own);
     }
 }

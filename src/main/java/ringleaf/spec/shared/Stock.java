@@ -7,6 +7,7 @@ import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Quantity;
 import ringleaf.spec.field.Values;
+import ringleaf.spec.text.Decimal;
 import ringleaf.spec.text.Problems;
 
 /**
@@ -44,6 +45,9 @@ public record Stock(
     public static final double SHIM_LIMIT = 0.3;
     /** How far a leaf thicker than shim may be bent out of its plane, rad (common practice, no source). */
     public static final double THICK_SLOPE = 3 * Math.PI / 180;
+
+    /** Stress over stiffness and strain may differ by this share where both are given: rounded figures do. */
+    private static final double SAME_STRAIN = 0.02;
 
     static final Field<String> MATERIAL =
             Field.text("material", 120).help("what it is").required();
@@ -119,10 +123,18 @@ public record Stock(
             return null;
         }
         double stiffness = values.require(STIFFNESS);
-        Optional<Double> strain = values.get(YIELD_STRAIN);
-        double yieldStrain = strain.isPresent()
-                ? strain.get()
-                : values.get(YIELD_STRESS).orElse(0.0) / stiffness;
+        double fromStress = values.get(YIELD_STRESS).orElse(0.0) / stiffness;
+        double yieldStrain = values.get(YIELD_STRAIN).orElse(fromStress);
+        if (entry.isOwn(YIELD_STRESS) && !entry.isOwn(YIELD_STRAIN)) {
+            yieldStrain = fromStress;
+        } else if (entry.isOwn(YIELD_STRESS) && Math.abs(fromStress - yieldStrain) > SAME_STRAIN * yieldStrain) {
+            problems.at(
+                    values.where(YIELD_STRESS),
+                    "contradicts yield-strain: over the stiffness it is a strain of "
+                            + Decimal.of(100 * fromStress, 3) + " %, not of " + Decimal.of(100 * yieldStrain, 3) + " %",
+                    "give one of the two");
+            return null;
+        }
         Optional<Double> thickness = values.get(THICKNESS);
         boolean thick = thickness.isPresent() && thickness.get() > SHIM_LIMIT;
         return new Stock(
@@ -143,6 +155,16 @@ public record Stock(
 
     private static OptionalDouble optional(Optional<Double> value) {
         return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+    }
+
+    /**
+     * The width that a process takes away in it, mm: what a user's own file says of the stock or else of the process goes
+     * over what is usual in the stock, and that over what is usual of the process.
+     */
+    public double kerf(MakingProcess process) {
+        boolean usual = processes.get(0).equals(process.name());
+        boolean told = entry.isOwn(KERF) || !process.entry().isOwn(MakingProcess.KERF);
+        return usual && kerf.isPresent() && told ? kerf.getAsDouble() : process.kerf();
     }
 
     /** Whether a process can make parts of it. */
@@ -173,9 +195,10 @@ public record Stock(
         return entry.within(KERF);
     }
 
-    /** This stock in a thickness, mm; a sheet thicker than shim may bend less. */
+    /** This stock in a thickness, mm; a sheet thicker than shim may bend less, unless a user's own file says how much. */
     public Stock ofThickness(double wanted) {
-        double slope = wanted > SHIM_LIMIT ? Math.min(slopeLimit, THICK_SLOPE) : slopeLimit;
+        boolean less = wanted > SHIM_LIMIT && !entry.isOwn(SLOPE_LIMIT);
+        double slope = less ? Math.min(slopeLimit, THICK_SLOPE) : slopeLimit;
         return new Stock(
                 name,
                 material,

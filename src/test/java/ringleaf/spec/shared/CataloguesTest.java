@@ -77,7 +77,7 @@ class CataloguesTest {
             for (String name : sliced.names()) {
                 Map<String, String> sources = SourcedEntry.sources(root.get("sources"), problems);
                 SourcedEntry expected =
-                        SourcedEntry.of(name, root.place(), (Node.Mapping) whole.get(name), sources, problems);
+                        SourcedEntry.of(name, root.place(), (Node.Mapping) whole.get(name), sources, false, problems);
                 SourcedEntry actual = sliced.entry(name);
                 assertThat(actual.sources()).isEqualTo(expected.sources());
                 assertThat(plain(actual.values())).isEqualTo(plain(expected.values()));
