@@ -7,7 +7,6 @@ import ringleaf.draw.page.Paper;
 import ringleaf.draw.paper.PaperItem;
 import ringleaf.draw.sheet.SheetItem;
 import ringleaf.fabricate.Fits;
-import ringleaf.fabricate.Iso286;
 import ringleaf.fabricate.Preparation;
 import ringleaf.part.Design;
 import ringleaf.part.FitSize;
@@ -117,16 +116,15 @@ final class PagePlans {
         FitName fit = FitName.of(joint.fit());
         double nominal = joint.nominal();
         String words = fit.label();
-        String limits = "";
         if (fit == FitName.THREAD_CLEARANCE) {
             words = "for M" + Words.number(nominal, 2);
-        } else if (Iso286.covers(nominal)) {
-            boolean shaft = joint.shape() == Joint.Shape.SHAFT;
-            String name = shaft ? "h6" : Fits.holeClass(fit);
-            Iso286.Limits class286 = Iso286.of(name, nominal);
-            words += " " + Words.number(nominal, 3) + " " + (shaft ? name : name + "/h6");
-            limits = range(nominal + class286.lower(), nominal + class286.upper());
+        } else if (joint.shape() != Joint.Shape.SHAFT) {
+            words += ", for " + Words.number(nominal, 3);
         }
+        if (size.isoClass().isPresent()) {
+            words += " " + size.isoClass().get().name();
+        }
+        String limits = size.isoClass().map(c -> range(c.least(), c.most())).orElse("");
         return new SheetItem.FitLine(
                 joint.name(),
                 joint.shape(),

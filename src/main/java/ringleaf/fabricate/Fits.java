@@ -90,15 +90,60 @@ public final class Fits {
         if (kerf > 0) {
             how.append(kerfIn ? ", kerf in the file" : ", kerf not in the file: burnt " + (inner ? "off" : "away"));
         }
-        if (!inner && isMetal(stock) && fit != FitName.THREAD_CLEARANCE && Iso286.covers(joint.nominal())) {
-            how.append(reamed(joint, fit, process));
-        }
         double low = inner ? -most : least;
         double high = inner ? -least : most;
         double other = sense * joint.nominal();
+        double leastPlay = low - other - partner.upper();
+        double mostPlay = high - other - partner.lower();
+        if (!inner) {
+            how.append(outcome(fit, leastPlay, mostPlay, kerf > 0 && !kerfIn));
+        }
+        Optional<FitSize.IsoClass> wanted = isoClass(joint, fit);
+        boolean kept = wanted.isPresent() && isKept(wanted.get(), least, most);
+        if (wanted.isPresent() && !inner && isMetal(stock)) {
+            how.append(metal(joint, wanted.get(), kept, most));
+        }
         return new FitSize(
-                joint, drawn, least, most, low - other - partner.upper(), high - other - partner.lower(),
-                how.toString());
+                joint, drawn, least, most, leastPlay, mostPlay, kept ? wanted : Optional.empty(), how.toString());
+    }
+
+    /** What will happen at the bench, where the fit does not come out as meant; empty where it does. */
+    private static String outcome(FitName fit, double leastPlay, double mostPlay, boolean kerfMissing) {
+        boolean loose = leastPlay >= 0;
+        boolean tight = mostPlay <= 0;
+        if (fit == FitName.PRESS && loose) {
+            return "; comes out too wide to hold, and opening it makes it wider: "
+                    + (kerfMissing ? "put the kerf in the file, or glue" : "glue");
+        } else if (fit == FitName.PRESS && !tight) {
+            return "; comes out tight or loose: open what is tight until it holds, glue what is loose";
+        } else if (fit == FitName.PRESS) {
+            return "; comes out tight: open it until what it holds goes in with a push";
+        }
+        return fit == FitName.THREAD_CLEARANCE || loose ? "" : "; may come out too tight: then open it";
+    }
+
+    private static boolean isKept(FitSize.IsoClass limits, double least, double most) {
+        return least >= limits.least() - 1e-9 && most <= limits.most() + 1e-9;
+    }
+
+    /** The class that gives the fit; none for what only passes a screw, for rings, and for sizes that are not covered. */
+    private static Optional<FitSize.IsoClass> isoClass(Joint joint, FitName fit) {
+        if (fit == FitName.THREAD_CLEARANCE || joint.shape() == Joint.Shape.RING || !Iso286.covers(joint.nominal())) {
+            return Optional.empty();
+        }
+        boolean seat = joint.shape() == Joint.Shape.SEAT;
+        String name = joint.shape().isInner() ? PIN : seat ? seatClass(fit) : holeClass(fit);
+        Iso286.Limits limits = Iso286.of(name, joint.nominal());
+        return Optional.of(new FitSize.IsoClass(
+                name, joint.nominal() + limits.lower(), joint.nominal() + limits.upper()));
+    }
+
+    /** A metal hole's class: whether it comes out so, or can be reamed to it. */
+    private static String metal(Joint joint, FitSize.IsoClass limits, boolean kept, double most) {
+        String name = limits.name() + (joint.shape() == Joint.Shape.SEAT ? "" : "/" + PIN);
+        return "; metal: " + name + " is " + Words.number(limits.least(), 3) + " to " + Words.number(limits.most(), 3)
+                + " mm"
+                + (kept ? "" : most <= limits.most() ? ", ream it" : ", finer than the process: cut it smaller and ream");
     }
 
     /** How far the true kerf may lie from this one (95 %), mm; 0 where nobody measured it. */
@@ -114,12 +159,18 @@ public final class Fits {
         double d = joint.nominal();
         boolean ring = joint.shape() == Joint.Shape.RING;
         if (!ring && !Iso286.covers(d)) {
-            return new FitSize(joint, d, d, d, 0, 0, "bought by its nominal size");
+            return new FitSize(joint, d, d, d, 0, 0, Optional.empty(), "bought by its nominal size");
         }
         Iso286.Limits limits = ring ? Iso492.outerRing(d) : Iso286.of(PIN, d);
         String how = ring ? "bought, outer ring of normal class" : "bought, ISO 286 " + PIN;
         return new FitSize(
-                joint, joint.size(), joint.size() + limits.lower(), joint.size() + limits.upper(), 0, -limits.lower(),
+                joint,
+                joint.size(),
+                joint.size() + limits.lower(),
+                joint.size() + limits.upper(),
+                0,
+                -limits.lower(),
+                isoClass(joint, FitName.of(joint.fit())),
                 how);
     }
 
@@ -141,17 +192,6 @@ public final class Fits {
             case GLUE, RUNNING -> "G7";
             case THREAD_CLEARANCE -> throw new IllegalArgumentException("a thread's clearance has no class");
         };
-    }
-
-    private static String reamed(Joint joint, FitName fit, MakingProcess process) {
-        boolean seat = joint.shape() == Joint.Shape.SEAT;
-        String name = seat ? seatClass(fit) : holeClass(fit);
-        Iso286.Limits limits = Iso286.of(name, joint.nominal());
-        boolean holds = process.repeatability() <= (limits.upper() - limits.lower()) / 2;
-        return "; metal: " + name + (seat ? "" : "/" + PIN) + " is "
-                + Words.number(joint.nominal() + limits.lower(), 3) + " to "
-                + Words.number(joint.nominal() + limits.upper(), 3) + " mm"
-                + (holds ? "" : ", finer than the process: ream where it matters");
     }
 
     private static Iso286.Limits partner(Joint joint, FitName fit) {

@@ -1,5 +1,7 @@
 package ringleaf.part;
 
+import java.util.Optional;
+
 /**
  * A joint's sizes from design to workshop, mm.
  *
@@ -9,7 +11,22 @@ package ringleaf.part;
  * @param most that is to be expected of the process
  * @param leastPlay between it and its partner at their worst, negative where they hold each other
  * @param mostPlay between it and its partner
- * @param how where the figures come from, and what to finish by hand
+ * @param isoClass the class of ISO 286 that gives the fit, where the process keeps the size within its limits
+ * @param how where the figures come from, what will happen, and what to finish by hand
  */
 public record FitSize(
-        Joint joint, double drawn, double least, double most, double leastPlay, double mostPlay, String how) {}
+        Joint joint,
+        double drawn,
+        double least,
+        double most,
+        double leastPlay,
+        double mostPlay,
+        Optional<IsoClass> isoClass,
+        String how) {
+    /**
+     * A class of ISO 286 with its limits of size, mm.
+     *
+     * @param name e.g. {@code F8}
+     */
+    public record IsoClass(String name, double least, double most) {}
+}

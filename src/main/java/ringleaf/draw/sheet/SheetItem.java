@@ -38,8 +38,8 @@ public record SheetItem(
      * @param shape hole, slot or shaft
      * @param size diameter or width as drawn, mm
      * @param count of such features
-     * @param fit short words for beside the size, e.g. {@code running, ⌀1 F8/h6}
-     * @param limits of the class, e.g. {@code 1.006 to 1.02}, or empty
+     * @param fit short words for beside the size, e.g. {@code running, for 1 F8}
+     * @param limits of the class, e.g. {@code 1.006 to 1.02}; empty where the process does not keep it
      * @param expected sizes of the process, e.g. {@code 1.05 to 1.15}
      * @param play with the partner, e.g. {@code 0.05 to 0.156}
      * @param how where the figures come from

@@ -194,7 +194,7 @@ public final class ApertureFields {
             .byDefault("sliding");
     static final Field<String> PIN_HOLE = FitName.field(
                     "pin-hole", "pins in the holes they are set into", FitName.PRESS, FitName.GLUE)
-            .byDefaultWords("holes as wide as the pin, to be opened until it holds");
+            .byDefaultWords("holes drawn as wide as the pin; what comes of them is told beside their size");
     static final FieldSet FIT_SET = FieldSet.of(PIVOT_BORE, SLOT_FIT, PIN_HOLE, Screw.THREAD_CLEARANCE);
     static final Field<Values> FITS =
             Field.group(Request.FITS, FIT_SET).help("fits by name; each takes what the process allows for it");

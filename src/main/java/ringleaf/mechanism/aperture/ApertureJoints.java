@@ -84,7 +84,7 @@ final class ApertureJoints {
 
     private void hole(String name, String part, String fit, double nominal, double size, int count) {
         boolean grips = fit.equals(FitName.PRESS.label()) && size == nominal;
-        String basis = grips ? "as wide as the pin, to be opened until it holds" : "";
+        String basis = grips ? "as wide as the pin" : "";
         joints.add(new Joint(name, part, Joint.Shape.HOLE, fit, nominal, size, count, basis));
     }
 }

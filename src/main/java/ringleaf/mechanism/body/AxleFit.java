@@ -20,7 +20,7 @@ import ringleaf.spec.shared.FitName;
  */
 public record AxleFit(
         FitName fit, double nominal, String basis, Optional<Bearing> bearing, Optional<CutRod> rod) {
-    private static final String AS_WIDE = "as wide as the axle, to be opened until it holds";
+    private static final String AS_WIDE = "as wide as the axle";
 
     /** No bore, or one that nothing goes through with a fit. */
     public static final AxleFit NONE = new AxleFit(FitName.RUNNING, 0, "", Optional.empty(), Optional.empty());
