@@ -16,7 +16,7 @@ import ringleaf.spec.text.Shown;
 
 /** {@code make}: designs, checks and writes everything. */
 final class MakeCommand implements Command {
-    static final String SLICE = "--slice";
+    static final String TRIAL_BLADES = "--trial-blades";
     static final String SOLIDS = "--solids";
     static final String CHORD = "--chord";
     static final String PAGE_SIZE = "--page-size";
@@ -45,7 +45,7 @@ final class MakeCommand implements Command {
                 + " drawing for dimensioned sheets, pdf for paper and drawing", Syntax.FORMATS));
         Syntax.dxf(make);
         make.addOption(Syntax.option(
-                "N", "only a test slice of N blades, to try pins, slope and friction on scrap", SLICE));
+                "N", "only a trial piece of N blades, to try pins, slope and friction on scrap", TRIAL_BLADES));
         make.addOption(Syntax.option(
                 "PARTS", "parts of which stl and 3mf are made: printed (the default), all, or names", SOLIDS));
         make.addOption(Syntax.option(
@@ -69,7 +69,7 @@ final class MakeCommand implements Command {
                 run,
                 Optional.ofNullable(given.matchedOptionValue(Syntax.OUTPUT, null)),
                 wanted,
-                given.matchedOptionValue(SLICE, null),
+                given.matchedOptionValue(TRIAL_BLADES, null),
                 given.hasMatchedOption(ANYWAY),
                 console);
     }
@@ -77,21 +77,21 @@ final class MakeCommand implements Command {
     /**
      * Makes everything.
      *
-     * @param output folder as typed; the default is {@code out/} and the title's name, {@code -slice} after it for
-     *     a slice
-     * @param slice number of blades of a test slice as typed, or null for the whole
+     * @param output folder as typed; the default is {@code out/} and the title's name, {@code -trial} after it for
+     *     a trial piece
+     * @param blades number of blades of a trial piece as typed, or null for the whole
      * @param anyway whether part files are written although a check failed
      */
     private static int make(
-            Run run, Optional<String> output, Wanted wanted, String slice, boolean anyway, Console console) {
+            Run run, Optional<String> output, Wanted wanted, String blades, boolean anyway, Console console) {
         Surroundings surroundings = console.surroundings();
         PrintStream out = console.out();
         PrintStream err = console.err();
-        String shown = output.orElse("out/" + run.document().slug() + (slice == null ? "" : "-slice"));
+        String shown = output.orElse("out/" + run.document().slug() + (blades == null ? "" : "-trial"));
         Path path = surroundings.place(shown, "the folder of --output");
         OutputFolder folder = new OutputFolder(path, shown);
         folder.check();
-        List<Design> designs = slice == null ? run.design() : run.slices(slice);
+        List<Design> designs = blades == null ? run.design() : run.trialPieces(blades);
         List<Preparation> prepared = run.prepare(designs);
         Solids solids = wanted.solids().isPresent()
                 ? Solids.of(designs, wanted.solids().get(), run.document().catalogues())
@@ -126,8 +126,8 @@ final class MakeCommand implements Command {
             text.buildOrder(design, all.size() > 1);
         }
         text.list("cautions", cautions);
-        if (slice != null) {
-            text.list("no slice of", run.unsliced());
+        if (blades != null) {
+            text.list("no trial piece of", run.untried());
         }
         if (solids != null) {
             List<String> leftOut = new ArrayList<>(solids.leftOut());

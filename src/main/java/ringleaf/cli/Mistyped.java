@@ -2,6 +2,7 @@ package ringleaf.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -14,6 +15,9 @@ import ringleaf.spec.text.Shown;
 
 /** Says what is wrong with a command line, and what was likely meant. */
 final class Mistyped {
+    /** Options that had other names once. */
+    private static final Map<String, String> FORMER = Map.of("--slice", MakeCommand.TRIAL_BLADES);
+
     private Mistyped() {}
 
     static String message(ParameterException e) {
@@ -43,6 +47,9 @@ final class Mistyped {
             known.removeIf(name -> !name.startsWith("--"));
             int equals = typed.indexOf('=');
             String name = equals < 0 ? typed : typed.substring(0, equals);
+            if (known.contains(FORMER.get(name))) {
+                return name + " is called " + FORMER.get(name) + " now";
+            }
             return "there is no option " + Shown.quoted(name) + "; " + Nearest.hint(name, known);
         }
         List<String> commands = new ArrayList<>(line.getSubcommands().keySet());

@@ -140,24 +140,24 @@ final class Run {
     }
 
     /**
-     * Test slices of the mechanisms that have any; the others are left out.
+     * Trial pieces of the mechanisms that have any; the others are left out.
      *
-     * @param typed number of blades
+     * @param typed number of blades of each
      * @throws Stop when that cannot be
      */
-    List<Design> slices(String typed) {
-        int members = Slice.of(typed, document.mechanisms(), planned);
+    List<Design> trialPieces(String typed) {
+        int members = TrialBlades.of(typed, document.mechanisms(), planned);
         List<Design> all = new ArrayList<>();
         for (Kind.Planned each : planned) {
             if (each.members() > 0) {
-                all.add(each.slice(asked.states(), members));
+                all.add(each.trialPiece(asked.states(), members));
             }
         }
         return all;
     }
 
-    /** The mechanisms that a test slice leaves out. */
-    List<String> unsliced() {
+    /** The mechanisms of which there is no trial piece. */
+    List<String> untried() {
         List<String> names = new ArrayList<>();
         for (int i = 0; i < planned.size(); i++) {
             if (planned.get(i).members() == 0) {

@@ -67,19 +67,19 @@ public interface Kind {
             return Optional.empty();
         }
 
-        /** Among how many like members a test slice chooses; 0 where the kind makes none. */
+        /** Among how many like members a trial piece chooses; 0 where the kind makes none. */
         default int members() {
             return 0;
         }
 
         /**
-         * A test slice: pieces cut out of the real parts that prove how so many of the members go together. Its checks
+         * A trial piece: pieces cut out of the real parts that prove how so many of the members go together. Its checks
          * are those of the whole design.
          *
          * @param members from 2 to {@link #members}
          */
-        default Design slice(int states, int members) {
-            throw new IllegalStateException("this kind has no members to make a slice of");
+        default Design trialPiece(int states, int members) {
+            throw new IllegalStateException("this kind has no members to make a trial piece of");
         }
 
         /** What its servo moves; empty where no servo drives it. */

@@ -42,9 +42,9 @@ class BoughtTest {
         Bolt longer = Bolt.of("screw", screw("M2"), 6.01);
         assertThat(longer.length()).isEqualTo(10);
         assertThat(longer.tail()).isCloseTo(3.99, within(1e-9));
-        Bolt locked = new Bolt("slice-screw", screw("M2"), 6, 2);
+        Bolt locked = new Bolt("trial-screw", screw("M2"), 6, 2);
         assertThat(locked.length()).isEqualTo(10);
-        assertThat(locked.nuts("slice-nut", 1).quantity()).isEqualTo(2);
+        assertThat(locked.nuts("trial-nut", 1).quantity()).isEqualTo(2);
     }
 
     @Test

@@ -67,17 +67,17 @@ public final class LeafAperture implements Kind {
         return finished(candidates, sweep, made.deviation(), parts, jigs, assembly, findings);
     }
 
-    /** A test slice of so many blades. */
-    static Design slice(ApertureSpec spec, int states, int members) {
+    /** A trial piece of so many blades. */
+    static Design trialPiece(ApertureSpec spec, int states, int members) {
         List<ApertureDesigner.Candidate> candidates = new ApertureDesigner(spec).candidates();
         ApertureDesign design = candidates.get(0).design();
         Sweep sweep = sweep(design, states, false);
         ApertureParts made = new ApertureParts(design);
-        TestSlice slice = new TestSlice(design, made, members);
+        TrialPiece piece = new TrialPiece(design, made, members);
         List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).gluing() : List.of();
         List<Finding> findings = new ArrayList<>(new ApertureChecks(design, sweep, true).all());
-        findings.addAll(slice.findings());
-        return finished(candidates, sweep, made.deviation(), slice.parts(), jigs, slice.assembly(sweep), findings);
+        findings.addAll(piece.findings());
+        return finished(candidates, sweep, made.deviation(), piece.parts(), jigs, piece.assembly(sweep), findings);
     }
 
     /** Mirrored where the spec wants that, with the jigs after the mechanism's own parts. */

@@ -57,8 +57,8 @@ record PlannedAperture(ApertureSpec spec) implements Kind.Planned {
     }
 
     @Override
-    public Design slice(int states, int members) {
-        return LeafAperture.slice(spec, states, members);
+    public Design trialPiece(int states, int members) {
+        return LeafAperture.trialPiece(spec, states, members);
     }
 
     private ApertureDesign design() {

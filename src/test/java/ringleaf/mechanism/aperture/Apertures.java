@@ -39,11 +39,11 @@ final class Apertures {
         return planned.design(states);
     }
 
-    static Design slice(String text, int states, int blades) {
+    static Design trialPiece(String text, int states, int blades) {
         Request request = request(text);
         ringleaf.mechanism.Kind.Planned planned = new LeafAperture().read(request);
         request.problems().throwIfAny();
-        return planned.slice(states, blades);
+        return planned.trialPiece(states, blades);
     }
 
     /** The sizes alone, before anything is drawn. */

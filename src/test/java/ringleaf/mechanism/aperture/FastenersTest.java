@@ -114,12 +114,12 @@ class FastenersTest {
     }
 
     @Test
-    void theScrewOfATestSliceHasTwoNuts() {
+    void theScrewOfATrialPieceHasTwoNuts() {
         String text = with("");
         ApertureDesign sizes = Apertures.sizes(text);
-        Design slice = Apertures.slice(text, 7, 3);
-        Bolt bolt = new Bolt("slice-screw", sizes.spec().screw(), sizes.stack().ringTop(), 2);
-        assertThat(part(slice, "slice-screw").source().stock()).isEqualTo(sizes.spec().screw().order(bolt.length()));
-        assertThat(part(slice, "slice-nut").quantity()).isEqualTo(2);
+        Design piece = Apertures.trialPiece(text, 7, 3);
+        Bolt bolt = new Bolt("trial-screw", sizes.spec().screw(), sizes.stack().ringTop(), 2);
+        assertThat(part(piece, "trial-screw").source().stock()).isEqualTo(sizes.spec().screw().order(bolt.length()));
+        assertThat(part(piece, "trial-nut").quantity()).isEqualTo(2);
     }
 }

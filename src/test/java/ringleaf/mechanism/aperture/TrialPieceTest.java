@@ -22,8 +22,8 @@ import ringleaf.part.Part;
 import ringleaf.verify.Judge;
 import ringleaf.verify.Options;
 
-/** Test slices: cut out of the real parts, whole, and moving as the whole mechanism does. */
-class TestSliceTest {
+/** Trial pieces: cut out of the real parts, whole, and moving as the whole mechanism does. */
+class TrialPieceTest {
     private static String spec(String... more) {
         List<String> lines = new ArrayList<>(
                 List.of("full-opening: 40", "least-opening: 30", "blades: 8", "blade-thickness: 0.15"));
@@ -53,10 +53,10 @@ class TestSliceTest {
         String text = spec(field.contains("posts") ? "ring-thickness: 2" : "lap: 0.6", field)
                 .replace("blade-thickness: 0.15", field.contains("posts") ? "blade-thickness: 0.8" : "blade-thickness: 0.15");
         Design whole = Apertures.design(text, 21);
-        Design slice = Apertures.slice(text, 21, blades);
-        for (String piece : new String[] {TestSlice.BASE, TestSlice.RING}) {
-            Part real = part(whole, piece.equals(TestSlice.BASE) ? "base-plate" : "drive-ring");
-            Part cut = part(slice, piece);
+        Design trial = Apertures.trialPiece(text, 21, blades);
+        for (String piece : new String[] {TrialPiece.BASE, TrialPiece.RING}) {
+            Part real = part(whole, piece.equals(TrialPiece.BASE) ? "base-plate" : "drive-ring");
+            Part cut = part(trial, piece);
             assertThat(cut.source()).isEqualTo(real.source());
             assertThat(cut.layers()).hasSameSizeAs(real.layers());
             int last = cut.layers().size() - 1;
@@ -79,12 +79,12 @@ class TestSliceTest {
                         .isLessThan(0.05);
             }
         }
-        assertThat(part(slice, "blade").quantity()).isEqualTo(blades);
-        assertThat(part(slice, "drive-pin").quantity()).isEqualTo(blades);
-        List<Finding> judged = Judge.judge(slice.assembly(), Options.DEFAULT).findings();
+        assertThat(part(trial, "blade").quantity()).isEqualTo(blades);
+        assertThat(part(trial, "drive-pin").quantity()).isEqualTo(blades);
+        List<Finding> judged = Judge.judge(trial.assembly(), Options.DEFAULT).findings();
         assertThat(Apertures.failed(judged)).as(judged.toString()).isEmpty();
         assertThat(judged.stream().map(Finding::check)).contains("pin-in-slot", "minimum-web", "minimum-web");
-        assertThat(String.join("\n", slice.assembly().buildOrder()))
+        assertThat(String.join("\n", trial.assembly().buildOrder()))
                 .contains("Slope:")
                 .contains("Friction:")
                 .contains("Lay blade " + blades + " first");
@@ -99,32 +99,32 @@ class TestSliceTest {
     @Test
     void membersMoveAsInTheWhole() {
         Design whole = Apertures.design(spec("drive: {by: pinion}"), 21);
-        Design slice = Apertures.slice(spec("drive: {by: pinion}"), 21, 3);
-        for (Member member : slice.assembly().members()) {
-            String twin = member.name().equals(TestSlice.RING) ? "drive-ring" : member.name();
+        Design trial = Apertures.trialPiece(spec("drive: {by: pinion}"), 21, 3);
+        for (Member member : trial.assembly().members()) {
+            String twin = member.name().equals(TrialPiece.RING) ? "drive-ring" : member.name();
             whole.assembly().members().stream().filter(m -> m.name().equals(twin)).forEach(m -> {
                 for (int state : new int[] {0, 10, 20}) {
                     Point p = new Point(17, 3);
-                    assertThat(member.placed(slice.assembly().motion(), state).apply(p))
+                    assertThat(member.placed(trial.assembly().motion(), state).apply(p))
                             .isEqualTo(m.placed(whole.assembly().motion(), state).apply(p));
                 }
             });
         }
-        assertThat(slice.assembly().members()).hasSize(3 + 3 * 3);
+        assertThat(trial.assembly().members()).hasSize(3 + 3 * 3);
     }
 
     @Test
     void piecesAreSmallAndStrongEnoughToHold() {
         Design whole = Apertures.design(spec(), 21);
-        Design slice = Apertures.slice(spec(), 21, 3);
-        Region base = part(slice, TestSlice.BASE).layers().get(0).regions().get(0);
+        Design trial = Apertures.trialPiece(spec(), 21, 3);
+        Region base = part(trial, TrialPiece.BASE).layers().get(0).regions().get(0);
         double all = part(whole, "base-plate").layers().get(0).regions().get(0).outer().area();
         assertThat(base.area()).isLessThan(0.35 * all);
         // narrowest anywhere but at the bores: shrunk by 1.4 mm it is still one piece from hub to rim
         Geometry shrunk = Flattening.polygon(Region.of(base.outer()), new Tolerance(0.001)).buffer(-2.8);
         assertThat(shrunk.getNumGeometries()).isEqualTo(1);
-        Part washer = part(slice, TestSlice.WASHER);
-        Part blade = part(slice, "blade");
+        Part washer = part(trial, TrialPiece.WASHER);
+        Part blade = part(trial, "blade");
         assertThat(washer.quantity() * (washer.zTo() - washer.zFrom()))
                 .isCloseTo(Apertures.dimension(whole, "cavity-depth"), within(1e-9));
         assertThat(washer.zFrom()).isCloseTo(blade.layers().get(0).zFrom(), within(1e-9));
@@ -133,15 +133,15 @@ class TestSliceTest {
     @Test
     void aSmallOpeningIsClosedOnlyToTheWasherAndThatIsSaid() {
         String text = spec("pin-diameter: 1").replace("full-opening: 40", "full-opening: 25").replace("least-opening: 30", "least-opening: 3");
-        Design slice = Apertures.slice(text, 21, 3);
-        assertThat(slice.findings().stream().map(Finding::check)).contains("slice");
-        assertThat(String.join("\n", slice.assembly().buildOrder())).contains("the washer stops the blades");
-        assertThat(Apertures.failed(Judge.judge(slice.assembly(), Options.DEFAULT).findings())).isEmpty();
+        Design trial = Apertures.trialPiece(text, 21, 3);
+        assertThat(trial.findings().stream().map(Finding::check)).contains("trial-opening");
+        assertThat(String.join("\n", trial.assembly().buildOrder())).contains("the washer stops the blades");
+        assertThat(Apertures.failed(Judge.judge(trial.assembly(), Options.DEFAULT).findings())).isEmpty();
     }
 
     @Test
     void jigsForTheBladesComeWithIt() {
-        Design slice = Apertures.slice(spec("jigs: {blades: 3}"), 5, 3);
-        assertThat(slice.parts().stream().map(Part::name)).contains("pivot-jig", "drive-jig").doesNotContain(StackingJig.NAME);
+        Design trial = Apertures.trialPiece(spec("jigs: {blades: 3}"), 5, 3);
+        assertThat(trial.parts().stream().map(Part::name)).contains("pivot-jig", "drive-jig").doesNotContain(StackingJig.NAME);
     }
 }

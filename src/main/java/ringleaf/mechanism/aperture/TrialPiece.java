@@ -30,10 +30,12 @@ import ringleaf.part.Words;
  * place of wall and ledge: so the ring's piece turns about the true axis at its true height, and each piece lies in a
  * hand. Bores and slots are those of the real parts; what else falls into a wedge is filled. Unmirrored.
  */
-final class TestSlice {
-    static final String BASE = "slice-base";
-    static final String RING = "slice-ring";
-    static final String WASHER = "slice-washer";
+final class TrialPiece {
+    static final String BASE = "trial-base";
+    static final String RING = "trial-ring";
+    static final String WASHER = "trial-washer";
+    /** The check that tells whether it closes as far as the whole. */
+    static final String OPENING = "trial-opening";
     /** Least that is left beside bores and slots and round the axis to hold by, mm; common practice, no source. */
     private static final double GRIP = 3;
     /** Corners of a piece that is held in the hand are rounded to this, mm. */
@@ -50,7 +52,7 @@ final class TestSlice {
     private final int blades;
     private final List<Part> parts = new ArrayList<>();
 
-    TestSlice(ApertureDesign design, ApertureParts made, int blades) {
+    TrialPiece(ApertureDesign design, ApertureParts made, int blades) {
         this.design = design;
         this.spec = design.spec();
         this.blades = blades;
@@ -72,9 +74,9 @@ final class TestSlice {
         parts.add(washer());
         parts.add(piece(made.named("drive-ring"), RING, slots, design.rim().floor(), spec.ring()));
         double through = design.stack().ringTop();
-        Bolt bolt = new Bolt("slice-screw", spec.screw(), through, 2);
+        Bolt bolt = new Bolt("trial-screw", spec.screw(), through, 2);
         parts.add(bolt.part(1));
-        parts.add(bolt.nuts("slice-nut", 1));
+        parts.add(bolt.nuts("trial-nut", 1));
     }
 
     List<Part> parts() {
@@ -104,7 +106,7 @@ final class TestSlice {
 
     /** The wedge of a real part that holds these of its holes. */
     private Part piece(Part whole, String name, List<Contour> kept, double radius, Material making) {
-        Region wedge = wedge(kept, radius, Math.max(making.leastWeb(), GRIP));
+        Region wedge = wedge(kept, radius, grip(making));
         List<Layer> layers = new ArrayList<>();
         for (Layer layer : whole.layers()) {
             Region real = layer.regions().get(0);
@@ -115,6 +117,11 @@ final class TestSlice {
         String note = "piece of the " + whole.name() + " with " + blades + (name.equals(BASE) ? " bores" : " slots")
                 + " and a hole at the axis";
         return new Part(name, whole.family(), 1, whole.source(), layers, List.of(), note);
+    }
+
+    /** Least that is left round holes to hold the piece by, mm. */
+    private static double grip(Material making) {
+        return Math.max(making.leastWeb(), GRIP);
     }
 
     /** Those of the holes that are kept, as the real part has them. */
@@ -131,7 +138,7 @@ final class TestSlice {
         return found;
     }
 
-    /** A wedge about the axis that leaves {@code web} beside all holes, with a hub round the hole at its tip. */
+    /** A wedge about the axis that leaves {@code web} beside all holes and round the one at its tip. */
     private Region wedge(List<Contour> holes, double radius, double web) {
         double first = holes.get(0).centroid().angle();
         double from = 0;
@@ -150,15 +157,15 @@ final class TestSlice {
             return new Region(Contour.circle(Point.ORIGIN, radius), axis);
         }
         Region sector = Region.of(Shapes.discSector(Point.ORIGIN, radius, first + from, first + to));
-        Contour joined = Overlay.union(List.of(sector, arm(radius, first + (from + to) / 2, (to - from) / 2)))
+        Contour joined = Overlay.union(List.of(sector, arm(radius, web, first + (from + to) / 2, (to - from) / 2)))
                 .get(0)
                 .outer();
         return new Region(Fillet.rounded(joined, CORNER, corner -> true), axis);
     }
 
     /** The hub about the axis, and from it to the middle of a wedge an arm as wide as the hub, so that no tip breaks. */
-    private Region arm(double radius, double direction, double half) {
-        double hub = axisHole() + GRIP;
+    private Region arm(double radius, double web, double direction, double half) {
+        double hub = axisHole() + web;
         double along = ARM * radius;
         double wide = Math.min(along * Math.sin(Math.min(half, Math.PI / 2)), (1 - ARM) * radius);
         return Region.of(Shapes.hull(Point.ORIGIN, hub, Point.polar(along, direction), Math.max(wide, hub / 2)));
@@ -166,7 +173,7 @@ final class TestSlice {
 
     /** Whether the washer stops the blades before they are closed. */
     List<Finding> findings() {
-        Finding.Draft draft = Finding.of("slice")
+        Finding.Draft draft = Finding.of(OPENING)
                 .about(WASHER, "blade")
                 .orWarn()
                 .atMost(2 * (washerRadius() + spec.clearances().blade()), 2 * spec.leastRadius(), "mm");
@@ -198,7 +205,7 @@ final class TestSlice {
                 Optional.empty(),
                 requirements(members),
                 List.of(),
-                new SliceSteps(design, blades, findings().isEmpty()).steps());
+                new TrialSteps(design, blades, findings().isEmpty()).steps());
     }
 
     private List<Requirement> requirements(List<Member> members) {

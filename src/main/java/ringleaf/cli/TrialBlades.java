@@ -6,17 +6,17 @@ import ringleaf.mechanism.Kind;
 import ringleaf.spec.MechanismSpec;
 import ringleaf.spec.text.Shown;
 
-/** How many members a test slice is to have, and what cannot be sliced. */
-final class Slice {
+/** How many blades a trial piece is to have, and of what there is none. */
+final class TrialBlades {
     /** One blade lies over nothing. */
     static final int LEAST = 2;
 
-    private Slice() {}
+    private TrialBlades() {}
 
     /**
      * The number that was typed.
      *
-     * @throws Stop when it is none, when no mechanism can be sliced, and when it is out of range for one that can
+     * @throws Stop when it is none, when no mechanism has any, and when it is out of range for one that can
      */
     static int of(String typed, List<MechanismSpec> mechanisms, List<Kind.Planned> planned) {
         List<String> others = new ArrayList<>();
@@ -34,16 +34,16 @@ final class Slice {
             }
         }
         if (others.size() == planned.size()) {
-            throw Stop.wrong(MakeCommand.SLICE + ": " + String.join(", ", others)
-                    + "; a test slice is cut out of a leaf-aperture, whose blades lie over one another");
+            throw Stop.wrong(MakeCommand.TRIAL_BLADES + ": " + String.join(", ", others)
+                    + "; a trial piece is cut out of a leaf-aperture, whose blades lie over one another");
         } else if (number < 0) {
-            throw Stop.wrong(MakeCommand.SLICE + ": " + Shown.quoted(typed) + " is no whole number from " + LEAST
+            throw Stop.wrong(MakeCommand.TRIAL_BLADES + ": " + Shown.quoted(typed) + " is no whole number from " + LEAST
                     + " to " + least);
         } else if (number < LEAST) {
-            throw Stop.wrong(MakeCommand.SLICE + ": " + number + " is below the least of " + LEAST
+            throw Stop.wrong(MakeCommand.TRIAL_BLADES + ": " + number + " is below the least of " + LEAST
                     + " (one blade lies over nothing); nearest: " + LEAST);
         } else if (number > least) {
-            throw Stop.wrong(MakeCommand.SLICE + ": " + number + " is above the " + least + " blades of " + smallest
+            throw Stop.wrong(MakeCommand.TRIAL_BLADES + ": " + number + " is above the " + least + " blades of " + smallest
                     + "; nearest: " + least);
         }
         return (int) number;
