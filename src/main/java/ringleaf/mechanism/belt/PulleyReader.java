@@ -104,6 +104,8 @@ final class PulleyReader {
                 height,
                 material);
         hub(spec);
+        PulleyStack stack = new PulleyStack(spec, 0);
+        reader.lightens(body.lightening(), stack.lighterFrom(), stack.lighterTo());
         return spec;
     }
 

@@ -243,11 +243,20 @@ final class PulleyStack {
     /** Bore, screws, joining holes and what is taken out between them and the rim. */
     private List<Contour> cuts() {
         List<Contour> cuts = new ArrayList<>(fixings());
+        cuts.addAll(spec.body().lightening().cuts(lighterFrom(), lighterTo(), spec.material().leastWeb()));
+        return cuts;
+    }
+
+    /** Radius from which something may be taken out, outside bore, screws and hub. */
+    double lighterFrom() {
         double web = spec.material().leastWeb();
         double hub = spec.joining().isPresent() ? spec.joining().get().reach() : spec.body().hubReach();
-        double rim = (seat > 0 ? seat : spec.rim().rootRadius()) - web;
-        cuts.addAll(spec.body().lightening().cuts(Math.max(Math.max(hub, hubUse()) + web, 2 * web), rim, web));
-        return cuts;
+        return Math.max(Math.max(hub, hubUse()) + web, 2 * web);
+    }
+
+    /** Radius to which something may be taken out, inside the grooves and the flanges' seats. */
+    double lighterTo() {
+        return (seat > 0 ? seat : spec.rim().rootRadius()) - spec.material().leastWeb();
     }
 
     private double hubUse() {
