@@ -26,7 +26,7 @@ final class PlanView {
     static byte[] draw(Scene scene, String title, View wanted, String said) {
         String view = wanted.name();
         int scale = wanted.window().isPresent() ? scale(wanted.window().get()) : 1;
-        Box body = scaled(wanted.window().orElse(scene.box()), scale);
+        Box body = scaled(wanted.window().orElseGet(() -> withLines(scene.box(), wanted.lines())), scale);
         String caption = scale == 1 ? said : scale + ":1, " + said;
         double unit = Math.max(body.width(), body.height()) / 100;
         // Sizes of text follow from the unit alone; a sheet of any area tells them.
@@ -50,6 +50,15 @@ final class PlanView {
         Furniture.title(sheet, title, view + (caption.isEmpty() ? "" : ": " + caption));
         Furniture.scaleBar(sheet, scale);
         return sheet.toBytes();
+    }
+
+    /** A box that holds the view's lines too, so that no text comes to lie on them. */
+    private static Box withLines(Box box, List<Path> lines) {
+        Box all = box;
+        for (Path line : lines) {
+            all = all.union(line.box());
+        }
+        return all;
     }
 
     private static Box scaled(Box box, int scale) {

@@ -1,6 +1,7 @@
 package ringleaf.mechanism.belt;
 
 import ringleaf.groove.BeltTooth;
+import ringleaf.part.Words;
 import ringleaf.spec.shared.Belt;
 
 /**
@@ -40,12 +41,17 @@ record BeltChoice(Belt belt, double width, double face, boolean generated, doubl
         return new BeltChoice(belt, width, face, generated, play, below);
     }
 
+    /** The belt as one asks for it in a shop: some names do not say the pitch. */
+    String beltWords() {
+        return belt.name() + " (pitch " + Words.mm(belt.pitch()) + ")";
+    }
+
     /** Where the groove's form comes from, for people. */
     String grooveWords() {
         if (!generated) {
             return "trapezoid as tabulated (" + belt.standard() + ", values of the catalogue)";
         }
-        String from = "generated from the belt's tooth section while it rolls on";
+        String from = "generated from the belt's tooth section as it enters and leaves the groove";
         return belt.makersGroove()
                 ? from + "; the groove of this belt is a maker's own form and no open source gives it"
                 : from;

@@ -77,22 +77,22 @@ public final class BeltDrive implements Kind {
     private static MotionTable table(DrivePlan plan, BeltMotion motion, DriveRoom room) {
         List<double[]> rows = new ArrayList<>();
         List<String> places = new ArrayList<>();
-        int driven = plan.layout().driven();
         double torque = plan.driverTorque() * plan.spec().ratio() * DrivePlan.EFFICIENCY;
+        List<String> columns =
+                new ArrayList<>(List.of("driver_deg", "driven_deg", "belt_travel", "driven_torque", "clearance"));
+        boolean servo = plan.spec().servo().isPresent();
+        if (servo) {
+            columns.add(0, "servo_deg");
+        }
         for (int i = 0; i < motion.states(); i++) {
             double driver = Math.toDegrees(motion.turn(0, i));
-            rows.add(new double[] {
-                Math.abs(driver),
-                driver,
-                Math.toDegrees(motion.turn(driven, i)),
-                motion.run(i),
-                torque,
-                room.least().distance()
-            });
+            double driven = Math.toDegrees(motion.turn(plan.layout().driven(), i));
+            double clearance = room.least().distance();
+            rows.add(servo
+                    ? new double[] {Math.abs(driver), driver, driven, motion.run(i), torque, clearance}
+                    : new double[] {driver, driven, motion.run(i), torque, clearance});
             places.add(room.least().words());
         }
-        List<String> columns =
-                List.of("servo_deg", "driver_deg", "driven_deg", "belt_travel", "driven_torque", "clearance");
         return new MotionTable(columns, rows, "clearance_at", places);
     }
 

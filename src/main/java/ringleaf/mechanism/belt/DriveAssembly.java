@@ -57,9 +57,9 @@ final class DriveAssembly {
                 parts.add(roller(i, false));
             }
         }
-        parts.add(Part.bought("belt", 1, "belt " + spec.choice().belt().name() + ", " + plan.layout().beltTeeth()
-                + " teeth, "
-                + Words.mm(spec.choice().width()) + " wide"));
+        parts.add(Part.bought("belt", 1, "belt " + spec.choice().beltWords() + ", " + plan.layout().beltTeeth()
+                + " teeth, " + Words.number(plan.layout().beltTeeth() * spec.choice().belt().pitch(), 3)
+                + " mm long on the pitch line, " + Words.mm(spec.choice().width()) + " wide"));
         spec.servo().ifPresent(s -> parts.add(Part.bought("servo", 1, s.words())));
         if (spec.axles().seat().isPresent()) {
             Bearing bearing = spec.axles().seat().get().bearing();
@@ -161,6 +161,12 @@ final class DriveAssembly {
                         : "Ø" + Words.number(plan.roller(w.name()).diameter(), 2);
                 all.add(new Callout(Callout.Form.LABEL, view, w.centre(), edge, w.name() + " " + teeth));
             }
+        }
+        for (int i = 0; i < spec.obstacles().size(); i++) {
+            DriveSpec.Obstacle o = spec.obstacles().get(i);
+            Point edge = o.centre().plus(Point.polar(o.diameter() / 2, Math.toRadians(40)));
+            String text = "obstacle " + (i + 1) + " Ø" + Words.number(o.diameter(), 2);
+            all.add(new Callout(Callout.Form.LABEL, "start", o.centre(), edge, text));
         }
         Point on = path.span(path.wheels().size() - 1).pointAt(0.5);
         all.add(new Callout(

@@ -169,7 +169,7 @@ public final class Pulley implements Kind {
         return List.of(
                 new View("seated", 0, "a tooth seated on the right", Optional.empty(), lines, cut),
                 new View("rolling", half, "half a pitch on", Optional.empty(), lines, cut),
-                new View("groove", half, "the tooth as it rolls on", Optional.of(near), lines, cut));
+                new View("groove", half, "the tooth as it enters the groove", Optional.of(near), lines, cut));
     }
 
     private static List<Callout> callouts(PulleySpec spec) {
@@ -201,7 +201,7 @@ public final class Pulley implements Kind {
             String words = stack.seatRadius() > 0
                     ? "Glue the flanges on their seats."
                     : "Put the flanges on either side" + (spec.joining().isPresent()
-                            ? " and draw the " + spec.joining().get().count() + " screws up."
+                            ? " and tighten the " + spec.joining().get().count() + " screws."
                             : " and glue all on a rod through the bore.");
             BuildStep step = BuildStep.of(words, PulleyStack.joining(members, spec, Placing.NOTHING));
             boolean glued = spec.joining().isEmpty();

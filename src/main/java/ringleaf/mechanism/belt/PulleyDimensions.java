@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ringleaf.part.Choice;
 import ringleaf.part.Dimension.Origin;
+import ringleaf.part.Words;
 import ringleaf.spec.field.Values;
 
 /** Sizes and choices of pulleys as they stand in design.json. */
@@ -13,7 +14,7 @@ final class PulleyDimensions {
     /** Choices of the belt; {@code values} are those that the belt was read from. */
     static List<Choice> choices(BeltChoice choice, Values values, boolean sheet) {
         List<Choice> choices = new ArrayList<>();
-        choices.add(new Choice("belt", choice.belt().name(), Origin.GIVEN, choice.belt().standard()));
+        choices.add(new Choice("belt", choice.belt().name(), Origin.GIVEN, choice.belt().standard() + ", pitch " + Words.mm(choice.belt().pitch())));
         choices.add(new Choice(
                 "groove",
                 choice.generated() ? "generated" : "trapezoid",

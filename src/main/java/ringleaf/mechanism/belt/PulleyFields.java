@@ -22,7 +22,7 @@ final class PulleyFields {
             .byDefaultWords("the narrowest that is stocked, 6 mm where no stock is known");
     static final Field<String> GROOVE = Field.choice("groove")
             .help("how the groove's form is found")
-            .option("generated", "what the belt's tooth sweeps while the belt rolls on, and room")
+            .option("generated", "what the belt's tooth sweeps as it enters and leaves, and room")
             .option("trapezoid", "straight flanks as tabulated; for straight-sided belts only")
             .byDefault("generated");
     static final Field<Double> BACKLASH = Field.length("backlash")
