@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
+import ringleaf.mechanism.Trial;
+import ringleaf.part.Choice;
 import ringleaf.part.Design;
+import ringleaf.part.Dimension;
 import ringleaf.part.Finding;
 import ringleaf.part.MotionTable;
 import ringleaf.part.Part;
@@ -72,6 +75,17 @@ public final class BeltDrive implements Kind {
                 travel(plan, assembly.motion()),
                 DriveRemedies.of(plan, findings),
                 DriveJoints.of(plan, assembly.plates(), parts));
+    }
+
+    /** The same design tried, with further figures behind its own. */
+    static Trial trial(DrivePlan plan, Values values, List<Dimension> more) {
+        DriveAssembly assembly = new DriveAssembly(plan, 2);
+        DriveDimensions dimensions = new DriveDimensions(plan, assembly.plates(), values);
+        DriveRoom room = DriveRoom.of(plan.spec(), plan.layout());
+        List<Choice> choices = dimensions.choices();
+        List<Dimension> all = new ArrayList<>(dimensions.all());
+        all.addAll(more);
+        return new TriedBelt(choices, all, DriveChecks.of(plan, room, assembly.plates()), assembly);
     }
 
     private static MotionTable table(DrivePlan plan, BeltMotion motion, DriveRoom room) {

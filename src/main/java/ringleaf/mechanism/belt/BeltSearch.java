@@ -101,7 +101,8 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
         return best != null && isSound(spec, best);
     }
 
-    private static boolean isSound(DriveSpec spec, DriveLayout layout) {
+    /** The same of a layout with its slot. */
+    static boolean isSound(DriveSpec spec, DriveLayout layout) {
         DriveRoom room = DriveRoom.of(spec, layout);
         DriveSlot slot = layout.slot();
         double take = DriveSlot.TAKE_UP * layout.beltTeeth() * spec.choice().belt().pitch();

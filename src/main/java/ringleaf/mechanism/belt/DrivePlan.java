@@ -2,6 +2,7 @@ package ringleaf.mechanism.belt;
 
 import java.util.Optional;
 import ringleaf.mechanism.Bolt;
+import ringleaf.mechanism.body.Bore;
 import ringleaf.spec.shared.Servo;
 
 /**
@@ -24,9 +25,11 @@ record DrivePlan(DriveSpec spec, BeltSearch search) {
         return layout().path();
     }
 
-    /** Height of the lowest face of what turns; screws' heads below it go under it. */
+    /** Height of the lowest face of what turns: screws' heads go under it, and a servo's horn between base and driver. */
     double foot() {
-        return Math.max(spec.axialRoom(), DriveFasteners.headRoom(this));
+        boolean horn = spec.plates() > 0 && spec.servo().isPresent() && spec.driver().body().bore() instanceof Bore.Horn;
+        double least = Math.max(spec.axialRoom(), DriveFasteners.headRoom(this));
+        return horn ? Math.max(least, ServoPlace.HORN + ServoPlace.ROOM) : least;
     }
 
     /** Wheels that are pulleys with teeth, by their index in the path; empty for smooth rollers. */

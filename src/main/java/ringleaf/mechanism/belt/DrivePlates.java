@@ -6,9 +6,11 @@ import java.util.Optional;
 import ringleaf.curve.Circle;
 import ringleaf.curve.Overlay;
 import ringleaf.curve.Shapes;
+import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.geom.Segment;
 import ringleaf.mechanism.Standoff;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
@@ -66,6 +68,11 @@ final class DrivePlates {
     /** Packing between the servo's ears and the base so that the driver turns at its height, mm. */
     double packing() {
         return Math.max(0, hornSpare());
+    }
+
+    /** Whether the servo's long side looks away from the driven pulley. */
+    boolean servoAlong() {
+        return servo.isPresent() && servo.get().isAlong();
     }
 
     /** By how much the servo's horn stands over where the driver's foot is, mm; 0 without a servo. */
@@ -213,6 +220,14 @@ final class DrivePlates {
         if (base && servo.isPresent()) {
             for (Point corner : servo.get().corners()) {
                 discs.add(new Circle(corner, 2));
+            }
+            // the web stands round every hole of the servo's too: all are bounded by arcs at their ends or corners
+            for (Cut cut : cutsBesideScrews(true)) {
+                for (Segment piece : cut.region().outer().segments()) {
+                    if (piece instanceof Arc arc) {
+                        discs.add(new Circle(arc.centre(), arc.radius() + web));
+                    }
+                }
             }
         }
         return Shapes.hull(discs);

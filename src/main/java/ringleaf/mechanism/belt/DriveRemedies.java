@@ -36,7 +36,9 @@ final class DriveRemedies {
                 remedies.mend(finding);
             }
         }
-        if (placed) {
+        // slots of the servo that run into each other do so wherever the wheels stand
+        boolean holes = findings.stream().anyMatch(f -> f.failed() && f.check().equals("hole-distance"));
+        if (placed && !holes) {
             remedies.place();
         }
         return List.copyOf(remedies.lines);
@@ -84,8 +86,7 @@ final class DriveRemedies {
             }
             return;
         }
-        int before = lines.size();
-        for (int share = 1; share <= SPREAD && lines.size() == before; share++) {
+        for (int share = 1; share <= SPREAD && isFree() && (spec.fixed() || spec.distance().isExact()); share++) {
             distance(spec.wanted() * (1 + share / 100.0));
             distance(spec.wanted() * (1 - share / 100.0));
         }
@@ -117,7 +118,7 @@ final class DriveRemedies {
         double rounded = Math.rint(10 * wanted) / 10;
         DriveSpec other = spec.withDistance(Bound.of(rounded), rounded);
         DriveLayout layout = BeltSearch.of(other).best();
-        if (isFree() && layout != null && BeltSearch.isSound(other) && (spec.fixed() || spec.distance().isExact())) {
+        if (layout != null && BeltSearch.isSound(other, layout)) {
             lines.add("centre-distance: " + Words.number(spec.fixed() ? rounded : layout.distance(), 2) + " keeps the room");
         }
     }

@@ -34,7 +34,10 @@ record DriveSlot(
     /** What is pushed aside to put the belt on stays at least so far from everything else, mm; a choice. */
     static final double LEAST_GAP = 0.5;
 
+    /** Steps in which the free travel is found at most; they grow short only where the room ends. */
     private static final int STEPS = 200;
+
+    private static final double HAIR = 1e-9;
 
     static final DriveSlot NONE = new DriveSlot(-1, new Point(0, 0), 0, 0, 0, 0, false, 0);
 
@@ -65,26 +68,20 @@ record DriveSlot(
                 wheel, tighten, inward, outward, together ? shorter : lifting, free, together, taken);
     }
 
-    /** How far the wheel can go before its room falls below the least, at most {@code most}. */
+    /**
+     * How far the wheel can go before its room falls below the least, at most {@code most}. Room falls no faster than the
+     * wheel moves, so it goes on by what is left each time.
+     */
     private static double free(DoubleUnaryOperator clear, double most) {
-        double good = 0;
-        for (int i = 0; i <= STEPS; i++) {
-            double travel = most * i / STEPS;
-            if (clear.applyAsDouble(travel) < LEAST_GAP) {
-                double bad = travel;
-                for (int k = 0; k < 50; k++) {
-                    double middle = (good + bad) / 2;
-                    if (clear.applyAsDouble(middle) < LEAST_GAP) {
-                        bad = middle;
-                    } else {
-                        good = middle;
-                    }
-                }
-                return good;
+        double travel = 0;
+        for (int i = 0; i < STEPS && travel < most; i++) {
+            double left = clear.applyAsDouble(travel) - LEAST_GAP;
+            if (left < HAIR) {
+                return travel;
             }
-            good = travel;
+            travel += left;
         }
-        return most;
+        return Math.min(travel, most);
     }
 
     boolean moves() {

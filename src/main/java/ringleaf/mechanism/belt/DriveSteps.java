@@ -77,7 +77,7 @@ final class DriveSteps {
         if (spec.plates() > 0) {
             steps.add(BuildStep.of("Screw the servo by its ears to the back of the base"
                     + (plates.packing() > 0 ? " on packing of " + Words.mm(plates.packing()) : "")
-                    + ", its long side away from the driven pulley"
+                    + (plates.servoAlong() ? ", its long side away from the driven pulley" : ", its long side across")
                     + (spec.fixed() ? "." : "; leave its screws loose in their slots.")));
         }
     }

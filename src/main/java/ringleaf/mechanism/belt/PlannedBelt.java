@@ -1,5 +1,6 @@
 package ringleaf.mechanism.belt;
 
+import java.util.List;
 import java.util.Optional;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
@@ -21,10 +22,12 @@ record PlannedBelt(DrivePlan plan, Values values) implements Kind.Planned {
 
     @Override
     public Trial trial(int states, Memo memo) {
-        Design design = design(states);
-        return values.given(DriveFields.RATIO)
-                .map(asked -> Trial.of(design, Trial.ratioError(plan.spec().ratio(), asked)))
-                .orElseGet(() -> Trial.of(design));
+        return BeltDrive.trial(
+                plan,
+                values,
+                values.given(DriveFields.RATIO)
+                        .map(asked -> List.of(Trial.ratioError(plan.spec().ratio(), asked)))
+                        .orElse(List.of()));
     }
 
     @Override

@@ -3,7 +3,6 @@ package ringleaf.mechanism.belt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ringleaf.curve.Distances;
 import ringleaf.curve.Shapes;
 import ringleaf.geom.Box;
 import ringleaf.geom.Placement;
@@ -13,8 +12,9 @@ import ringleaf.mechanism.body.Bore;
 import ringleaf.spec.shared.Servo;
 
 /**
- * Where the servo stands behind the base: its output under the driver, its long side away from the driven pulley. Where
- * the driver moves in a slot the servo moves along. Lengths in mm, in the frame of the mechanism.
+ * Where the servo stands behind the base, its output under the driver. Its long side looks away from the driven pulley;
+ * where the driver moves in a slot the servo moves along, and where the slots of ears and output would run into one
+ * another, its long side lies across, so that they run side by side. Lengths in mm, in the frame of the mechanism.
  *
  * @param servo of the catalogue
  * @param place from the servo's own frame (output at the origin, body towards +x) to where it stands
@@ -25,6 +25,10 @@ import ringleaf.spec.shared.Servo;
 record ServoPlace(Servo servo, Placement place, Point way, double in, double out) {
     /** Room round the servo's body, horn and output, mm; common practice, no source. */
     static final double ROOM = 0.5;
+    /** Thickness of a horn, which lies between the base and the driver, mm; from memory. */
+    static final double HORN = 2;
+    /** Wall of a horn's collar round the output, mm; from memory. */
+    private static final double COLLAR = 1;
 
     private static final double BODY_CORNER = 1;
 
@@ -36,8 +40,18 @@ record ServoPlace(Servo servo, Placement place, Point way, double in, double out
 
     /** The same with its travel towards the driven pulley and away from it. */
     static Optional<ServoPlace> of(DriveSpec spec, double in, double out) {
-        return spec.servo().filter(servo -> spec.plates() > 0).map(servo -> new ServoPlace(
-                servo, new Placement(spec.at() + Math.PI, Point.ORIGIN), Point.polar(1, spec.at()), in, out));
+        if (spec.servo().isEmpty() || spec.plates() == 0) {
+            return Optional.empty();
+        }
+        ServoPlace along = turned(spec, in, out, Math.PI);
+        return Optional.of(in + out == 0 || along.web(spec) >= spec.plate().leastWeb()
+                ? along
+                : turned(spec, in, out, Math.PI / 2));
+    }
+
+    private static ServoPlace turned(DriveSpec spec, double in, double out, double turn) {
+        Placement place = new Placement(spec.at() + turn, Point.ORIGIN);
+        return new ServoPlace(spec.servo().get(), place, Point.polar(1, spec.at()), in, out);
     }
 
     /** Middle of the body along its length, from the output. */
@@ -45,53 +59,78 @@ record ServoPlace(Servo servo, Placement place, Point way, double in, double out
         return servo.bodyLength() / 2 - servo.axisOffset();
     }
 
+    /** Body with what is between its ears' ends, in its own frame, so long, through all of its travel. */
+    private Box swept(double length) {
+        Box box = new Box(middle() - length / 2, -servo.bodyWidth() / 2, middle() + length / 2, servo.bodyWidth() / 2);
+        Point own = place.inverse().apply(way);
+        return shifted(box, own.times(in)).union(shifted(box, own.times(-out)));
+    }
+
+    private static Box shifted(Box box, Point by) {
+        return new Box(box.minX() + by.x(), box.minY() + by.y(), box.maxX() + by.x(), box.maxY() + by.y());
+    }
+
+    /** Whether its long side lies along the line of centres. */
+    boolean isAlong() {
+        return Math.abs(place.inverse().apply(way).x()) > 0.5;
+    }
+
     /** What the body takes of a plate that it reaches into, through all of its travel. */
     Region bodyCut() {
-        // the servo's own +x looks away from the driven pulley
-        Box box = new Box(-servo.axisOffset() - in, -servo.bodyWidth() / 2,
-                servo.bodyLength() - servo.axisOffset() + out, servo.bodyWidth() / 2);
-        return Region.of(Shapes.roundedRectangle(box.grown(ROOM / 2), BODY_CORNER).placed(place));
+        return Region.of(
+                Shapes.roundedRectangle(swept(servo.bodyLength()).grown(ROOM / 2), BODY_CORNER).placed(place));
+    }
+
+    /** Middles of the holes in its ears, in its own frame. */
+    private List<Point> ears() {
+        List<Point> ears = new ArrayList<>();
+        double across = servo.holesAcross() / 2;
+        for (int end = -1; end <= 1; end += 2) {
+            for (double y : across > 0 ? new double[] {-across, across} : new double[] {0}) {
+                ears.add(new Point(middle() + end * servo.holesAlong() / 2, y));
+            }
+        }
+        return ears;
     }
 
     /** Holes for the screws in its ears, slots where it moves. */
     List<Region> earCuts() {
         List<Region> cuts = new ArrayList<>();
-        for (int end = -1; end <= 1; end += 2) {
-            double x = middle() + end * servo.holesAlong() / 2;
-            double across = servo.holesAcross() / 2;
-            for (double y : across > 0 ? new double[] {-across, across} : new double[] {0}) {
-                Point hole = place.apply(new Point(x, y));
-                cuts.add(Region.of(Shapes.obround(
-                        hole.plus(way.times(in)), hole.minus(way.times(out)), servo.holeDiameter() / 2)));
-            }
+        for (Point ear : ears()) {
+            Point hole = place.apply(ear);
+            cuts.add(Region.of(Shapes.obround(
+                    hole.plus(way.times(in)), hole.minus(way.times(out)), servo.holeDiameter() / 2)));
         }
         return cuts;
     }
 
-    /** Radius of the hole through which the output, or the horn on it, comes up to the driver. */
+    /** Radius of the hole through which the output, or the collar of the horn on it, comes up to the driver. */
     double outputRadius(DriveSpec spec, boolean base) {
         boolean horn = base && spec.driver().body().bore() instanceof Bore.Horn;
-        return (horn ? servo.hornDiameter() : servo.splineDiameter()) / 2 + ROOM;
+        return servo.splineDiameter() / 2 + (horn ? COLLAR : 0) + ROOM;
     }
 
     /** What stands between the output's hole and those of the ears in the base, least of all. */
     double web(DriveSpec spec) {
-        Region output = Region.of(Shapes.obround(
-                place.apply(new Point(-in, 0)), place.apply(new Point(out, 0)), outputRadius(spec, true)));
         double least = Double.POSITIVE_INFINITY;
-        for (Region ear : earCuts()) {
-            least = Math.min(least, Distances.between(output, ear).distance());
+        Point own = place.inverse().apply(way);
+        for (Point ear : ears()) {
+            // slots of one length and one direction: what parts them is what parts their middles, less the length
+            double beside = Math.abs(ear.cross(own));
+            double along = Math.max(0, Math.abs(ear.dot(own)) - in - out);
+            double apart = Math.hypot(beside, along) - outputRadius(spec, true) - servo.holeDiameter() / 2;
+            least = Math.min(least, apart);
         }
         return least;
     }
 
-    /** Corners of the ears at both ends of the travel. */
+    /** Corners of the ears, through all of the travel. */
     List<Point> corners() {
+        Box box = swept(servo.earLength());
         List<Point> corners = new ArrayList<>();
-        for (int end = -1; end <= 1; end += 2) {
-            for (int side = -1; side <= 1; side += 2) {
-                double x = middle() + end * servo.earLength() / 2 + (end < 0 ? -in : out);
-                corners.add(place.apply(new Point(x, side * servo.bodyWidth() / 2)));
+        for (double x : new double[] {box.minX(), box.maxX()}) {
+            for (double y : new double[] {box.minY(), box.maxY()}) {
+                corners.add(place.apply(new Point(x, y)));
             }
         }
         return corners;
@@ -99,11 +138,10 @@ record ServoPlace(Servo servo, Placement place, Point way, double in, double out
 
     /** Distance of a point from body and ears, wherever in its travel the servo stands; 0 inside them. */
     double distance(Point p) {
+        Box box = swept(servo.earLength());
         Point own = place.inverse().apply(p);
-        double from = middle() - servo.earLength() / 2 - in;
-        double to = middle() + servo.earLength() / 2 + out;
-        double dx = Math.max(0, Math.max(from - own.x(), own.x() - to));
-        double dy = Math.max(0, Math.abs(own.y()) - servo.bodyWidth() / 2);
+        double dx = Math.max(0, Math.max(box.minX() - own.x(), own.x() - box.maxX()));
+        double dy = Math.max(0, Math.max(box.minY() - own.y(), own.y() - box.maxY()));
         return Math.hypot(dx, dy);
     }
 }
