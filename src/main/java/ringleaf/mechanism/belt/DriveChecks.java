@@ -151,10 +151,12 @@ final class DriveChecks {
     }
 
     private String apart(DriveRoom.Nearest nearest) {
-        String where = plan.slot().moves() ? ", wherever in its slot the " + moved() + " stands" : "";
+        boolean moves = plan.slot().moves();
         return nearest.distance() > 0
-                ? "The " + nearest.words() + " stay " + Words.mm(nearest.distance()) + " apart" + where
-                : "The " + nearest.words() + " run into each other, " + Words.mm(-nearest.distance()) + " deep" + where;
+                ? "The " + nearest.words() + " stay " + Words.mm(nearest.distance()) + " apart"
+                        + (moves ? " wherever in its slot the " + moved() + " stands" : "")
+                : "The " + nearest.words() + " run into each other, " + Words.mm(-nearest.distance()) + " deep"
+                        + (moves ? " at one end of the slot of the " + moved() : "");
     }
 
     private String moved() {
