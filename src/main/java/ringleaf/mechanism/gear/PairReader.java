@@ -55,9 +55,7 @@ final class PairReader {
                 values.require(GearFields.TIPS).equals("full"),
                 material.leastWeb(),
                 SharedReader.open(driven, GearFields.RING_DIAMETER));
-        if (problems.count() > earlier) {
-            return null;
-        }
+        // What follows is looked at whatever is wrong so far, so that one run tells it all.
         Optional<StageSpec> stage = new StageReader(request, material, driver, driven)
                 .read(
                         ask,
@@ -72,6 +70,9 @@ final class PairReader {
             return null;
         }
         double travel = travel(stage.get(), drive);
+        if (problems.count() > earlier) {
+            return null;
+        }
         StageSpec decided = stage.get()
                 .withDriver(SectorPlan.decided(
                         stage.get().driver(), new SectorPlan(stage.get().mesh(), true), travel))

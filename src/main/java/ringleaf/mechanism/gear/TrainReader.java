@@ -137,9 +137,6 @@ final class TrainReader {
             if (stage.isGiven(GearFields.BACKLASH)) {
                 ask = ask.withBacklash(stage.require(GearFields.BACKLASH));
             }
-            if (problems.count() > earlier) {
-                return List.of();
-            }
             new StageReader(request, material, driver, driven)
                     .read(
                             ask,
@@ -157,7 +154,9 @@ final class TrainReader {
         if (stages.size() == written.size()) {
             lightened(wheels, stages, material);
         }
-        total(stages);
+        if (stages.size() == written.size()) {
+            total(stages);
+        }
         return stages;
     }
 

@@ -215,4 +215,19 @@ class BadGearsTest {
         assertThat(from).as(refused).isPositive();
         return refused.substring(from + start.length()).split("[^0-9.-]", 2)[0];
     }
+
+    @Test
+    void oneRunTellsEverything() {
+        assertThat(refusal(
+                        "gear-pair",
+                        "width: 0.01",
+                        "driver: {teeth: 20, module: 1}",
+                        "driven: {teeth: 30, module: 0.8, hub-screws: {circle: 4}}"))
+                .contains("width: 0.01 is below")
+                .contains("driven.module: 0.8 mm and 1 mm do not mesh")
+                .contains("driven.hub-screws.circle: screws on a circle of 4 mm");
+        assertThat(refusal("gear", "teeth: 20", "module: 50", "backlash: 5", "bore: {form: round, key-width: 2}"))
+                .contains("module: 50 is above")
+                .contains("bore.key-width: has no meaning");
+    }
 }

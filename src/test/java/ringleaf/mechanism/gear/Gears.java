@@ -41,13 +41,18 @@ final class Gears {
     static List<Design> designs(String text, int states) {
         Problems problems = new Problems();
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
+        SpecSource source = SpecSource.of("test.yaml", text);
+        SpecReader reader = new SpecReader(Kinds.fields(), catalogues, problems);
         Optional<SpecDocument> document =
-                new SpecReader(Kinds.fields(), catalogues, problems).read(SpecSource.of("test.yaml", text), List.of());
-        problems.throwIfAny();
+                reader.root(source, List.of()).flatMap(root -> reader.readOn(source, root));
+        problems.settle();
         List<Kind.Planned> planned = new ArrayList<>();
-        for (MechanismSpec one : document.orElseThrow().mechanisms()) {
-            planned.add(Kinds.named(one.kind().name())
-                    .read(new Request(one.name(), one.values(), document.get().fabrication(), catalogues, problems)));
+        if (document.isPresent()) {
+            for (MechanismSpec one : document.get().mechanisms()) {
+                planned.add(Kinds.named(one.kind().name())
+                        .read(new Request(
+                                one.name(), one.values(), document.get().fabrication(), catalogues, problems)));
+            }
         }
         problems.throwIfAny();
         List<Design> designs = new ArrayList<>();
