@@ -10,6 +10,7 @@ import ringleaf.geom.Line;
 import ringleaf.geom.Path;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.mechanism.body.Lightening;
 
 /**
  * One gear made: its teeth as cut and its outline, about the origin, the middle of tooth 0 on +x.
@@ -110,7 +111,10 @@ record Wheel(Rim rim, WheelSpec spec, Rim.Cut cut, Region region) {
             double far = Math.min(root + MARK_GAP + MARK_LENGTH, reach() - MARK_GAP / 2);
             return Path.of(new Line(out.times(root + MARK_GAP / 2), out.times(far)));
         }
-        double length = Math.min(MARK_LENGTH, root / 4);
+        boolean open = spec.body().lightening().form() != Lightening.Form.NONE;
+        // Beside openings the mark stays on the material that carries the teeth.
+        double room = open ? Math.max(rim.module() / 2, root - whole(rim, 0) - 2 * MARK_GAP) : root / 4;
+        double length = Math.min(MARK_LENGTH, room);
         return Path.of(new Line(out.times(root - MARK_GAP - length), out.times(root - MARK_GAP)));
     }
 }

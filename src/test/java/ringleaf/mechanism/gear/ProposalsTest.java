@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import ringleaf.part.Choice;
@@ -136,6 +137,45 @@ class ProposalsTest {
             List<Finding> failed = Gears.failed(Gears.design("gear-pair", typed.toArray(String[]::new)));
             assertThat(failed).as(typed.toString()).isEmpty();
         }
+    }
+
+    /** "The largest of the usual series that fits with these teeth": with the next one the length is not kept. */
+    @ParameterizedTest
+    @ValueSource(strings = {
+        "ratio: 5:3|overall-length: 40",
+        "ratio: 2|overall-length: 66|driver: {teeth: 12}",
+        "internal: true|ratio: 3|overall-length: 80",
+        "internal: true|ratio: 3|overall-length: 60|driver: {teeth: 20}",
+        "ratio: 1|overall-length: 35.9"
+    })
+    void noLargerModuleFits(String lines) {
+        String[] asked = lines.split("\\|");
+        Design taken = Gears.design("gear-pair", asked);
+        assertThat(Gears.finding(taken, "overall-length").failed()).isFalse();
+        double module = Gears.dimension(taken, "module");
+        double next = Double.NaN;
+        for (double one : TeethSearch.MODULES) {
+            next = Double.isNaN(next) && one > module ? one : next;
+        }
+        List<String> typed = new ArrayList<>();
+        for (String one : asked) {
+            if (!one.startsWith("driver")) {
+                typed.add(one);
+            }
+        }
+        typed.add("driver: {teeth: " + (int) Gears.dimension(taken, "driver-teeth") + "}");
+        typed.add("driven: {teeth: " + (int) Gears.dimension(taken, "driven-teeth") + "}");
+        typed.add("module: " + next);
+        Design larger = Gears.design("gear-pair", typed.toArray(String[]::new));
+        assertThat(Gears.finding(larger, "overall-length").failed()).as(typed.toString()).isTrue();
+    }
+
+    /** The rim of a ring is the outside of the pair. */
+    @Test
+    void theRimOfARingCounts() {
+        Design ring = Gears.design(
+                "gear-pair", "internal: true", "module: 1", "driver: {teeth: 18}", "driven: {teeth: 60, ring-diameter: 70}");
+        assertThat(Gears.dimension(ring, "overall-length")).isEqualTo(70);
     }
 
     private static Choice choice(Design design) {

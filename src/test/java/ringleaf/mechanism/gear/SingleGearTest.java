@@ -8,7 +8,11 @@ import static ringleaf.mechanism.gear.Gears.dimension;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ringleaf.geom.Path;
+import ringleaf.geom.Region;
+import ringleaf.geom.Segment;
 import ringleaf.part.Design;
+import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
 /** One gear: circles, spans, bodies, sectors, rings. */
@@ -84,6 +88,27 @@ class SingleGearTest {
         for (String teeth : new String[] {"8", "17", "24", "120"}) {
             assertThat(dimension(design("gear", "teeth: " + teeth, "module: 1.25"), "outline-deviation"))
                     .isLessThanOrEqualTo(0.0005);
+        }
+    }
+
+    /** A mark over an opening would be engraved on nothing. */
+    @Test
+    void marksStayOnTheMaterialBesideOpenings() {
+        for (double module : new double[] {0.3, 0.5, 1, 2.5}) {
+            Design gear = design(
+                    "gear", "teeth: 41", "module: " + module, "backlash: 0", "bore: {axle: 1}",
+                    "lightening: {form: spokes, count: 3, spoke-width: 0.8}");
+            Layer layer = gear.parts().get(0).layers().get(0);
+            Region region = layer.regions().get(0);
+            double rim = region.holes().get(1).segments().stream()
+                    .mapToDouble(s -> Math.max(s.start().norm(), s.pointAt(0.5).norm()))
+                    .max()
+                    .orElseThrow();
+            for (Path mark : layer.marks()) {
+                for (Segment piece : mark.segments()) {
+                    assertThat(Math.min(piece.start().norm(), piece.end().norm())).isGreaterThanOrEqualTo(rim - 1e-9);
+                }
+            }
         }
     }
 }
