@@ -9,8 +9,8 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
 
 /**
- * Two outlines of which the second turns about its axis, and the first about its own or slides along a line: teeth of any kind, on whole circles or on a part of them, outside or
- * inside a ring. In each position only those pieces are placed that can come within the reach of the other outline,
+ * Two outlines of which the second turns about its axis, and the first about its own or slides along a line: teeth of
+ * any kind, on whole circles or on a part of them, outside or inside a ring. In each position only those pieces are placed that can come within the reach of the other outline,
  * so nothing that could touch is ever left out.
  *
  * <p>Lengths in mm, turns in rad, counter-clockwise positive, counted from the place in which the outlines are given.

@@ -104,7 +104,8 @@ public record Lightening(Form form, int count, double spokeWidth) {
         }
         return Optional.of(new Misfit(
                 count > 0 ? Blamed.COUNT : Blamed.FORM,
-                n + " holes of the least web of " + Words.mm(web) + " or more do not stand the web apart on a circle of "
+                n + " holes of the least web of " + Words.mm(web) + " or more do not stand the web apart on"
+                        + " a circle of "
                         + Words.mm(hub + rim),
                 fit >= FEWEST ? "the nearest that works is " + fit : "form: none works, or a larger part"));
     }

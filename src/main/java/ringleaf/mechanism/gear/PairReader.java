@@ -38,23 +38,7 @@ final class PairReader {
         Values driver = SharedReader.group(values, GearFields.DRIVER, GearFields.WHEEL);
         Values driven = SharedReader.group(values, GearFields.DRIVEN, GearFields.WHEEL);
         List<Values> places = List.of(values, driver, driven);
-        PairAsk ask = new PairAsk(
-                SharedReader.open(values, GearFields.RATIO),
-                values.get(GearFields.RATIO_WITHIN).orElse(0.0),
-                SharedReader.count(driver, GearFields.TEETH),
-                SharedReader.count(driven, GearFields.TEETH),
-                shared.module(places),
-                values.bound(GearFields.CENTRE_DISTANCE),
-                shared.overall(),
-                values.require(GearFields.INTERNAL),
-                shared.rack(places),
-                SharedReader.open(driver, GearFields.PROFILE_SHIFT),
-                SharedReader.open(driven, GearFields.PROFILE_SHIFT),
-                SharedReader.open(values, GearFields.BACKLASH),
-                2 * material.repeatability(),
-                values.require(GearFields.TIPS).equals("full"),
-                material.leastWeb(),
-                SharedReader.open(driven, GearFields.RING_DIAMETER));
+        PairAsk ask = ask(driver, driven, places, material);
         // What follows is looked at whatever is wrong so far, so that one run tells it all.
         Optional<StageSpec> stage = new StageReader(request, material, driver, driven)
                 .read(
@@ -94,6 +78,26 @@ final class PairReader {
                 SharedReader.given(values),
                 List.of(),
                 proposes ? new Tryout(request, changed -> new PairReader(changed, false).read()) : Tryout.NONE);
+    }
+
+    private PairAsk ask(Values driver, Values driven, List<Values> places, Material material) {
+        return new PairAsk(
+                SharedReader.open(values, GearFields.RATIO),
+                values.get(GearFields.RATIO_WITHIN).orElse(0.0),
+                SharedReader.count(driver, GearFields.TEETH),
+                SharedReader.count(driven, GearFields.TEETH),
+                shared.module(places),
+                values.bound(GearFields.CENTRE_DISTANCE),
+                shared.overall(),
+                values.require(GearFields.INTERNAL),
+                shared.rack(places),
+                SharedReader.open(driver, GearFields.PROFILE_SHIFT),
+                SharedReader.open(driven, GearFields.PROFILE_SHIFT),
+                SharedReader.open(values, GearFields.BACKLASH),
+                2 * material.repeatability(),
+                values.require(GearFields.TIPS).equals("full"),
+                material.leastWeb(),
+                SharedReader.open(driven, GearFields.RING_DIAMETER));
     }
 
     private double travel(StageSpec stage, DriveData drive) {

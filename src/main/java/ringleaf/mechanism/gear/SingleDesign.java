@@ -67,7 +67,14 @@ record SingleDesign(
         List<Part> parts = new ArrayList<>(List.of(part));
         parts.addAll(wheel.spec().body().axle().bought(""));
         List<Finding> findings = new ArrayList<>(wheel.spec().body().axle().findings(""));
-        ToothChecks.add(findings, PART, Finding.Place.NONE, wheel, material.leastWeb(), PrintedTeeth.of(material), reshaped);
+        ToothChecks.add(
+                findings,
+                PART,
+                Finding.Place.NONE,
+                wheel,
+                material.leastWeb(),
+                PrintedTeeth.of(material),
+                reshaped);
         Turning turning = new Turning(states);
         Assembly assembly = new Assembly(
                 name,

@@ -136,7 +136,8 @@ final class SingleReader {
                     "half of " + Words.mm(most) + " is more than teeth of module " + Words.number(module(), 4)
                             + " can lose: " + why,
                     Double.isNaN(nearest) ? "" : "the nearest that works is " + Words.number(nearest, 2) + "mm");
-        } else if (!values.isGiven(GearFields.SINGLE_BACKLASH) && canBe(0, x -> made(teeth, shift, x, !shifted))) {
+        } else if (!values.isGiven(GearFields.SINGLE_BACKLASH)
+                && canBe(0, x -> made(teeth, shift, x, !shifted))) {
             problems.at(
                     values.where(GearFields.MODULE),
                     "teeth of module " + Words.number(module(), 4) + " are too fine for " + material.process() + ": "

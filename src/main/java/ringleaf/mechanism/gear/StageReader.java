@@ -6,6 +6,7 @@ import java.util.Optional;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Words;
+import ringleaf.spec.field.Bound;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Servo;
 import ringleaf.spec.text.Place;
@@ -140,7 +141,8 @@ final class StageReader {
     /** The same teeth with the largest module that keeps the limits, which shifted teeth may do where others do not. */
     private StageSpec largest(StageSpec stage, double at, Optional<Servo> servo) {
         PairAsk ask = stage.ask();
-        boolean limited = ask.overall().isPresent() || !ask.centreDistance().isExact() && ask.centreDistance().atMost().isPresent();
+        Bound centres = ask.centreDistance();
+        boolean limited = ask.overall().isPresent() || !centres.isExact() && centres.atMost().isPresent();
         if (ask.module().isPresent() || !limited) {
             return stage;
         }
@@ -158,7 +160,7 @@ final class StageReader {
         return best;
     }
 
-    /** Other candidates, the next best first; one of a larger module goes before those, with each pair of teeth once. */
+    /** Other candidates, each pair of teeth once: one of a larger module, then the next best. */
     private static List<PairCandidate> others(List<PairCandidate> all, int taken) {
         List<PairCandidate> others = new ArrayList<>();
         for (int pass = 0; pass < 2; pass++) {

@@ -98,7 +98,8 @@ final class StageRefusal {
                     "teeth of module " + Words.number(best.module(), 4) + " are too fine for the process: " + why,
                     nearest > 0 ? "the nearest that works is " + Words.number(nearest, 4) : "");
         } else {
-            int nearest = moreTeeth(best.teeth().driver(), n -> ask.withTeeth(OptionalInt.of((int) n), ask.drivenTeeth()));
+            int nearest = moreTeeth(
+                    best.teeth().driver(), n -> ask.withTeeth(OptionalInt.of((int) n), ask.drivenTeeth()));
             problems.at(
                     driver.where(GearFields.TEETH),
                     who + " cannot be: " + why,
@@ -149,11 +150,13 @@ final class StageRefusal {
         problems.at(
                 where.centre(),
                 Words.mm(asked) + " is out of reach of " + who + " (" + why + ")"
-                        + (any ? "; they mesh from " + Words.number(least, 2) + " to " + Words.number(most, 2) + " mm" : ""),
+                        + (any
+                                ? "; they mesh from " + Words.number(least, 2) + " to " + Words.number(most, 2) + " mm"
+                                : ""),
                 any ? "the nearest that works is " + Words.number(asked < least ? least : most, 2) + "mm" : "");
     }
 
-    /** The hundredth nearest to one end of a range, on the way to the other, that works; not a number where none does. */
+    /** The hundredth nearest to an end of a range, towards the other end, that works; not a number where none does. */
     private double end(PairAsk ask, double from, double to) {
         double fails = from;
         for (int i = 0; i <= LOOKS; i++) {

@@ -12,8 +12,8 @@ import ringleaf.tooth.TeethRatio;
  * which no stage's teeth have a common factor; then the shortest. Where no teeth make it, the share by which it may be
  * missed grows tenfold until some do.
  *
- * <p>The search is exact: it leaves out only what the means of numbers (arithmetic against geometric) shows to be longer
- * than the trains found already. The shortest way to share out what is left of a ratio r to k stages whose drivers have
+ * <p>The search is exact: it leaves out only what the means of numbers (arithmetic against geometric) shows to be
+ * longer than the trains found already. The shortest way to share out what is left of a ratio r to k stages whose drivers have
  * F teeth at least, the last driven gear counted twice because it ends the train, is k F/2 (1 + (2 r)^(1/k)).
  *
  * @param ratio of the whole

@@ -21,7 +21,14 @@ final class ToothChecks {
      * @param printed what the process leaves of fine teeth
      * @param clears whether a profile shift was tried and clears the undercut
      */
-    static void add(List<Finding> found, String id, Place place, Wheel wheel, double web, PrintedTeeth printed, DoublePredicate clears) {
+    static void add(
+            List<Finding> found,
+            String id,
+            Place place,
+            Wheel wheel,
+            double web,
+            PrintedTeeth printed,
+            DoublePredicate clears) {
         Rim rim = wheel.rim();
         if (rim instanceof Rim.Outer outer) {
             undercut(found, id, place, outer.form(), clears);

@@ -47,10 +47,10 @@ class ProposalsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2, 3, 4, 5, 6})
+    @ValueSource(ints = {1, 2, 3, 4})
     void whatIsNearestWorks(int seed) {
         Random random = new Random(seed);
-        for (int i = 0; i < 12; i++) {
+        for (int i = 0; i < 8; i++) {
             String spec = random(random);
             for (String line : Gears.refused(spec).split("\n")) {
                 Matcher told = NEAREST.matcher(line);
