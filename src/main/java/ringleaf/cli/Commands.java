@@ -13,6 +13,7 @@ final class Commands {
             new ServoTableCommand(),
             new NewCommand(),
             new PresetsCommand(),
+            new CatalogueCommand(),
             new SchemaCommand(),
             new CouponCommand(),
             new HelpCommand());

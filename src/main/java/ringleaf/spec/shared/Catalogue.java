@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -13,9 +14,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.LengthUnit;
 import ringleaf.spec.field.Reading;
+import ringleaf.spec.text.Decimal;
 import ringleaf.spec.text.Nearest;
 import ringleaf.spec.text.Node;
 import ringleaf.spec.text.Place;
@@ -99,6 +102,45 @@ public final class Catalogue<T> {
         return get(name);
     }
 
+    /** What its fields are. */
+    public FieldSet fields() {
+        return fields;
+    }
+
+    /** What one entry is called. */
+    public String one() {
+        return one;
+    }
+
+    /** An entry with all its values as they were written, and their units; empty when there is none. */
+    public synchronized Optional<Listing> listing(String name) {
+        load();
+        Optional<SourcedEntry> sourced = sourced(name);
+        if (sourced.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Listing.Value> values = new ArrayList<>();
+        for (Field<?> field : fields.fields()) {
+            Node node = sourced.get().values().get(field.name());
+            if (node != null) {
+                boolean mine = ownEntries.containsKey(name) && ownEntries.get(name).values().get(field.name()) != null;
+                String source = sourced.get().sources().getOrDefault(field.name(), mine ? "your own" : "");
+                Double within = sourced.get().within().get(field.name());
+                String text = Written.of(node, field) + (within == null ? "" : " ±" + Decimal.of(within, 3));
+                values.add(new Listing.Value(field.name(), text, source));
+            }
+        }
+        Listing.Whose whose = !ownEntries.containsKey(name) ? Listing.Whose.READY
+                : ready.names().contains(name) ? Listing.Whose.CHANGED : Listing.Whose.OWN;
+        return Optional.of(new Listing(name, values, whose));
+    }
+
+    private Optional<SourcedEntry> sourced(String name) {
+        SourcedEntry under = ready.entry(name);
+        SourcedEntry over = ownEntries.get(name);
+        return Optional.ofNullable(over == null ? under : under == null ? over : under.under(over));
+    }
+
     /**
      * A ready entry that a default relies on.
      *
@@ -114,16 +156,12 @@ public final class Catalogue<T> {
     }
 
     private Optional<T> make(String name) {
-        SourcedEntry sourced = ready.entry(name);
-        SourcedEntry over = ownEntries.get(name);
-        if (over != null) {
-            sourced = sourced == null ? over : sourced.under(over);
-        }
-        if (sourced == null) {
+        Optional<SourcedEntry> sourced = sourced(name);
+        if (sourced.isEmpty()) {
             return Optional.empty();
         }
         int before = problems.count();
-        Entry entry = sourced.read(fields, new Reading(LengthUnit.MM, problems));
+        Entry entry = sourced.get().read(fields, new Reading(LengthUnit.MM, problems));
         return problems.count() > before ? Optional.empty() : Optional.ofNullable(maker.apply(entry));
     }
 

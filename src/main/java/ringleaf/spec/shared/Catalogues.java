@@ -95,6 +95,24 @@ public final class Catalogues {
         return rods;
     }
 
+    /**
+     * One of them by its name.
+     *
+     * @throws IllegalArgumentException when {@link #NAMES} has none of the name
+     */
+    public Catalogue<?> named(String name) {
+        return switch (name) {
+            case "processes" -> processes();
+            case "stock" -> stock();
+            case "servos" -> servos();
+            case "screws" -> screws();
+            case "rods" -> rods();
+            case "bearings" -> bearings();
+            case "belts" -> belts();
+            default -> throw new IllegalArgumentException(name);
+        };
+    }
+
     /** Wire and rod by their diameters. */
     public Rods soldRods() {
         return new Rods(rods());
