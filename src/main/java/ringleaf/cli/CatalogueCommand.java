@@ -25,7 +25,7 @@ final class CatalogueCommand implements Command {
     public CommandSpec syntax() {
         CommandSpec catalogue = Syntax.command(
                 name(),
-                "Lists stock, processes, servos, screws, rods, bearings and belts: names for a spec, sizes, sources.",
+                "Lists the catalogues of stock, processes, servos, screws and the like, with sources.",
                 "Examples:%n  ringleaf catalogue%n  ringleaf catalogue stock%n  ringleaf catalogue servos micro-180%n"
                         + "  ringleaf catalogue stock --beside my-light.yaml%n");
         catalogue.addPositional(Syntax.positional(0, "NAME", false, "one of " + String.join(", ", Catalogues.NAMES)));

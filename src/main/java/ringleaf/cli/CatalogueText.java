@@ -29,6 +29,7 @@ final class CatalogueText {
             "servos", new Told("drive: {servo: NAME}", List.of("travel", "torque", "body-length", "body-width")),
             "screws", new Told("screw: NAME", List.of("standard", "clearance-medium", "head-diameter", "lengths")),
             "rods", new Told("pin-diameter: NAME, or bore: {axle: NAME}", List.of("goods", "standard")),
+            "dowels", new Told("guide: {pin-diameter: NAME}", List.of("standard", "lengths")),
             "bearings", new Told("axle-bearing: \"NAME\", or bore: {form: bearing, bearing: \"NAME\"}",
                     List.of("bore", "outside", "width")),
             "belts", new Told("belt: NAME", List.of("standard", "pitch", "widths")));

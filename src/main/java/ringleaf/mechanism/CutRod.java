@@ -5,8 +5,8 @@ import java.util.Optional;
 import ringleaf.part.Finding;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
+import ringleaf.spec.shared.Diameters;
 import ringleaf.spec.shared.Rod;
-import ringleaf.spec.shared.Rods;
 import ringleaf.spec.shared.Sold;
 
 /**
@@ -16,7 +16,7 @@ import ringleaf.spec.shared.Sold;
  * @param diameter mm
  * @param rods what is sold
  */
-public record CutRod(String name, double diameter, Rods rods) {
+public record CutRod(String name, double diameter, Diameters<Rod> rods) {
     /** The same for another part. */
     public CutRod named(String other) {
         return new CutRod(other, diameter, rods);
@@ -43,8 +43,8 @@ public record CutRod(String name, double diameter, Rods rods) {
         Optional<Rod> rod = rods.of(diameter);
         String message = rod.isPresent()
                 ? "is cut from " + rod.get().order()
-                : "rod of " + Words.number(diameter, 4) + " mm is not sold, " + Sold.beside(rods.diameters(), diameter)
-                        + (rods.diameters().size() > 1 ? " are" : " is")
+                : "rod of " + Words.number(diameter, 4) + " mm is not sold, " + Sold.beside(rods.all(), diameter)
+                        + (rods.all().size() > 1 ? " are" : " is")
                         + ": take one of those, turn it, or name yours in a rods.yaml of your own";
         return Finding.of("rod-size").about(name).orWarn().plain(rod.isPresent()).says(message);
     }

@@ -2,7 +2,7 @@ package ringleaf.mechanism;
 
 import java.util.Optional;
 import ringleaf.spec.shared.Catalogues;
-import ringleaf.spec.shared.Rods;
+import ringleaf.spec.shared.Dowel;
 import ringleaf.spec.shared.Screw;
 
 /** What is bought with a mechanism and follows from its sizes. A catalogue is read when something of it is asked for. */
@@ -18,8 +18,12 @@ public final class Hardware {
 
     /** Pins and axles of this diameter, mm. */
     public CutRod rod(String name, double diameter) {
-        Rods rods = catalogues.soldRods();
-        return new CutRod(name, diameter, rods);
+        return new CutRod(name, diameter, catalogues.soldRods());
+    }
+
+    /** Dowel pins of this diameter, mm; empty when none are sold. */
+    public Optional<Dowel> dowel(double diameter) {
+        return catalogues.soldDowels().of(diameter);
     }
 
     /** The usual screw with the flattest head of those that pass a hole, mm, and whose head does not. */

@@ -25,6 +25,7 @@ class BoughtPartsTest {
     private static final Pattern SPACER =
             Pattern.compile("round spacer for (M[0-9.]+), ([0-9.]+) x ([0-9.]+) mm long");
     private static final Pattern ROD = Pattern.compile("([0-9.]+) mm .*, (EN|DIN|ASTM) [A0-9-]+(, cut to [0-9.]+ mm)?");
+    private static final Pattern DOWEL = Pattern.compile("dowel pin ([0-9.]+) x ([0-9.]+), ISO 2338");
     private static final Pattern BELT = Pattern.compile("belt ([^,]+), .*");
     private static final Pattern SERVO = Pattern.compile("([a-z0-9-]+), travel .*");
 
@@ -68,6 +69,11 @@ class BoughtPartsTest {
             Screw.Spacer sold = screw(spacer.group(1)).sold().spacer().orElseThrow();
             return sold.lengths().contains(Double.valueOf(spacer.group(3)))
                     && sold.outside() == Double.parseDouble(spacer.group(2));
+        }
+        Matcher dowel = DOWEL.matcher(goods);
+        if (dowel.matches()) {
+            return READY.soldDowels().of(Double.parseDouble(dowel.group(1))).orElseThrow().lengths()
+                    .contains(Double.valueOf(dowel.group(2)));
         }
         if (belt.matches()) {
             return READY.belts().names().contains(belt.group(1));

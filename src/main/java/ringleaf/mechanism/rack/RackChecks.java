@@ -40,6 +40,7 @@ final class RackChecks {
         mesh();
         guide();
         stack();
+        bought();
         load();
         return found;
     }
@@ -162,6 +163,18 @@ final class RackChecks {
                     .room(plates.belowPinion(), 0, "mm")
                     .says("room between the base and the pinion on the servo's horn; a thinner base makes more"));
         }
+    }
+
+    /** Whether pins, axle and screws can be bought, and these reach. */
+    private void bought() {
+        if (plates.dowel().isEmpty()) {
+            found.add(spec.hardware().rod(RackParts.PIN, layout.pin()).isSold());
+        }
+        if (spec.axle() > 0) {
+            found.add(spec.hardware().rod(RackParts.AXLE, spec.axle()).isSold());
+        }
+        found.add(plates.screw().reaches());
+        plates.servoScrew().ifPresent(bolt -> found.add(bolt.reaches()));
     }
 
     private void load() {

@@ -86,7 +86,8 @@ final class RackParts {
         parts.add(pins());
         if (spec.axle() > 0) {
             Region disc = Region.disc(Point.ORIGIN, spec.axle() / 2);
-            parts.add(part(AXLE, "bought", bought("rod Ø" + Words.number(spec.axle(), 2)), disc, 0, plates.depth()));
+            Part.Source rod = spec.hardware().rod(AXLE, spec.axle()).source(plates.depth());
+            parts.add(part(AXLE, "bought", rod, disc, 0, plates.depth()));
         }
         parts.add(part(FRONT, "plate", spec.plate().source(), plates.front(), plates.frontBottom(), plates.depth())
                 .shown());
@@ -101,12 +102,14 @@ final class RackParts {
             parts.add(isBought ? Part.bought(part.name(), part.quantity(), part.source().stock()) : one(part));
         }
         spec.body().axle().bearing().ifPresent(b -> parts.add(Part.bought("bearing", 1, b.words())));
-        spec.servo().ifPresent(s -> parts.add(
-                Part.bought("servo", 1, s.name() + ", travel " + Words.degrees(s.travel(), 0))));
-        parts.add(Part.bought(
-                "screw",
-                plates.screws().size(),
-                spec.screw().name() + " x " + Words.number(screwLength(), 0) + ", with nut"));
+        spec.servo().ifPresent(s -> parts.add(Part.bought("servo", 1, s.words())));
+        parts.add(plates.screw().part(plates.screws().size()));
+        parts.add(plates.screw().nuts("nut", plates.screws().size()));
+        plates.servoScrew().ifPresent(bolt -> {
+            int ears = spec.servo().orElseThrow().holesAcross() > 0 ? 4 : 2;
+            parts.add(bolt.part(ears));
+            parts.add(bolt.nuts("servo-nut", ears));
+        });
         return parts;
     }
 
@@ -119,22 +122,6 @@ final class RackParts {
         return part.withLayers(List.of(layer.withRegions(layer.regions().subList(0, 1))));
     }
 
-    /** Lengths in which screws are sold, mm: ISO 4762 and ISO 7045, from memory. */
-    private static final double[] SCREWS = {
-        4, 5, 6, 8, 10, 12, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100
-    };
-
-    /** The shortest that is sold and passes both plates and its nut. */
-    double screwLength() {
-        double need = plates.screwed() + spec.screw().nutHeight();
-        for (double length : SCREWS) {
-            if (length >= need) {
-                return length;
-            }
-        }
-        return Math.ceil(need / 10) * 10;
-    }
-
     private Part pins() {
         double y = layout.datum() - layout.pinDepth();
         List<Region> discs = new ArrayList<>();
@@ -143,9 +130,11 @@ final class RackParts {
         }
         double middle = plates.thickness() + plates.between() / 2;
         double half = plates.pinLength() / 2;
-        String words = "dowel Ø" + Words.number(layout.pin(), 2) + " x " + Words.number(plates.pinLength(), 1) + ", ISO 2338";
+        Part.Source goods = plates.dowel()
+                .map(d -> bought(d.order(plates.pinLength())))
+                .orElseGet(() -> spec.hardware().rod(PIN, layout.pin()).source(plates.pinLength()));
         return new Part(
-                PIN, "pin", 2, bought(words), List.of(new Layer(discs, middle - half, middle + half)), "", List.of(),
+                PIN, "pin", 2, goods, List.of(new Layer(discs, middle - half, middle + half)), "", List.of(),
                 false);
     }
 

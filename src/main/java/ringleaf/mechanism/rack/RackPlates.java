@@ -2,14 +2,17 @@ package ringleaf.mechanism.rack;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ringleaf.curve.Overlay;
 import ringleaf.curve.Shapes;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.mechanism.Bolt;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.body.ServoOutline;
+import ringleaf.spec.shared.Dowel;
 import ringleaf.spec.shared.Servo;
 
 /** Heights, outline, slots and holes of both plates; mm. z = 0 is the back of the base. */
@@ -19,8 +22,6 @@ final class RackPlates {
 
     /** Between the plates' edge and the eye where the rack is drawn in, mm. */
     private static final double EYE_AIR = 0.5;
-    /** Lengths in which dowels are sold, mm: ISO 2338, from memory. */
-    private static final double[] PINS = {4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 24, 28, 30, 32, 35, 40, 45, 50, 55, 60};
 
     private final RackLayout layout;
     private final RackSpec spec;
@@ -299,11 +300,28 @@ final class RackPlates {
 
     /** The longest dowel that ends within both plates, or a rod of their depth where none is sold. */
     double pinLength() {
-        double length = depth();
-        for (double sold : PINS) {
-            length = sold <= depth() + 1e-9 ? sold : length;
+        return dowel().map(d -> d.within(depth()).orElseThrow()).orElse(depth());
+    }
+
+    /** The dowels of which the pins are, where any of this diameter go between the plates' faces. */
+    Optional<Dowel> dowel() {
+        return spec.hardware().dowel(layout.pin()).filter(d -> d.within(depth()).isPresent());
+    }
+
+    /** The screws through all plates, nuts behind. */
+    Bolt screw() {
+        return Bolt.of("screw", spec.screw(), screwed());
+    }
+
+    /** Those in the servo's ears, their heads before its plate; none where it has none or they find no room there. */
+    Optional<Bolt> servoScrew() {
+        if (!hasServoPlate()) {
+            return Optional.empty();
         }
-        return length;
+        Servo servo = spec.servo().orElseThrow();
+        return spec.hardware()
+                .screwThrough(servo.holeDiameter(), packing())
+                .map(s -> Bolt.of("servo-screw", s, thickness() + servo.earThickness()));
     }
 
     /** How much of a pin lies in either plate. */

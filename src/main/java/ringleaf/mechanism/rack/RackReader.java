@@ -75,6 +75,7 @@ final class RackReader {
                 RackRooms.of(
                         group(values, RackFields.CLEARANCES, RackFields.CLEARANCE_SET), gear, plate, spacer, width),
                 screw.get(),
+                request.hardware(),
                 values.require(RackFields.SPARE_TEETH),
                 values.bound(RackFields.DEPTH),
                 values.bound(RackFields.OVERALL_LENGTH),

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import ringleaf.mechanism.Hardware;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.body.Body;
 import ringleaf.spec.field.Bound;
@@ -38,6 +39,7 @@ import ringleaf.tooth.BasicRack;
  * @param eye hole at the rack's end
  * @param rooms clearances
  * @param screw through the plates
+ * @param hardware what is bought by size
  * @param spare teeth beyond the mesh
  * @param depth limits
  * @param overall limits along the travel
@@ -67,6 +69,7 @@ record RackSpec(
         OptionalDouble eye,
         RackRooms rooms,
         Screw screw,
+        Hardware hardware,
         int spare,
         Bound depth,
         Bound overall,
@@ -90,7 +93,7 @@ record RackSpec(
     RackSpec withModule(double other) {
         return new RackSpec(
                 name, stroke, length, OptionalDouble.of(other), rack, teeth, shift, backlash, gear, width, plate, spacer,
-                body, servo, torque, force, pin, pinFit, pinAllowance, eye, rooms, screw, spare, depth, overall, marks,
-                given);
+                body, servo, torque, force, pin, pinFit, pinAllowance, eye, rooms, screw, hardware, spare, depth, overall,
+                marks, given);
     }
 }

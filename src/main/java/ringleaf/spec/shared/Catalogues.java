@@ -14,7 +14,7 @@ import ringleaf.spec.text.SpecSource;
 public final class Catalogues {
     /** Names of all, each that of its file without {@code .yaml}. */
     public static final List<String> NAMES =
-            List.of("processes", "stock", "servos", "screws", "rods", "bearings", "belts");
+            List.of("processes", "stock", "servos", "screws", "rods", "dowels", "bearings", "belts");
 
     private final SharedFiles own;
     private final Problems problems;
@@ -25,6 +25,7 @@ public final class Catalogues {
     private Catalogue<Bearing> bearings;
     private Catalogue<Belt> belts;
     private Catalogue<Rod> rods;
+    private Catalogue<Dowel> dowels;
 
     /**
      * The ready catalogues under a user's own ones.
@@ -107,6 +108,7 @@ public final class Catalogues {
             case "servos" -> servos();
             case "screws" -> screws();
             case "rods" -> rods();
+            case "dowels" -> dowels();
             case "bearings" -> bearings();
             case "belts" -> belts();
             default -> throw new IllegalArgumentException(name);
@@ -114,8 +116,20 @@ public final class Catalogues {
     }
 
     /** Wire and rod by their diameters. */
-    public Rods soldRods() {
-        return new Rods(rods());
+    public Diameters<Rod> soldRods() {
+        return new Diameters<>(rods());
+    }
+
+    public synchronized Catalogue<Dowel> dowels() {
+        if (dowels == null) {
+            dowels = new Catalogue<>("dowels", "dowel", Dowel.FIELDS, e -> Dowel.of(e, problems), own, problems);
+        }
+        return dowels;
+    }
+
+    /** Dowel pins by their diameters. */
+    public Diameters<Dowel> soldDowels() {
+        return new Diameters<>(dowels());
     }
 
     /** A belt by name or written out. */

@@ -23,9 +23,8 @@ public record Rod(double diameter, String goods, String standard, Entry entry) {
 
     /** The rod; null, after it was reported, when its name is no diameter. */
     static Rod of(Entry entry, Problems problems) {
-        double diameter = diameter(entry.name());
-        if (!(diameter > 0 && diameter < 1000)) {
-            problems.at(entry.values().where(), "a rod's name is its diameter in mm", "e.g. \"3\"");
+        double diameter = Diameters.of(entry, "rod", problems);
+        if (Double.isNaN(diameter)) {
             return null;
         }
         return new Rod(
@@ -33,15 +32,6 @@ public record Rod(double diameter, String goods, String standard, Entry entry) {
                 entry.values().require(GOODS),
                 entry.values().get(STANDARD).orElse(""),
                 entry);
-    }
-
-    /** The diameter that a name says, mm; not a number when it says none. */
-    static double diameter(String name) {
-        try {
-            return name.matches("[0-9]{1,4}(\\.[0-9]{1,8})?") ? Double.parseDouble(name) : Double.NaN;
-        } catch (NumberFormatException e) {
-            return Double.NaN;
-        }
     }
 
     /** What to order, e.g. {@code 2 mm silver steel rod, DIN 175}. */

@@ -48,7 +48,8 @@ class CataloguesTest {
                 ready.screws(), Screw.FIELDS,
                 ready.bearings(), Bearing.FIELDS,
                 ready.belts(), Belt.FIELDS,
-                ready.rods(), Rod.FIELDS);
+                ready.rods(), Rod.FIELDS,
+                ready.dowels(), Dowel.FIELDS);
         assertThat(all).hasSameSizeAs(Catalogues.NAMES);
         for (Map.Entry<Catalogue<?>, FieldSet> each : all.entrySet()) {
             assertThat(each.getKey().names()).isNotEmpty();
@@ -111,6 +112,9 @@ class CataloguesTest {
         }
         if (made instanceof Belt belt) {
             return belt.entry();
+        }
+        if (made instanceof Dowel dowel) {
+            return dowel.entry();
         }
         if (made instanceof Rod rod) {
             return rod.entry();

@@ -93,13 +93,25 @@ class SoldTest {
 
     @Test
     void aRodIsFoundByItsDiameterAndToldAsItIsOrdered() {
-        Rods rods = ready.soldRods();
+        Diameters<Rod> rods = ready.soldRods();
         assertThat(rods.of(1).orElseThrow().order()).isEqualTo("1 mm silver steel rod, DIN 175");
         assertThat(rods.of(25.4 / 16).orElseThrow().order()).isEqualTo("1.5875 mm drill rod of 1/16 in, ASTM A681");
         assertThat(rods.of(1.1)).isEmpty();
-        assertThat(Sold.beside(rods.diameters(), 1.1)).isEqualTo("1 and 1.2 mm");
-        assertThat(Sold.beside(rods.diameters(), 0.1)).isEqualTo("0.3 mm");
+        assertThat(Sold.beside(rods.all(), 1.1)).isEqualTo("1 and 1.2 mm");
+        assertThat(Sold.beside(rods.all(), 0.1)).isEqualTo("0.3 mm");
         assertThat(Sold.beside(List.of(), 1)).isEqualTo("none");
+    }
+
+    /** ISO 2338, from memory: a few rows. */
+    @ParameterizedTest
+    @CsvSource({"1, 4, 10", "1.5, 4, 16", "2, 6, 20", "3, 8, 30", "4, 8, 40", "5, 10, 50", "6, 12, 60"})
+    void dowelsComeInTheLengthsOfTheirStandard(double diameter, double shortest, double longest) {
+        Dowel dowel = ready.soldDowels().of(diameter).orElseThrow();
+        assertThat(dowel.lengths()).isSorted().startsWith(shortest).endsWith(longest);
+        assertThat(dowel.within(longest + 5).orElseThrow()).isEqualTo(longest);
+        assertThat(dowel.within(shortest - 0.1)).isEmpty();
+        assertThat(dowel.within(13).orElse(12)).as("the next one down").isEqualTo(Math.min(12, longest));
+        assertThat(dowel.order(longest)).startsWith("dowel pin ").endsWith(", ISO 2338");
     }
 
     @Test
