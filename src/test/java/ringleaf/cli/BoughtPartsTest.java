@@ -26,7 +26,7 @@ class BoughtPartsTest {
             Pattern.compile("round spacer for (M[0-9.]+), ([0-9.]+) x ([0-9.]+) mm long");
     private static final Pattern ROD = Pattern.compile("([0-9.]+) mm .*, (EN|DIN|ASTM) [A0-9-]+(, cut to [0-9.]+ mm)?");
     private static final Pattern DOWEL = Pattern.compile("dowel pin ([0-9.]+) x ([0-9.]+), ISO 2338");
-    private static final Pattern BELT = Pattern.compile("belt ([^,]+), .*");
+    private static final Pattern BELT = Pattern.compile("belt ([^, ]+) \\(pitch [0-9.]+ mm\\), .*");
     private static final Pattern SERVO = Pattern.compile("([a-z0-9-]+), travel .*");
 
     @TempDir
