@@ -3,7 +3,9 @@ package ringleaf.mechanism.gear;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import ringleaf.tooth.TeethRatio;
 
 /**
@@ -33,10 +35,23 @@ record StageSplit(double ratio, double within, int count, int fewest, int most) 
     private static final int KEPT = 4;
     /** Ratios and lengths nearer than this share count as the same. */
     private static final double HAIR = 1e-9;
-    /** Steps of the search after which it is taken that no teeth make the ratio. */
-    private static final int ENOUGH = 3_000_000;
+    /** Steps of a search after which it is taken that no teeth of so short a train make the ratio. */
+    private static final int ENOUGH = 300_000;
+    /** Lengths, as multiples of the least that a train can have, up to which trains are looked for, in turn. */
+    private static final double[] CAPS = {1.02, 1.05, 1.1, 1.2, 1.4, 2, Double.POSITIVE_INFINITY};
+    private static final int REMEMBERED = 64;
     /** Shares by which a ratio may be missed that no teeth make. */
-    private static final double[] NEAR = {1e-6, 1e-5, 1e-4, 1e-3, 1e-2};
+    private static final double[] NEAR = {1e-4, 1e-3, 1e-2};
+
+    /** What was found last, as an exploration asks for the same ratio again and again. */
+    private static final Map<StageSplit, List<List<TeethRatio>>> FOUND = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<StageSplit, List<List<TeethRatio>>> eldest) {
+            return size() > REMEMBERED;
+        }
+    };
 
     StageSplit(double ratio, double within, int count) {
         this(ratio, within, count, FEWEST, MOST);
@@ -44,6 +59,20 @@ record StageSplit(double ratio, double within, int count, int fewest, int most) 
 
     /** The trains, the best first, each with its stages' teeth in order; none when no train comes near. */
     List<List<TeethRatio>> trains() {
+        synchronized (FOUND) {
+            List<List<TeethRatio>> known = FOUND.get(this);
+            if (known != null) {
+                return known;
+            }
+        }
+        List<List<TeethRatio>> found = List.copyOf(searched());
+        synchronized (FOUND) {
+            FOUND.put(this, found);
+        }
+        return found;
+    }
+
+    private List<List<TeethRatio>> searched() {
         List<List<TeethRatio>> found = within(within + HAIR);
         for (int i = 0; found.isEmpty() && i < NEAR.length; i++) {
             if (NEAR[i] > within) {
@@ -106,6 +135,7 @@ record StageSplit(double ratio, double within, int count, int fewest, int most) 
         private final boolean up;
         private final List<List<TeethRatio>> best = new ArrayList<>();
         private final TeethRatio[] stages = new TeethRatio[count];
+        private double cap;
         private int steps;
 
         Search(double share, boolean clear, boolean hunting) {
@@ -116,7 +146,17 @@ record StageSplit(double ratio, double within, int count, int fewest, int most) 
         }
 
         List<List<TeethRatio>> run() {
-            stage(0, up ? 1 / ratio : ratio, 0);
+            double whole = up ? 1 / ratio : ratio;
+            int enough = -1;
+            // All trains up to a length are found before longer ones are looked at, so the shortest is; one cap more
+            // finds others beside it.
+            for (int i = 0; i < CAPS.length && (enough < 0 || i <= enough + 1); i++) {
+                cap = fewest / 2.0 + least(count, whole) * CAPS[i];
+                steps = 0;
+                best.clear();
+                stage(0, whole, 0);
+                enough = enough < 0 && !best.isEmpty() ? i : enough;
+            }
             List<List<TeethRatio>> found = new ArrayList<>();
             for (List<TeethRatio> train : best) {
                 found.add(up ? turned(train) : train);
@@ -135,7 +175,7 @@ record StageSplit(double ratio, double within, int count, int fewest, int most) 
 
         /** Length beyond which nothing is of interest. */
         private double limit() {
-            return best.size() < KEPT ? Double.POSITIVE_INFINITY : length(best.get(KEPT - 1)) + HAIR;
+            return best.size() < KEPT ? cap : Math.min(cap, length(best.get(KEPT - 1)) + HAIR);
         }
 
         /** Least length of so many stages that make a ratio, the train's end counted. */
