@@ -6,6 +6,7 @@ import ringleaf.leaf.BladePlan;
 import ringleaf.leaf.LeafSlope;
 import ringleaf.leaf.PinRange;
 import ringleaf.leaf.Sweep;
+import ringleaf.mechanism.Room;
 import ringleaf.part.Dimension.Origin;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Place;
@@ -249,8 +250,8 @@ final class ApertureChecks {
             String message = "room as given; " + room.how();
             found.add(
                     moves && room.mm() <= Finding.ROUNDING
-                            ? draft.room(room.mm(), room.needed(), "mm").says(message + "; what moves needs some")
-                            : draft.orWarn().atLeast(room.mm(), room.needed(), "mm").says(message));
+                            ? draft.room(room.mm(), room.asked(), "mm").says(message + "; what moves needs some")
+                            : draft.orWarn().atLeast(room.mm(), room.asked(), "mm").says(message));
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.Set;
 import ringleaf.leaf.Layout;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
+import ringleaf.mechanism.TipRoom;
 import ringleaf.part.Words;
 import ringleaf.spec.Making;
 import ringleaf.spec.field.Bound;

@@ -1,6 +1,7 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.List;
+import ringleaf.mechanism.Room;
 
 /**
  * Room left on purpose, mm. All are on one side (radial) unless a diameter is named.

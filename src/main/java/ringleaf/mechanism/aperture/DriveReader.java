@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import ringleaf.mechanism.Request;
+import ringleaf.mechanism.TipRoom;
 import ringleaf.part.Words;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Named;

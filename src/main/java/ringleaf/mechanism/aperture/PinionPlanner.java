@@ -3,6 +3,7 @@ package ringleaf.mechanism.aperture;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.mechanism.RoomLaw;
+import ringleaf.mechanism.TipRoom;
 import ringleaf.tooth.BasicRack;
 import ringleaf.tooth.GearPair;
 import ringleaf.tooth.SectorReach;

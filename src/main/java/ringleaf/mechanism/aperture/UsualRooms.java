@@ -4,15 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.mechanism.Material;
-import ringleaf.mechanism.RoomLaw;
+import ringleaf.mechanism.Room;
 import ringleaf.mechanism.SizesOff;
-import ringleaf.part.Dimension.Origin;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
 
 /**
  * The clearances: those of the spec, else the usual ones (common practice, no source), else, where the processes of the
- * parts that meet are coarser, what {@link RoomLaw} asks for. The sizes that count are those that are off in the
+ * parts that meet are coarser, what {@link ringleaf.mechanism.RoomLaw} asks for. The sizes that count are those that are off in the
  * study of yield. Lengths in mm.
  */
 final class UsualRooms {
@@ -114,12 +113,9 @@ final class UsualRooms {
 
     private double room(Field<Double> field, double usual, double extra, int copies, double... within) {
         Optional<Double> given = own == null ? Optional.empty() : own.given(field);
-        double needed = RoomLaw.room(copies, within) + extra;
-        boolean more = needed > usual + 1e-9;
-        double mm = given.isPresent() ? given.get() : more ? needed : usual;
-        Origin origin = given.isPresent() ? Origin.GIVEN : more ? Origin.SOLVED : Origin.DEFAULT;
-        rooms.add(new Room(field.name(), mm, origin, extra, copies, within));
-        return mm;
+        Room room = Room.of(field.name(), given, usual, extra, "for the pin's tilt", copies, within);
+        rooms.add(room);
+        return room.mm();
     }
 
     private static double height(Material made, double nominal) {

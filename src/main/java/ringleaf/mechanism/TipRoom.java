@@ -1,15 +1,14 @@
-package ringleaf.mechanism.aperture;
+package ringleaf.mechanism;
 
-import ringleaf.mechanism.Material;
-import ringleaf.mechanism.RoomLaw;
+import java.util.Optional;
 import ringleaf.tooth.BasicRack;
 
 /**
- * Room from the tips of teeth to the roots they dip into, mm. It is c* m of the basic rack (ISO 53), or more where the
- * ring can lean further than that into the mesh or where the processes ask for more; the tips are lowered then by
+ * Room from the tips of teeth to the roots they dip into, mm. It is c* m of the basic rack (ISO 53), or more where a
+ * gear can lean further than that into the mesh or where the processes ask for more; the tips are lowered then by
  * k m with k = c* - c/m, below 0 (tip alteration: ISO 21771, from memory).
  */
-final class TipRoom {
+public final class TipRoom {
     /** Teeth lose at most this much of their height, in modules, where the module is left open; the contact goes then. */
     private static final double MOST_LOWERED = 0.3;
     /** Modules that are taken by themselves, mm: ISO 54, from memory, 0.5 to 0.8 common practice. */
@@ -20,22 +19,28 @@ final class TipRoom {
     private TipRoom() {}
 
     /**
-     * What the mesh of pinion and ring needs besides c* m.
+     * What a mesh needs besides c* m.
      *
-     * @param lean how far the ring can come nearer than its middle
+     * @param lean how far a gear can come nearer than its middle
+     * @param axes what places the axes
      */
-    static double needed(double lean, Material plate, Material pinion, Material ring) {
-        return Math.max(
-                lean, RoomLaw.room(TIPS, plate.repeatability(), pinion.repeatability(), ring.repeatability()));
+    public static double needed(double lean, Material axes, Material one, Material other) {
+        return Math.max(lean, of(axes, one, other).asked());
+    }
+
+    /** What the processes ask for by themselves. */
+    public static Room of(Material axes, Material one, Material other) {
+        return Room.of(
+                "tip-clearance", Optional.empty(), 0, TIPS, axes.repeatability(), one.repeatability(), other.repeatability());
     }
 
     /** By how much tips are lowered, in modules, at least 0. */
-    static double lowering(double module, BasicRack rack, double room) {
+    public static double lowering(double module, BasicRack rack, double room) {
         return Math.max(0, room / module - rack.clearance());
     }
 
     /** The least module from {@code usual} on whose teeth keep enough of their height. */
-    static double module(double usual, BasicRack rack, double room) {
+    public static double module(double usual, BasicRack rack, double room) {
         for (double module : MODULES) {
             if (module >= usual && lowering(module, rack, room) <= MOST_LOWERED) {
                 return module;
