@@ -100,6 +100,11 @@ final class Run {
         return document;
     }
 
+    /** The spec and everything that is one option away from it. */
+    Variants variants() {
+        return variants.get();
+    }
+
     /** Every mechanism, ready to be designed, in the order of the spec. */
     List<Kind.Planned> planned() {
         return planned;

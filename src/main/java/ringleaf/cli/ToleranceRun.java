@@ -63,7 +63,7 @@ final class ToleranceRun {
         Map<String, byte[]> files = new LinkedHashMap<>();
         boolean holds = true;
         for (int i = 0; i < designs.size(); i++) {
-            holds &= mechanism(designs.get(i).name(), run.planned().get(i).asBuilt(), count, start, files);
+            holds &= mechanism(run, i, count, start, files);
         }
         if (folder != null && !files.isEmpty()) {
             folder.write(files, List.of());
@@ -72,8 +72,9 @@ final class ToleranceRun {
         return holds ? Exit.FINE : Exit.FAILED;
     }
 
-    private boolean mechanism(
-            String name, Optional<AsBuilt> built, int builds, long seed, Map<String, byte[]> files) {
+    private boolean mechanism(Run run, int index, int builds, long seed, Map<String, byte[]> files) {
+        String name = run.names().get(index);
+        Optional<AsBuilt> built = run.planned().get(index).asBuilt();
         if (built.isEmpty()) {
             out.print(name + ": nothing here is known to drift\n");
             return true;
@@ -99,6 +100,8 @@ final class ToleranceRun {
         List<String> shares = ToleranceText.yield(yield);
         lines.add(shares.get(0));
         lines.addAll(indented(shares.subList(1, shares.size())));
+        lines.addAll(indented(
+                new YieldMends(run, builds, seed, threads).lines(name, index, built.get(), yield)));
         lines.add("what stands behind this");
         lines.addAll(indented(built.get().assumptions()));
         lines.addAll(indented(List.of("Deviations are normal about the drawing; what a process keeps a size within"

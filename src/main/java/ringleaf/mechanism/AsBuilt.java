@@ -1,6 +1,8 @@
 package ringleaf.mechanism;
 
+import java.util.ArrayList;
 import java.util.List;
+import ringleaf.part.Words;
 
 /**
  * A design as it comes from the workshop: sizes that can be off, and what must still hold then. Nothing is solved
@@ -18,6 +20,11 @@ public interface AsBuilt {
 
     /** What is and is not modelled, in words for people. */
     List<String> assumptions();
+
+    /** Families of parts whose processes matter, as they stand under {@code fabrication}. */
+    default List<String> families() {
+        return List.of();
+    }
 
     /** Judges builds. Not for several threads at once. */
     interface Bench {
@@ -56,6 +63,51 @@ public interface AsBuilt {
      * @param check name of the check
      * @param unit of its margin
      * @param holds what holds when the margin is 0 or more, in words for people
+     * @param room what the design leaves for it and by which rule, likewise; empty where there is no such rule
+     * @param reliefs changes of the spec that give it more, the nearest first
      */
-    record Limit(String check, String unit, String holds) {}
+    record Limit(String check, String unit, String holds, String room, List<Relief> reliefs) {
+        public Limit {
+            reliefs = List.copyOf(reliefs);
+        }
+
+        /** Without a rule for its room. */
+        public Limit(String check, String unit, String holds) {
+            this(check, unit, holds, "", List.of());
+        }
+
+        /** Of a clearance of the design. */
+        public static Limit of(String check, String unit, String holds, Room room, List<Relief> reliefs) {
+            return new Limit(check, unit, holds, room.words(), reliefs);
+        }
+    }
+
+    /**
+     * A field of the mechanism and values to try, as they would be typed, the nearest first.
+     *
+     * @param field its path within the mechanism
+     * @param values of it
+     */
+    record Relief(String field, List<String> values) {
+        private static final double[] GROWN = {1.15, 1.3, 1.5, 1.75, 2, 2.5, 3};
+        private static final double LEAST_STEP = 0.05;
+
+        public Relief {
+            values = List.copyOf(values);
+        }
+
+        /** A length that grows from what it is, in steps of a hundredth of a millimetre, up to {@code most}. */
+        public static Relief larger(String field, double mm, double most) {
+            List<String> values = new ArrayList<>();
+            double last = mm;
+            for (double times : GROWN) {
+                double value = Math.ceil(100 * Math.max(mm * times, mm + LEAST_STEP * values.size()) - 1e-6) / 100;
+                if (value > last + 1e-9 && value <= most + 1e-9) {
+                    values.add(Words.number(value, 2) + "mm");
+                    last = value;
+                }
+            }
+            return new Relief(field, values);
+        }
+    }
 }

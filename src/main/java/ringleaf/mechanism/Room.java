@@ -50,4 +50,13 @@ public record Room(String name, double mm, Origin origin, String how, double ask
                 name, most, origin, how + ", which would be " + Words.mm(asked) + ": no more than " + Words.mm(most) + ", "
                         + why, asked);
     }
+
+    /** How much and why. */
+    String words() {
+        return switch (origin) {
+            case GIVEN -> Words.mm(mm) + " as given; " + how;
+            case DEFAULT -> Words.mm(mm) + " as usual; " + how;
+            default -> Words.mm(mm) + "; " + how;
+        };
+    }
 }
