@@ -1,8 +1,10 @@
 package ringleaf.cli;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import ringleaf.explore.Variants;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
@@ -50,7 +52,8 @@ final class YieldMends {
     private final int threads;
     private final List<Mend> found = new ArrayList<>();
     private Optional<Mend> best = Optional.empty();
-    private int tried;
+    /** Everything that was tried, as typed. */
+    private final Set<String> tried = new HashSet<>();
 
     /** Looks with as many builds as the spec itself was judged by. */
     YieldMends(Run run, int builds, long seed, int threads) {
@@ -112,12 +115,22 @@ final class YieldMends {
     /** The nearest value of each field that relieves a limit and does. */
     private void relieve(String mechanism, int index, AsBuilt.Limit limit) {
         for (AsBuilt.Relief relief : limit.reliefs()) {
+            String field = mechanism + "." + relief.field() + "=";
             for (String value : relief.values()) {
-                if (attempt(mechanism + "." + relief.field() + "=" + value, index)) {
+                if (mends(field) || attempt(field + value, index)) {
                     break;
                 }
             }
         }
+    }
+
+    private boolean mends(String field) {
+        for (Mend mend : found) {
+            if (mend.typed().startsWith(field)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Finer ways to make each family, those that are least finer first. */
@@ -163,10 +176,9 @@ final class YieldMends {
 
     /** Whether enough builds hold with this typed. */
     private boolean attempt(String typed, int index) {
-        if (tried >= MOST_TRIED || found.size() >= MOST_TOLD) {
+        if (tried.size() >= MOST_TRIED || found.size() >= MOST_TOLD || !tried.add(typed)) {
             return false;
         }
-        tried++;
         Problems problems = new Problems();
         Optional<SetOption> option = SetOption.parse(typed, problems);
         if (option.isEmpty()) {

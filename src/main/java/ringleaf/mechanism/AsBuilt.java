@@ -9,6 +9,9 @@ import ringleaf.part.Words;
  * again: pins, slots, pivots and edges stand where they were drawn, plus what each is off.
  */
 public interface AsBuilt {
+    /** A margin that is below 0 by no more than this is one of 0: what rounding leaves of it, in its unit. */
+    double ROUNDING = 1e-9;
+
     /** Every size that can be off, in a stable order. */
     List<Deviation> deviations();
 
@@ -90,7 +93,7 @@ public interface AsBuilt {
      */
     record Relief(String field, List<String> values) {
         private static final double[] GROWN = {1.15, 1.3, 1.5, 1.75, 2, 2.5, 3};
-        private static final double LEAST_STEP = 0.05;
+        private static final double[] ADDED = {0.05, 0.1, 0.15, 0.2, 0.3, 0.4, 0.6};
 
         public Relief {
             values = List.copyOf(values);
@@ -100,8 +103,8 @@ public interface AsBuilt {
         public static Relief larger(String field, double mm, double most) {
             List<String> values = new ArrayList<>();
             double last = mm;
-            for (double times : GROWN) {
-                double value = Math.ceil(100 * Math.max(mm * times, mm + LEAST_STEP * values.size()) - 1e-6) / 100;
+            for (int i = 0; i < GROWN.length; i++) {
+                double value = Math.ceil(100 * Math.max(mm * GROWN[i], mm + ADDED[i]) - 1e-6) / 100;
                 if (value > last + 1e-9 && value <= most + 1e-9) {
                     values.add(Words.number(value, 2) + "mm");
                     last = value;

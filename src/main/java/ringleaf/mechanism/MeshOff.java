@@ -1,13 +1,18 @@
 package ringleaf.mechanism;
 
+import java.util.List;
 import ringleaf.tooth.GearPair;
 import ringleaf.tooth.InternalPair;
+import ringleaf.tooth.ToothForm;
 
 /**
  * A mesh whose centre distance, tooth thicknesses, tips and roots are off. Sizes are added in this order: distance,
  * thickness and tip and root of the first gear, then of the second.
  */
 public final class MeshOff {
+    /** Distance, then thickness, tip and root of either gear. */
+    private static final int SIZES = 7;
+
     private final GearPair outer;
     private final InternalPair inner;
     private final int first;
@@ -68,6 +73,26 @@ public final class MeshOff {
     }
 
     /**
+     * What the contact ratio has to lie above 1 for the teeth to carry on when the sizes are off, as far as
+     * {@link RoomLaw} goes: each size that is off by what it is made within takes some of it.
+     *
+     * @param sizes that the mesh was added to
+     */
+    public double contactRoom(List<AsBuilt.Deviation> sizes) {
+        double[][] off = new double[sizes.size()][1];
+        double drawn = margins(off, 0).contact();
+        double[] taken = new double[SIZES];
+        for (int i = 0; i < SIZES; i++) {
+            for (int way = -1; way <= 1; way += 2) {
+                off[first + i][0] = way * sizes.get(first + i).within();
+                taken[i] = Math.max(taken[i], drawn - margins(off, 0).contact());
+            }
+            off[first + i][0] = 0;
+        }
+        return RoomLaw.room(1, taken);
+    }
+
+    /**
      * The mesh as built.
      *
      * @param off all sizes' deviations, the first copy of each counting
@@ -86,12 +111,16 @@ public final class MeshOff {
         }
     }
 
+    /** Teeth that are off; where they come to a point they are as much lower. */
+    private static ToothForm made(ToothForm teeth, double thicker, double higher) {
+        ToothForm made = teeth.withThinning(teeth.thinning() - thicker);
+        return made.withTipRadius(Math.min(teeth.tipRadius() + higher, made.peakRadius()));
+    }
+
     private Margins outer(double distance, double nearer, double[] thicker, double[] tip, double[] root) {
         GearPair made = new GearPair(
-                outer.pinion().withThinning(outer.pinion().thinning() - thicker[0])
-                        .withTipRadius(outer.pinion().tipRadius() + tip[0]),
-                outer.gear().withThinning(outer.gear().thinning() - thicker[1])
-                        .withTipRadius(outer.gear().tipRadius() + tip[1]),
+                made(outer.pinion(), thicker[0], tip[0]),
+                made(outer.gear(), thicker[1], tip[1]),
                 outer.centreDistance() + distance);
         double apart = made.centreDistance() - nearer;
         double clearance = apart
@@ -104,8 +133,7 @@ public final class MeshOff {
 
     private Margins inner(double distance, double nearer, double[] thicker, double[] tip, double[] root) {
         InternalPair made = new InternalPair(
-                inner.pinion().withThinning(inner.pinion().thinning() - thicker[0])
-                        .withTipRadius(inner.pinion().tipRadius() + tip[0]),
+                made(inner.pinion(), thicker[0], tip[0]),
                 inner.ring().withThinning(inner.ring().thinning() - thicker[1])
                         .withTipRadius(inner.ring().tipRadius() + tip[1]),
                 inner.centreDistance() + distance);

@@ -47,8 +47,7 @@ public record Room(String name, double mm, Origin origin, String how, double ask
             return this;
         }
         return new Room(
-                name, most, origin, how + ", which would be " + Words.mm(asked) + ": no more than " + Words.mm(most) + ", "
-                        + why, asked);
+                name, most, origin, how + ", " + Words.mm(asked) + "; held at " + Words.mm(most) + ", as " + why, asked);
     }
 
     /** How much and why. */

@@ -14,7 +14,7 @@ public final class TipRoom {
     /** Modules that are taken by themselves, mm: ISO 54, from memory, 0.5 to 0.8 common practice. */
     private static final double[] MODULES = {0.5, 0.6, 0.8, 1, 1.25, 1.5, 2, 2.5};
     /** Both tips of a mesh. */
-    private static final int TIPS = 2;
+    public static final int TIPS = 2;
 
     private TipRoom() {}
 

@@ -29,7 +29,7 @@ public final class DriftStudy {
         double[] margins = built.bench().margins(asDrawn());
         List<String> broken = new ArrayList<>();
         for (int i = 0; i < margins.length; i++) {
-            if (margins[i] < 0) {
+            if (margins[i] < -AsBuilt.ROUNDING) {
                 broken.add(built.limits().get(i).check());
             }
         }
@@ -104,7 +104,7 @@ public final class DriftStudy {
         }
         double[] margins = bench.margins(off);
         for (int i = 0; i < margins.length; i++) {
-            if (margins[i] < 0) {
+            if (margins[i] < -AsBuilt.ROUNDING) {
                 return i;
             }
         }

@@ -46,7 +46,7 @@ public final class YieldStudy {
                 double[] margins = bench.margins(off);
                 boolean[] own = new boolean[limits];
                 for (int i = 0; i < limits; i++) {
-                    own[i] = !(margins[i] >= 0);
+                    own[i] = !(margins[i] >= -AsBuilt.ROUNDING);
                 }
                 broken[build] = own;
             };

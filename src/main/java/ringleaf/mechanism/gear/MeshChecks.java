@@ -3,6 +3,7 @@ package ringleaf.mechanism.gear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import ringleaf.mechanism.Room;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Draft;
 import ringleaf.part.Finding.Place;
@@ -20,7 +21,7 @@ final class MeshChecks {
     /** Least contact ratio that runs on without a gap, and the one below which it is poor; common practice. */
     private static final double LEAST_RATIO = 1.0;
 
-    private static final double GOOD_RATIO = 1.2;
+    static final double GOOD_RATIO = 1.2;
     /** Least tip clearance in modules; common practice, no source. */
     private static final double TIP_CLEARANCE = 0.15;
 
@@ -64,9 +65,11 @@ final class MeshChecks {
             trochoid(inner.pair());
             trimming(inner.pair());
         }
+        Room tips = stage.spec().ask().room().tips(mesh);
         found.add(on("tip-clearance")
-                .atLeast(mesh.tipClearance() / mesh.module(), 0, TIP_CLEARANCE, "1")
-                .says("tip to root in modules, the lesser of both gears"));
+                .atLeast(mesh.tipClearance(), 0, Math.max(TIP_CLEARANCE * mesh.module(), tips.asked()), "mm")
+                .says("tip to root, the lesser of both gears, against 0.15 modules and what the process asks for: "
+                        + tips.how()));
         backlash();
         return found;
     }

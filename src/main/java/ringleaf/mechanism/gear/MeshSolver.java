@@ -1,5 +1,6 @@
 package ringleaf.mechanism.gear;
 
+import java.util.Optional;
 import ringleaf.part.Words;
 import ringleaf.spec.field.Bound;
 import ringleaf.tooth.BasicRack;
@@ -24,6 +25,7 @@ final class MeshSolver {
     private static final double THINNED_TIP = 1.2;
 
     private static final double WIDEST = 3;
+    private static final int ROOM_STEPS = 20;
 
     private final PairAsk ask;
     private final TeethRatio teeth;
@@ -43,7 +45,7 @@ final class MeshSolver {
                     + Words.number(module, 4) + ", which take " + Words.mm(MOST_BACKLASH * module) + " at most");
         }
         try {
-            Mesh mesh = ask.internal() ? inner() : outer();
+            Mesh mesh = withRoom();
             mesh.driverRim().cut(TipFinish.NONE);
             mesh.drivenRim().cut(TipFinish.NONE);
             return mesh;
@@ -52,7 +54,47 @@ final class MeshSolver {
         }
     }
 
-    private Mesh outer() throws Unmeshable {
+    /**
+     * The mesh whose tips are lowered as the process asks for. Where the teeth would then carry on too poorly from one to
+     * the next, both get the same share of what they ask for: lower tips take from the one and give to the other, so
+     * it is found by halving.
+     */
+    private Mesh withRoom() throws Unmeshable {
+        double low = module * ask.rack().clearance();
+        Mesh best = mesh(low);
+        double asked = ask.room().tips(module, ask.rack()).mm();
+        if (ask.fullTips() || asked <= low) {
+            return best;
+        }
+        double high = asked;
+        double tried = asked;
+        for (int i = 0; i < ROOM_STEPS; i++) {
+            Optional<Mesh> mesh = carrying(tried, Math.min(1, tried / asked));
+            if (mesh.isPresent() && i == 0) {
+                return mesh.get();
+            }
+            best = mesh.orElse(best);
+            low = mesh.isPresent() ? tried : low;
+            high = mesh.isPresent() ? high : tried;
+            tried = (low + high) / 2;
+        }
+        return best;
+    }
+
+    /** The mesh with so much room at its tips when its contact has this share of what it needs. */
+    private Optional<Mesh> carrying(double room, double share) {
+        try {
+            return Optional.of(mesh(room)).filter(mesh -> ask.room().contactShare(mesh) >= share);
+        } catch (Unmeshable | IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Mesh mesh(double room) throws Unmeshable {
+        return ask.internal() ? inner(room) : outer(room);
+    }
+
+    private Mesh outer(double room) throws Unmeshable {
         double[] shifts = shifts();
         double thinning = 0;
         ToothForm driver = ToothForm.of(module, teeth.driver(), shifts[0], thinning, ask.rack());
@@ -60,7 +102,7 @@ final class MeshSolver {
         GearPair pair = ask.centreDistance().isExact()
                 ? new GearPair(driver, driven, ask.centreDistance().mostOr(0))
                 : GearPair.of(driver, driven);
-        pair = pair.withTipClearance(module * ask.rack().clearance());
+        pair = pair.withTipClearance(room);
         boolean forced = ask.centreDistance().isExact() && bothShifts();
         if (!forced || ask.backlash().isPresent()) {
             double normal = ask.backlash(module) * Math.cos(pair.workingAngle());
@@ -136,7 +178,7 @@ final class MeshSolver {
         }
     }
 
-    private Mesh inner() throws Unmeshable {
+    private Mesh inner(double room) throws Unmeshable {
         double driverShift = ask.driverShift().orElse(ShiftChoice.forPinion(ask.rack(), teeth.driver()));
         double drivenShift = ask.drivenShift().orElse(driverShift);
         if (ask.centreDistance().isExact() && !bothShifts()) {
@@ -153,7 +195,7 @@ final class MeshSolver {
                 ? new InternalPair(pinion, ring, ask.centreDistance().mostOr(0))
                 : InternalPair.of(pinion, ring);
         if (!ask.fullTips()) {
-            pair = pair.withCleanTips();
+            pair = pair.withCleanTips().withTipClearance(room);
         }
         double normal = ask.backlash(module) * Math.cos(pair.workingAngle());
         pair = pair.withNormalBacklash(normal, 0.5);

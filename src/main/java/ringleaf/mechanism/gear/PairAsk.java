@@ -2,6 +2,7 @@ package ringleaf.mechanism.gear;
 
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import ringleaf.mechanism.Room;
 import ringleaf.spec.field.Bound;
 import ringleaf.tooth.BasicRack;
 
@@ -20,7 +21,7 @@ import ringleaf.tooth.BasicRack;
  * @param driverShift profile shift given
  * @param drivenShift profile shift given
  * @param backlash along the rolling circles, given
- * @param processPlay backlash taken for the process where none is given, without the share of the module
+ * @param room what the process asks for
  * @param fullTips whether tips stay at full height
  * @param web least material between two cuts
  * @param ringDiameter of a ring, given
@@ -38,15 +39,16 @@ record PairAsk(
         OptionalDouble driverShift,
         OptionalDouble drivenShift,
         OptionalDouble backlash,
-        double processPlay,
+        MeshRoom room,
         boolean fullTips,
         double web,
         OptionalDouble ringDiameter) {
-    /** Backlash where nothing is said, in modules beside the process's share; common practice, no source. */
-    static final double BACKLASH_SHARE = 0.03;
-
     double backlash(double chosenModule) {
-        return backlash.orElse(processPlay + BACKLASH_SHARE * chosenModule);
+        return backlashRoom(chosenModule).mm();
+    }
+
+    Room backlashRoom(double chosenModule) {
+        return room.backlash(backlash, chosenModule, rack.pressureAngle());
     }
 
     /** Whether the designer chooses teeth or module. */
@@ -117,7 +119,7 @@ record PairAsk(
                 otherDriverShift,
                 otherDrivenShift,
                 otherBacklash,
-                processPlay,
+                room,
                 fullTips,
                 web,
                 ringDiameter);

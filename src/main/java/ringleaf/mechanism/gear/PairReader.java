@@ -94,7 +94,7 @@ final class PairReader {
                 SharedReader.open(driver, GearFields.PROFILE_SHIFT),
                 SharedReader.open(driven, GearFields.PROFILE_SHIFT),
                 SharedReader.open(values, GearFields.BACKLASH),
-                2 * material.repeatability(),
+                new MeshRoom(material),
                 values.require(GearFields.TIPS).equals("full"),
                 material.leastWeb(),
                 SharedReader.open(driven, GearFields.RING_DIAMETER));

@@ -101,8 +101,9 @@ final class SingleReader {
     }
 
     private double backlash() {
-        return values.given(GearFields.SINGLE_BACKLASH)
-                .orElse(2 * material.repeatability() + PairAsk.BACKLASH_SHARE * module());
+        return new MeshRoom(material)
+                .backlash(SharedReader.open(values, GearFields.SINGLE_BACKLASH), module(), rack().pressureAngle())
+                .mm();
     }
 
     private BasicRack rack() {

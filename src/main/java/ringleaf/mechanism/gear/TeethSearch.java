@@ -28,6 +28,7 @@ final class TeethSearch {
     private static final int MOST_OWN = 240;
     static final double LARGEST = (double) MOST_OWN / FEWEST_OWN;
     private static final double USUAL_MODULE = 1;
+    private static final int STEPS_UP = 5;
     /** Ratios nearer than this share count as the same. */
     private static final double HAIR = 1e-9;
     /** Sums of profile shifts by which a given distance may be reached, in modules; common practice, no source. */
@@ -39,6 +40,17 @@ final class TeethSearch {
     static final double BARELY = 0.2;
 
     private final PairAsk ask;
+
+    /** The next larger modules of the series, as they would be typed, the nearest first. */
+    static List<String> above(double module) {
+        List<String> larger = new ArrayList<>();
+        for (double each : MODULES) {
+            if (each > module + HAIR) {
+                larger.add(Words.number(each, 2));
+            }
+        }
+        return larger.subList(0, Math.min(STEPS_UP, larger.size()));
+    }
 
     TeethSearch(PairAsk ask) {
         this.ask = ask;

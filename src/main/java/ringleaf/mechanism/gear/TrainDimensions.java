@@ -2,6 +2,7 @@ package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.mechanism.Room;
 import ringleaf.part.Choice;
 import ringleaf.part.Dimension;
 import ringleaf.part.Dimension.Origin;
@@ -103,9 +104,11 @@ final class TrainDimensions {
         add(p + "working-pressure-angle", Math.toDegrees(mesh.workingAngle()), "deg", Origin.SOLVED,
                 "base circles and centre distance");
         add(p + "contact-ratio", mesh.contactRatio(), "1", Origin.SOLVED, "of what both involutes carry");
-        mm(p + "backlash", mesh.backlash(),
-                spec.given().contains("backlash") ? Origin.GIVEN : Origin.SOLVED,
-                "along the rolling circles: what the process may misplace edges by, and 0.03 modules");
+        Room play = stage.spec().ask().backlashRoom(mesh.module());
+        mm(p + "backlash", mesh.backlash(), play.origin() == Origin.GIVEN ? Origin.GIVEN : Origin.SOLVED,
+                "along the rolling circles: what the process may misplace edges by, and 0.03 modules; " + play.how());
+        Room tips = stage.spec().ask().room().tips(mesh);
+        mm(p + "tip-clearance", mesh.tipClearance(), Origin.SOLVED, "tip to root, the lesser of both gears; " + tips.how());
         wheel(stage, "driver", stage.driver());
         wheel(stage, "driven", stage.driven());
     }

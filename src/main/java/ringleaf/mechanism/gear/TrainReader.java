@@ -244,7 +244,7 @@ final class TrainReader {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 SharedReader.open(values, GearFields.BACKLASH),
-                2 * material.repeatability(),
+                new MeshRoom(material),
                 values.require(GearFields.TIPS).equals("full"),
                 material.leastWeb(),
                 OptionalDouble.empty());
