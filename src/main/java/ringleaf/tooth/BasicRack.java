@@ -9,8 +9,10 @@ package ringleaf.tooth;
  * @param addendum ha*, tooth height above the datum line, above 0
  * @param dedendum hf*, tooth depth below the datum line, above the addendum
  * @param rounding rho*, root radius, above 0 and at most {@link #largestRounding()}
+ * @param deeper by how much further a space is cut than this tool would, straight in below the involute, at least 0: what
+ *     is cut as an outline needs no tool that fits, and is not undercut by it
  */
-public record BasicRack(double pressureAngle, double addendum, double dedendum, double rounding) {
+public record BasicRack(double pressureAngle, double addendum, double dedendum, double rounding, double deeper) {
     private static final double TWENTY = Math.toRadians(20);
     /** Share of the module by which a rounding may exceed its limit, so that limits computed elsewhere pass. */
     private static final double ROUNDING_SLACK = 1e-12;
@@ -36,6 +38,24 @@ public record BasicRack(double pressureAngle, double addendum, double dedendum, 
             throw new IllegalArgumentException(
                     "root rounding " + rounding + " is not within 0 to " + largest + " (a full round)");
         }
+        if (!(deeper >= 0) || Double.isInfinite(deeper)) {
+            throw new IllegalArgumentException("a root is not cut deeper by " + deeper);
+        }
+    }
+
+    /** The rack of a tool alone. */
+    public BasicRack(double pressureAngle, double addendum, double dedendum, double rounding) {
+        this(pressureAngle, addendum, dedendum, rounding, 0);
+    }
+
+    /** The same with spaces that are cut deeper by so many modules. */
+    public BasicRack withDeeper(double other) {
+        return new BasicRack(pressureAngle, addendum, dedendum, rounding, other);
+    }
+
+    /** From the datum line to the root circle: hf* and what is cut deeper. */
+    public double depth() {
+        return dedendum + deeper;
     }
 
     /** The rack with the root radius that just leaves the straight flank as deep as the addendum. */
@@ -57,9 +77,9 @@ public record BasicRack(double pressureAngle, double addendum, double dedendum, 
         return new BasicRack(pressureAngle, FORM_A.addendum, FORM_A.dedendum, rounding);
     }
 
-    /** c* = hf* - ha*, the tip clearance of a pair without shift. */
+    /** c*, the tip clearance of a pair without shift: hf* - ha*, and what is cut deeper. */
     public double clearance() {
-        return dedendum - addendum;
+        return depth() - addendum;
     }
 
     /**
@@ -74,7 +94,7 @@ public record BasicRack(double pressureAngle, double addendum, double dedendum, 
 
     /** (hf* - ha*)/(1 - sin a): the root radius up to which a mating rack's tip still finds a straight flank. */
     public double fullClearanceRounding() {
-        return clearance() / (1 - Math.sin(pressureAngle));
+        return (dedendum - addendum) / (1 - Math.sin(pressureAngle));
     }
 
     /** (pi/4 - hf* tan a)/tan(45° - a/2): the root radius that makes the root one arc. Derived from the rack. */

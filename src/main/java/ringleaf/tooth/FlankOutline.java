@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import ringleaf.curve.ArcFit;
 import ringleaf.geom.Arc;
+import ringleaf.geom.Line;
 import ringleaf.geom.Mirror;
 import ringleaf.geom.Path;
+import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
@@ -15,7 +17,7 @@ import ringleaf.geom.Tolerance;
  *
  * @param flank the exact curve without relief
  * @param exact the involute as relieved
- * @param root arcs of the root curve
+ * @param root arcs of the root curve, as deep as the space is cut
  * @param involute arcs of the involute, from the end of the root's
  */
 record FlankOutline(ToothFlank flank, RelievedFlank exact, Path root, Path involute) {
@@ -39,7 +41,9 @@ record FlankOutline(ToothFlank flank, RelievedFlank exact, Path root, Path invol
         if (!hasRootArc(flank)) {
             foot = new Point(foot.norm(), 0);
         }
-        return new FlankOutline(flank, exact, withEnds(root, foot, joint), withEnds(involute, joint, involute.end()));
+        Point inward = flank.deeper();
+        Path placed = withEnds(root, foot, joint).placed(Placement.shift(-inward.x(), -inward.y()));
+        return new FlankOutline(flank, exact, placed, withEnds(involute, joint, involute.end()));
     }
 
     private static boolean hasRootArc(ToothFlank flank) {
@@ -67,19 +71,36 @@ record FlankOutline(ToothFlank flank, RelievedFlank exact, Path root, Path invol
      */
     static List<Segment> space(FlankOutline before, FlankOutline after) {
         List<Segment> pieces = new ArrayList<>();
-        List<Segment> down = new ArrayList<>(before.root.segments());
-        down.addAll(before.involute.segments());
+        List<Segment> down = before.upwards();
         for (int i = down.size() - 1; i >= 0; i--) {
             pieces.add(down.get(i).mirrored(Mirror.FLIP_Y).reversed());
         }
         if (hasRootArc(after.flank)) {
-            double half = after.root.start().angle();
-            double radius = after.root.start().norm();
-            Point from = pieces.get(pieces.size() - 1).end();
-            pieces.add(new Arc(Point.ORIGIN, radius, -half, 2 * half, from, after.root.start()));
+            pieces.add(after.bottom(pieces.get(pieces.size() - 1).end()));
         }
-        pieces.addAll(after.root.segments());
-        pieces.addAll(after.involute.segments());
+        pieces.addAll(after.upwards());
+        return pieces;
+    }
+
+    /** The arc on which both sides of the bottom meet. */
+    private Arc bottom(Point from) {
+        Point to = root.start();
+        if (flank.deeper().equals(Point.ORIGIN)) {
+            double half = to.angle();
+            return new Arc(Point.ORIGIN, to.norm(), -half, 2 * half, from, to);
+        }
+        double half = flank.root().rootHalfAngle();
+        double radius = to.y() / Math.sin(half);
+        return new Arc(new Point(to.x() - radius * Math.cos(half), 0), radius, -half, 2 * half, from, to);
+    }
+
+    /** From the bottom to the tip; a root that is cut deeper is joined by a straight piece. */
+    private List<Segment> upwards() {
+        List<Segment> pieces = new ArrayList<>(root.segments());
+        if (!root.end().equals(involute.start())) {
+            pieces.add(new Line(root.end(), involute.start()));
+        }
+        pieces.addAll(involute.segments());
         return pieces;
     }
 
@@ -89,9 +110,10 @@ record FlankOutline(ToothFlank flank, RelievedFlank exact, Path root, Path invol
      */
     double deviation() {
         double worst = 0;
+        Point inward = flank.deeper();
         for (Segment piece : root.segments()) {
             for (int i = 0; i <= PLACES; i++) {
-                Point point = piece.pointAt((double) i / PLACES);
+                Point point = piece.pointAt((double) i / PLACES).plus(inward);
                 worst = Math.max(worst, flank.root().distanceFrom(point, STARTS));
             }
         }

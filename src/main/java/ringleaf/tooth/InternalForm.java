@@ -35,7 +35,7 @@ public record InternalForm(
 
     private static ToothForm filling(double module, int teeth, double shift, double thinning, BasicRack rack) {
         return new ToothForm(
-                module, teeth, shift, -thinning, rack, module * (teeth / 2.0 + rack.dedendum() + shift));
+                module, teeth, shift, -thinning, rack, module * (teeth / 2.0 + rack.depth() + shift));
     }
 
     /** The external gear whose teeth fill the ring's spaces; its tip circle is the ring's root circle. */
@@ -65,7 +65,7 @@ public record InternalForm(
 
     /** Radius of the root circle, the outer one, mm: m (z/2 + hf* + x). */
     public double rootRadius() {
-        return module * (teeth / 2.0 + rack.dedendum() + shift);
+        return module * (teeth / 2.0 + rack.depth() + shift);
     }
 
     /** Half the angle of a space at the radius, rad; see {@link ToothForm#halfAngleAt}. */

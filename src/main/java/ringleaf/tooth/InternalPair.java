@@ -151,13 +151,6 @@ public record InternalPair(ToothForm pinion, InternalForm ring, double centreDis
         return new InternalPair(lower, shorter, centreDistance);
     }
 
-    /** The pair with tips lowered, where needed, so that both keep the clearance (mm) from the mate's root circle. */
-    public InternalPair withTipClearance(double clearance) {
-        double pinionTip = Math.min(pinion.tipRadius(), ring.rootRadius() - centreDistance - clearance);
-        double ringTip = Math.max(ring.tipRadius(), centreDistance + pinion.rootRadius() + clearance);
-        return new InternalPair(pinion.withTipRadius(pinionTip), ring.withTipRadius(ringTip), centreDistance);
-    }
-
     /**
      * Margin of the trochoid condition, rad: t1 z1/z2 + inv aw - inv a(ra2) - t2, at least 0 when the pinion's tips
      * clear the ring's tips on their way out of mesh. Infinite when the tip circles lie apart. Where the ring's tip

@@ -32,7 +32,8 @@ public record LewisFactor(double factor, double thickness, double height, double
         // The normal of the flank touches the base circle; it crosses the middle line at rb/cos of its slant.
         double apex = form.baseRadius() / Math.cos(form.pressureAngleAt(tip) - half);
         Search search = new Search(form, apex);
-        search.over(flank.root()::at, flank.root().from(), flank.root().to());
+        Point inward = flank.deeper();
+        search.over(t -> flank.root().at(t).minus(inward), flank.root().from(), flank.root().to());
         search.over(flank.involute()::at, flank.involute().from(), flank.involute().to());
         return search.best;
     }

@@ -13,6 +13,10 @@ import ringleaf.geom.Point;
  * @param undercut whether the two cross in a corner instead of touching
  */
 record ToothFlank(ToothForm form, RootCurve root, InvoluteCurve involute, boolean undercut) {
+    /** A root that is cut deeper closes by no more than this share of its width. */
+    private static final double MOST_CLOSED = 0.7;
+    private static final int FOOT_SAMPLES = 64;
+
     /**
      * The flank up to the form's tip circle.
      *
@@ -37,6 +41,21 @@ record ToothFlank(ToothForm form, RootCurve root, InvoluteCurve involute, boolea
                     + " mm leaves no involute: it starts at radius " + base * Math.hypot(1, start) + " mm");
         }
         return new ToothFlank(form, root, new InvoluteCurve(base, baseAngle, start, tip), undercut);
+    }
+
+    /**
+     * By how much the root curve lies inward of the generated one where the space is cut deeper, as a vector. It goes
+     * straight on from the end of the involute, so that no corner is left there; along the middle of the space where
+     * that would close the root, or where an undercut leaves a corner anyhow. The bottom is then an arc about a point
+     * on the space's middle, and lies as much deeper as the rack says. Derived.
+     */
+    Point deeper() {
+        double depth = form.rack().deeper() * form.module();
+        double half = root.rootHalfAngle();
+        double slant = undercut ? 0 : involute.tangent(involute.from()).angle();
+        double along = depth / (Math.cos(slant) + Math.sin(slant) * Math.tan(half / 2));
+        boolean closes = along * Math.sin(slant) > MOST_CLOSED * root.rootRadius() * Math.sin(half);
+        return closes ? new Point(depth, 0) : Point.polar(along, slant);
     }
 
     /** Where root curve and involute meet. */
@@ -73,10 +92,22 @@ record ToothFlank(ToothForm form, RootCurve root, InvoluteCurve involute, boolea
      */
     double leastHalfAngle(int samples) {
         double half = Math.PI / form.teeth();
+        Point inward = deeper();
         double least = half - involute.at(involute.to()).angle();
         for (int i = 0; i <= samples; i++) {
             double normal = root.from() + (root.to() - root.from()) * i / samples;
-            least = Math.min(least, half - root.at(normal).angle());
+            least = Math.min(least, half - root.at(normal).minus(inward).angle());
+        }
+        return least;
+    }
+
+    /** Least thickness of the tooth on its root curve, mm. */
+    double footThickness() {
+        Point inward = deeper();
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= FOOT_SAMPLES; i++) {
+            Point p = root.at(root.from() + (root.to() - root.from()) * i / FOOT_SAMPLES).minus(inward);
+            least = Math.min(least, 2 * p.norm() * Math.sin(Math.PI / form.teeth() - p.angle()));
         }
         return least;
     }

@@ -31,7 +31,7 @@ public record ToothForm(
             throw new IllegalArgumentException(
                     "profile shift " + shift + " or thinning " + thinning + " is out of reach of the module");
         }
-        double root = module * (teeth / 2.0 - rack.dedendum() + shift);
+        double root = module * (teeth / 2.0 - rack.depth() + shift);
         if (!(tipRadius > root) || !(root > 0)) {
             throw new IllegalArgumentException(
                     "tip radius " + tipRadius + " does not lie outside the root radius " + root);
@@ -106,7 +106,7 @@ public record ToothForm(
     }
 
     public double rootRadius() {
-        return module * (teeth / 2.0 - rack.dedendum() + shift);
+        return module * (teeth / 2.0 - rack.depth() + shift);
     }
 
     /** By how much the tip lies inside the full height m (ha* + x), mm; negative for a lengthened tooth. */
@@ -165,6 +165,11 @@ public record ToothForm(
             throw new IllegalArgumentException("the tooth is thinned away on its base circle");
         }
         return baseRadius() / Math.cos(Involute.arcInv(half));
+    }
+
+    /** Least thickness of a tooth on its root curve, mm, on 64 points of it. */
+    public double footThickness() {
+        return ToothFlank.of(this).footThickness();
     }
 
     /** Least profile shift that keeps these teeth free of undercut. */

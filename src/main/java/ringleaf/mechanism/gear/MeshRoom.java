@@ -51,17 +51,9 @@ record MeshRoom(Material made) {
         return off(mesh, "", made, sizes).contactRoom(sizes.all());
     }
 
-    /**
-     * How much of what it needs the contact has, as a share: what it lies above 1 over what the process asks for, or
-     * over what makes it a good one where that is more.
-     */
-    double contactShare(Mesh mesh) {
-        return (mesh.contactRatio() - 1) / Math.max(contactAsked(mesh), MeshChecks.GOOD_RATIO - 1);
-    }
-
     /** The same as a mesh has it, whose teeth may not be lowered so far. */
     Room tips(Mesh mesh) {
-        return tips(mesh.module(), mesh.rack())
-                .atMost(mesh.tipClearance(), "lower teeth of this module carry on too poorly from one to the next");
+        return tips(mesh.module(), mesh.rack().withDeeper(0))
+                .atMost(mesh.tipClearance(), "deeper roots would leave teeth of this module too narrow a foot");
     }
 }

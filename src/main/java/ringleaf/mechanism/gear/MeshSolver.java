@@ -26,6 +26,8 @@ final class MeshSolver {
 
     private static final double WIDEST = 3;
     private static final int ROOM_STEPS = 20;
+    /** Share of its least thickness at the foot that a tooth keeps where roots are cut deeper; a choice. */
+    private static final double LEAST_FOOT = 0.8;
 
     private final PairAsk ask;
     private final TeethRatio teeth;
@@ -55,54 +57,69 @@ final class MeshSolver {
     }
 
     /**
-     * The mesh whose tips are lowered as the process asks for. Where the teeth would then carry on too poorly from one to
-     * the next, both get the same share of what they ask for: lower tips take from the one and give to the other, so
-     * it is found by halving.
+     * The mesh whose tips have the room that the process asks for: roots are cut deeper, as nothing here is cut by a tool
+     * that rolls, and teeth keep their height. A foot that would become too narrow is let be, and the roots are as deep
+     * as they can, found by halving.
      */
     private Mesh withRoom() throws Unmeshable {
-        double low = module * ask.rack().clearance();
-        Mesh best = mesh(low);
-        double asked = ask.room().tips(module, ask.rack()).mm();
-        if (ask.fullTips() || asked <= low) {
+        double needed = ask.room().tips(module, ask.rack()).mm() / module - ask.rack().clearance();
+        Mesh best = mesh(0);
+        if (needed <= 0) {
             return best;
         }
-        double high = asked;
-        double tried = asked;
+        Mesh drawn = best;
+        double low = 0;
+        double high = needed;
+        double deeper = needed;
         for (int i = 0; i < ROOM_STEPS; i++) {
-            Optional<Mesh> mesh = carrying(tried, Math.min(1, tried / asked));
+            Optional<Mesh> mesh = standing(deeper, drawn);
             if (mesh.isPresent() && i == 0) {
                 return mesh.get();
             }
             best = mesh.orElse(best);
-            low = mesh.isPresent() ? tried : low;
-            high = mesh.isPresent() ? high : tried;
-            tried = (low + high) / 2;
+            low = mesh.isPresent() ? deeper : low;
+            high = mesh.isPresent() ? high : deeper;
+            deeper = (low + high) / 2;
         }
         return best;
     }
 
-    /** The mesh with so much room at its tips when its contact has this share of what it needs. */
-    private Optional<Mesh> carrying(double room, double share) {
+    /** The mesh with roots deeper by so many modules, when its teeth keep enough of their feet. */
+    private Optional<Mesh> standing(double deeper, Mesh drawn) {
         try {
-            return Optional.of(mesh(room)).filter(mesh -> ask.room().contactShare(mesh) >= share);
+            Mesh mesh = mesh(deeper);
+            boolean stands = stands(mesh.driver(), drawn.driver());
+            if (mesh instanceof Mesh.Outer outer && drawn instanceof Mesh.Outer other) {
+                stands &= stands(outer.pair().gear(), other.pair().gear());
+            }
+            return stands ? Optional.of(mesh) : Optional.empty();
         } catch (Unmeshable | IllegalArgumentException e) {
             return Optional.empty();
         }
     }
 
-    private Mesh mesh(double room) throws Unmeshable {
-        return ask.internal() ? inner(room) : outer(room);
+    /** Whether deeper roots leave a tooth enough of its foot, and make no neck below the web; a ring's feet are wide. */
+    private boolean stands(ToothForm tooth, ToothForm drawn) {
+        double foot = tooth.footThickness();
+        double above = Math.max(tooth.thickness(), tooth.thicknessAt(tooth.formDiameter()));
+        boolean neck = foot < ask.web() && above > ask.web();
+        return foot >= drawn.footThickness() || foot >= LEAST_FOOT * drawn.footThickness() && !neck;
     }
 
-    private Mesh outer(double room) throws Unmeshable {
+    private Mesh mesh(double deeper) throws Unmeshable {
+        BasicRack rack = ask.rack().withDeeper(deeper);
+        return ask.internal() ? inner(rack) : outer(rack);
+    }
+
+    private Mesh outer(BasicRack rack) throws Unmeshable {
         double[] shifts = shifts();
         double thinning = 0;
-        ToothForm driver = ToothForm.of(module, teeth.driver(), shifts[0], thinning, ask.rack());
-        ToothForm driven = ToothForm.of(module, teeth.driven(), shifts[1], thinning, ask.rack());
+        ToothForm driver = ToothForm.of(module, teeth.driver(), shifts[0], thinning, rack);
+        ToothForm driven = ToothForm.of(module, teeth.driven(), shifts[1], thinning, rack);
         GearPair pair = ask.centreDistance().isExact()
                 ? new GearPair(driver, driven, ask.centreDistance().mostOr(0))
                 : GearPair.of(driver, driven);
-        pair = pair.withTipClearance(room);
+        pair = pair.withTipClearance(module * rack.clearance());
         boolean forced = ask.centreDistance().isExact() && bothShifts();
         if (!forced || ask.backlash().isPresent()) {
             double normal = ask.backlash(module) * Math.cos(pair.workingAngle());
@@ -178,7 +195,7 @@ final class MeshSolver {
         }
     }
 
-    private Mesh inner(double room) throws Unmeshable {
+    private Mesh inner(BasicRack rack) throws Unmeshable {
         double driverShift = ask.driverShift().orElse(ShiftChoice.forPinion(ask.rack(), teeth.driver()));
         double drivenShift = ask.drivenShift().orElse(driverShift);
         if (ask.centreDistance().isExact() && !bothShifts()) {
@@ -189,13 +206,13 @@ final class MeshSolver {
                 drivenShift = driverShift + difference;
             }
         }
-        ToothForm pinion = ToothForm.of(module, teeth.driver(), driverShift, 0, ask.rack());
-        InternalForm ring = InternalForm.of(module, teeth.driven(), drivenShift, 0, ask.rack());
+        ToothForm pinion = ToothForm.of(module, teeth.driver(), driverShift, 0, rack);
+        InternalForm ring = InternalForm.of(module, teeth.driven(), drivenShift, 0, rack);
         InternalPair pair = ask.centreDistance().isExact()
                 ? new InternalPair(pinion, ring, ask.centreDistance().mostOr(0))
                 : InternalPair.of(pinion, ring);
         if (!ask.fullTips()) {
-            pair = pair.withCleanTips().withTipClearance(room);
+            pair = pair.withCleanTips();
         }
         double normal = ask.backlash(module) * Math.cos(pair.workingAngle());
         pair = pair.withNormalBacklash(normal, 0.5);
