@@ -92,7 +92,7 @@ record PairAsk(
                 driverShift,
                 drivenShift,
                 backlash,
-                processPlay,
+                room,
                 fullTips,
                 web,
                 ringDiameter);

@@ -101,8 +101,12 @@ final class SingleReader {
     }
 
     private double backlash() {
+        return backlash(module());
+    }
+
+    private double backlash(double module) {
         return new MeshRoom(material)
-                .backlash(SharedReader.open(values, GearFields.SINGLE_BACKLASH), module(), rack().pressureAngle())
+                .backlash(SharedReader.open(values, GearFields.SINGLE_BACKLASH), module, rack().pressureAngle())
                 .mm();
     }
 
@@ -158,7 +162,7 @@ final class SingleReader {
     /** The next module of the series of which the process leaves a tooth. */
     private String coarser() {
         for (double module : TeethSearch.MODULES) {
-            double left = Math.PI / 2 * module - (2 * material.repeatability() + PairAsk.BACKLASH_SHARE * module) / 2;
+            double left = Math.PI / 2 * module - backlash(module) / 2;
             boolean coarse = module > module() && left > PrintedTeeth.of(material).bead();
             if (coarse && passes(GearFields.MODULE, module)) {
                 return "the nearest that works is " + Words.number(module, 4);
