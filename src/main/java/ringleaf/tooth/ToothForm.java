@@ -59,6 +59,10 @@ public record ToothForm(
         return new ToothForm(module, teeth, shift, newThinning, rack, tipRadius);
     }
 
+    public ToothForm withRack(BasicRack other) {
+        return new ToothForm(module, teeth, shift, thinning, other, tipRadius);
+    }
+
     public ToothForm withTipRadius(double newTipRadius) {
         return new ToothForm(module, teeth, shift, thinning, rack, newTipRadius);
     }

@@ -172,8 +172,8 @@ final class MeshChecks {
     private String clearing(InternalPair pair) {
         InternalForm ring = pair.ring();
         for (int teeth = ring.teeth() + 1; teeth < ring.teeth() + MORE; teeth++) {
-            InternalForm larger = InternalForm.of(ring.module(), teeth, ring.shift(), 0, ring.rack());
-            ToothForm pinion = pair.pinion().withThinning(0);
+            InternalForm larger = InternalForm.of(ring.module(), teeth, ring.shift(), 0, ring.rack().withDeeper(0));
+            ToothForm pinion = pair.pinion().withThinning(0).withRack(larger.rack());
             if (InternalPair.of(pinion, larger).withCleanTips().trochoidMargin() >= 0) {
                 String found = advice("driven.teeth: " + teeth, driven(GearFields.TEETH, teeth));
                 if (!found.isEmpty()) {
