@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -30,6 +32,9 @@ class ReadmeTest {
     private static final Path CHAPTERS = Path.of("src/doc");
     private static final String END = "<!-- end of fields -->";
     private static final Pattern LINK = Pattern.compile("]\\(([^)#:]+)\\)");
+    private static final Pattern GIVEN_CHECK = Pattern.compile(
+            "(?:Finding\\.(?:of|atLeast|atMost)|[^a-z]on|new Requirement\\.[A-Za-z]+)\\(\\s*\"([a-z-]+)\"");
+    private static final Pattern CODE_WORD = Pattern.compile("`([a-z-]+)`");
     private static final boolean WRITE = "write".equals(System.getProperty("ringleaf.docs"));
 
     private static String readme() throws IOException {
@@ -129,5 +134,35 @@ class ReadmeTest {
             found.add(to);
         }
         return found;
+    }
+
+    /** The names of checks in the chapter, and those that the code gives. */
+    @Test
+    void everyCheckStandsInTheChapterAndNoneThatIsGone() throws IOException {
+        StringBuilder code = new StringBuilder();
+        try (Stream<Path> sources = Files.walk(Path.of("src/main/java"))) {
+            for (Path source : sources.filter(f -> f.toString().endsWith(".java")).toList()) {
+                code.append(Files.readString(source));
+            }
+        }
+        Set<String> given = found(GIVEN_CHECK, code.toString());
+        Set<String> told = new TreeSet<>();
+        Files.readString(CHAPTERS.resolve("checks.md"))
+                .lines()
+                .filter(line -> line.startsWith("| `"))
+                .forEach(line -> told.addAll(found(CODE_WORD, line.substring(0, line.indexOf(" | ")))));
+        assertThat(told).containsAll(given);
+        for (String check : told) {
+            assertThat(code).as("a check of this name").contains('"' + check + '"');
+        }
+    }
+
+    private static Set<String> found(Pattern pattern, String text) {
+        Set<String> names = new TreeSet<>();
+        Matcher matcher = pattern.matcher(text);
+        while (matcher.find()) {
+            names.add(matcher.group(1));
+        }
+        return names;
     }
 }
