@@ -22,6 +22,11 @@ final class ExplodedView {
     private static final double PIN_GAP = 0.34;
     private static final double LEAST_GAP = 9;
 
+    /** Least height of a label with one line under its name, in units. */
+    private static final double STEP = 8;
+    /** Room for the figures of a number before a label, in units. */
+    private static final double FIGURES = 2.4;
+
     private ExplodedView() {}
 
     static byte[] draw(Scene scene, String title) {
@@ -57,7 +62,7 @@ final class ExplodedView {
         for (int i = 0; i < parts.size(); i++) {
             edges.add(painter.rightEdge(parts.get(i), lifts[i]));
         }
-        double[] rows = rows(edges, 8 * unit);
+        double[] rows = rows(edges, parts, unit);
         for (int i = 0; i < parts.size(); i++) {
             label(sheet, labels, scene, parts.get(i), i + 1, edges.get(i), new Point(labelX, rows[i]));
         }
@@ -78,10 +83,11 @@ final class ExplodedView {
         return lifts;
     }
 
-    /** A row for each label near its part, at least {@code step} apart, in the order of the parts. */
-    private static double[] rows(List<Point> edges, double step) {
+    /** A row for each label near its part, with room for all its lines above the one below, in the order of the parts. */
+    private static double[] rows(List<Point> edges, List<Part> parts, double unit) {
         double[] rows = new double[edges.size()];
         for (int i = 0; i < rows.length; i++) {
+            double step = (STEP + Furniture.more(parts.get(i))) * unit;
             rows[i] = i == 0 ? edges.get(0).y() : Math.max(edges.get(i).y(), rows[i - 1] + step);
         }
         return rows;
@@ -98,9 +104,9 @@ final class ExplodedView {
     private static void label(
             Sheet sheet, Element group, Scene scene, Part part, int number, Point from, Point to) {
         double u = sheet.unit();
-        Point knee = new Point(to.x() - 3 * u, to.y());
+        Point knee = new Point(to.x() - (FIGURES + 2) * u, to.y());
         sheet.line(group, from, knee, Palette.QUIET_INK, 0.2);
-        sheet.line(group, knee, new Point(to.x() - u, to.y()), Palette.QUIET_INK, 0.2);
+        sheet.line(group, knee, new Point(to.x() - FIGURES * u, to.y()), Palette.QUIET_INK, 0.2);
         Point figure = new Point(to.x() + 2.2 * u, to.y() - 1.1 * u);
         sheet.text(group, Integer.toString(number), figure, sheet.textSize(), Palette.QUIET_INK, "end");
         Point corner = new Point(to.x() + 3.4 * u, to.y() + 1.5 * u);

@@ -1,7 +1,9 @@
 package ringleaf.draw.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.w3c.dom.Element;
+import ringleaf.draw.PlainText;
 import ringleaf.geom.Point;
 import ringleaf.part.Part;
 
@@ -10,18 +12,31 @@ final class Furniture {
     private static final int LONGEST = 40;
     private static final double ROW = 7.2;
     private static final double SWATCH = 4.4;
+    /** From line to line of small text. */
+    private static final double LINE = 2.8;
 
     private Furniture() {}
 
     static double legendHeight(List<Part> parts, double unit) {
-        return parts.size() * ROW * unit;
+        double height = 0;
+        for (Part part : parts) {
+            height += (ROW + more(part)) * unit;
+        }
+        return height;
+    }
+
+    /** Height of the further lines that a part's source takes, in units. */
+    static double more(Part part) {
+        return LINE * (source(part).size() - 1);
     }
 
     static double legendWidth(List<Part> parts, double textSize, double smallSize, double unit) {
         double widest = 0;
         for (Part part : parts) {
             widest = Math.max(widest, Sheet.width(name(part), textSize));
-            widest = Math.max(widest, Sheet.width(source(part), smallSize));
+            for (String line : source(part)) {
+                widest = Math.max(widest, Sheet.width(line, smallSize));
+            }
         }
         return widest + (SWATCH + 2) * unit;
     }
@@ -33,7 +48,7 @@ final class Furniture {
         double y = corner.y();
         for (Part part : scene.parts()) {
             entry(sheet, group, scene.palette().of(part), part, new Point(corner.x(), y));
-            y -= ROW * u;
+            y -= (ROW + more(part)) * u;
         }
     }
 
@@ -62,17 +77,32 @@ final class Furniture {
         double x = corner.x() + (SWATCH + 1.6) * u;
         sheet.text(group, name(part), new Point(x, corner.y() - 2.5 * u), sheet.textSize(), Palette.INK, "start");
         Point below = new Point(x, corner.y() - 5.4 * u);
-        sheet.text(group, source(part), below, sheet.smallSize(), Palette.QUIET_INK, "start");
+        for (String line : source(part)) {
+            sheet.text(group, line, below, sheet.smallSize(), Palette.QUIET_INK, "start");
+            below = below.minus(new Point(0, LINE * u));
+        }
     }
 
     static String name(Part part) {
         return Sheet.cut(part.quantity() + " \u00d7 " + part.name(), LONGEST);
     }
 
-    static String source(Part part) {
+    /** How it is made or what to buy, in as many lines as it takes: what is to be ordered must not be cut off. */
+    static List<String> source(Part part) {
         String process = part.source().process();
         String stock = part.source().stock();
-        return Sheet.cut(stock.isEmpty() ? process : process + ", " + stock, LONGEST);
+        String text = PlainText.line(stock.isEmpty() ? process : process + ", " + stock);
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ")) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > LONGEST) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() > 0 ? " " : "").append(word);
+        }
+        lines.add(line.toString());
+        return lines;
     }
 
     /** The title in the upper left corner and a quieter line under it. */

@@ -18,7 +18,7 @@ final class Notes {
     /** Directions of diameters in turn, degrees, so that several about one centre do not lie on each other. */
     private static final double[] DIRECTIONS = {38, 128, 12, 160, 62, 106};
 
-    private static final int LONGEST = 44;
+    private static final int LONGEST = 60;
     /** Circles smaller than this, in units, are pointed at from outside. */
     private static final double SMALL_CIRCLE = 7;
 

@@ -27,7 +27,7 @@ final class PlanView {
         String view = wanted.name();
         int scale = wanted.window().isPresent() ? scale(wanted.window().get()) : 1;
         Box body = scaled(wanted.window().orElseGet(() -> withLines(scene.box(), wanted.lines())), scale);
-        String caption = scale == 1 ? said : scale + ":1, " + said;
+        String caption = scale == 1 ? said : "enlarged " + scale + " times" + (said.isEmpty() ? "" : "; " + said);
         double unit = Math.max(body.width(), body.height()) / 100;
         // Sizes of text follow from the unit alone; a sheet of any area tells them.
         Sheet measure = new Sheet(body, unit);

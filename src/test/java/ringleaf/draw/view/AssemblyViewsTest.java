@@ -179,7 +179,7 @@ class AssemblyViewsTest {
         assertThat(texts(root(views.get("far")))).contains("far: state 2");
         // 4 mm come nearest to their size on paper at 50:1 or 20:1; the scale bar tells true lengths.
         Element near = root(views.get("near"));
-        assertThat(texts(near)).contains("near: 20:1, close by", "a corner", "0.5 mm");
+        assertThat(texts(near)).contains("near: enlarged 20 times; close by", "a corner", "0.5 mm");
         NodeList groups = near.getElementsByTagName("g");
         boolean scaled = false;
         for (int i = 0; i < groups.getLength(); i++) {
