@@ -14,6 +14,7 @@ import org.openjdk.jmh.annotations.State;
 import ringleaf.draw.page.Paper;
 import ringleaf.draw.paper.PaperItem;
 import ringleaf.draw.sheet.SheetItem;
+import ringleaf.draw.sheet.SheetUnit;
 import ringleaf.part.Design;
 import ringleaf.part.Part;
 import ringleaf.report.FileSet;
@@ -35,8 +36,8 @@ public class PagesBenchmark {
             if (part.isDrawn() && !part.source().isBought()) {
                 papers.add(new PaperItem(part.name(), "", part));
                 sheets.add(new SheetItem(
-                        "Harbour light", design.name(), part, "", "", List.of(), PartData.of(design, part),
-                        PartData.involute(design, part)));
+                        "Harbour light", design.name(), part, "", "", List.of(), PartData.of(design, part, SheetUnit.MM),
+                        PartData.involute(design, part), SheetUnit.MM));
             }
         }
     }

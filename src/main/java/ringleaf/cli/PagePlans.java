@@ -6,6 +6,7 @@ import java.util.Optional;
 import ringleaf.draw.page.Paper;
 import ringleaf.draw.paper.PaperItem;
 import ringleaf.draw.sheet.SheetItem;
+import ringleaf.draw.sheet.SheetUnit;
 import ringleaf.fabricate.Fits;
 import ringleaf.fabricate.Preparation;
 import ringleaf.part.Design;
@@ -72,25 +73,28 @@ final class PagePlans {
 
     /** Who measures in inches is taken to have letter paper. */
     private static Paper size(SpecDocument document, Optional<String> asked) {
-        boolean inches = document.units() == LengthUnit.IN || document.units() == LengthUnit.THOU;
-        return asked.map(size -> size.equals("letter")).orElse(inches) ? Paper.LETTER : Paper.A4;
+        return asked.map(size -> size.equals("letter")).orElse(isInches(document)) ? Paper.LETTER : Paper.A4;
+    }
+
+    private static boolean isInches(SpecDocument document) {
+        return document.units() == LengthUnit.IN || document.units() == LengthUnit.THOU;
     }
 
     private static PaperItem paper(Design design, Part part) {
-        String pieces = part.quantity() == 1 ? "1 piece" : part.quantity() + " pieces";
         String thick = Words.number(part.zTo() - part.zFrom(), 3);
         return new PaperItem(
                 design.name() + " " + part.name(),
-                pieces + ", " + part.source().stock() + ", " + thick + " mm thick",
+                "quantity " + part.quantity() + ", " + part.source().stock() + ", " + thick + " mm thick",
                 part);
     }
 
     private static SheetItem sheet(
             SpecDocument document, Design design, Part part, List<FitSize> sizes, Preparation own, Wanted wanted) {
+        SheetUnit unit = isInches(document) ? SheetUnit.INCH : SheetUnit.MM;
         List<SheetItem.FitLine> fits = new ArrayList<>();
         for (FitSize size : sizes) {
             if (size.joint().part().equals(part.name())) {
-                fits.add(fit(size));
+                fits.add(fit(size, unit));
             }
         }
         boolean kerf = own != null
@@ -104,14 +108,14 @@ final class PagePlans {
         String tolerance = document.catalogues()
                 .processes()
                 .get(process)
-                .map(p -> "\u00B1" + Words.number(p.repeatability(), 3) + ", what " + process + " repeats to")
+                .map(p -> "\u00B1" + unit.length(p.repeatability()) + ", what " + process + " repeats to")
                 .orElse("as the process repeats");
         return new SheetItem(
-                document.title(), design.name(), part, tolerance, file, fits, PartData.of(design, part),
-                PartData.involute(design, part));
+                document.title(), design.name(), part, tolerance, file, fits,
+                PartData.of(design, part, unit), PartData.involute(design, part), unit);
     }
 
-    private static SheetItem.FitLine fit(FitSize size) {
+    private static SheetItem.FitLine fit(FitSize size, SheetUnit unit) {
         Joint joint = size.joint();
         FitName fit = FitName.of(joint.fit());
         double nominal = joint.nominal();
@@ -119,12 +123,12 @@ final class PagePlans {
         if (fit == FitName.THREAD_CLEARANCE) {
             words = "for M" + Words.number(nominal, 2);
         } else if (joint.shape() != Joint.Shape.SHAFT) {
-            words += ", for " + Words.number(nominal, 3);
+            words += ", for " + unit.length(nominal);
         }
         if (size.isoClass().isPresent()) {
             words += " " + size.isoClass().get().name();
         }
-        String limits = size.isoClass().map(c -> range(c.least(), c.most())).orElse("");
+        String limits = size.isoClass().map(c -> range(c.least(), c.most(), unit)).orElse("");
         return new SheetItem.FitLine(
                 joint.name(),
                 joint.shape(),
@@ -132,12 +136,12 @@ final class PagePlans {
                 joint.count(),
                 words,
                 limits,
-                range(size.least(), size.most()),
-                range(size.leastPlay(), size.mostPlay()),
+                range(size.least(), size.most(), unit),
+                range(size.leastPlay(), size.mostPlay(), unit),
                 size.how());
     }
 
-    private static String range(double least, double most) {
-        return Words.number(least, 3) + " to " + Words.number(most, 3);
+    private static String range(double least, double most, SheetUnit unit) {
+        return unit.length(least) + " to " + unit.length(most);
     }
 }

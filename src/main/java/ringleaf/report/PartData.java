@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.draw.sheet.SheetItem;
+import ringleaf.draw.sheet.SheetUnit;
 import ringleaf.draw.Decimals;
 import ringleaf.part.Choice;
 import ringleaf.part.Design;
@@ -42,13 +43,13 @@ public final class PartData {
     private PartData() {}
 
     /** The lines of the table, none for a part without teeth. */
-    public static List<SheetItem.Datum> of(Design design, Part part) {
+    public static List<SheetItem.Datum> of(Design design, Part part, SheetUnit unit) {
         List<SheetItem.Datum> all = new ArrayList<>();
         for (String owner : owners(part)) {
             List<SheetItem.Datum> own = new ArrayList<>();
             for (String[] word : WORDS) {
                 String suffix = word[1].equals("span") ? span(design, owner) : word[1];
-                dimension(design, owner + word[0]).ifPresent(d -> own.add(datum(suffix, d)));
+                dimension(design, owner + word[0]).ifPresent(d -> own.add(datum(suffix, d, unit)));
             }
             if (!own.isEmpty()) {
                 String stage = stage(owner);
@@ -59,7 +60,7 @@ public final class PartData {
                 if (all.isEmpty() || !stage.isEmpty()) {
                     belt(design, all);
                     for (String[] word : SHARED) {
-                        dimension(design, stage + word[0]).ifPresent(d -> all.add(datum(word[1], d)));
+                        dimension(design, stage + word[0]).ifPresent(d -> all.add(datum(word[1], d, unit)));
                     }
                 }
                 all.addAll(own);
@@ -151,7 +152,10 @@ public final class PartData {
         return Optional.empty();
     }
 
-    private static SheetItem.Datum datum(String name, Dimension dimension) {
+    private static SheetItem.Datum datum(String name, Dimension dimension, SheetUnit unit) {
+        if (dimension.unit().equals("mm") && !name.equals("module")) {
+            return new SheetItem.Datum(name, unit.length(dimension.value()));
+        }
         String value = Decimals.of(dimension.value(), DECIMALS);
         return new SheetItem.Datum(name, dimension.unit().equals("deg") ? value + "\u00B0" : value);
     }

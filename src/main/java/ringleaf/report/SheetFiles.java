@@ -63,7 +63,7 @@ public final class SheetFiles {
 
     private static byte[] table(List<Stack> stacks) {
         Csv csv = new Csv();
-        List<String> columns = new ArrayList<>(List.of("process", "stock", "width", "height", "sheets", "pieces"));
+        List<String> columns = new ArrayList<>(List.of("process", "stock", "width", "height", "sheets", "quantity"));
         columns.addAll(List.of("parts_mm2", "utilisation_percent", "boxes_in_rows_percent"));
         for (String column : columns) {
             csv.words(column);

@@ -10,7 +10,7 @@ public final class ToothMeasure {
     private ToothMeasure() {}
 
     /**
-     * Teeth to span so that the calliper touches near the middle of the flanks: z a_v/pi + 1/2 to the nearest whole
+     * Teeth to span so that the caliper touches near the middle of the flanks: z a_v/pi + 1/2 to the nearest whole
      * number, with the pressure angle a_v on the circle of the diameter d + 2 x m.
      */
     public static int spanTeeth(ToothForm form) {
@@ -39,7 +39,7 @@ public final class ToothMeasure {
                 - form.thinning() * Math.cos(angle);
     }
 
-    /** Radius at which a calliper over {@code count} teeth touches the flanks: half the span from the base tangent. */
+    /** Radius at which a caliper over {@code count} teeth touches the flanks: half the span from the base tangent. */
     public static double spanRadius(ToothForm form, int count) {
         return Math.hypot(form.baseRadius(), span(form, count) / 2);
     }

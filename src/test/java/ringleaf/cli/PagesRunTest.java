@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -74,6 +76,29 @@ class PagesRunTest {
                         .isTrue();
             }
         }
+    }
+
+    /** The vent's spec measures in inches, and so do its sheets: what they say of lengths is mm over 25.4. */
+    @Test
+    void sheetsOfASpecInInchesGiveInches() {
+        Pattern number = Pattern.compile("\u2300([0-9.]+)");
+        double largest = 0;
+        for (SheetItem item : parts("cold-frame-vent").sheets()) {
+            List<String> told = new ArrayList<>();
+            for (Page page : SheetPages.of(List.of(item), Paper.LETTER, "tool")) {
+                texts(page).forEach(text -> told.add(text.text()));
+            }
+            assertThat(told).contains("in").doesNotContain("mm");
+            double reach = Math.hypot(item.part().box().width(), item.part().box().height());
+            for (String text : told) {
+                for (Matcher size = number.matcher(text); size.find(); ) {
+                    double inches = Double.parseDouble(size.group(1));
+                    largest = Math.max(largest, inches);
+                    assertThat(25.4 * inches).as(item.part().name() + ": " + text).isLessThan(1.01 * reach);
+                }
+            }
+        }
+        assertThat(largest).as("the opening of four inches").isGreaterThan(4);
     }
 
     private static void check(Page page, String where, Box frame) {
@@ -278,7 +303,7 @@ class PagesRunTest {
             told.remove(stated.get());
             SheetItem silent = new SheetItem(
                     item.title(), item.mechanism(), item.part(), item.tolerance(), item.file(), item.fits(), told,
-                    item.involute());
+                    item.involute(), item.unit());
             SheetItem.Datum measured = SheetPages.span(silent).orElseThrow();
             // another tooth more between the jaws is a base pitch more
             SheetItem.Involute gear = item.involute().orElseThrow();

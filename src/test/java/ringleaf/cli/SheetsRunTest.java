@@ -205,7 +205,7 @@ class SheetsRunTest {
             String with = Files.readString(folder.resolve("with/" + file));
             String without = Files.readString(folder.resolve("without/" + file));
             int more = paths(guide(with)) - paths(guide(without));
-            // ten bores, the opening, screws, the witness
+            // ten bores, the opening, screws, the alignment
             assertThat(more).as(file).isGreaterThan(14);
             assertThat(paths(with) - paths(guide(with))).isEqualTo(paths(without) - paths(guide(without)));
         }

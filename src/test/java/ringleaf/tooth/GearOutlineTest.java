@@ -46,7 +46,7 @@ class GearOutlineTest {
         for (ToothForm form : FORMS) {
             int count = ToothMeasure.spanTeeth(form);
             double half = count * form.pitchAngle() / 2;
-            // Teeth 0 … k-1 turned so that the group lies about +x: the calliper's jaws are then square to y.
+            // Teeth 0 … k-1 turned so that the group lies about +x: the caliper's jaws are then square to y.
             double turn = -(count - 1) * form.pitchAngle() / 2;
             double top = Double.NEGATIVE_INFINITY;
             double bottom = Double.POSITIVE_INFINITY;

@@ -13,7 +13,7 @@ import ringleaf.geom.Tolerance;
  * @param edges in the turned part, the outline first
  * @param bearings of them
  * @param found features
- * @param span what a calliper measures over its teeth
+ * @param span what a caliper measures over its teeth
  */
 record Features(List<Edge> edges, Bearings bearings, Found found, Optional<ToothSpan> span) {
     /** Pieces above which an opening is described like an outline. */
@@ -26,7 +26,8 @@ record Features(List<Edge> edges, Bearings bearings, Found found, Optional<Tooth
         for (Edge edge : drawn) {
             edges.add(bearings.turn() == 0 ? edge : edge.placed(Placement.turn(bearings.turn())));
         }
-        Found found = new Found();
+        Sizes sizes = new Sizes(item.unit());
+        Found found = new Found(sizes);
         new RoundFeatures(bearings, item.fits(), same, found).add(edges);
         OutlineFeatures outlines = new OutlineFeatures(bearings, same, found);
         List<Edge> shapes = new ArrayList<>();
@@ -38,7 +39,7 @@ record Features(List<Edge> edges, Bearings bearings, Found found, Optional<Tooth
             }
             if (outlines.teeth(edge)) {
                 toothed |= i == 0;
-            } else if (i == 0 || edge.pieces().size() > MANY || isRound(edge, bearings, same)) {
+            } else if (i == 0 || edge.pieces().size() > MANY || isRound(edge, bearings, same, sizes)) {
                 outlines.radii(edge);
             } else {
                 shapes.add(edge);
@@ -63,9 +64,9 @@ record Features(List<Edge> edges, Bearings bearings, Found found, Optional<Tooth
     }
 
     /** Whether the opening has no simpler form and goes round the part's centre. */
-    private static boolean isRound(Edge edge, Bearings bearings, Tolerance same) {
+    private static boolean isRound(Edge edge, Bearings bearings, Tolerance same, Sizes sizes) {
         return bearings.round()
                 && Winding.of(edge.contour(), bearings.origin()) != 0
-                && Shape.of(edge, bearings, same).isOpening();
+                && Shape.of(edge, bearings, same, sizes).isOpening();
     }
 }

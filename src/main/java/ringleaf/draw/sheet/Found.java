@@ -37,12 +37,22 @@ final class Found {
     /** A circle of centre lines through a pattern. */
     record Ring(Point centre, double radius) {}
 
+    private final Sizes sizes;
     private final List<Callout> callouts = new ArrayList<>();
     private final List<Loose> loose = new ArrayList<>();
     private final List<Mark> marks = new ArrayList<>();
     private final List<Ring> rings = new ArrayList<>();
     private boolean profile;
     private boolean boxed = true;
+
+    /** Nothing found yet; what is found is told in these sizes. */
+    Found(Sizes sizes) {
+        this.sizes = sizes;
+    }
+
+    Sizes sizes() {
+        return sizes;
+    }
 
     void callout(List<String> lines, List<Target> targets) {
         callouts.add(new Callout(List.copyOf(lines), List.copyOf(targets)));

@@ -33,10 +33,10 @@ final class OutlineFeatures {
             boolean both = t.outer() - t.inner() > same.length();
             String suffix = edge.levels().isEmpty() ? "" : " " + edge.levels();
             String outer = edge.hole() && both ? "roots " : "tips ";
-            found.callout(List.of(outer + Sizes.diameter(t.outer()) + suffix), targets(t.lands()));
+            found.callout(List.of(outer + found.sizes().diameter(t.outer()) + suffix), targets(t.lands()));
             if (both) {
                 String inner = edge.hole() ? "tips " : "roots ";
-                found.callout(List.of(inner + Sizes.diameter(t.inner()) + suffix), targets(t.bottoms()));
+                found.callout(List.of(inner + found.sizes().diameter(t.inner()) + suffix), targets(t.bottoms()));
             }
             radii(edge, Optional.of(t));
         });
@@ -72,12 +72,12 @@ final class OutlineFeatures {
         for (Map.Entry<Long, List<Arc>> each : others.entrySet()) {
             List<Arc> arcs = each.getValue();
             double radius = arcs.get(0).radius();
-            found.callout(List.of(Sizes.times(arcs.size()) + Sizes.radius(radius) + suffix), targets(arcs));
+            found.callout(List.of(Sizes.times(arcs.size()) + found.sizes().radius(radius) + suffix), targets(arcs));
             for (Arc arc : arcs) {
                 boolean convex = arc.sweep() > 0 != edge.hole();
                 if (convex && Math.abs(arc.sweep()) > TURN && radius > LARGE
                         && !found.isMarked(arc.centre(), 2 * same.length())) {
-                    found.place("centre of " + Sizes.radius(radius), arc.centre(), new Target.At(arc.centre()));
+                    found.place("centre of " + found.sizes().radius(radius), arc.centre(), new Target.At(arc.centre()));
                     found.mark(arc.centre(), 0);
                 }
             }
@@ -90,7 +90,7 @@ final class OutlineFeatures {
             sweep += Math.abs(arc.sweep());
         }
         double radius = arcs.get(0).radius();
-        String size = sweep > Math.PI ? Sizes.diameter(radius) : Sizes.radius(radius);
+        String size = sweep > Math.PI ? found.sizes().diameter(radius) : found.sizes().radius(radius);
         found.callout(List.of(size + suffix), targets(arcs));
     }
 

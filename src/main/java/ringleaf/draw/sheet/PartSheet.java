@@ -207,11 +207,11 @@ final class PartSheet {
         Point right = extreme(new Point(1, 0));
         Point low = extreme(new Point(0, -1));
         Point high = extreme(new Point(0, 1));
-        String width = Sizes.mm(real.width());
+        String width = features.found().sizes().length(real.width());
         if (!linear.level(left, right, box.minY() - Linear.OFFSET, width)) {
             unplaced.add(width + " wide over all");
         }
-        String height = Sizes.mm(real.height());
+        String height = features.found().sizes().length(real.height());
         if (!linear.upright(low, high, box.minX() - offset(), height)) {
             unplaced.add(height + " high over all");
         }

@@ -72,14 +72,14 @@ final class RoundFeatures {
         }
         double radius = centres.get(0).distance(bearings.origin());
         found.ring(bearings.origin(), radius);
-        String place = "on " + Sizes.diameter(radius) + ", from " + Sizes.degrees(first);
+        String place = "on " + found.sizes().diameter(radius) + ", from " + Sizes.degrees(first);
         found.callout(lines(Sizes.times(group.size()), group.get(0), place), targets);
     }
 
     private List<String> lines(String times, Edge edge, String place) {
         List<String> lines = new ArrayList<>();
         String levels = edge.levels().isEmpty() ? "" : " " + edge.levels();
-        lines.add(times + Sizes.diameter(edge.circle().radius()) + (edge.hole() ? "" : outer(edge)) + levels);
+        lines.add(times + found.sizes().diameter(edge.circle().radius()) + (edge.hole() ? "" : outer(edge)) + levels);
         if (!place.isEmpty()) {
             lines.add(place);
         }
@@ -98,7 +98,7 @@ final class RoundFeatures {
     private String what(Edge edge) {
         String fit = fit(edge);
         String levels = edge.levels().isEmpty() ? "" : ", " + edge.levels();
-        return Sizes.diameter(edge.circle().radius())
+        return found.sizes().diameter(edge.circle().radius())
                 + (edge.hole() ? "" : outer(edge))
                 + levels
                 + (fit.isEmpty() ? "" : ", " + fit);

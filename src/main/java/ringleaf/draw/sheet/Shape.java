@@ -24,7 +24,7 @@ import ringleaf.geom.Tolerance;
 record Shape(List<String> lines, Point centre, Optional<Double> axis, double width) {
     private static final int MOST_RADII = 3;
 
-    static Shape of(Edge edge, Bearings bearings, Tolerance same) {
+    static Shape of(Edge edge, Bearings bearings, Tolerance same, Sizes sizes) {
         List<Arc> arcs = edge.arcs();
         List<Line> lines = new ArrayList<>();
         for (Segment piece : edge.pieces()) {
@@ -34,17 +34,17 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         }
         Shape shape = null;
         if (arcs.size() == 2 && lines.size() == 2) {
-            shape = straightSlot(arcs, bearings, same);
-            shape = shape == null ? sector(arcs, same) : shape;
-            shape = shape == null ? flats(arcs.get(0), lines, same) : shape;
+            shape = straightSlot(arcs, bearings, same, sizes);
+            shape = shape == null ? sector(arcs, same, sizes) : shape;
+            shape = shape == null ? flats(arcs.get(0), lines, same, sizes) : shape;
         } else if (arcs.size() == 4 && lines.isEmpty()) {
-            shape = arcSlot(arcs, bearings, same);
+            shape = arcSlot(arcs, bearings, same, sizes);
         } else if (arcs.size() == 1 && lines.size() == 1) {
-            shape = flats(arcs.get(0), lines, same);
+            shape = flats(arcs.get(0), lines, same, sizes);
         } else if (lines.size() == 4 && (arcs.isEmpty() || arcs.size() == 4)) {
-            shape = rectangle(arcs, lines, same);
+            shape = rectangle(arcs, lines, same, sizes);
         }
-        return shape == null ? opening(edge, bearings, same, bearings.round()) : shape;
+        return shape == null ? opening(edge, bearings, same, sizes, bearings.round()) : shape;
     }
 
     /** Whether it has no simpler form. */
@@ -56,7 +56,7 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         return Math.abs(Math.abs(arc.sweep()) - Math.PI) < slack / arc.radius();
     }
 
-    private static Shape straightSlot(List<Arc> ends, Bearings bearings, Tolerance same) {
+    private static Shape straightSlot(List<Arc> ends, Bearings bearings, Tolerance same, Sizes sizes) {
         Arc a = ends.get(0);
         Arc b = ends.get(1);
         if (!isHalf(a, 4 * same.length())
@@ -67,21 +67,21 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         }
         double between = a.centre().distance(b.centre());
         List<String> words = new ArrayList<>();
-        words.add("slot " + Sizes.mm(2 * a.radius()) + " x " + Sizes.mm(between + 2 * a.radius()));
+        words.add("slot " + sizes.length(2 * a.radius()) + " x " + sizes.length(between + 2 * a.radius()));
         Point fromA = a.centre().minus(bearings.origin());
         Point fromB = b.centre().minus(bearings.origin());
         boolean radial = bearings.round() && Math.abs(fromA.cross(fromB)) / between < same.length();
         if (radial) {
             double near = Math.min(fromA.norm(), fromB.norm());
             double far = Math.max(fromA.norm(), fromB.norm());
-            words.add("end centres " + Sizes.radius(near) + ", " + Sizes.radius(far));
+            words.add("end centres " + sizes.radius(near) + ", " + sizes.radius(far));
         }
         double axis = b.centre().minus(a.centre()).angle();
         Optional<Double> direction = radial ? Optional.empty() : Optional.of(axis);
         return new Shape(words, a.centre().towards(b.centre(), 0.5), direction, 2 * a.radius());
     }
 
-    private static Shape arcSlot(List<Arc> arcs, Bearings bearings, Tolerance same) {
+    private static Shape arcSlot(List<Arc> arcs, Bearings bearings, Tolerance same, Sizes sizes) {
         for (int i = 0; i < 2; i++) {
             Arc one = arcs.get(i);
             Arc other = arcs.get(i + 2);
@@ -95,14 +95,14 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
                 double radius = (one.radius() + other.radius()) / 2;
                 double width = Math.abs(one.radius() - other.radius());
                 List<String> words = new ArrayList<>();
-                words.add("slot " + Sizes.mm(width) + " on " + Sizes.radius(radius));
+                words.add("slot " + sizes.length(width) + " on " + sizes.radius(radius));
                 words.add(Sizes.degrees(Math.abs(one.sweep())) + " between end centres");
                 boolean about = one.centre().distance(bearings.origin()) < same.length();
                 Point middle = one.centre()
                         .plus(Point.polar(radius, one.startAngle() + one.sweep() / 2));
                 if (!about) {
                     Point centre = one.centre().minus(bearings.origin());
-                    words.add("about " + Sizes.mm(centre.x()) + ", " + Sizes.mm(centre.y()));
+                    words.add("about " + sizes.length(centre.x()) + ", " + sizes.length(centre.y()));
                 }
                 return new Shape(words, middle, Optional.empty(), width);
             }
@@ -111,7 +111,7 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
     }
 
     /** A piece of a ring. */
-    private static Shape sector(List<Arc> arcs, Tolerance same) {
+    private static Shape sector(List<Arc> arcs, Tolerance same, Sizes sizes) {
         Arc a = arcs.get(0);
         Arc b = arcs.get(1);
         boolean ring = a.centre().distance(b.centre()) < same.length()
@@ -123,14 +123,14 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         Arc outer = a.radius() > b.radius() ? a : b;
         double inner = Math.min(a.radius(), b.radius());
         List<String> words = new ArrayList<>();
-        words.add("sector " + Sizes.radius(inner) + " to " + Sizes.radius(outer.radius()));
+        words.add("sector " + sizes.radius(inner) + " to " + sizes.radius(outer.radius()));
         double from = outer.sweep() > 0 ? outer.startAngle() : outer.startAngle() + outer.sweep();
         words.add(Sizes.degrees(Math.abs(outer.sweep())) + " from " + Sizes.degrees(Angles.positive(from)));
         return new Shape(words, outer.centre(), Optional.empty(), 0);
     }
 
     /** A bore with one flat or with two. */
-    private static Shape flats(Arc arc, List<Line> flats, Tolerance same) {
+    private static Shape flats(Arc arc, List<Line> flats, Tolerance same, Sizes sizes) {
         double near = 0;
         for (Line flat : flats) {
             near = Distances.nearest(flat, arc.centre()).distance(arc.centre());
@@ -142,13 +142,13 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         }
         boolean two = flats.size() == 2;
         double across = two ? 2 * near : arc.radius() + near;
-        String words = Sizes.diameter(arc.radius()) + (two ? ", two flats, " : ", flat, ") + Sizes.mm(across) + " across";
+        String words = sizes.diameter(arc.radius()) + (two ? ", two flats, " : ", flat, ") + sizes.length(across) + " across";
         Point foot = Distances.nearest(flats.get(0), arc.centre());
         return new Shape(
                 List.of(words), arc.centre(), Optional.of(foot.minus(arc.centre()).angle()), 0);
     }
 
-    private static Shape rectangle(List<Arc> corners, List<Line> sides, Tolerance same) {
+    private static Shape rectangle(List<Arc> corners, List<Line> sides, Tolerance same, Sizes sizes) {
         Point along = sides.get(0).tangentAt(0);
         for (int i = 1; i < 4; i++) {
             Point next = sides.get(i).tangentAt(0);
@@ -165,14 +165,14 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         double height = Math.abs(along.cross(sides.get(2).start().minus(sides.get(0).start())));
         double width = Math.abs(along.dot(sides.get(3).start().minus(sides.get(1).start())));
         Point centre = sides.get(0).pointAt(0.5).towards(sides.get(2).pointAt(0.5), 0.5);
-        String size = Sizes.mm(Math.max(width, height)) + " x " + Sizes.mm(Math.min(width, height));
-        String words = corners.isEmpty() ? size : size + ", corners " + Sizes.radius(corners.get(0).radius());
+        String size = sizes.length(Math.max(width, height)) + " x " + sizes.length(Math.min(width, height));
+        String words = corners.isEmpty() ? size : size + ", corners " + sizes.radius(corners.get(0).radius());
         double axis = (width >= height ? along : along.left()).angle();
         return new Shape(List.of(words), centre, Optional.of(axis), 0);
     }
 
     /** An opening or a boss by its reach from the centre, as in patterns, or by its box and the box's middle. */
-    static Shape opening(Edge edge, Bearings bearings, Tolerance same, boolean patterned) {
+    static Shape opening(Edge edge, Bearings bearings, Tolerance same, Sizes sizes, boolean patterned) {
         List<String> words = new ArrayList<>();
         Box box = edge.contour().box();
         if (patterned) {
@@ -182,9 +182,9 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
                 near = Math.min(near, Distances.distance(piece, bearings.origin()));
                 far = Math.max(far, farthest(piece, bearings.origin()));
             }
-            words.add((edge.hole() ? "opening " : "boss ") + Sizes.radius(near) + " to " + Sizes.radius(far));
+            words.add((edge.hole() ? "opening " : "boss ") + sizes.radius(near) + " to " + sizes.radius(far));
         } else {
-            words.add((edge.hole() ? "opening " : "boss ") + Sizes.mm(box.width()) + " x " + Sizes.mm(box.height()));
+            words.add((edge.hole() ? "opening " : "boss ") + sizes.length(box.width()) + " x " + sizes.length(box.height()));
         }
         TreeSet<Long> radii = new TreeSet<>();
         for (Arc arc : edge.arcs()) {
@@ -195,7 +195,7 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         if (!radii.isEmpty() && radii.size() <= MOST_RADII) {
             StringBuilder out = new StringBuilder();
             for (long radius : radii) {
-                out.append(out.length() == 0 ? "" : ", ").append(Sizes.radius(radius * same.length()));
+                out.append(out.length() == 0 ? "" : ", ").append(sizes.radius(radius * same.length()));
             }
             words.add("corners " + out);
         }

@@ -30,7 +30,7 @@ final class ShapeFeatures {
         Map<String, List<Seen>> groups = new LinkedHashMap<>();
         for (Edge edge : edges) {
             if (!edge.isCircle()) {
-                Shape shape = Shape.of(edge, bearings, same);
+                Shape shape = Shape.of(edge, bearings, same, found.sizes());
                 groups.computeIfAbsent(shape.lines() + edge.levels(), k -> new ArrayList<>())
                         .add(new Seen(edge, shape));
             }
@@ -54,7 +54,7 @@ final class ShapeFeatures {
         if (Double.isNaN(first) && !central) {
             for (Seen one : group) {
                 Seen seen = one.shape().isOpening()
-                        ? new Seen(one.edge(), Shape.opening(one.edge(), bearings, same, false))
+                        ? new Seen(one.edge(), Shape.opening(one.edge(), bearings, same, found.sizes(), false))
                         : one;
                 Target target = targets(seen.edge()).get(0);
                 found.place(String.join(", ", lines(seen, true)), seen.shape().centre(), target);

@@ -16,6 +16,7 @@ import ringleaf.part.Part;
  * @param fits of its joints
  * @param data what the mechanism states of it, e.g. its teeth
  * @param involute its external involute teeth, if it has one kind of them
+ * @param unit in which lengths are given, those of fits and data among them
  */
 public record SheetItem(
         String title,
@@ -25,7 +26,8 @@ public record SheetItem(
         String file,
         List<FitLine> fits,
         List<Datum> data,
-        Optional<Involute> involute) {
+        Optional<Involute> involute,
+        SheetUnit unit) {
     public SheetItem {
         fits = List.copyOf(fits);
         data = List.copyOf(data);

@@ -3,6 +3,7 @@ package ringleaf.draw.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.draw.Decimals;
 import ringleaf.draw.page.Page;
 import ringleaf.draw.page.Paper;
 import ringleaf.draw.page.Pen;
@@ -58,7 +59,7 @@ public final class SheetPages {
     public static Optional<SheetItem.Datum> span(SheetItem item) {
         return Features.of(item, SAME)
                 .span()
-                .map(span -> new SheetItem.Datum("span over " + span.teeth() + " teeth", Sizes.mm(span.span())));
+                .map(span -> new SheetItem.Datum("span over " + span.teeth() + " teeth", item.unit().length(span.span())));
     }
 
     private void add(SheetItem item) {
@@ -117,7 +118,7 @@ public final class SheetPages {
     }
 
     private static String words(double scale) {
-        return scale >= 1 ? Sizes.mm(scale) + ":1" : "1:" + Sizes.mm(1 / scale);
+        return scale >= 1 ? Decimals.of(scale, 3) + ":1" : "1:" + Decimals.of(1 / scale, 3);
     }
 
     /** Tables that had no room beside the view, in columns on upright sheets. */

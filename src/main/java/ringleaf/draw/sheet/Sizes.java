@@ -2,23 +2,25 @@ package ringleaf.draw.sheet;
 
 import ringleaf.draw.Decimals;
 
-/** How sizes are written: mm and degrees with at most 3 decimals. */
-final class Sizes {
+/**
+ * How sizes are written: lengths in the sheet's unit, degrees with at most 3 decimals.
+ *
+ * @param unit of lengths
+ */
+record Sizes(SheetUnit unit) {
     static final String DIAMETER = "\u2300";
     private static final int DECIMALS = 3;
 
-    private Sizes() {}
-
-    static String mm(double value) {
-        return Decimals.of(value, DECIMALS);
+    String length(double value) {
+        return unit.length(value);
     }
 
-    static String diameter(double radius) {
-        return DIAMETER + mm(2 * radius);
+    String diameter(double radius) {
+        return DIAMETER + length(2 * radius);
     }
 
-    static String radius(double radius) {
-        return "R" + mm(radius);
+    String radius(double radius) {
+        return "R" + length(radius);
     }
 
     static String degrees(double angle) {

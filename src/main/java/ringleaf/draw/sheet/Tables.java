@@ -21,7 +21,7 @@ final class Tables {
             }
             features.span()
                     .ifPresent(span -> rows.add(
-                            List.of("span over " + span.teeth() + " teeth", Sizes.mm(span.span()))));
+                            List.of("span over " + span.teeth() + " teeth", item.unit().length(span.span()))));
             all.add(new Table("Data", List.of("what", "value"), rows));
         }
         if (item.part().layers().size() > 1) {
@@ -29,10 +29,10 @@ final class Tables {
         }
         List<Found.Place> places = features.found().places();
         if (!places.isEmpty()) {
-            all.add(places(places, features.bearings()));
+            all.add(places(places, features));
         }
         if (!item.fits().isEmpty()) {
-            all.add(fits(item.fits()));
+            all.add(fits(item));
         }
         List<String> notes = notes(item, features);
         if (!notes.isEmpty()) {
@@ -48,21 +48,23 @@ final class Tables {
             Layer layer = item.part().layers().get(i);
             rows.add(List.of(
                     Integer.toString(i + 1),
-                    Sizes.mm(layer.zFrom() - bed),
-                    Sizes.mm(layer.zTo() - bed),
-                    Sizes.mm(layer.height())));
+                    item.unit().length(layer.zFrom() - bed),
+                    item.unit().length(layer.zTo() - bed),
+                    item.unit().length(layer.height())));
         }
         return new Table("Levels, height above the lowest face", List.of("level", "from", "to", "height"), rows);
     }
 
-    private static Table places(List<Found.Place> places, Bearings bearings) {
+    private static Table places(List<Found.Place> places, Features features) {
+        Bearings bearings = features.bearings();
+        Sizes sizes = features.found().sizes();
         boolean round = bearings.round();
         List<List<String>> rows = new ArrayList<>();
         for (Found.Place place : places) {
             Point at = place.at().minus(bearings.origin());
-            List<String> row = new ArrayList<>(List.of(place.label(), Sizes.mm(at.x()), Sizes.mm(at.y())));
+            List<String> row = new ArrayList<>(List.of(place.label(), sizes.length(at.x()), sizes.length(at.y())));
             if (round) {
-                row.add(Sizes.mm(at.norm()));
+                row.add(sizes.length(at.norm()));
                 row.add(Sizes.degrees(Angles.positive(at.angle())));
             }
             row.add(place.what());
@@ -74,20 +76,20 @@ final class Tables {
         return new Table("Places of centres, " + from, header, rows);
     }
 
-    private static Table fits(List<SheetItem.FitLine> fits) {
+    private static Table fits(SheetItem item) {
         List<List<String>> rows = new ArrayList<>();
-        for (SheetItem.FitLine fit : fits) {
+        for (SheetItem.FitLine fit : item.fits()) {
             rows.add(List.of(
                     fit.name(),
                     Integer.toString(fit.count()),
-                    Sizes.mm(fit.size()),
+                    item.unit().length(fit.size()),
                     fit.fit(),
                     fit.limits(),
                     fit.expected(),
                     fit.play()));
         }
         return new Table(
-                "Fits, mm", List.of("joint", "n", "drawn", "fit", "limits", "expected as made", "play"), rows);
+                "Fits, " + item.unit().spelling(), List.of("joint", "n", "drawn", "fit", "limits", "expected as made", "play"), rows);
     }
 
     private static List<String> notes(SheetItem item, Features features) {

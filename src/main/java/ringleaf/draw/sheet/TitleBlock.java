@@ -52,15 +52,15 @@ final class TitleBlock {
         double y = block.maxY();
         y = row(pen, block, y, ROWS[0], new double[] {0, 105, 130, 155, WIDTH}, new String[][] {
             {"part", item.mechanism() + " " + item.part().name()},
-            {"pieces", Integer.toString(item.part().quantity())},
+            {"quantity", Integer.toString(item.part().quantity())},
             {"scale", facts.scale()},
             {"sheet", facts.sheet()}
         });
         double thick = item.part().zTo() - item.part().zFrom();
         y = row(pen, block, y, ROWS[1], new double[] {0, 105, 130, 155, WIDTH}, new String[][] {
             {"title", item.title()},
-            {item.part().layers().size() > 1 ? "height" : "thickness", Sizes.mm(thick)},
-            {"units", "mm"},
+            {item.part().layers().size() > 1 ? "height" : "thickness", item.unit().length(thick)},
+            {"units", item.unit().spelling()},
             {"format", facts.format()}
         });
         y = row(pen, block, y, ROWS[2], new double[] {0, 55, 105, WIDTH}, new String[][] {

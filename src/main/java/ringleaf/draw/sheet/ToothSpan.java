@@ -12,7 +12,7 @@ import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
 
 /**
- * What a calliper measures over some teeth, taken from the outline itself: jaws touch involute flanks where a tangent of
+ * What a caliper measures over some teeth, taken from the outline itself: jaws touch involute flanks where a tangent of
  * the base circle crosses them at right angles, so the span is the distance of two such crossings (the definition of the
  * base tangent length). Within the outline's own deviation.
  *

@@ -21,7 +21,7 @@ import ringleaf.part.Words;
 final class BezelFit {
     private static final String CHECK = "housing-fits";
     private static final int DIRECTIONS = 720;
-    private static final int WITNESS_TRIES = 360;
+    private static final int ALIGNMENT_TRIES = 360;
     /** A servo plate hangs on up to so many screws, those next to it. */
     private static final int SERVO_SCREWS = 4;
     /** Screws further off the drive's direction than this would lay the plate across the view, rad. */
@@ -51,16 +51,16 @@ final class BezelFit {
                 0,
                 own.others(),
                 true);
-        for (int i = 0; i < WITNESS_TRIES; i++) {
-            double turn = drive.blockedCentre() + Math.PI + Angles.TURN * i / WITNESS_TRIES;
-            Point witness = Point.polar(rim.wall() + web + radius, turn);
-            if (isFree(plain, spec, rim, drive, witness, radius + web)) {
+        for (int i = 0; i < ALIGNMENT_TRIES; i++) {
+            double turn = drive.blockedCentre() + Math.PI + Angles.TURN * i / ALIGNMENT_TRIES;
+            Point alignment = Point.polar(rim.wall() + web + radius, turn);
+            if (isFree(plain, spec, rim, drive, alignment, radius + web)) {
                 return new Housing(
                         own.outline(),
                         screws,
                         plain.ownScrews(),
                         own.screwHole(),
-                        witness,
+                        alignment,
                         radius,
                         own.others(),
                         true);

@@ -27,7 +27,7 @@ final class BuildOrder {
     }
 
     List<BuildStep> steps() {
-        say("Deburr every part and lay the plates out with their witness holes in line.");
+        say("Deburr every part and lay the plates out with their alignment holes in line.");
         pins();
         base();
         if (design.pinionPlan().isPresent()) {

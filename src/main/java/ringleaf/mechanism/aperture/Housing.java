@@ -7,15 +7,15 @@ import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 
 /**
- * What base, spacer, retainer and cover share: the outline, the screws and the witness hole that shows which way
+ * What base, spacer, retainer and cover share: the outline, the screws and the alignment hole that shows which way
  * round and which way up a plate belongs. Drawn unmirrored.
  *
  * @param outline of the plates
  * @param screws centres of the housing's screws, those that the drive adds first
  * @param ownScrews number of those; in the user's own housing, of those that hold a servo plate
  * @param screwHole radius of their holes, mm
- * @param witness centre of the witness hole
- * @param witnessHole its radius, mm; 0 where there is none, as the user's own outline may leave no room for it
+ * @param alignment centre of the alignment hole
+ * @param alignmentHole its radius, mm; 0 where there is none, as the user's own outline may leave no room for it
  * @param through other openings that go through every plate
  * @param own whether it is the user's own
  */
@@ -24,8 +24,8 @@ record Housing(
         List<Point> screws,
         int ownScrews,
         double screwHole,
-        Point witness,
-        double witnessHole,
+        Point alignment,
+        double alignmentHole,
         List<Contour> through,
         boolean own) {
     /** Screws along the rim stand no further apart than this, mm; common practice, no source. */
@@ -39,7 +39,7 @@ record Housing(
         }
         double hole = spec.screw().hole() / 2;
         double web = Rim.housingWeb(spec);
-        double witnessHole = Math.max(0.5, Math.min(hole, spec.plate().leastWeb() / 2));
+        double alignmentHole = Math.max(0.5, Math.min(hole, spec.plate().leastWeb() / 2));
         double blocked = drive.blockedHalfAngle(rim, hole + web);
         List<Point> screws = new ArrayList<>(drive.ownScrews(rim, hole + web));
         int own = screws.size();
@@ -49,19 +49,19 @@ record Housing(
         for (int i = 0; i < count; i++) {
             screws.add(Point.polar(rim.screws(), from + room * i / (count - 1)));
         }
-        double beside = 2 * Math.asin((hole + witnessHole + web) / (2 * rim.screws()));
-        Point witness = Point.polar(rim.screws(), from + room / (count - 1) + beside);
-        return new Housing(drive.outline(rim), screws, own, hole, witness, witnessHole, List.of(), false);
+        double beside = 2 * Math.asin((hole + alignmentHole + web) / (2 * rim.screws()));
+        Point alignment = Point.polar(rim.screws(), from + room / (count - 1) + beside);
+        return new Housing(drive.outline(rim), screws, own, hole, alignment, alignmentHole, List.of(), false);
     }
 
-    /** Holes that go through every plate: screws and the witness. */
+    /** Holes that go through every plate: screws and the alignment hole. */
     List<Contour> holes() {
         List<Contour> holes = new ArrayList<>();
         for (Point screw : screws) {
             holes.add(Contour.circle(screw, screwHole));
         }
-        if (witnessHole > 0) {
-            holes.add(Contour.circle(witness, witnessHole));
+        if (alignmentHole > 0) {
+            holes.add(Contour.circle(alignment, alignmentHole));
         }
         holes.addAll(through);
         return holes;

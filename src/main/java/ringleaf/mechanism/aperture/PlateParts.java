@@ -169,13 +169,13 @@ final class PlateParts {
     }
 
     private List<Path> marks() {
-        return housing.witnessHole() > 0 ? List.of(mark()) : List.of();
+        return housing.alignmentHole() > 0 ? List.of(mark()) : List.of();
     }
 
-    /** A half arrow beside the witness hole that points counter-clockwise when the face towards the ring is up. */
+    /** A half arrow beside the alignment hole that points counter-clockwise when the face towards the ring is up. */
     private Path mark() {
-        double radius = housing.witness().norm();
-        double at = housing.witness().angle() + 2.5 * housing.witnessHole() / radius;
+        double radius = housing.alignment().norm();
+        double at = housing.alignment().angle() + 2.5 * housing.alignmentHole() / radius;
         double size = 3;
         Point tail = Point.polar(radius, at);
         Point tip = Point.polar(radius, at + size / radius);

@@ -16,7 +16,7 @@ import ringleaf.part.Part;
 /** The drive ring: slots for the drive pins, a round rim, and the teeth or the arm that turn it. */
 final class RingPart {
     /** Radius of the scallop in the rim that shows which way up the ring belongs, mm. */
-    private static final double WITNESS = 0.6;
+    private static final double ALIGNMENT = 0.6;
 
     private final ApertureDesign design;
     private final ApertureSpec spec;
@@ -73,18 +73,18 @@ final class RingPart {
     private Contour outline() {
         if (design.drive() instanceof HandPlan plan) {
             Contour blank = plan.ringOutline(rim);
-            return new RimCuts((Arc) blank.segments().get(0)).scallop(witnessDirection(), WITNESS).in(blank);
+            return new RimCuts((Arc) blank.segments().get(0)).scallop(alignmentDirection(), ALIGNMENT).in(blank);
         }
         PinionPlan plan = (PinionPlan) design.drive();
         Contour blank = teeth.sector().sectorRim(rim.rim(), plan.spaces(), plan.sectorCentre());
         return new RimCuts((Arc) blank.segments().get(0))
-                .scallop(witnessDirection(), WITNESS)
+                .scallop(alignmentDirection(), ALIGNMENT)
                 .notch(StopNotch.from(design), StopNotch.to(design), rim.floor())
                 .in(blank);
     }
 
     /** A place on the plain rim that is no mirror image of itself. */
-    private double witnessDirection() {
+    private double alignmentDirection() {
         if (design.drive() instanceof HandPlan plan) {
             return plan.at() + Math.toRadians(150);
         }

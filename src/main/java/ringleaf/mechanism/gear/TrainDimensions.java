@@ -139,7 +139,7 @@ final class TrainDimensions {
                 "root circle and what stands outside it"));
     }
 
-    /** Circles, and what a calliper measures on the teeth. */
+    /** Circles, and what a caliper measures on the teeth. */
     static void measures(List<Dimension> all, String p, Rim rim) {
         double module = rim.module();
         all.add(solved(p + "-reference-diameter", module * rim.teeth(), "teeth times module"));
@@ -148,7 +148,7 @@ final class TrainDimensions {
         if (rim instanceof Rim.Outer outer) {
             ToothForm form = outer.form();
             int count = ToothMeasure.spanTeeth(form);
-            String how = "calliper over " + count + (count == 1 ? " tooth" : " teeth");
+            String how = "caliper over " + count + (count == 1 ? " tooth" : " teeth");
             all.add(new Dimension(p + "-span-teeth", count, "1", Origin.SOLVED, "touching near mid flank"));
             all.add(solved(p + "-span", ToothMeasure.span(form, count), how));
         }

@@ -29,7 +29,7 @@ class FeaturesTest {
     }
 
     private static Features features(Part part, SheetItem.FitLine... fits) {
-        return Features.of(new SheetItem("t", "m", part, "", "", List.of(fits), List.of(), Optional.empty()), SAME);
+        return Features.of(new SheetItem("t", "m", part, "", "", List.of(fits), List.of(), Optional.empty(), SheetUnit.MM), SAME);
     }
 
     private static List<String> callouts(Features features) {
@@ -47,6 +47,15 @@ class FeaturesTest {
             holes.add(Shapes.obround(Point.polar(24, angle), Point.polar(34, angle), 1));
         }
         return Region.of(Contour.circle(Point.ORIGIN, 50)).withHoles(holes);
+    }
+
+    /** The same flange for who measures in inches: 100 mm are 3.9370 in (an inch is 25.4 mm: ISO 80000-3). */
+    @Test
+    void lengthsAreGivenInInchesWhereTheSheetIsInInches() {
+        SheetItem inches = new SheetItem(
+                "t", "m", part(Layer.of(flange(), 0, 3)), "", "", List.of(), List.of(), Optional.empty(), SheetUnit.INCH);
+        assertThat(callouts(Features.of(inches, SAME)))
+                .contains("\u23003.937", "\u23001.5748", "8x \u23000.1339 | on \u23003.1496, from 10\u00B0");
     }
 
     @Test
