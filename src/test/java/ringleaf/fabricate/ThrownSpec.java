@@ -37,10 +37,14 @@ public final class ThrownSpec {
         "{process: co2-laser, stock: polyester-0.1}"
     };
     private static final String[] BELTS = {"T2.5", "T5", "T10", "3M", "5M", "8M", "XL", "MXL"};
+    /** Pitches of the belts, mm, and the fewest teeth that their cords stand, as the catalogue has them or more. */
+    private static final double[] PITCHES = {2.5, 5, 10, 3, 5, 8, 5.08, 2.032};
+    private static final int FEWEST = 22;
     private static final String[] SCREWS = {"M1.6", "M2", "M2.5", "M3"};
 
     private final Random random;
     private final StringBuilder text = new StringBuilder();
+    private boolean printed;
 
     private ThrownSpec(long seed) {
         random = new Random(seed);
@@ -99,7 +103,9 @@ public final class ThrownSpec {
         text.append("fabrication:\n").append(cutting);
         String plate = one(PLATES);
         for (String family : new String[] {"plate", "ring", "gear", "pulley"}) {
-            text.append("  ").append(family).append(": ").append(chance(3) ? one(PLATES) : plate).append('\n');
+            String own = chance(3) ? one(PLATES) : plate;
+            text.append("  ").append(family).append(": ").append(own).append('\n');
+            printed = own.contains("print");
         }
         text.append("  spacer: ").append(chance(2) ? plate : PLATES[4]).append('\n');
     }
@@ -172,20 +178,22 @@ public final class ThrownSpec {
 
     private void pulley() {
         line("belt", "\"" + one(BELTS) + "\"");
-        wheel("    ", 14 + random.nextInt(40));
+        wheel("    ", FEWEST + random.nextInt(30));
     }
 
     private void drive() {
-        line("belt", "\"" + one(BELTS) + "\"");
+        int belt = random.nextInt(BELTS.length);
+        line("belt", "\"" + BELTS[belt] + "\"");
         text.append("    driver:\n");
-        wheel("      ", 14 + random.nextInt(10));
+        wheel("      ", FEWEST + random.nextInt(10));
         text.append("    driven:\n");
-        wheel("      ", 20 + random.nextInt(30));
+        wheel("      ", FEWEST + random.nextInt(30));
         if (chance(2)) {
             line("plates", chance(2) ? "two" : "one");
         }
         if (chance(3)) {
             line("centres", "fixed");
+            line("centre-distance", 30 * PITCHES[belt]);
             line("idler", "{side: outside, diameter: 12, axle: 3}");
         }
     }
@@ -196,8 +204,8 @@ public final class ThrownSpec {
         if (chance(3)) {
             more.add("flanges: " + (chance(2) ? "one" : "none"));
         }
-        if (chance(3)) {
-            more.add("hub-diameter: " + (8 + random.nextInt(12)));
+        if (printed && chance(3)) {
+            more.add("hub-height: 6\nhub-diameter: ".replace("\n", "\n" + indent) + (10 + random.nextInt(12)));
         }
         lines(more, indent);
     }

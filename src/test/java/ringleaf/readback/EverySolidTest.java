@@ -28,7 +28,9 @@ class EverySolidTest {
     @ParameterizedTest
     @ValueSource(strings = {
         "{kind: belt-drive, belt: T5, driver: {teeth: 15}, driven: {teeth: 33}}",
-        "{kind: pulley, belt: T2.5, teeth: 24, hub-diameter: 10, bore: {form: bearing, bearing: 623}}",
+        "{kind: belt-drive, belt: 5M, driver: {teeth: 20}, driven: {teeth: 40, hub-screws: {screw: M2},"
+                + " lightening: {form: spokes, count: 8}}}",
+        "{kind: pulley, belt: T2.5, teeth: 24, hub-height: 6, hub-diameter: 14, bore: {form: bearing, bearing: 623}}"
     })
     void levelsThatTouch(String mechanism) {
         String spec = "mechanisms:\n  made: " + mechanism + "\n";
