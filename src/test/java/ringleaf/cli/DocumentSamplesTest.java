@@ -99,4 +99,20 @@ class DocumentSamplesTest {
         }
         assertThat(read).isGreaterThanOrEqualTo(12);
     }
+
+    /** What follows a command that asks why not is what it says. */
+    @Test
+    void reasonsAreTheOnesThatAreShown() throws IOException {
+        int shown = 0;
+        for (String block : found(COMMANDS, Path.of("src/doc/explore.md"))) {
+            List<String> lines = block.lines().toList();
+            if (lines.get(0).endsWith("--why-not")) {
+                String[] words = lines.get(0).substring("ringleaf ".length()).split(" ");
+                Ran ran = Ran.in(folder, words);
+                assertThat(ran.out() + ran.err()).contains(lines.subList(1, lines.size()));
+                shown++;
+            }
+        }
+        assertThat(shown).isEqualTo(2);
+    }
 }
