@@ -28,14 +28,26 @@ public sealed interface Requirement {
     /** The members stay inside {@code room} with {@code clearance} at every state. */
     record StaysInside(String check, List<Integer> members, Region room, double clearance) implements Requirement {}
 
-    /** Round pins stay within their holes with at least {@code clearance} all round at every state. */
-    record PinInHole(String check, List<Fit> fits, double clearance) implements Requirement {
+    /**
+     * Round pins stay within their holes with at least {@code clearance} all round at every state.
+     *
+     * @param snug whether more room than that is wrong as well, because the design counts on no more
+     */
+    record PinInHole(String check, List<Fit> fits, double clearance, boolean snug) implements Requirement {
         public PinInHole {
             fits = List.copyOf(fits);
         }
+
+        /** Holes that may be wider. */
+        public PinInHole(String check, List<Fit> fits, double clearance) {
+            this(check, fits, clearance, false);
+        }
     }
 
-    /** A round pin that rides on one member, and the hole of another in which it must stay. */
+    /**
+     * A round pin that rides on one member, and the hole of another in which it must stay: that which the member has
+     * where {@code hole} was meant to be.
+     */
     record Fit(int pinMember, Point pin, double pinRadius, int holeMember, Contour hole) {}
 
     /**
@@ -87,8 +99,41 @@ public sealed interface Requirement {
         }
     }
 
-    /** Two members and the room that they keep along the axis, mm; 0 still asks for some. */
-    record Above(int upper, int lower, double least) {}
+    /**
+     * Two members and the room that they keep along the axis, mm; 0 still asks for some.
+     *
+     * @param area over which the two must lie over one another, because one holds the other, mm²; 0 for any or none
+     */
+    record Above(int upper, int lower, double least, double area) {}
+
+    /** Members lie on one another: the lower face of the upper one on a face of the lower one. */
+    record Rests(String check, List<Resting> pairs) implements Requirement {
+        public Rests {
+            pairs = List.copyOf(pairs);
+        }
+    }
+
+    /** A member and what it lies on, over at least so many mm². */
+    record Resting(int upper, int lower, double area) {}
+
+    /** Pins reach into their holes by so much of their length, wherever the leaf lies on which they ride. */
+    record Engages(String check, List<Engaged> pairs) implements Requirement {
+        public Engages {
+            pairs = List.copyOf(pairs);
+        }
+    }
+
+    /** A pin, the member that has its hole, and how much of its length must stand in it at least, mm. */
+    record Engaged(int pin, int hole, double least) {}
+
+    /**
+     * A member that turns about an axis meets a stop a little past either end of its travel.
+     *
+     * @param forward whether it turns counter-clockwise from state 0 to the last
+     * @param most way past either end, rad
+     */
+    record Stops(String check, int member, int stop, Point axis, boolean forward, double most)
+            implements Requirement {}
 
     /** Between any two contours of a level of the part, and across each, at least {@code web} of material stands. */
     record LeastWeb(String check, String part, double web) implements Requirement {}
@@ -110,7 +155,10 @@ public sealed interface Requirement {
             double mostGap)
             implements Requirement {}
 
-    /** The leaves' room holds as many of them as ever lie over one point: each {@code each} mm, plus {@code play}. */
+    /**
+     * The leaves' room holds as many of them as ever lie over one point: each {@code each} mm, or its own height where
+     * that is more, plus {@code play}.
+     */
     record LeavesFit(String check, double each, double play) implements Requirement {}
 
     /** The members named reach over no more than {@code depth} mm from the lowest face to the highest. */

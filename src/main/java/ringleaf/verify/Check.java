@@ -44,6 +44,6 @@ abstract class Check {
     }
 
     final List<String> both(int first, int second) {
-        return List.of(name(first), name(second));
+        return first == second ? List.of(name(first)) : List.of(name(first), name(second));
     }
 }

@@ -137,6 +137,12 @@ public final class Judge {
             return new DepthCheck(scene, depth);
         } else if (r instanceof Requirement.StaysAbove above) {
             return new AboveCheck(scene, above);
+        } else if (r instanceof Requirement.Rests rests) {
+            return new RestsCheck(scene, rests);
+        } else if (r instanceof Requirement.Engages engages) {
+            return new EngagedCheck(scene, engages);
+        } else if (r instanceof Requirement.Stops stops) {
+            return new StopCheck(scene, stops);
         } else if (r instanceof Requirement.FitsWidth width) {
             return new WidthCheck(scene, width);
         } else if (r instanceof Requirement.FitsRound round) {

@@ -14,11 +14,18 @@ import ringleaf.part.Requirement;
 final class LayersCheck extends Check {
     private final Requirement.LeavesFit required;
     private final LeafFamily family;
+    /** What one leaf takes: what is required, or its own height where it came out thicker, mm. */
+    private final double each;
 
     LayersCheck(Scene scene, Requirement.LeavesFit required, LeafFamily family) {
         super(scene);
         this.required = required;
         this.family = family;
+        double height = required.each();
+        for (Slab slab : scene.slabs) {
+            height = slab.leafy ? Math.max(height, slab.zTo - slab.zFrom) : height;
+        }
+        this.each = height;
     }
 
     @Override
@@ -35,7 +42,7 @@ final class LayersCheck extends Check {
             }
         }
         figures.leafLayers = count.most;
-        double needed = count.most * required.each() + required.play();
+        double needed = count.most * each + required.play();
         double room = family.zTo() - family.zFrom();
         return new Measure(pose.state, room - needed, room, needed, Place.of(family.name(), count.at));
     }
@@ -44,8 +51,8 @@ final class LayersCheck extends Check {
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, scene.hair);
         double stacked = worst.limit() - required.play();
-        String message = "Up to " + Math.round(stacked / required.each()) + " " + family.name()
-                + "s lie over one point; with " + Words.mm(required.each()) + " each and "
+        String message = "Up to " + Math.round(stacked / each) + " " + family.name()
+                + "s lie over one point; with " + Words.mm(each) + " each and "
                 + Words.mm(required.play()) + " of play they need " + Words.mm(worst.limit()) + ", and their room is "
                 + Words.mm(worst.value()) + " high";
         findings.add(on(required.check(), worst)

@@ -26,6 +26,9 @@ final class MeshCheck extends Check {
 
     private static final double LEAST_LOOK = Math.toRadians(1);
 
+    /** In how many of the positions in which the outlines cross it is measured how deep, evenly chosen. */
+    private static final int DEPTHS = 12;
+
     /** Shares of a step at which it is looked more closely beside the worst one. */
     private static final int CLOSER = 4;
 
@@ -35,6 +38,9 @@ final class MeshCheck extends Check {
     private List<Shape> firstShapes;
     private List<Shape> secondShapes;
     private RollingPair pair;
+    /** Positions in which the outlines cross or touch. */
+    private final List<At> crossing = new ArrayList<>();
+
     private At leastGap;
     private At leastPlay;
     private At mostPlay;
@@ -103,6 +109,19 @@ final class MeshCheck extends Check {
                 }
             }
         }
+        depths();
+    }
+
+    private void depths() {
+        int stride = Math.max(1, (crossing.size() + DEPTHS - 1) / DEPTHS);
+        for (int i = 0; i < crossing.size(); i += stride) {
+            At at = crossing.get(i);
+            double turn = required.rolled().at(at.step);
+            Reach reach = overlap(turn, turn * required.ratio());
+            if (reach.distance() < leastGap.gap) {
+                leastGap = new At(at.step, reach.distance(), reach.at(), at.play);
+            }
+        }
     }
 
     private void look(double step) {
@@ -113,11 +132,12 @@ final class MeshCheck extends Check {
         FreeTurn forward = position.freeTurn(true, look);
         FreeTurn back = position.freeTurn(false, look);
         Gap gap = position.gap();
-        Reach reach = new Reach(gap.distance(), gap.onFirst().towards(gap.onSecond(), 0.5));
-        if (gap.distance() <= scene.hair || holds()) {
-            reach = overlap(turn, follows);
+        boolean crosses = gap.distance() <= scene.hair || holds();
+        Point where = gap.onFirst().towards(gap.onSecond(), 0.5);
+        At at = new At(step, crosses ? 0 : gap.distance(), where, forward.angle() + back.angle());
+        if (crosses) {
+            crossing.add(at);
         }
-        At at = new At(step, reach.distance(), reach.at(), forward.angle() + back.angle());
         leastGap = leastGap == null || at.gap < leastGap.gap - scene.hair ? at : leastGap;
         leastPlay = leastPlay == null || at.play < leastPlay.play ? at : leastPlay;
         mostPlay = mostPlay == null || at.play > mostPlay.play ? at : mostPlay;

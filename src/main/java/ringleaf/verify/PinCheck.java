@@ -8,17 +8,50 @@ import ringleaf.geom.Region;
 import ringleaf.part.Finding;
 import ringleaf.part.Requirement;
 
-/** Round pins stay within holes of other members; exact on lines and arcs. */
+/** Round pins stay within the holes that other members really have; exact on lines and arcs. */
 final class PinCheck extends Check {
     private final Requirement.PinInHole required;
-    private final List<Shape> holes = new ArrayList<>();
+    /** The holes of each fit in their places in state 0, one for each level that has it. */
+    private final List<List<Shape>> holes = new ArrayList<>();
+    /** The tightest room of each fit over the states so far, mm. */
+    private final double[] tightest;
 
     PinCheck(Scene scene, Requirement.PinInHole required) {
         super(scene);
         this.required = required;
-        for (Requirement.Fit fit : required.fits()) {
-            holes.add(Shape.of(Region.of(fit.hole())));
+        this.tightest = new double[required.fits().size()];
+        for (int i = 0; i < tightest.length; i++) {
+            holes.add(holes(required.fits().get(i)));
+            tightest[i] = Double.POSITIVE_INFINITY;
         }
+    }
+
+    /** The holes of a member whose boxes lie about where one was meant to be. */
+    private List<Shape> holes(Requirement.Fit fit) {
+        Shape meant = Shape.of(Region.of(fit.hole()));
+        Placement home = scene.assembly.members().get(fit.holeMember()).home();
+        List<Shape> found = new ArrayList<>();
+        for (Slab slab : scene.slabs) {
+            for (int i = 1; slab.member == fit.holeMember() && i < slab.drawn.contours(); i++) {
+                Shape hole = slab.drawn.filled(i).placed(home);
+                if (isAbout(hole, meant)) {
+                    found.add(hole);
+                }
+            }
+        }
+        return found;
+    }
+
+    /** Whether a hole lies about where another was meant to be, and is about as large. */
+    private static boolean isAbout(Shape hole, Shape meant) {
+        return isAbout(hole.minX, hole.maxX, meant.minX, meant.maxX)
+                && isAbout(hole.minY, hole.maxY, meant.minY, meant.maxY);
+    }
+
+    private static boolean isAbout(double from, double to, double meantFrom, double meantTo) {
+        double wide = meantTo - meantFrom;
+        boolean alike = to - from < 2 * wide && to - from > wide / 2;
+        return alike && Math.abs(from + to - meantFrom - meantTo) < wide;
     }
 
     @Override
@@ -26,6 +59,9 @@ final class PinCheck extends Check {
         Measure worst = null;
         for (int i = 0; i < holes.size(); i++) {
             Measure one = measure(pose, required.fits().get(i), holes.get(i));
+            synchronized (tightest) {
+                tightest[i] = Math.min(tightest[i], one.value());
+            }
             if (worst == null || one.margin() < worst.margin() - scene.hair) {
                 worst = one;
             }
@@ -33,14 +69,18 @@ final class PinCheck extends Check {
         return worst;
     }
 
-    private Measure measure(Pose pose, Requirement.Fit fit, Shape hole) {
+    private Measure measure(Pose pose, Requirement.Fit fit, List<Shape> levels) {
         Placement pinMoved = pose.bodies[body(fit.pinMember())];
         Placement holeMoved = pose.bodies[body(fit.holeMember())];
         Point here = pinMoved.apply(fit.pin());
         Point inHole = holeMoved.inverse().apply(here);
-        double edge = hole.distanceFromOutline(inHole.x(), inHole.y());
-        boolean inside = hole.contains(inHole.x(), inHole.y());
-        double room = (inside ? edge : -edge) - fit.pinRadius();
+        // Where the member has no such hole the pin stands in its material with all that it is.
+        double room = levels.isEmpty() ? -2 * fit.pinRadius() - scene.tolerance : Double.POSITIVE_INFINITY;
+        for (Shape hole : levels) {
+            double edge = hole.distanceFromOutline(inHole.x(), inHole.y());
+            boolean inside = hole.encloses(0, inHole.x(), inHole.y());
+            room = Math.min(room, (inside ? edge : -edge) - fit.pinRadius());
+        }
         Place place = new Place(both(fit.pinMember(), fit.holeMember()), here);
         return new Measure(pose.state, room - required.clearance(), room, required.clearance(), place);
     }
@@ -52,13 +92,36 @@ final class PinCheck extends Check {
     @Override
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, scene.hair);
+        int count = holes.size();
+        if (worst.margin() >= -scene.tolerance && loosest() >= 0) {
+            findings.add(loose(loosest()));
+            return;
+        }
         String most = worst.value() < -scene.tolerance
                 ? "stands " + Words.mm(-worst.value()) + " over the edge"
                 : "has " + Words.mm(Math.max(0, worst.value())) + " all round and needs " + Words.mm(worst.limit());
-        int count = holes.size();
         String pins = count == 1 ? "The pin in its hole " : "Of " + count + " pins in their holes the tightest ";
         findings.add(on(required.check(), worst)
                 .room(worst.value(), worst.limit(), "mm")
                 .says(pins + most + scene.judged()));
+    }
+
+    /** The fit whose hole is too wide by most, or -1. */
+    private int loosest() {
+        int loosest = -1;
+        for (int i = 0; required.snug() && i < tightest.length; i++) {
+            boolean wide = tightest[i] > required.clearance() + scene.tolerance;
+            loosest = wide && (loosest < 0 || tightest[i] > tightest[loosest]) ? i : loosest;
+        }
+        return loosest;
+    }
+
+    private Finding loose(int index) {
+        Requirement.Fit fit = required.fits().get(index);
+        return still(required.check(), both(fit.pinMember(), fit.holeMember()))
+                .at(Finding.Place.NONE.withPoint(fit.pin()))
+                .atMost(tightest[index], required.clearance(), "mm")
+                .says("A hole is too wide: its pin has " + Words.mm(tightest[index]) + " all round where the design"
+                        + " counts on " + Words.mm(required.clearance()) + scene.judged());
     }
 }

@@ -1,6 +1,7 @@
 package ringleaf.verify;
 
 import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
 
 /** Every member in its place in one state. */
 final class Pose {
@@ -27,5 +28,20 @@ final class Pose {
             placed[i] = slab.drawn.placed(members[slab.member]);
         }
         shapes = placed;
+    }
+
+    /** The area that two slabs share, seen along the axis, mm²; 0 where they do no more than touch. */
+    double shared(Scene scene, Slab first, Slab second) {
+        Shape a = shapes[scene.slabs.indexOf(first)];
+        Shape b = shapes[scene.slabs.indexOf(second)];
+        double area = SharedArea.of(a, b, scene.tolerance / 1000);
+        return area < scene.tolerance * scene.tolerance ? 0 : area;
+    }
+
+    /** A point on the outline of the smaller of two slabs. */
+    Point nearBoth(Scene scene, Slab first, Slab second) {
+        Shape a = shapes[scene.slabs.indexOf(first)];
+        Shape b = shapes[scene.slabs.indexOf(second)];
+        return (a.maxX - a.minX < b.maxX - b.minX ? a : b).pieces[0].middle();
     }
 }

@@ -131,6 +131,38 @@ final class Scene {
         return i;
     }
 
+    /** What a member may go down, and what it may go up, with the leaf on whose body it rides, mm; 0 where it rides on none. */
+    double[] leeway(int member) {
+        Slab leaf = leafUnder(member);
+        if (leaf == null) {
+            return new double[2];
+        }
+        double[] room = room();
+        return new double[] {leaf.zFrom - room[0], room[1] - leaf.zTo};
+    }
+
+    /** The leaf on whose body a member rides; null when it rides on none. */
+    Slab leafUnder(int member) {
+        int body = assembly.members().get(member).body();
+        for (Slab slab : slabs) {
+            if (slab.leafy && slab.body == body) {
+                return slab;
+            }
+        }
+        return null;
+    }
+
+    /** The slabs of a member that are no leaves. */
+    List<Slab> solid(int member) {
+        List<Slab> own = new ArrayList<>();
+        for (Slab slab : slabs) {
+            if (slab.member == member && !slab.leafy) {
+                own.add(slab);
+            }
+        }
+        return own;
+    }
+
     boolean isLeaf(int member) {
         return assembly.leaves().isPresent() && assembly.leaves().get().members().contains(member);
     }

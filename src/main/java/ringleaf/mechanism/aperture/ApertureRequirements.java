@@ -16,6 +16,8 @@ import ringleaf.part.Requirement;
 final class ApertureRequirements {
     /** Kept between any two members that have no figure of their own, mm; common practice, no source. */
     static final double APART = 0.1;
+    /** What holds a pin or a pinion along the axis lies over it by anything, mm². */
+    private static final double PIN_FLOOR = 1e-3;
 
     private final ApertureDesign design;
     private final ApertureSpec spec;
@@ -66,7 +68,15 @@ final class ApertureRequirements {
                 Math.toRadians(120)));
         all.add(new Requirement.LeavesFit(
                 "cavity-depth", spec.thickness() + spec.blade().burr(), c.bladePlay()));
-        all.add(new Requirement.StaysAbove("axial-clearance", above()));
+        heights();
+        screws();
+        all.add(new Requirement.Stops(
+                "stops",
+                index("drive-ring"),
+                index("spacer-ring"),
+                Point.ORIGIN,
+                design.travel() > 0,
+                rim.overTravel()));
         all.addAll(new DriveRequirements(design, members).all());
         sizes();
         return all;
@@ -92,25 +102,74 @@ final class ApertureRequirements {
                 design.drive().envelopeWidth(rim)));
     }
 
-    /** What lies over what with room between, front to back. */
-    private List<Requirement.Above> above() {
+    /** What the heights come to: what lies on what, what keeps room over what, and how deep pins stand in their holes. */
+    private void heights() {
         Clearances c = spec.clearances();
-        List<Requirement.Above> pairs = new ArrayList<>();
-        int retainer = index("retainer");
-        pairs.add(new Requirement.Above(retainer, index("drive-ring"), c.ringAxial()));
-        pairs.add(new Requirement.Above(retainer, indices("drive-pin").get(0), c.driveEnd()));
         boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
-        List<Integer> floors = new ArrayList<>(indices("cover"));
-        floors.add(index("base-plate"));
-        for (int floor : posts ? List.<Integer>of() : floors) {
+        int retainer = index("retainer");
+        int ring = index("drive-ring");
+        int base = index("base-plate");
+        int spacer = index("spacer-ring");
+        List<Requirement.Resting> rests = new ArrayList<>();
+        List<Requirement.Above> above = new ArrayList<>();
+        List<Requirement.Engaged> engaged = new ArrayList<>();
+        List<Integer> shims = indices("spacer-shim");
+        // Half of the way round is enough to lie on: windows and pockets take their parts of it.
+        double seat = band(design.rim().rim(), spec.ledge()) / 2;
+        double wall = band(design.rim().outer(), Rim.housingWeb(spec)) / 2;
+        rests.add(new Requirement.Resting(spacer, base, wall));
+        rests.add(new Requirement.Resting(ring, spacer, seat));
+        above.add(new Requirement.Above(retainer, ring, c.ringAxial(), seat));
+        for (int cover : indices("cover")) {
+            rests.add(new Requirement.Resting(base, cover, wall));
+        }
+        if (shims.isEmpty()) {
+            rests.add(new Requirement.Resting(retainer, spacer, wall));
+        }
+        double hold = Math.min(spec.pinDiameter(), spec.plate().thickness());
+        int drive = indices("drive-pin").get(0);
+        above.add(new Requirement.Above(retainer, drive, c.driveEnd(), 0));
+        engaged.add(new Requirement.Engaged(drive, ring, hold / 2));
+        if (!posts) {
             List<Integer> pins = indices("pivot-pin");
-            pairs.add(new Requirement.Above((pins.isEmpty() ? indices("blade") : pins).get(0), floor, c.pivotEnd()));
+            int pivot = (pins.isEmpty() ? indices("blade") : pins).get(0);
+            int floor = indices("cover").isEmpty() ? base : index("cover");
+            above.add(new Requirement.Above(pivot, floor, c.pivotEnd(), PIN_FLOOR));
+            engaged.add(new Requirement.Engaged(pivot, base, hold));
         }
         for (int pinion : indices("pinion")) {
-            pairs.add(new Requirement.Above(retainer, pinion, c.pinionAxial()));
-            pairs.add(new Requirement.Above(pinion, index("base-plate"), APART));
+            above.add(new Requirement.Above(retainer, pinion, c.pinionAxial(), PIN_FLOOR));
+            above.add(new Requirement.Above(pinion, base, APART, 0));
         }
-        return pairs;
+        all.add(new Requirement.Rests("stack-closed", rests));
+        all.add(new Requirement.StaysAbove("axial-clearance", above));
+        all.add(new Requirement.Engages("pin-engagement", engaged));
+    }
+
+    /** Area of a band inside a circle, mm². */
+    private static double band(double radius, double width) {
+        return Math.PI * (radius * radius - (radius - width) * (radius - width));
+    }
+
+    /** Each screw of the housing through each plate that it holds. */
+    private void screws() {
+        Housing housing = design.housing();
+        int base = index("base-plate");
+        double thread = spec.screw().thread() / 2;
+        List<Requirement.Fit> fits = new ArrayList<>();
+        for (int plate : plates()) {
+            for (Point screw : housing.screws()) {
+                Contour hole = Contour.circle(screw, housing.screwHole());
+                fits.add(new Requirement.Fit(base, screw, thread, plate, hole));
+            }
+        }
+        for (int plate : indices("servo-plate")) {
+            for (Point screw : housing.servoScrews()) {
+                Contour hole = Contour.circle(screw, housing.screwHole());
+                fits.add(new Requirement.Fit(base, screw, thread, plate, hole));
+            }
+        }
+        all.add(new Requirement.PinInHole("screw-holes", fits, housing.screwHole() - thread, !housing.own()));
     }
 
     private void servoWebs(ServoMount mount) {
@@ -148,8 +207,8 @@ final class ApertureRequirements {
             Point drive = turn.apply(design.drivePoint());
             drives.add(new Requirement.Fit(blades.get(i), drive, pin, ring, slot.placed(turn)));
         }
-        all.add(new Requirement.PinInHole("pin-clearance", pivots, running));
-        all.add(new Requirement.PinInHole("pin-in-slot", drives, sliding));
+        all.add(new Requirement.PinInHole("pin-clearance", pivots, running, true));
+        all.add(new Requirement.PinInHole("pin-in-slot", drives, sliding, true));
         if (design.pin() instanceof DrivePin.Lever) {
             List<Requirement.Stud> studs = new ArrayList<>();
             for (Requirement.Fit drive : drives) {

@@ -2,9 +2,11 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.part.Member;
 import ringleaf.part.Requirement;
+import ringleaf.spec.shared.Servo;
 import ringleaf.tooth.GearPair;
 
 /** What pinion, sector and step-up must hold to on their outlines; nothing where the ring is turned by hand. */
@@ -36,6 +38,7 @@ final class DriveRequirements {
             double over = Math.copySign(design.rim().overTravel(), plan.travel());
             double ratio = -1 / plan.ratio();
             all.add(meshes(plan.pair(), pinion, ring, ratio, -over / ratio, (plan.travel() + over) / ratio));
+            all.addAll(servo(plan));
             plan.stepUp().ifPresent(step -> {
                 Requirement.Turning servo = new Requirement.Turning(index("servo-gear"), plan.servoCentre());
                 Requirement.Turning wheel = new Requirement.Turning(index("step-wheel"), plan.centre());
@@ -44,6 +47,32 @@ final class DriveRequirements {
                         step.pair(), servo, wheel, -step.ratio(), -over * turned, (plan.travel() + over) * turned));
             });
         });
+        return all;
+    }
+
+    /** The servo's body in its window, and what turns on its output through base and cover. */
+    private List<Requirement> servo(PinionPlan plan) {
+        List<Requirement> all = new ArrayList<>();
+        ServoMount mount = design.mount().orElseThrow();
+        Servo servo = plan.servo();
+        int base = index("base-plate");
+        List<Requirement.Fit> corners = new ArrayList<>();
+        for (int plate : ApertureRequirements.indices(members, "servo-plate")) {
+            Contour window = ServoMount.seat(plan, design.spec().plate().leastWeb()).get(0);
+            for (Point corner : ServoMount.bodyCorners(plan)) {
+                corners.add(new Requirement.Fit(base, corner, 0, plate, window));
+            }
+        }
+        if (!corners.isEmpty()) {
+            all.add(new Requirement.PinInHole("servo-fits", corners, 0));
+        }
+        if (plan.stepUp().isEmpty()) {
+            double turns = (mount.horn() ? servo.hornDiameter() : servo.splineDiameter()) / 2;
+            Requirement.Stud output = new Requirement.Stud(index("pinion"), plan.centre(), turns);
+            List<Integer> plates = new ArrayList<>(ApertureRequirements.indices(members, "cover"));
+            plates.add(base);
+            all.add(new Requirement.StudsClear("servo-fits", List.of(output), plates, ServoMount.ROOM));
+        }
         return all;
     }
 

@@ -88,7 +88,7 @@ final class Mirrored {
                         fit.holeMember(),
                         fit.hole().mirrored(FLIP)));
             }
-            return new Requirement.PinInHole(p.check(), fits, p.clearance());
+            return new Requirement.PinInHole(p.check(), fits, p.clearance(), p.snug());
         }
         if (r instanceof Requirement.StudsClear s) {
             List<Requirement.Stud> studs = new ArrayList<>();
@@ -96,6 +96,10 @@ final class Mirrored {
                 studs.add(new Requirement.Stud(stud.member(), FLIP.apply(stud.at()), stud.radius()));
             }
             return new Requirement.StudsClear(s.check(), studs, s.members(), s.clearance());
+        }
+        if (r instanceof Requirement.Stops s) {
+            return new Requirement.Stops(
+                    s.check(), s.member(), s.stop(), FLIP.apply(s.axis()), !s.forward(), s.most());
         }
         if (r instanceof Requirement.FitsRound f) {
             return new Requirement.FitsRound(f.check(), f.members(), f.diameter(), f.lobe().map(l -> new Requirement.Lobe(-l.direction(), l.half())));

@@ -118,7 +118,7 @@ final class PlateParts {
                 spec.plate().source(),
                 List.of(layer),
                 List.of(),
-                "servo's ears against its back" + (slotted ? ", clamped through the slots with washers and nuts" : "")
+                "servo's ears against its back" + (slotted ? ", clamped through the slots by screws and nuts" : "")
                         + "; on standoffs under the housing's long screws");
     }
 

@@ -50,7 +50,8 @@ record ServoMount(
     /** Between the back of the base and the gears of a step-up, mm. */
     static final double BEHIND = 0.4;
 
-    private static final double BODY_CORNER = 1;
+    /** Of the window, mm: small enough that a body with sharp corners goes in. */
+    private static final double BODY_CORNER = 0.5;
 
     static ServoMount of(ApertureSpec spec, Stack stack, PinionPlan plan) {
         Servo servo = plan.servo();
@@ -181,6 +182,18 @@ record ServoMount(
         double dx = Math.max(0, Math.abs(p.x() - middle) - (s.earLength() + ROOM) / 2);
         double dy = Math.max(0, Math.abs(p.y()) - (s.bodyWidth() + ROOM) / 2);
         return Math.hypot(dx, dy);
+    }
+
+    /** The corners of the servo's body. */
+    static List<Point> bodyCorners(PinionPlan plan) {
+        Servo s = plan.servo();
+        List<Point> corners = new ArrayList<>();
+        for (double x : new double[] {-s.axisOffset(), s.bodyLength() - s.axisOffset()}) {
+            for (int side = -1; side <= 1; side += 2) {
+                corners.add(place(plan).apply(new Point(x, side * s.bodyWidth() / 2)));
+            }
+        }
+        return corners;
     }
 
     /** Centres of the holes in the servo's ears. */
