@@ -43,7 +43,7 @@ final class DriveFasteners {
                 room = Math.max(room, pulley.joining().get().screw().headHeight() + Hardware.HEAD_ROOM);
             }
         }
-        Optional<Screw> ear = earScrew(spec);
+        Optional<Screw> ear = earScrew(plan);
         return ear.isPresent() && isUnderWheel(plan, ear.get().headDiameter() / 2)
                 ? Math.max(room, ear.get().headHeight() + Hardware.HEAD_ROOM)
                 : room;
@@ -75,12 +75,19 @@ final class DriveFasteners {
         return false;
     }
 
-    /** In the servo's ears: as thick as they take where its head goes below what turns, else with the flattest head. */
-    private static Optional<Screw> earScrew(DriveSpec spec) {
+    /** In the servo's ears: as thick as they take where its head is clear of what turns, else with the flattest head. */
+    private static Optional<Screw> earScrew(DrivePlan plan) {
+        DriveSpec spec = plan.spec();
         if (spec.servo().isEmpty()) {
             return Optional.empty();
         }
         double hole = spec.servo().get().holeDiameter();
+        Optional<Screw> beside = spec.hardware()
+                .screwThrough(hole, Double.MAX_VALUE)
+                .filter(screw -> !isUnderWheel(plan, screw.headDiameter() / 2));
+        if (beside.isPresent()) {
+            return beside;
+        }
         Optional<Screw> below = spec.hardware().screwThrough(hole, spec.axialRoom());
         return below.isPresent() ? below : spec.hardware().flattestThrough(hole);
     }
@@ -97,12 +104,12 @@ final class DriveFasteners {
 
     /** Under the servo's ears; none where they lie on the base, or no screw holds them. */
     private Optional<Standoff> packing(double height) {
-        return earScrew(spec).filter(s -> height > 1e-9).map(s -> new Standoff("packing", height, s, spec.spacer()));
+        return earScrew(plan).filter(s -> height > 1e-9).map(s -> new Standoff("packing", height, s, spec.spacer()));
     }
 
     private Optional<Bolt> servoScrew(double packing) {
         Servo servo = spec.servo().orElseThrow();
-        return earScrew(spec)
+        return earScrew(plan)
                 .map(s -> Bolt.of("servo-screw", s, spec.plate().thickness() + packing + servo.earThickness()));
     }
 
