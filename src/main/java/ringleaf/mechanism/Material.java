@@ -1,5 +1,6 @@
 package ringleaf.mechanism;
 
+import java.util.Optional;
 import ringleaf.part.Part;
 import ringleaf.spec.shared.MakingProcess;
 import ringleaf.spec.shared.Stock;
@@ -39,6 +40,8 @@ public record Material(
         double elasticStrain,
         double friction,
         double slopeLimit) {
+    /** Bores of a mechanism that turn; a choice. */
+    private static final int BORES = 2;
 
     /** A process and a stock of the catalogue, in a thickness, mm. */
     public static Material of(MakingProcess process, Stock stock, double thickness) {
@@ -50,7 +53,7 @@ public record Material(
                 thickness,
                 process.web(thickness),
                 process.edgeDistance(),
-                process.runningClearance(),
+                running(process.runningClearance(), process.repeatability()).mm(),
                 process.slotClearance(),
                 process.repeatability(),
                 stock.flatness(),
@@ -59,6 +62,19 @@ public record Material(
                 stock.yieldStrain(),
                 stock.friction(),
                 sized.slopeLimit());
+    }
+
+    /**
+     * Room of a bore in which an axle of drawn wire turns, on the diameter: what the process is listed with, or more where
+     * it is coarser.
+     */
+    private static Room running(double listed, double repeatability) {
+        return Room.of("running", Optional.empty(), listed, BORES, repeatability, SizesOff.WIRE);
+    }
+
+    /** The same as it is drawn. */
+    public Room running(double drawn) {
+        return running(drawn, repeatability).of(drawn);
     }
 
     public Part.Source source() {

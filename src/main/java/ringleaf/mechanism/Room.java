@@ -50,6 +50,11 @@ public record Room(String name, double mm, Origin origin, String how, double ask
                 name, most, origin, how + ", " + Words.mm(asked) + "; held at " + Words.mm(most) + ", as " + why, asked);
     }
 
+    /** The same of another size. */
+    public Room of(double other) {
+        return new Room(name, other, origin, how, asked);
+    }
+
     /** How much and why. */
     String words() {
         return switch (origin) {

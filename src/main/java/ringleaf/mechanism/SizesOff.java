@@ -25,6 +25,14 @@ public final class SizesOff {
     }
 
     /**
+     * Adds the radius of a circle about the axis that its part turns on; gives its number. Its diameter is the size that
+     * a process keeps, so the radius is off by half of that.
+     */
+    public int radius(String name, String what, double nominal, Material made) {
+        return add(name, what, nominal, 1, made.repeatability() / 2, made.process() + ", half a diameter's");
+    }
+
+    /**
      * Adds a width between two edges of one part; gives its number. What a process repeats to is known for sizes (so the
      * guides tell it, and so a test piece measures it), so a width is off by no more than that.
      */

@@ -1,6 +1,7 @@
 package ringleaf.mechanism.belt;
 
 import ringleaf.groove.BeltTooth;
+import ringleaf.mechanism.Room;
 import ringleaf.part.Words;
 import ringleaf.spec.shared.Belt;
 
@@ -11,10 +12,20 @@ import ringleaf.spec.shared.Belt;
  * @param width of the belt
  * @param face width of the toothed rims that is asked for
  * @param generated whether grooves are generated; else they are trapezoids
- * @param backlash of a seated tooth along the pitch line, in all
- * @param clearance below its tip
+ * @param play of a seated tooth along the pitch line, in all
+ * @param below a seated tooth's tip
  */
-record BeltChoice(Belt belt, double width, double face, boolean generated, double backlash, double clearance) {
+record BeltChoice(Belt belt, double width, double face, boolean generated, Room play, Room below) {
+    /** Play of a seated tooth along the pitch line, in all. */
+    double backlash() {
+        return play.mm();
+    }
+
+    /** Room below a seated tooth's tip. */
+    double clearance() {
+        return below.mm();
+    }
+
     /** The belt's tooth as its section says. */
     BeltTooth tooth() {
         return tooth(belt.pitchLine());
@@ -37,8 +48,8 @@ record BeltChoice(Belt belt, double width, double face, boolean generated, doubl
     }
 
     /** The same with other play and room of a seated tooth. */
-    BeltChoice withRoom(double play, double below) {
-        return new BeltChoice(belt, width, face, generated, play, below);
+    BeltChoice withRoom(double otherPlay, double otherBelow) {
+        return new BeltChoice(belt, width, face, generated, play.of(otherPlay), below.of(otherBelow));
     }
 
     /** The belt as one asks for it in a shop: some names do not say the pitch. */

@@ -3,6 +3,7 @@ package ringleaf.mechanism.belt;
 import java.util.Optional;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
+import ringleaf.mechanism.Room;
 import ringleaf.part.Words;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
@@ -11,18 +12,16 @@ import ringleaf.spec.text.Problems;
 
 /** From the fields of a belt to the choice of it. */
 final class BeltReader {
-    /** Play of a seated tooth by default, as a share of the pitch, at most. */
-    private static final double MOST_PLAY = 0.08;
-    /** The rim's width beyond the belt's, mm; common practice, no source. */
-    private static final double FACE_ROOM = 1;
-
     private static final double USUAL_WIDTH = 6;
 
     private final Request request;
     private final Values values;
     private final Problems problems;
+    private final int pulleys;
 
-    BeltReader(Request request) {
+    /** Reads for so many pulleys with teeth. */
+    BeltReader(Request request, int pulleys) {
+        this.pulleys = pulleys;
         this.request = request;
         this.values = request.values();
         this.problems = request.problems();
@@ -33,10 +32,18 @@ final class BeltReader {
         return values.given(PulleyFields.BELT).flatMap(request.catalogues()::belt);
     }
 
-    /** Width of the toothed rims: as given, or the belt's and its room. */
-    double usualFace(Belt belt) {
+    /** How the pulleys are made; a built-up one is as thick as its rim is wide, and its height is off with that. */
+    Material material(Belt belt) {
         double width = values.given(PulleyFields.BELT_WIDTH).orElse(usualWidth(belt));
-        return values.given(PulleyFields.FACE).orElse(width + FACE_ROOM);
+        Material made = PulleyReader.undecided(request, width);
+        return PulleyReader.material(request, face(belt, made));
+    }
+
+    /** Width of the toothed rims: as given, or the belt's and its room. */
+    private double face(Belt belt, Material material) {
+        double width = values.given(PulleyFields.BELT_WIDTH).orElse(usualWidth(belt));
+        return values.given(PulleyFields.FACE)
+                .orElseGet(() -> width + new BeltRooms(material, pulleys).face(width).mm());
     }
 
     BeltChoice read(Belt belt, Material material) {
@@ -57,27 +64,27 @@ final class BeltReader {
             }
         }
         double width = values.given(PulleyFields.BELT_WIDTH).orElse(usualWidth(belt));
-        double backlash = values.given(PulleyFields.BACKLASH)
-                .orElse(Math.min(material.slotClearance(), MOST_PLAY * belt.pitch()));
+        BeltRooms rooms = new BeltRooms(material, pulleys);
+        Room play = rooms.play(values.given(PulleyFields.BACKLASH), belt);
         double most = belt.pitch() / 4;
-        if (backlash > most) {
+        if (play.mm() > most) {
             problems.at(
                     values.where(PulleyFields.BACKLASH),
-                    Words.mm(backlash) + " leaves too little of the rim between grooves "
+                    Words.mm(play.mm()) + " leaves too little of the rim between grooves "
                             + Words.mm(belt.pitch()) + " apart",
                     "the nearest that works is " + Words.number(most, 3) + "mm");
             // what follows from it would only be told again in other words
-            backlash = most;
+            play = play.of(most);
         }
-        double clearance = values.given(PulleyFields.CLEARANCE).orElse(Math.min(backlash / 2, belt.toothHeight()));
-        if (clearance > belt.toothHeight()) {
+        Room below = rooms.below(values.given(PulleyFields.CLEARANCE), play.mm(), belt);
+        if (below.mm() > belt.toothHeight()) {
             problems.at(
                     values.where(PulleyFields.CLEARANCE),
-                    Words.mm(clearance) + " is more than the tooth's own height of " + Words.mm(belt.toothHeight()),
+                    Words.mm(below.mm()) + " is more than the tooth's own height of " + Words.mm(belt.toothHeight()),
                     "the nearest that works is " + Words.number(belt.toothHeight(), 3) + "mm");
-            clearance = belt.toothHeight();
+            below = below.of(belt.toothHeight());
         }
-        double face = usualFace(belt);
+        double face = face(belt, material);
         if (face < width) {
             problems.at(
                     values.where(PulleyFields.FACE),
@@ -86,7 +93,7 @@ final class BeltReader {
         } else if (values.isGiven(PulleyFields.FACE) && material.sheet()) {
             wholeSheets(face, width, material);
         }
-        return new BeltChoice(belt, width, face, generated, backlash, clearance);
+        return new BeltChoice(belt, width, face, generated, play, below);
     }
 
     /** A rim of sheet is as wide as so many sheets. */

@@ -105,7 +105,7 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
     static boolean isSound(DriveSpec spec, DriveLayout layout) {
         DriveRoom room = DriveRoom.of(spec, layout);
         DriveSlot slot = layout.slot();
-        double take = DriveSlot.TAKE_UP * layout.beltTeeth() * spec.choice().belt().pitch();
+        double take = BeltRooms.takeUp(layout.beltTeeth() * spec.choice().belt().pitch(), spec.plate()).mm();
         return DriveChecks.leaves(room.pulleys(), spec.pulleyRoom())
                 && DriveChecks.leaves(room.belt(), spec.beltRoom())
                 && DriveChecks.leaves(room.obstacle(), spec.beltRoom())

@@ -167,7 +167,7 @@ final class DriveChecks {
     private void slot() {
         DriveSlot slot = plan.slot();
         double whole = plan.layout().beltTeeth() * spec.choice().belt().pitch();
-        double take = DriveSlot.TAKE_UP * whole;
+        double take = BeltRooms.takeUp(whole, spec.plate()).mm();
         if (!slot.moves()) {
             add(Finding.of("tension-allowance").about("belt").orWarn().unmeasured(Relation.AT_LEAST, take, "mm", false),
                     "Nothing moves to tighten the belt: it is as tight as its length and the plates make it.");

@@ -5,6 +5,7 @@ import java.util.Optional;
 import ringleaf.part.Choice;
 import ringleaf.part.Dimension;
 import ringleaf.part.Dimension.Origin;
+import ringleaf.part.Words;
 import ringleaf.spec.field.Values;
 
 /** Choices and sizes of a belt drive as they stand in design.json. */
@@ -108,7 +109,8 @@ final class DriveDimensions {
             out.mm("slot-inward", slot.inward(), Origin.SOLVED, slot.together()
                     ? "from its place to where a belt fits that is short by its tolerance; it goes on with the pulleys"
                     : "from its place to where the belt goes on over the driver's teeth and flange");
-            out.mm("slot-outward", slot.outward(), Origin.SOLVED, "from its place to a belt tight by 0.7 %");
+            out.mm("slot-outward", slot.outward(), Origin.SOLVED, "from its place to where a belt is tight that is "
+                    + Words.mm(slot.taken()) + " longer");
             out.mm("slot-length", slot.length(), Origin.SOLVED, "travel of the axle in its slot");
         }
         if (layout.hasIdler()) {

@@ -153,19 +153,19 @@ final class DriveFields {
     static final Field<Values> FITS = Field.group(Request.FITS, FIT_SET)
             .help("fits by name; each takes what the process allows for it; those of bores stand beside their axles");
 
-    static final Field<Double> PULLEY_ROOM = clearance("pulleys", "between pulleys, flanges included", "2");
-    static final Field<Double> BELT_ROOM = clearance("belt", "of the belt to what it does not run on", "1");
-    static final Field<Double> AXIAL_ROOM = clearance("axial", "of the pulleys to the plates", "1");
+    static final Field<Double> PULLEY_ROOM = clearance("pulleys", "between pulleys, flanges included").byDefault("2");
+    static final Field<Double> BELT_ROOM = clearance("belt", "of the belt to what it does not run on").byDefault("1");
+    static final Field<Double> AXIAL_ROOM = clearance("axial", "of the pulleys to the plates")
+            .byDefaultWords("1 mm, or what the processes ask for");
     static final FieldSet CLEARANCE_SET = FieldSet.of(PULLEY_ROOM, BELT_ROOM, AXIAL_ROOM);
     static final Field<Values> CLEARANCES =
             Field.group("clearances", CLEARANCE_SET).help("room left on purpose, each by name");
 
-    private static Field<Double> clearance(String name, String help, String byDefault) {
+    private static Field<Double> clearance(String name, String help) {
         return Field.length(name)
                 .help(help)
                 .atLeast(0, "parts that overlap cannot move")
-                .atMost(50, "more room than the parts themselves")
-                .byDefault(byDefault);
+                .atMost(50, "more room than the parts themselves");
     }
 
     static final FieldSet ALL = PulleyFields.BELT_SET.and(

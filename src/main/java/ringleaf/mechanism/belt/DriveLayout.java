@@ -87,8 +87,8 @@ record DriveLayout(BeltPath path, int beltTeeth, double distance, OptionalDouble
     private DriveSlot driverSlot(DriveSpec spec, double length) {
         double from = leastDistance(spec);
         double over = distance(spec, w -> lifted(spec, w), length, from);
-        double shorter = distance(spec, w -> w, length * (1 - DriveSlot.BELT_TOLERANCE), from);
-        double tight = distance(spec, w -> w, length * (1 + DriveSlot.TAKE_UP), from);
+        double shorter = distance(spec, w -> w, length - BeltRooms.shorter(length, spec.plate()), from);
+        double tight = distance(spec, w -> w, length + BeltRooms.takeUp(length, spec.plate()).mm(), from);
         double outward = Double.isNaN(tight) ? 0 : tight - distance;
         Point away = Point.polar(1, spec.at()).times(-1);
         return DriveSlot.of(
@@ -114,8 +114,8 @@ record DriveLayout(BeltPath path, int beltTeeth, double distance, OptionalDouble
         Arrangement pressed = pressed(spec);
         double at = press.getAsDouble();
         double over = CentreDistance.solve(p -> length(lifted(spec, pressed.at(p))), NEXT_TO_NOTHING, at, length);
-        double shorter = press(pressed, length * (1 - DriveSlot.BELT_TOLERANCE));
-        double tight = press(pressed, length * (1 + DriveSlot.TAKE_UP));
+        double shorter = press(pressed, length - BeltRooms.shorter(length, spec.plate()));
+        double tight = press(pressed, length + BeltRooms.takeUp(length, spec.plate()).mm());
         double outward = (Double.isNaN(tight) ? furthest(pressed, at) : tight) - at;
         Point way = pressing(spec);
         return DriveSlot.of(

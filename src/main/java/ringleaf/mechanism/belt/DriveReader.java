@@ -27,6 +27,8 @@ import ringleaf.spec.text.Problems;
 
 /** From the values of a spec to a {@link DriveSpec} and the belt for it; what cannot be is reported. */
 final class DriveReader {
+    /** Driver and driven. */
+    private static final int PULLEYS = 2;
     private static final double PRINTED_PLATE = 3;
 
     private final Request request;
@@ -47,12 +49,12 @@ final class DriveReader {
 
     /** The drive; null when it was refused. */
     Read read() {
-        BeltReader beltReader = new BeltReader(request);
+        BeltReader beltReader = new BeltReader(request, PULLEYS);
         Optional<Belt> belt = beltReader.belt();
         if (belt.isEmpty()) {
             return null;
         }
-        Material material = PulleyReader.material(request, beltReader.usualFace(belt.get()));
+        Material material = beltReader.material(belt.get());
         BeltChoice choice = beltReader.read(belt.get(), material);
         Bound distance = values.bound(DriveFields.CENTRE_DISTANCE);
         boolean fixed = values.require(DriveFields.CENTRES).equals("fixed");
@@ -154,7 +156,13 @@ final class DriveReader {
                 axles,
                 room.require(DriveFields.PULLEY_ROOM),
                 room.require(DriveFields.BELT_ROOM),
-                room.require(DriveFields.AXIAL_ROOM));
+                axial(choice, driver, driven, room));
+    }
+
+    /** Between pulleys and plates; the higher of both stacks counts. */
+    private static double axial(BeltChoice choice, PulleySpec driver, PulleySpec driven, Values room) {
+        double height = Math.max(new PulleyStack(driver, 0).top(), new PulleyStack(driven, 0).top());
+        return new BeltRooms(driven.material(), PULLEYS).axial(room.given(DriveFields.AXIAL_ROOM), height).mm();
     }
 
     private static OptionalDouble open(Optional<Double> value) {

@@ -64,7 +64,7 @@ public final class Pulley implements Kind {
 
     @Override
     public Planned read(Request request) {
-        BeltReader reader = new BeltReader(request);
+        BeltReader reader = new BeltReader(request, 1);
         Optional<Belt> belt = reader.belt();
         Values values = request.values();
         Optional<Integer> teeth = values.given(PulleyFields.TEETH_GIVEN);
@@ -73,8 +73,7 @@ public final class Pulley implements Kind {
                 throw new IllegalStateException("refused");
             };
         }
-        double face = reader.usualFace(belt.get());
-        Material material = PulleyReader.material(request, face);
+        Material material = reader.material(belt.get());
         BeltChoice choice = reader.read(belt.get(), material);
         PulleySpec spec = new PulleyReader(request, values, choice, material)
                 .read("", teeth.get(), values.where(PulleyFields.TEETH_GIVEN), Optional.empty());

@@ -32,8 +32,8 @@ final class PulleyDimensions {
         out.mm("pitch-line-differential", choice.belt().pitchLine(), Origin.DEFAULT, "of the catalogue");
         out.mm("belt-width", choice.width(), Figures.origin(values, PulleyFields.BELT_WIDTH), "narrowest in stock");
         if (choice.generated()) {
-            out.mm("backlash", choice.backlash(), Figures.origin(values, PulleyFields.BACKLASH), "");
-            out.mm("clearance", choice.clearance(), Figures.origin(values, PulleyFields.CLEARANCE), "");
+            out.mm("backlash", choice.backlash(), choice.play().origin(), choice.play().how());
+            out.mm("clearance", choice.clearance(), choice.below().origin(), choice.below().how());
         }
     }
 

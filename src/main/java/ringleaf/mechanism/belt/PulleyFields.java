@@ -29,12 +29,12 @@ final class PulleyFields {
             .help("play of a seated tooth along the pitch line, in all")
             .atLeast(0, "teeth that overlap do not seat")
             .atMost(5, "more than a tooth is wide")
-            .byDefaultWords("the process's slot clearance, at most 0.08 of the pitch");
+            .byDefaultWords("the process's slot clearance, at most 0.08 of the pitch; or what the process asks for, at most 0.13");
     static final Field<Double> CLEARANCE = Field.length("clearance")
             .help("room below the tip of a seated tooth")
             .atLeast(0, "a tooth that stands on its tip does not seat")
             .atMost(5, "more than a tooth is high")
-            .byDefaultWords("half the backlash");
+            .byDefaultWords("half the backlash, or what the process asks for");
 
     static final Field<Integer> TEETH = Field.count("teeth")
             .help("teeth of the pulley")
@@ -51,7 +51,7 @@ final class PulleyFields {
             .help("width of the toothed rim between the flanges")
             .atLeast(1, "no belt is narrower")
             .atMost(250, "wider than any belt here")
-            .byDefaultWords("belt width and 1 mm, in whole sheets where it is cut from sheet");
+            .byDefaultWords("belt width and 1 mm, or what both may be off by, in whole sheets where it is cut from sheet");
     static final Field<String> FLANGES = Field.choice("flanges")
             .help("plates that keep the belt on")
             .option("both", "one on either side")

@@ -47,11 +47,21 @@ final class PulleyReader {
     /** Process and stock of the family {@code pulley}; {@code face} is the height of a printed one. */
     static Material material(Request request, double face) {
         Making making = request.fabrication().of("pulley", face);
-        double thickness = making.given() ? making.stock().thickness().orElse(face) : face;
+        double thickness = thickness(making, face);
         if (!making.process().makesThickness(thickness)) {
             making.agrees(thickness, making.place(), request.problems());
         }
         return Material.of(making.process(), making.stock(), thickness);
+    }
+
+    /** The same before the height is decided, which is not judged. */
+    static Material undecided(Request request, double face) {
+        Making making = request.fabrication().of("pulley", face);
+        return Material.of(making.process(), making.stock(), thickness(making, face));
+    }
+
+    private static double thickness(Making making, double face) {
+        return making.given() ? making.stock().thickness().orElse(face) : face;
     }
 
     /**

@@ -101,7 +101,9 @@ final class BoreReader {
         Optional<String> fit = bore.given(BodyFields.FIT);
         FitName name = fit.isPresent() ? FitName.of(fit.get()) : round ? FitName.RUNNING : FitName.PRESS;
         // without a fit by name what is not round grips its axle in a hole as wide, as the pins of leaves are gripped
-        double allowance = fit.isPresent() || round ? process().allowance(name) : 0;
+        double allowance = name == FitName.RUNNING
+                ? material.runningClearance()
+                : fit.isPresent() || round ? process().allowance(name) : 0;
         boolean asCut = bore.isGiven(BodyFields.DIAMETER);
         double axle = asCut
                 ? bore.require(BodyFields.DIAMETER) - allowance

@@ -5,6 +5,7 @@ import java.util.List;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.MeshOff;
 import ringleaf.mechanism.SizesOff;
+import ringleaf.mechanism.body.AxleOff;
 
 /** A pair or a train as it comes from the workshop: distances, teeth, tips and roots off. */
 final class TrainBuilt implements AsBuilt {
@@ -16,12 +17,20 @@ final class TrainBuilt implements AsBuilt {
     private final SizesOff sizes = new SizesOff();
     private final List<MeshOff> meshes = new ArrayList<>();
     private final List<Limit> limits = new ArrayList<>();
+    /** Gears that turn on their axles; their limits stand after those of the meshes. */
+    private final List<AxleOff> axles = new ArrayList<>();
 
     TrainBuilt(TrainSpec spec) {
         this.spec = spec;
         for (int i = 0; i < spec.stages().size(); i++) {
             add(spec.isPair() ? "" : "stage-" + (i + 1) + "-", spec.stages().get(i));
         }
+        for (int i = 0; i < spec.stages().size(); i++) {
+            String prefix = spec.isPair() ? "" : "stage-" + (i + 1) + "-";
+            AxleOff.of(prefix + "driver-", spec.stages().get(i).driver().body(), spec.material(), sizes).ifPresent(axles::add);
+            AxleOff.of(prefix + "driven-", spec.stages().get(i).driven().body(), spec.material(), sizes).ifPresent(axles::add);
+        }
+        axles.forEach(axle -> limits.add(axle.limit()));
     }
 
     private void add(String prefix, StageSpec stage) {
@@ -51,13 +60,16 @@ final class TrainBuilt implements AsBuilt {
     @Override
     public Bench bench() {
         return off -> {
-            double[] margins = new double[LIMITS * meshes.size()];
+            double[] margins = new double[LIMITS * meshes.size() + axles.size()];
             for (int i = 0; i < meshes.size(); i++) {
                 MeshOff mesh = meshes.get(i);
                 MeshOff.Margins found = mesh.margins(off, 0);
                 margins[LIMITS * i] = found.backlash();
                 margins[LIMITS * i + 1] = found.tips();
                 margins[LIMITS * i + 2] = found.contact();
+            }
+            for (int i = 0; i < axles.size(); i++) {
+                margins[LIMITS * meshes.size() + i] = axles.get(i).margin(off);
             }
             return margins;
         };

@@ -20,7 +20,7 @@ class PulleyRefusalTest {
         // belt | teeth | what is wrong | the path that is named | what works, in its place
         "T5   | 24 | backlash: 5                                     | backlash      | backlash: 1.25",
         "T5   | 24 | clearance: 3                                    | clearance     | clearance: 1.2",
-        "T2.5 | 24 | hub-screws: {screw: M2, circle: 20}             | hub-screws.circle | hub-screws: {screw: M2, circle: 12.983}",
+        "T2.5 | 24 | hub-screws: {screw: M2, circle: 20}             | hub-screws.circle | hub-screws: {screw: M2, circle: 12.803}",
         "T2.5 | 24 | hub-screws: {screw: M2, circle: 5}              | hub-screws.circle | hub-screws: {screw: M2, circle: 9.3}",
         "T2.5 | 24 | 'bore: {form: bearing, bearing: \"623\"}, hub-height: 5, hub-diameter: 10' | hub-diameter | 'bore: {form: bearing, bearing: \"623\"}, hub-height: 5, hub-diameter: 11.6'",
         "T5   | 30 | 'hub-height: 5, hub-diameter: 90'               | hub-diameter  | 'hub-height: 5, hub-diameter: 43.3'",
