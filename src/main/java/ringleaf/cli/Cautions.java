@@ -34,6 +34,20 @@ final class Cautions {
         return lines;
     }
 
+    /** How many there are and of what, and where they stand. */
+    static String brief(List<String> cautions) {
+        List<String> about = new ArrayList<>();
+        for (String caution : cautions) {
+            for (String name : caution.substring(0, caution.indexOf(": ")).split(", ")) {
+                if (!about.contains(name)) {
+                    about.add(name);
+                }
+            }
+        }
+        return (cautions.size() == 1 ? "1 caution" : cautions.size() + " cautions") + " (" + String.join(", ", about)
+                + "): read report.html, or --details, before you start a machine";
+    }
+
     private void add(Design design) {
         for (Part part : design.parts()) {
             if (!part.source().isBought()) {

@@ -17,8 +17,9 @@ final class CheckCommand implements Command {
     public CommandSpec syntax() {
         CommandSpec check = Syntax.command(
                 name(),
-                "Designs and checks, writes nothing.",
-                "Example:%n  ringleaf check harbour-light --set shutter.least-opening=8%n");
+                "Designs and checks, writes nothing. Says first whether it may be cut, and why.",
+                "Examples:%n  ringleaf check harbour-light --set shutter.least-opening=8%n"
+                        + "  ringleaf check my.yaml --details%n" + Syntax.STREAMS);
         Syntax.spec(check);
         Syntax.judging(check);
         return check;
@@ -29,15 +30,11 @@ final class CheckCommand implements Command {
         Run run = Run.read(Asked.of(given), console.surroundings(), console.in());
         List<Design> designs = run.design();
         List<Judged> all = run.judge(designs, run.prepare(designs), console.surroundings(), console.err());
-        ResultText text = new ResultText();
-        boolean failed = false;
-        for (Judged judged : all) {
-            text.design(judged.design());
-            failed |= judged.failed();
+        Told told = new Told(run.document(), all, console);
+        told.briefly();
+        if (given.hasMatchedOption(Syntax.DETAILS)) {
+            told.inDetail();
         }
-        console.out().print(text);
-        console.out().flush();
-        FindingsOut.print(all, console.surroundings().colour(), console.err());
-        return failed ? Exit.FAILED : Exit.FINE;
+        return told.failed() ? Exit.FAILED : Exit.FINE;
     }
 }

@@ -12,6 +12,8 @@ import picocli.CommandLine.ParseResult;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
+import ringleaf.report.Wrap;
+import ringleaf.report.page.ReportPage;
 import ringleaf.spec.text.Shown;
 
 /** {@code make}: designs, checks and writes everything. */
@@ -31,11 +33,12 @@ final class MakeCommand implements Command {
     public CommandSpec syntax() {
         CommandSpec make = Syntax.command(
                 name(),
-                "Designs, checks and writes everything.",
+                "Designs, checks and writes everything. Says first whether it may be cut, and why.",
                 "Examples:%n"
                         + "  ringleaf make harbour-light%n"
                         + "  ringleaf make my.yaml -o cut --set shutter.blades=16 --formats dxf --dxf r12%n"
-                        + "%n`ringleaf help leaf-aperture` lists every field of a spec with its default.%n");
+                        + "%n`ringleaf help leaf-aperture` lists every field of a spec with its default.%n"
+                        + Syntax.STREAMS);
         Syntax.spec(make);
         make.addOption(Syntax.option("DIR", "the output folder; files of the same names there are replaced"
                 + " (default: out/ and the title's name)", Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
@@ -71,6 +74,7 @@ final class MakeCommand implements Command {
                 wanted,
                 given.matchedOptionValue(TRIAL_BLADES, null),
                 given.hasMatchedOption(ANYWAY),
+                given.hasMatchedOption(Syntax.DETAILS),
                 console);
     }
 
@@ -81,11 +85,17 @@ final class MakeCommand implements Command {
      *     a trial piece
      * @param blades number of blades of a trial piece as typed, or null for the whole
      * @param anyway whether part files are written although a check failed
+     * @param details whether all is told
      */
     private static int make(
-            Run run, Optional<String> output, Wanted wanted, String blades, boolean anyway, Console console) {
+            Run run,
+            Optional<String> output,
+            Wanted wanted,
+            String blades,
+            boolean anyway,
+            boolean details,
+            Console console) {
         Surroundings surroundings = console.surroundings();
-        PrintStream out = console.out();
         PrintStream err = console.err();
         String shown = output.orElse("out/" + run.document().slug() + (blades == null ? "" : "-trial"));
         Path path = surroundings.place(shown, "the folder of --output");
@@ -101,31 +111,15 @@ final class MakeCommand implements Command {
                 Beside.start("pages", () -> PagePlans.files(run.document(), designs, prepared, wanted, pages))));
         Beside<List<String>> earlier = Beside.start("earlier-run", () -> EarlierRun.files(path));
         List<Judged> all = run.judge(designs, prepared, surroundings, err);
-        boolean failed = false;
-        for (Judged judged : all) {
-            failed |= judged.failed();
-        }
-        boolean held = failed && !anyway;
+        Told told = new Told(run.document(), all, console);
+        boolean held = told.failed() && !anyway;
         List<SheetSet> sheets = held ? List.of() : run.sheets(surroundings, err);
         List<String> cautions = Cautions.of(all, run.document().catalogues());
         Map<String, byte[]> files = drawn.all(all, held, sheets, wanted, cautions);
         folder.write(files, earlier.result());
 
-        ResultText text = new ResultText();
-        for (Judged judged : all) {
-            text.design(judged.design());
-        }
-        out.print(text);
-        out.flush();
-        FindingsOut.print(all, surroundings.colour(), err);
-        if (held) {
-            err.print("part files are held back because a check failed; --anyway writes them\n");
-        }
-        text = new ResultText();
-        for (Design design : designs) {
-            text.buildOrder(design, all.size() > 1);
-        }
-        text.list("cautions", cautions);
+        told.briefly();
+        ResultText text = new ResultText(Told.unit(run.document()));
         if (blades != null) {
             text.list("no trial piece of", run.untried());
         }
@@ -134,29 +128,55 @@ final class MakeCommand implements Command {
             leftOut.addAll(drawn.withoutSolid());
             text.list("no solid of", leftOut);
         }
-        text.list("written to " + Shown.cut(shown, 300), folders(files));
-        out.print(text);
-        return failed ? Exit.FAILED : Exit.FINE;
+        text.list("written to " + Shown.cut(shown, 300), List.of(String.join(", ", folders(files))));
+        console.out().print(text);
+        console.out().flush();
+        if (told.failed()) {
+            err.print(held
+                    ? "part files are held back because a check failed; --anyway writes them\n"
+                    : "part files are written although a check failed, as --anyway says\n");
+            err.flush();
+        }
+        if (details) {
+            told.inDetail();
+        }
+        console.out().print(rest(designs, cautions, details));
+        return told.failed() ? Exit.FAILED : Exit.FINE;
     }
 
-    /** A line for each folder, and the files at the top by name. */
+    /** Order of assembly and cautions in full, or where they stand. */
+    private static String rest(List<Design> designs, List<String> cautions, boolean details) {
+        ResultText text = new ResultText();
+        if (details) {
+            for (Design design : designs) {
+                text.buildOrder(design, designs.size() > 1);
+            }
+            return text.list("cautions", cautions).toString();
+        }
+        String more = "all sizes, checks and the order of assembly: report.html, or --details";
+        return (cautions.isEmpty() ? "" : Wrap.of("", Cautions.brief(cautions), 2)) + Wrap.of("", more, 2);
+    }
+
+    /** A word for each folder, after the files at the top by name. */
     private static List<String> folders(Map<String, byte[]> files) {
         Map<String, Integer> counts = new LinkedHashMap<>();
         for (String path : files.keySet()) {
             counts.merge(path.substring(0, path.indexOf('/') + 1), 1, Integer::sum);
         }
-        List<String> lines = new ArrayList<>();
+        List<String> words = new ArrayList<>();
+        for (String path : files.keySet()) {
+            if (path.equals(ReportPage.FILE)) {
+                words.add(0, path);
+            } else if (path.indexOf('/') < 0) {
+                words.add(path);
+            }
+        }
         for (Map.Entry<String, Integer> each : counts.entrySet()) {
             int count = each.getValue();
             if (!each.getKey().isEmpty()) {
-                lines.add(each.getKey() + " (" + count + (count == 1 ? " file)" : " files)"));
+                words.add(each.getKey() + " (" + count + (count == 1 ? " file)" : " files)"));
             }
         }
-        for (String path : files.keySet()) {
-            if (path.indexOf('/') < 0) {
-                lines.add(path);
-            }
-        }
-        return lines;
+        return words;
     }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
+import ringleaf.part.ShownUnit;
 import ringleaf.report.MechanismReport;
 import ringleaf.report.page.MechanismPage;
 import ringleaf.report.page.ReportPage;
@@ -51,10 +52,11 @@ final class Redraw {
     private Result drawn() {
         Run run = Run.read(asked, surroundings, InputStream.nullInputStream());
         List<Design> designs = run.design();
+        ShownUnit unit = Told.unit(run.document());
         List<Beside<MechanismPage>> drawn = new ArrayList<>();
         for (int i = 0; i < designs.size(); i++) {
             int number = i;
-            drawn.add(Beside.start("page", () -> MechanismPage.of(number, designs.get(number))));
+            drawn.add(Beside.start("page", () -> MechanismPage.of(number, designs.get(number), unit)));
         }
         List<Judged> all = run.judge(designs, run.prepare(designs), surroundings, NOWHERE);
         List<MechanismPage> pages = new ArrayList<>();
@@ -69,7 +71,11 @@ final class Redraw {
         }
         List<String> cautions = Cautions.of(all, run.document().catalogues());
         byte[] page = ReportPage.write(
-                Version.text(), run.document().title(), pages, reports, cautions, Optional.of(live));
+                new ReportPage.About(Version.text(), run.document().title(), unit),
+                pages,
+                reports,
+                cautions,
+                Optional.of(live));
         String verdict = counts[Finding.Status.FAIL.ordinal()] + " failed, " + counts[Finding.Status.WARN.ordinal()]
                 + " warned, " + counts[Finding.Status.PASS.ordinal()] + " passed";
         return new Result(page, "", verdict);
@@ -78,6 +84,10 @@ final class Redraw {
     /** A page for a spec that could not be drawn so far; it shows the design as soon as there is one. */
     byte[] waiting() {
         return ReportPage.write(
-                Version.text(), asked.spec(), List.of(), List.of(), List.of(), Optional.of(live));
+                new ReportPage.About(Version.text(), asked.spec(), ShownUnit.MM),
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.of(live));
     }
 }

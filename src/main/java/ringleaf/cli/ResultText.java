@@ -1,18 +1,30 @@
 package ringleaf.cli;
 
 import java.util.List;
-import ringleaf.draw.Decimals;
 import ringleaf.part.Choice;
 import ringleaf.part.Design;
 import ringleaf.part.Dimension;
+import ringleaf.part.ShownUnit;
+import ringleaf.report.Wrap;
 import ringleaf.spec.text.Shown;
 
 /** Results in words for standard output. */
 final class ResultText {
-    private static final int DIGITS = 6;
-    private static final int DECIMALS = 5;
+    private static final int LONGEST = 400;
+    /** How far a step's further lines are set in. */
+    private static final int STEP = 6;
 
     private final StringBuilder out = new StringBuilder(4096);
+    private final ShownUnit unit;
+
+    /** Of what has no unit of its own. */
+    ResultText() {
+        this(ShownUnit.MM);
+    }
+
+    ResultText(ShownUnit unit) {
+        this.unit = unit;
+    }
 
     @Override
     public String toString() {
@@ -30,13 +42,13 @@ final class ResultText {
         }
         for (Dimension dimension : design.dimensions()) {
             name = Math.max(name, dimension.name().length());
-            value = Math.max(value, value(dimension).length());
+            value = Math.max(value, unit.size(dimension).length());
         }
         for (Choice choice : design.choices()) {
             row(choice.name(), name, choice.value(), value, choice.origin(), choice.how());
         }
         for (Dimension dimension : design.dimensions()) {
-            row(dimension.name(), name, value(dimension), value, dimension.origin(), dimension.how());
+            row(dimension.name(), name, unit.size(dimension), value, dimension.origin(), dimension.how());
         }
         return this;
     }
@@ -47,7 +59,7 @@ final class ResultText {
         if (!steps.isEmpty()) {
             out.append("build order").append(named ? " of " + design.name() : "").append('\n');
             for (int i = 0; i < steps.size(); i++) {
-                out.append(i < 9 ? "   " : "  ").append(i + 1).append(". ").append(steps.get(i)).append('\n');
+                out.append(Wrap.of((i < 9 ? "   " : "  ") + (i + 1) + ". ", unit.text(steps.get(i)), STEP));
             }
         }
         return this;
@@ -58,28 +70,16 @@ final class ResultText {
         if (!lines.isEmpty()) {
             out.append(heading).append('\n');
             for (String line : lines) {
-                out.append("  ").append(line).append('\n');
+                out.append(Wrap.of("  ", line, STEP - 2));
             }
         }
         return this;
     }
 
     private void row(String name, int nameWidth, String value, int valueWidth, Dimension.Origin origin, String how) {
-        out.append("  ").append(name).append(" ".repeat(nameWidth - name.length() + 2));
-        out.append(value).append(" ".repeat(valueWidth - value.length() + 2)).append(origin.label());
-        if (!how.isEmpty()) {
-            out.append(": ").append(Shown.cut(how, 400));
-        }
-        out.append('\n');
-    }
-
-    private static String value(Dimension dimension) {
-        String number = Decimals.significant(dimension.value(), DIGITS, DECIMALS);
-        return switch (dimension.unit()) {
-            case "1" -> number;
-            case "deg" -> number + "°";
-            case "mm2" -> number + " mm²";
-            default -> number + " " + dimension.unit();
-        };
+        String words = origin.label() + (how.isEmpty() ? "" : ": " + unit.text(Shown.cut(how, LONGEST)));
+        String head = "  " + name + " ".repeat(nameWidth - name.length() + 2) + value
+                + " ".repeat(valueWidth - value.length() + 2);
+        out.append(Wrap.of(head, words, head.length()));
     }
 }

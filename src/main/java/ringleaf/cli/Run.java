@@ -123,11 +123,15 @@ final class Run {
     List<Design> design() {
         List<Design> all = new ArrayList<>();
         for (Kind.Planned each : planned) {
-            Design design = each.design(asked.states());
+            Design design = headed(each.design(asked.states()));
             boolean failed = new Judged(design, design.findings()).failed();
             all.add(failed && design.remedies().isEmpty() ? design.withRemedies(remedies(design.name())) : design);
         }
         return all;
+    }
+
+    private static Design headed(Design design) {
+        return design.withHeadline(Kinds.named(design.kind()).headline());
     }
 
     private List<String> remedies(String mechanism) {
@@ -155,7 +159,7 @@ final class Run {
         List<Design> all = new ArrayList<>();
         for (Kind.Planned each : planned) {
             if (each.members() > 0) {
-                all.add(each.trialPiece(asked.states(), members));
+                all.add(headed(each.trialPiece(asked.states(), members)));
             }
         }
         return all;

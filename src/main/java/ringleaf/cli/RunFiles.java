@@ -13,6 +13,7 @@ import ringleaf.fabricate.Prepared;
 import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
 import ringleaf.part.FitSize;
+import ringleaf.part.ShownUnit;
 import ringleaf.report.DesignJson;
 import ringleaf.report.FileNames;
 import ringleaf.report.FileSet;
@@ -73,6 +74,7 @@ final class RunFiles {
     static RunFiles start(
             SpecDocument document, List<Design> designs, List<Preparation> prepared, Wanted wanted, Solids solids) {
         String title = document.title();
+        ShownUnit unit = Told.unit(document);
         RunFiles files = new RunFiles(document, prepared, solids, Beside.start("fits", () -> fits(document, designs)));
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
@@ -80,7 +82,7 @@ final class RunFiles {
             int number = i;
             files.drawn.add(new Drawn(
                     Beside.start("parts", () -> parts(design, own, wanted, document.catalogues())),
-                    Beside.start("views", () -> shown(number, design, title))));
+                    Beside.start("views", () -> shown(number, design, title, unit))));
         }
         if (solids != null) {
             files.meshes = Beside.start("solids", () -> solids(solids, title));
@@ -118,11 +120,11 @@ final class RunFiles {
                 files, SolidFiles.add(solids.items(), solids.wanted(), title, "ringleaf " + Version.text(), files));
     }
 
-    private static Shown shown(int number, Design design, String title) {
+    private static Shown shown(int number, Design design, String title, ShownUnit unit) {
         FileSet files = new FileSet();
         MovingView view = MovingView.of(design.assembly());
         ViewFiles.add(design, view, title, files);
-        return new Shown(files, MechanismPage.of(number, design, view));
+        return new Shown(files, MechanismPage.of(number, design, view, unit));
     }
 
     /**
@@ -174,8 +176,14 @@ final class RunFiles {
         }
         files.add(
                 ReportPage.FILE,
-                ReportPage.write(Version.text(), document.title(), pages, reports, cautions, Optional.empty()));
-        byte[] json = DesignJson.write(Version.text(), document.title(), reports, files.files().keySet());
+                ReportPage.write(
+                        new ReportPage.About(Version.text(), document.title(), Told.unit(document)),
+                        pages,
+                        reports,
+                        cautions,
+                        Optional.empty()));
+        byte[] json = DesignJson.write(
+                Version.text(), document.title(), reports, cautions, files.files().keySet());
         files.add(DESIGN, json);
         return files.files();
     }

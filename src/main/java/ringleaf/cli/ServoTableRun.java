@@ -54,9 +54,12 @@ final class ServoTableRun {
     record Wish(
             Optional<String> output, Optional<String> mechanism, Optional<String> within, Optional<String> measured) {}
 
+    private final Console console;
+
     private record Driven(String name, ServoLaw law, ServoTable table, Fitted fitted) {}
 
     ServoTableRun(Console console) {
+        this.console = console;
         surroundings = console.surroundings();
         out = console.out();
         err = console.err();
@@ -81,7 +84,7 @@ final class ServoTableRun {
         List<Judged> all = run.judge(designs, List.of(), surroundings, err);
         for (Judged judged : all) {
             if (judged.failed() && laws.containsKey(judged.design().name())) {
-                FindingsOut.print(all, surroundings.colour(), err);
+                new Told(run.document(), all, console).findings();
                 err.print("no table is written, because a check failed\n");
                 return Exit.FAILED;
             }

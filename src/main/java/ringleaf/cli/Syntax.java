@@ -17,6 +17,9 @@ final class Syntax {
     static final String DXF = "--dxf";
     static final String STATES = "--states";
     static final String THOROUGH = "--thorough";
+    static final String DETAILS = "--details";
+    /** Where a command that judges says what, for its help. */
+    static final String STREAMS = "%nVerdict, figures and files go to standard output; findings and errors to standard error.%n";
     static final String KERF = "--kerf";
     static final String SHARED = "--shared";
 
@@ -64,6 +67,8 @@ final class Syntax {
         command.addOption(option(
                 "N", "states of the travel that are swept, " + States.LEAST + " to " + States.MOST + " (default: "
                         + States.USUAL + ")", STATES));
+        command.addOption(flag("tells all: every size with how it was found, every check, order of assembly, cautions",
+                DETAILS));
         command.addOption(flag("outlines carry the kerf, as with fabrication.kerf=true", KERF));
         command.addOption(flag(
                 "judges outlines at every state, and not only at ends, extremes and nine between", THOROUGH));

@@ -23,11 +23,13 @@ final class ToleranceRun {
     static final int USUAL_BUILDS = 1000;
     static final int MOST_BUILDS = 1_000_000;
 
+    private final Console console;
     private final Surroundings surroundings;
     private final PrintStream out;
     private final PrintStream err;
 
     ToleranceRun(Console console) {
+        this.console = console;
         surroundings = console.surroundings();
         out = console.out();
         err = console.err();
@@ -51,12 +53,9 @@ final class ToleranceRun {
         }
         List<Design> designs = run.design();
         List<Judged> all = run.judge(designs, List.of(), surroundings, err);
-        boolean failed = false;
-        for (Judged judged : all) {
-            failed |= judged.failed();
-        }
-        if (failed) {
-            FindingsOut.print(all, surroundings.colour(), err);
+        Told told = new Told(run.document(), all, console);
+        if (told.failed()) {
+            told.findings();
             err.print("a design that does not hold as drawn has no room to drift\n");
             return Exit.FAILED;
         }

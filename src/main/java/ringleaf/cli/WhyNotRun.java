@@ -9,6 +9,7 @@ import ringleaf.explore.Variants;
 import ringleaf.explore.WhyNot;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
+import ringleaf.part.ShownUnit;
 import ringleaf.report.FindingsText;
 import ringleaf.spec.text.Problem;
 import ringleaf.spec.text.Problems;
@@ -41,18 +42,19 @@ final class WhyNotRun {
             for (int i = 0; i < variant.planned().size(); i++) {
                 String name = variant.document().orElseThrow().mechanisms().get(i).name();
                 Design design = variant.planned().get(i).design(asked.states());
-                ResultText text = new ResultText();
+                ShownUnit unit = Told.unit(variant.document().orElseThrow());
+                ResultText text = new ResultText(unit);
                 if (!new Judged(design, design.findings()).failed()) {
-                    text.list(name, List.of("every closed-form check holds"));
+                    text.list(name, List.of("every calculated check holds"));
                 } else {
                     failed = true;
-                    text.list(name + " fails", failures(design));
+                    text.list(name + " fails", failures(design, unit));
                     found(changes(whyNot, name, interrupt), interrupt.asked(), text);
                 }
                 out.print(text);
             }
             if (failed) {
-                out.print("each solved again and judged by its outlines; per cent of the value, of 1 mm or 10° where it is 0,"
+                out.print("each solved again and verified on the geometry; per cent of the value, of 1 mm or 10° where it is 0,"
                         + " and another named way counts as 50 %\n");
             }
             out.flush();
@@ -81,7 +83,7 @@ final class WhyNotRun {
         }
         String soFar = stopped ? ", as far as it was looked for" : "";
         if (!lines.isEmpty()) {
-            text.list("what would fit" + soFar, lines);
+            text.list("what would mend it" + soFar, lines);
             return;
         }
         for (ChangePair pair : found.pairs()) {
@@ -92,15 +94,15 @@ final class WhyNotRun {
         if (lines.isEmpty()) {
             lines.add("the checks above say what is missing");
         }
-        text.list("no single change would fit" + (found.pairs().isEmpty() ? ", and no pair of them" : "; two together"
+        text.list("no single change would mend it" + (found.pairs().isEmpty() ? ", and no pair of them" : "; two together"
                 + " would") + soFar, lines);
     }
 
-    private static List<String> failures(Design design) {
+    private static List<String> failures(Design design, ShownUnit unit) {
         List<String> lines = new ArrayList<>();
         for (Finding finding : design.findings()) {
             if (finding.failed()) {
-                lines.add(FindingsText.line(finding));
+                lines.add(FindingsText.line(finding, unit));
             }
         }
         return lines;

@@ -39,6 +39,11 @@ public interface Kind {
         return List.of();
     }
 
+    /** Names of its dimensions and choices that a maker asks for first, in that order; a design need not have them all. */
+    default List<String> headline() {
+        return List.of();
+    }
+
     /** Sizes in which a thing is sold that a numeric field says the size of, ascending, inner units; or none. */
     default double[] sold(String field) {
         return new double[0];

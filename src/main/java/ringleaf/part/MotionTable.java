@@ -1,5 +1,6 @@
 package ringleaf.part;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -10,4 +11,22 @@ import java.util.List;
  * @param placeColumn name of the column of words, or empty
  * @param places its words, one a row, empty when there is no such column
  */
-public record MotionTable(List<String> columns, List<double[]> rows, String placeColumn, List<String> places) {}
+public record MotionTable(List<String> columns, List<double[]> rows, String placeColumn, List<String> places) {
+
+    /** The same with some of the number columns only. */
+    public MotionTable only(List<Integer> kept) {
+        List<String> names = new ArrayList<>();
+        List<double[]> left = new ArrayList<>();
+        for (int column : kept) {
+            names.add(columns.get(column));
+        }
+        for (double[] row : rows) {
+            double[] some = new double[kept.size()];
+            for (int i = 0; i < some.length; i++) {
+                some[i] = row[kept.get(i)];
+            }
+            left.add(some);
+        }
+        return new MotionTable(names, left, placeColumn, places);
+    }
+}

@@ -27,7 +27,7 @@ public final class DesignJson {
 
     /** The file of a run that writes nothing else, UTF-8. */
     public static byte[] write(String version, String title, List<MechanismReport> mechanisms) {
-        return write(version, title, mechanisms, List.of());
+        return write(version, title, mechanisms, List.of(), List.of());
     }
 
     /**
@@ -35,16 +35,26 @@ public final class DesignJson {
      *
      * @param version of ringleaf
      * @param title of the spec
+     * @param cautions a line each
      * @param files all other files of the run, relative to the output folder
      */
     public static byte[] write(
-            String version, String title, List<MechanismReport> mechanisms, Collection<String> files) {
+            String version,
+            String title,
+            List<MechanismReport> mechanisms,
+            List<String> cautions,
+            Collection<String> files) {
         JsonText json = new JsonText();
-        new DesignJson(json).all(version, title, mechanisms, files);
+        new DesignJson(json).all(version, title, mechanisms, cautions, files);
         return json.toBytes();
     }
 
-    private void all(String version, String title, List<MechanismReport> mechanisms, Collection<String> files) {
+    private void all(
+            String version,
+            String title,
+            List<MechanismReport> mechanisms,
+            List<String> cautions,
+            Collection<String> files) {
         json.beginObject();
         text("ringleaf", version);
         text("title", title);
@@ -56,6 +66,7 @@ public final class DesignJson {
             json.endObject();
         }
         json.endObject();
+        lines("cautions", cautions);
         lines("files", files);
         json.endObject();
     }

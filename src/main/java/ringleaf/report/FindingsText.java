@@ -1,87 +1,128 @@
 package ringleaf.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import ringleaf.draw.PlainText;
 import ringleaf.part.Finding;
+import ringleaf.part.ShownUnit;
 
-/** Findings as a table for people: what fails first, then what warns, then what passes. */
+/** Findings for people on a terminal: what fails first, then what warns, then what passes. */
 public final class FindingsText {
     private static final Finding.Status[] ORDER = {Finding.Status.FAIL, Finding.Status.WARN, Finding.Status.PASS};
     private static final String RESET = "\u001b[0m";
+    private static final int INDENT = 6;
+    /** More that fails than this is no longer read; the table has all. */
+    private static final int BRIEFLY = 8;
 
-    private FindingsText() {}
+    private final ShownUnit unit;
+    private final boolean colour;
+    private final StringBuilder out = new StringBuilder(4096);
+
+    private FindingsText(ShownUnit unit, boolean colour) {
+        this.unit = unit;
+        this.colour = colour;
+    }
+
+    /**
+     * What does not pass, the worst first, each with its figures and what it says; empty when all pass.
+     *
+     * @param colour whether escape codes for a terminal may be used
+     */
+    public static String brief(List<Finding> findings, ShownUnit unit, boolean colour) {
+        FindingsText text = new FindingsText(unit, colour);
+        Verdict verdict = Verdict.of(findings, unit);
+        for (Finding.Status status : List.of(Finding.Status.FAIL, Finding.Status.WARN)) {
+            text.some(verdict.with(status), status);
+        }
+        return text.out.toString();
+    }
+
+    private void some(List<Finding> all, Finding.Status status) {
+        for (Finding finding : all.subList(0, Math.min(BRIEFLY, all.size()))) {
+            status(status);
+            boolean bare = Double.isNaN(finding.measured()) && Double.isNaN(finding.limit());
+            String where = FindingWords.where(finding, unit);
+            String figures = (bare ? "" : " " + FindingWords.measured(finding, unit) + ", " + FindingWords.limit(finding, unit))
+                    + (where.isEmpty() ? "" : ": " + where);
+            String head = PlainText.line(finding.check()) + figures + " (" + FindingWords.judge(finding) + ")";
+            // The status before it takes four columns, and escape codes none.
+            out.append(Wrap.of(" ".repeat(INDENT), head, INDENT).substring(INDENT - 2));
+            out.append(Wrap.of(" ".repeat(INDENT), FindingWords.message(finding, unit), INDENT));
+        }
+        int more = all.size() - BRIEFLY;
+        if (more > 0) {
+            out.append(" ".repeat(INDENT)).append("and ").append(more).append(" more\n");
+        }
+    }
+
+    private void status(Finding.Status status) {
+        out.append(colour ? code(status) : "").append(status.label()).append(colour ? RESET : "");
+    }
 
     /**
      * The table, a line for each finding and a line of words under each that does not pass; ends with a count.
      *
      * @param colour whether escape codes for a terminal may be used
      */
-    public static String of(List<Finding> findings, boolean colour) {
-        int check = 5;
-        int measured = 8;
-        int limit = 5;
+    public static String of(List<Finding> findings, ShownUnit unit, boolean colour) {
+        FindingsText text = new FindingsText(unit, colour);
+        text.table(findings);
+        return text.out.toString();
+    }
+
+    private void table(List<Finding> findings) {
+        List<String> head = List.of("check", "measured", "limit", "judged", "where");
+        int[] widths = new int[head.size()];
+        List<List<String>> rows = new ArrayList<>();
+        fit(head, widths);
         for (Finding finding : findings) {
-            check = Math.max(check, PlainText.line(finding.check()).length());
-            measured = Math.max(measured, measured(finding).length());
-            limit = Math.max(limit, limit(finding).length());
+            rows.add(List.of(
+                    PlainText.line(finding.check()),
+                    FindingWords.measured(finding, unit),
+                    FindingWords.limit(finding, unit),
+                    FindingWords.judge(finding),
+                    FindingWords.where(finding, unit)));
+            fit(rows.get(rows.size() - 1), widths);
         }
-        StringBuilder out = new StringBuilder();
-        out.append("      ");
-        pad(out, "check", check);
-        pad(out, "measured", measured);
-        pad(out, "limit", limit);
-        out.append("where\n");
+        out.append(" ".repeat(INDENT));
+        row(head, widths);
         int[] counts = new int[ORDER.length];
         for (int i = 0; i < ORDER.length; i++) {
-            for (Finding finding : findings) {
-                if (finding.status() != ORDER[i]) {
-                    continue;
-                }
-                counts[i]++;
-                String row = row(finding, check, measured, limit);
-                out.append(colour ? code(ORDER[i]) : "").append(ORDER[i].label());
-                out.append(colour ? RESET : "").append("  ").append(row).append('\n');
-                if (ORDER[i] != Finding.Status.PASS) {
-                    out.append("      ").append(PlainText.line(finding.message())).append('\n');
+            for (int k = 0; k < findings.size(); k++) {
+                if (findings.get(k).status() == ORDER[i]) {
+                    counts[i]++;
+                    status(ORDER[i]);
+                    out.append("  ");
+                    row(rows.get(k), widths);
+                    if (ORDER[i] != Finding.Status.PASS) {
+                        out.append(Wrap.of(" ".repeat(INDENT), FindingWords.message(findings.get(k), unit), INDENT));
+                    }
                 }
             }
         }
         out.append(counts[0]).append(" failed, ").append(counts[1]).append(" warned, ");
-        return out.append(counts[2]).append(" passed\n").toString();
+        out.append(counts[2]).append(" passed\n");
+    }
+
+    private static void fit(List<String> row, int[] widths) {
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] = Math.max(widths[i], row.get(i).length());
+        }
+    }
+
+    private void row(List<String> row, int[] widths) {
+        StringBuilder line = new StringBuilder();
+        for (int i = 0; i < widths.length; i++) {
+            line.append(row.get(i)).append(" ".repeat(widths[i] - row.get(i).length() + 2));
+        }
+        out.append(line.toString().stripTrailing()).append('\n');
     }
 
     /** One finding in one line. */
-    public static String line(Finding finding) {
-        return PlainText.line(finding.check()) + ": " + measured(finding) + " against " + limit(finding) + ", "
-                + FindingWords.where(finding) + ": " + PlainText.line(finding.message());
-    }
-
-    private static String row(Finding finding, int check, int measured, int limit) {
-        StringBuilder row = new StringBuilder();
-        pad(row, PlainText.line(finding.check()), check);
-        pad(row, measured(finding), measured);
-        pad(row, limit(finding), limit);
-        row.append(FindingWords.where(finding));
-        int end = row.length();
-        while (end > 0 && row.charAt(end - 1) == ' ') {
-            end--;
-        }
-        return row.substring(0, end);
-    }
-
-    private static String measured(Finding finding) {
-        return FindingWords.measured(finding);
-    }
-
-    private static String limit(Finding finding) {
-        return FindingWords.limit(finding);
-    }
-
-    private static void pad(StringBuilder out, String text, int width) {
-        out.append(text);
-        for (int i = text.length(); i < width + 2; i++) {
-            out.append(' ');
-        }
+    public static String line(Finding finding, ShownUnit unit) {
+        return PlainText.line(finding.check()) + ": " + FindingWords.measured(finding, unit) + " against "
+                + FindingWords.limit(finding, unit) + ", " + FindingWords.where(finding, unit) + ": "
+                + FindingWords.message(finding, unit);
     }
 
     private static String code(Finding.Status status) {

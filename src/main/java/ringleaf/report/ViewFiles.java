@@ -29,7 +29,7 @@ public final class ViewFiles {
     public static List<String> add(Design design, MovingView shared, String title, FileSet files) {
         String head = title.isEmpty() ? design.name() : title + ", " + design.name();
         Map<String, byte[]> views =
-                AssemblyViews.all(head, shared, state -> caption(design.motion(), state));
+                AssemblyViews.all(head, shared, state -> caption(design, state));
         List<String> paths = new ArrayList<>();
         for (Map.Entry<String, byte[]> view : views.entrySet()) {
             String path = FOLDER + FileNames.of(design.name()) + "-" + view.getKey() + ".svg";
@@ -38,8 +38,16 @@ public final class ViewFiles {
         return paths;
     }
 
-    /** The first angles and diameters that the table gives for a state: {@code ring 44.6°, opening 35.6 mm}. */
-    static String caption(MotionTable table, int state) {
+    private static String caption(Design design, int state) {
+        return caption(design.motion(), design.hasServo(), state);
+    }
+
+    /**
+     * The first angles and diameters that the table gives for a state: {@code ring 44.6°, opening 35.6 mm}.
+     *
+     * @param servo whether there is one; else nothing is said of its turn
+     */
+    static String caption(MotionTable table, boolean servo, int state) {
         if (state >= table.rows().size()) {
             return "";
         }
@@ -50,7 +58,7 @@ public final class ViewFiles {
             double value = table.rows().get(state)[i];
             boolean angle = column.endsWith("_deg") && column.indexOf('_') == column.length() - 4;
             boolean diameter = column.endsWith("_diameter");
-            if (!angle && !diameter || !Figures.isNumber(value)) {
+            if (!angle && !diameter || !servo && column.startsWith("servo_") || !Figures.isNumber(value)) {
                 continue;
             }
             said++;

@@ -24,17 +24,22 @@ const words = name => name.replace(/[-_]/g, ' ');
 const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
 
 /* Columns of the table of the travel: what to call them, and the unit that their name tells. */
-const UNITS = [['_deg', '\u00B0'], ['_area', ' mm\u00B2'], ['_torque', ' Nmm'], ['_us', ' \u00B5s'], ['_percent', ' %'], ['_mm', ' mm']];
-const KEY = ['opening_diameter', 'servo_deg', 'clearance', 'gap', 'lap', 'slot_pressure_deg'];
-function column(name) {
-  const unit = UNITS.find(([end]) => name.endsWith(end));
+const UNITS = [['_deg', '\u00B0'], ['_area', 'area'], ['_torque', ' Nmm'], ['_us', ' \u00B5s'], ['_percent', ' %'], ['_mm', 'length']];
+const NAMES = { servo_deg: 'servo turn', ring_deg: 'ring turn', blade_deg: 'blade turn', slot_pressure_deg: 'slot pressure angle', angle_in_deg: 'driver turn', angle_out_deg: 'driven turn' };
+const KEY = ['opening_diameter', 'servo_deg', 'ring_deg', 'clearance', 'gap', 'lap', 'slot_pressure_deg'];
+/* Lengths and areas are told in the spec's unit: what a column is to be divided by, and the decimals it has beside the usual ones. */
+function column(name, [length, mm, area, mm2, step]) {
+  const unit = UNITS.find(([end]) => name.endsWith(end)), kind = unit ? unit[1] : 'length';
   const bare = unit && !['_area', '_torque'].includes(unit[0]) ? name.slice(0, -unit[0].length) : name;
-  return { name, label: words(bare), unit: unit ? unit[1] : ' mm' };
+  const label = NAMES[name] || words(bare), finer = -Math.round(Math.log10(step / 0.01));
+  if (kind === 'length') return { name, label, unit: ` ${length}`, by: mm, finer };
+  if (kind === 'area') return { name, label, unit: ` ${area}`, by: mm2, finer: mm2 > 1 ? 2 : 0 };
+  return { name, label, unit: kind, by: 1, finer: 0 };
 }
-function shown(value, unit) {
+function shown(value, unit, finer = 0) {
   if (value === null || value === undefined) return 'none';
   const size = Math.abs(value);
-  const text = value.toFixed(size >= 100 ? 1 : size >= 1 || size === 0 ? 2 : 3);
+  const text = value.toFixed(Math.max(0, finer + (size >= 100 ? 1 : size >= 1 || size === 0 ? 2 : 3)));
   return (text.includes('.') ? text.replace(/\.?0+$/, '') : text).replace(/^-0$/, '0').replace('-', '\u2212') + unit;
 }
 
@@ -47,7 +52,8 @@ class Mechanism {
     this.kept = new Set(); this.finding = ''; this.charts = [];
     this.svg = $(root, '.mechanism-picture'); this.stage = $(root, '.stage'); this.frame = $(root, '.frame');
     this.last = data.states.length - 1;
-    this.columns = data.columns.map(column);
+    this.columns = data.columns.map(name => column(name, data.unit));
+    this.table = data.table.map((own, i) => own.map(value => value === null ? null : value / this.columns[i].by));
     const box = this.svg.viewBox.baseVal;
     this.home = { x: box.x, y: box.y, w: box.width, h: box.height };
     this.series = data.series.map(own => { let sum = 0; return Float64Array.from(own, step => (sum += step) / 1e4); });
@@ -115,7 +121,7 @@ class Mechanism {
   /* What can wait while the drive moves. */
   settle() { this.pictured(this.at); this.told(() => true); }
   label(state) { return this.data.labels[state] || `state ${this.data.states[state]} of ${this.data.states[this.last]}`; }
-  value(index, state) { return shown(this.data.table[index][state], this.columns[index].unit); }
+  value(index, state) { return shown(this.table[index][state], this.columns[index].unit, this.columns[index].finer); }
   values(state) {
     for (const [output, index] of this.readouts) write(output, this.value(index, state));
     if (this.place) write(this.place, this.data.places[this.data.placeAt[state]]);
@@ -200,7 +206,7 @@ class Mechanism {
     this.apartSlider = apart;
     this.note = make('output', {});
     const bar = make('div', { class: 'bar' });
-    for (const [name, title, by] of [['+', 'Zoom in', 2], ['\u2212', 'Zoom out', 0.5], ['Whole', 'Show the whole mechanism', 0]]) {
+    for (const [name, title, by] of [['+', 'Zoom in', 2], ['\u2212', 'Zoom out', 0.5], ['Fit', 'Show the whole mechanism', 0]]) {
       const button = make('button', { type: 'button', class: 'zoom', 'aria-label': title, title }, name);
       button.addEventListener('click', () => by ? this.zoomTo(this.zoom * by) : this.whole());
       bar.append(button);
@@ -372,11 +378,11 @@ class Mechanism {
     return Math.max(box.width / (size.width || 1), box.height / (size.height || 1));
   }
   scaleBar(pixel) {
-    const bar = $(this.frame, '.scale'), round = [0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500];
-    const length = round.find(one => one / pixel >= 60) || 1000;
+    const bar = $(this.frame, '.scale'), round = [0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500];
+    const [name, mm] = this.data.unit, length = round.find(one => one * mm / pixel >= 60) || 1000;
     const line = make('span');
-    line.style.width = `${length / pixel}px`;
-    bar.replaceChildren(`${length} mm`, line);
+    line.style.width = `${length * mm / pixel}px`;
+    bar.replaceChildren(`${length} ${name}`, line);
     bar.hidden = this.apart > 0;
   }
   zoomTo(zoom, centre) {
@@ -519,8 +525,8 @@ class Mechanism {
 
   /* Charts */
   plots() {
-    const spread = index => { const own = this.data.table[index].filter(v => v !== null); return own.length ? Math.max(...own) - Math.min(...own) : 0; };
-    const wanted = ['servo_deg', 'angle_in_deg'].map(name => this.columns.findIndex(c => c.name === name)).find(i => i >= 0 && spread(i) > 0);
+    const spread = index => { const own = this.table[index].filter(v => v !== null); return own.length ? Math.max(...own) - Math.min(...own) : 0; };
+    const wanted = ['servo_deg', 'angle_in_deg', 'ring_deg'].map(name => this.columns.findIndex(c => c.name === name)).find(i => i >= 0 && spread(i) > 0);
     const across = wanted === undefined ? 0 : wanted, plots = $(this.root, '.plots'), flat = [];
     for (const index of this.keys) {
       if (index === across) continue;
@@ -748,8 +754,8 @@ class Film {
 class Plot {
   constructor(mechanism, across, up) {
     const W = 320, H = 190, left = 44, right = 10, top = 12, bottom = 34;
-    const { data, columns, root } = mechanism;
-    this.xs = data.table[across]; this.ys = data.table[up];
+    const { table, columns, root } = mechanism, finer = columns[up].finer;
+    this.xs = table[across]; this.ys = table[up];
     const check = $(root, `.findings tr[data-check="${CSS.escape(columns[up].label.replace(/ /g, '-'))}"]`);
     const limit = check && +check.dataset.limit ? +check.dataset.limit : null;
     const values = this.ys.filter(v => v !== null);
@@ -776,7 +782,7 @@ class Plot {
     svg.append(draw('text', { x: W - right, y: H - 3, 'text-anchor': 'end' }, named(columns[across])));
     if (limit !== null) {
       svg.append(draw('line', { class: 'limit', x1: left, x2: W - right, y1: this.py(limit), y2: this.py(limit) }));
-      svg.append(draw('text', { x: left + 4, y: this.py(limit) - 4 }, `limit ${tidy(limit)}`));
+      svg.append(draw('text', { x: left + 4, y: this.py(limit) - 4 }, `limit ${shown(limit, '', finer)}`));
     }
     let d = '', pen = false;
     this.ys.forEach((y, i) => {
@@ -787,13 +793,13 @@ class Plot {
     this.line = draw('line', { class: 'cursor', y1: top, y2: H - bottom });
     this.dot = draw('circle', { class: 'dot', r: 4.5 });
     svg.append(draw('path', { class: 'curve', d }), this.line, this.dot);
-    const first = shown(this.ys[0], columns[up].unit), last = shown(this.ys[this.ys.length - 1], columns[up].unit);
-    const span = `least ${shown(Math.min(...values), columns[up].unit)}, most ${shown(Math.max(...values), columns[up].unit)}`;
+    const told = value => shown(value, columns[up].unit, finer), first = told(this.ys[0]), last = told(this.ys[this.ys.length - 1]);
+    const span = `least ${told(Math.min(...values))}, most ${told(Math.max(...values))}`;
     svg.setAttribute('aria-label', `${columns[up].label} against ${columns[across].label}: ${first} at the start, ${last} at the end, ${span}`);
     this.out = make('span');
     this.seen = true;
     this.name = `${columns[up].label} `;
-    this.unit = columns[up].unit;
+    this.told = told;
     this.figure = make('figure', { class: 'plot' }, make('figcaption', {}, this.name, this.out), svg);
     const lead = event => {
       if (event.type === 'pointermove' && !event.buttons) return;
@@ -813,10 +819,9 @@ class Plot {
     this.line.setAttribute('x1', x); this.line.setAttribute('x2', x);
     this.dot.style.display = y === null ? 'none' : '';
     if (y !== null) { this.dot.setAttribute('cx', x); this.dot.setAttribute('cy', this.py(y)); }
-    write(this.out, shown(y, this.unit));
+    write(this.out, this.told(y));
   }
 }
-const tidy = value => shown(value, '');
 /* As many decimals as tell one step from the next. */
 const tick = (value, steps) => value.toFixed(Math.max(0, -Math.floor(Math.log10(Math.abs(steps[1] - steps[0] || 1)) + 1e-6))).replace(/^-(?=0(\.0*)?$)/, '').replace('-', '\u2212');
 /* Round numbers that span a range in about so many steps. */

@@ -21,6 +21,7 @@ import ringleaf.part.Finding;
 import ringleaf.part.Layer;
 import ringleaf.part.MotionTable;
 import ringleaf.part.Part;
+import ringleaf.part.ShownUnit;
 
 class ReportTest {
     private static final Part RING = new Part(
@@ -116,7 +117,7 @@ class ReportTest {
             Locale.setDefault(Locale.GERMANY);
             assertThat(json()).isEqualTo(json);
             assertThat(MotionCsv.write(design(List.of()).motion())).isEqualTo(csv);
-            assertThat(FindingsText.of(List.of(GOOD), false)).contains("0.61 mm");
+            assertThat(FindingsText.of(List.of(GOOD), ShownUnit.MM, false)).contains("0.61 mm");
         } finally {
             Locale.setDefault(before);
         }
@@ -136,15 +137,15 @@ class ReportTest {
 
     @Test
     void findingsReadFailFirst() {
-        assertThat(FindingsText.of(List.of(GOOD, BAD), false))
+        assertThat(FindingsText.of(List.of(GOOD, BAD), ShownUnit.MM, false))
                 .isEqualTo("      check        measured   limit            where\n"
                         + "fail  light-tight  0.034 mm²  at most 0 mm²    state 180, blade 1 and blade 2, at (3, -4)\n"
                         + "      the blades leave slits\n"
                         + "pass  lap          0.61 mm    at least 0.6 mm  closed\n"
                         + "1 failed, 0 warned, 1 passed\n");
-        assertThat(FindingsText.of(List.of(GOOD, BAD), true)).contains("\u001b[1;31mfail\u001b[0m");
+        assertThat(FindingsText.of(List.of(GOOD, BAD), ShownUnit.MM, true)).contains("\u001b[1;31mfail\u001b[0m");
         Finding none = Finding.atLeast("lap", Double.NaN, 30, "deg", "", "was not measured");
-        assertThat(FindingsText.of(List.of(none), false)).contains("lap    -").contains("at least 30°");
+        assertThat(FindingsText.of(List.of(none), ShownUnit.MM, false)).contains("lap    -").contains("at least 30°");
     }
 
     @Test
@@ -154,9 +155,9 @@ class ReportTest {
                 List.of(new double[] {0, 44.6474, 5.04, 35.618, 0.6}, new double[] {1, Double.NaN, 0, 64, 0}),
                 "",
                 List.of());
-        assertThat(ViewFiles.caption(table, 0)).isEqualTo("servo 0°, ring 44.6°, opening 35.62 mm");
-        assertThat(ViewFiles.caption(table, 1)).isEqualTo("servo 1°, opening 64 mm");
-        assertThat(ViewFiles.caption(table, 2)).isEmpty();
+        assertThat(ViewFiles.caption(table, true, 0)).isEqualTo("servo 0°, ring 44.6°, opening 35.62 mm");
+        assertThat(ViewFiles.caption(table, true, 1)).isEqualTo("servo 1°, opening 64 mm");
+        assertThat(ViewFiles.caption(table, true, 2)).isEmpty();
     }
 
     @Test

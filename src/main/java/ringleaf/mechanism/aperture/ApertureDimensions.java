@@ -80,6 +80,9 @@ final class ApertureDimensions {
     private void opening() {
         mm("full-opening", 2 * spec.clearRadius(), Origin.GIVEN, "");
         mm("least-opening", 2 * spec.leastRadius(), Origin.GIVEN, "");
+        int last = sweep.states() - 1;
+        mm("opens-to", 2 * sweep.openingRadius[0], Origin.SOLVED, "widest circle between the blades, open");
+        mm("closes-to", 2 * sweep.openingRadius[last], Origin.SOLVED, "widest circle between the blades, closed");
         add("blades", spec.blades(), "1", Origin.GIVEN, "");
         mm("blade-thickness", spec.thickness(), Origin.GIVEN, "");
         mm("lap", spec.lap(), origin("lap"), "");

@@ -41,6 +41,19 @@ public final class LeafAperture implements Kind {
     }
 
     @Override
+    public List<String> headline() {
+        return List.of(
+                "outer-diameter",
+                "envelope-width",
+                "depth",
+                "opens-to",
+                "closes-to",
+                "actual-lap",
+                "ring-travel",
+                "servo-travel-used");
+    }
+
+    @Override
     public List<String> weighed() {
         return List.of("bezel", "depth", "blades");
     }

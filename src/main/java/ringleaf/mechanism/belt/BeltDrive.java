@@ -36,6 +36,22 @@ public final class BeltDrive implements Kind {
     }
 
     @Override
+    public List<String> headline() {
+        return List.of(
+                "belt",
+                "belt-teeth",
+                "belt-length",
+                "belt-width",
+                "ratio",
+                "centre-distance",
+                "driver-teeth",
+                "driven-teeth",
+                "driver-outside-diameter",
+                "driven-outside-diameter",
+                "depth");
+    }
+
+    @Override
     public List<String> weighed() {
         return List.of("centre-distance", "depth", "ratio-error", "parts");
     }

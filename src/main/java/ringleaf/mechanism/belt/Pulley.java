@@ -53,6 +53,11 @@ public final class Pulley implements Kind {
     }
 
     @Override
+    public List<String> headline() {
+        return List.of("belt", "teeth", "pitch-diameter", "outside-diameter", "flange-diameter", "face-width");
+    }
+
+    @Override
     public List<String> weighed() {
         return List.of("outside-diameter", "flange-diameter", "face-width");
     }

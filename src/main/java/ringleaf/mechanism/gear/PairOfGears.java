@@ -25,6 +25,21 @@ public final class PairOfGears implements Kind {
     }
 
     @Override
+    public List<String> headline() {
+        return List.of(
+                "teeth",
+                "ratio",
+                "module",
+                "centre-distance",
+                "driver-tip-diameter",
+                "driven-tip-diameter",
+                "driven-ring-diameter",
+                "overall-length",
+                "depth",
+                "backlash");
+    }
+
+    @Override
     public List<String> weighed() {
         return List.of("overall-length", "ratio-error", "depth");
     }

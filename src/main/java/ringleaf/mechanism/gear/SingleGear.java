@@ -36,6 +36,11 @@ public final class SingleGear implements Kind {
     }
 
     @Override
+    public List<String> headline() {
+        return List.of("teeth", "module", "gear-tip-diameter", "ring-diameter", "width", "backlash");
+    }
+
+    @Override
     public List<String> weighed() {
         return List.of("gear-tip-diameter", "width");
     }

@@ -25,6 +25,25 @@ public final class TrainOfGears implements Kind {
     }
 
     @Override
+    public List<String> headline() {
+        return List.of(
+                "ratio",
+                "teeth",
+                "module",
+                "stage-1-teeth",
+                "stage-1-module",
+                "stage-2-teeth",
+                "stage-2-module",
+                "stage-3-teeth",
+                "stage-3-module",
+                "stage-4-teeth",
+                "stage-4-module",
+                "overall-length",
+                "depth",
+                "output-travel");
+    }
+
+    @Override
     public List<String> weighed() {
         return List.of("overall-length", "depth", "ratio-error", "parts");
     }

@@ -1,5 +1,6 @@
 package ringleaf.report.page;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -13,6 +14,7 @@ import ringleaf.part.Member;
 import ringleaf.part.Motion;
 import ringleaf.part.MotionTable;
 import ringleaf.part.Part;
+import ringleaf.part.ShownUnit;
 
 /**
  * The half of a mechanism's page that needs no findings: its picture, the motion and the table of the travel. It is
@@ -27,11 +29,13 @@ public final class MechanismPage {
     private final Design design;
     private final String id;
     private final MovingView view;
+    private final ShownUnit unit;
     private final String picture;
     private final String data;
 
-    private MechanismPage(int number, Design design, MovingView view) {
+    private MechanismPage(int number, Design design, MovingView view, ShownUnit unit) {
         this.design = design;
+        this.unit = unit;
         this.id = "m" + number;
         this.view = view;
         this.picture = new PagePicture(id, design.assembly(), view).draw(viewBox(view.box(), ROOM));
@@ -39,8 +43,8 @@ public final class MechanismPage {
     }
 
     /** Draws a mechanism that no views are made of. */
-    public static MechanismPage of(int number, Design design) {
-        return of(number, design, MovingView.of(design.assembly()));
+    public static MechanismPage of(int number, Design design, ShownUnit unit) {
+        return of(number, design, MovingView.of(design.assembly()), unit);
     }
 
     /**
@@ -48,9 +52,10 @@ public final class MechanismPage {
      *
      * @param number of the mechanism on the page, from 0
      * @param view of the design's assembly
+     * @param unit in which lengths are told
      */
-    public static MechanismPage of(int number, Design design, MovingView view) {
-        return new MechanismPage(number, design, view);
+    public static MechanismPage of(int number, Design design, MovingView view, ShownUnit unit) {
+        return new MechanismPage(number, design, view, unit);
     }
 
     Design design() {
@@ -60,6 +65,10 @@ public final class MechanismPage {
     /** Prefix of all ids of this mechanism. */
     String id() {
         return id;
+    }
+
+    ShownUnit unit() {
+        return unit;
     }
 
     MovingView view() {
@@ -110,8 +119,30 @@ public final class MechanismPage {
         parts(out);
         list(out.append(",\"leaves\":"), view.leaves());
         motion.append(out.append(','), bodies(assembly));
-        table(out, motion.states(), design.motion());
+        unit(out);
+        table(out, motion.states(), shown());
         return out.append('}').toString();
+    }
+
+    /** How the page's script is to tell lengths: spelling, mm in one, spelling of areas, mm² in one, step. */
+    private void unit(StringBuilder out) {
+        PageText.json(out.append(",\"unit\":["), unit.spelling());
+        PageText.number(out.append(','), unit.millimetres(), 6);
+        PageText.json(out.append(','), unit.areaSpelling());
+        PageText.number(out.append(','), unit.squareMillimetres(), 6);
+        PageText.number(out.append(','), unit.step(), 6).append(']');
+    }
+
+    /** The table without what no servo turns. */
+    private MotionTable shown() {
+        MotionTable table = design.motion();
+        List<Integer> kept = new ArrayList<>();
+        for (int c = 0; c < table.columns().size(); c++) {
+            if (design.hasServo() || !table.columns().get(c).startsWith("servo_")) {
+                kept.add(c);
+            }
+        }
+        return table.only(kept);
     }
 
     /** A view box of a box with y up, with room round it. */

@@ -2,7 +2,9 @@ package ringleaf.report.page;
 
 import java.util.List;
 import ringleaf.part.Finding;
+import ringleaf.part.ShownUnit;
 import ringleaf.report.FindingWords;
+import ringleaf.report.Verdict;
 
 /** Findings of a mechanism as markup: what fails first, then what warns, then what passes, folded away. */
 final class PageFindings {
@@ -15,11 +17,13 @@ final class PageFindings {
     private final StringBuilder out;
     private final List<Finding> findings;
     private final MechanismPage page;
+    private final ShownUnit unit;
     private final int[] counts = new int[ORDER.length];
 
     PageFindings(StringBuilder out, List<Finding> findings, MechanismPage page) {
         this.out = out;
         this.page = page;
+        this.unit = page.unit();
         this.findings = findings;
         for (Finding finding : findings) {
             counts[finding.status() == Finding.Status.FAIL ? 0 : finding.status() == Finding.Status.WARN ? 1 : 2]++;
@@ -31,25 +35,23 @@ final class PageFindings {
         return counts[0] > 0 ? 0 : counts[1] > 0 ? 1 : 2;
     }
 
-    /** A line that says whether to trust the design. */
+    /** A line that says whether it may be cut, and why. */
     void verdict() {
         String word = ORDER[worst()].label();
         out.append("<p class=\"verdict ").append(word).append("\"><span class=\"mark\" aria-hidden=\"true\">");
         out.append(MARKS[worst()]).append("</span> ");
-        if (worst() == 2) {
-            out.append("Every check passed: ").append(counts[2]).append(" of ").append(counts[2]).append('.');
-        } else {
-            out.append(counts[0]).append(" failed, ").append(counts[1]).append(" warned, ");
-            out.append(counts[2]).append(" passed.");
-        }
-        out.append(worst() == 0 ? " Do not cut this." : "").append("</p>\n");
+        String reason = Verdict.of(findings, unit).reason();
+        out.append(worst() == 0 ? "<strong>Fail: do not cut this.</strong> " : "<strong>Pass: this may be cut.</strong> ");
+        PageText.html(out, Character.toUpperCase(reason.charAt(0)) + reason.substring(1)).append('.');
+        out.append(" <span class=\"counts\">").append(counts[0]).append(" failed, ").append(counts[1]);
+        out.append(" warned, ").append(counts[2]).append(" passed.</span></p>\n");
     }
 
     void tables(String id, List<String> remedies) {
         out.append("<section class=\"findings\" aria-labelledby=\"").append(id).append("-findings\">\n<h3 id=\"");
         out.append(id).append("-findings\">Findings</h3>\n");
         if (counts[0] > 0 && !remedies.isEmpty()) {
-            out.append("<h4>What would fit</h4>\n<ul>\n");
+            out.append("<h4>What would mend it</h4>\n<ul>\n");
             for (String remedy : remedies) {
                 PageText.html(out.append("<li>"), remedy).append("</li>\n");
             }
@@ -69,7 +71,7 @@ final class PageFindings {
         out.append(folded ? "<details><summary>" : "<h4>").append(caption);
         out.append(folded ? "</summary>\n" : "</h4>\n").append("<div class=\"scroll\" tabindex=\"0\" role=\"region\"");
         out.append(" aria-label=\"").append(caption).append("\"><table>\n<thead><tr>");
-        for (String column : new String[] {"Check", "See", "Measured", "Limit", "Where", "What it says"}) {
+        for (String column : new String[] {"Check", "See", "Measured", "Limit", "Where", "Judged", "What it says"}) {
             out.append(column.equals("See") ? "<th scope=\"col\" class=\"see\">" : "<th scope=\"col\">");
             out.append(column).append("</th>");
         }
@@ -86,15 +88,17 @@ final class PageFindings {
         String status = finding.status().label();
         out.append("<tr class=\"").append(status).append('"');
         place(finding);
-        PageText.html(out.append(" data-where=\""), FindingWords.where(finding)).append("\" data-check=\"");
+        PageText.html(out.append(" data-where=\""), FindingWords.where(finding, unit)).append("\" data-check=\"");
         PageText.html(out, finding.check()).append("\" data-limit=\"");
-        PageText.number(out, finding.limit(), 6).append("\"><th scope=\"row\"><span class=\"mark\" aria-hidden=\"true\">");
+        double limit = finding.unit().equals("mm") ? finding.limit() / unit.millimetres() : finding.limit();
+        PageText.number(out, limit, 6).append("\"><th scope=\"row\"><span class=\"mark\" aria-hidden=\"true\">");
         out.append(mark).append("</span><span class=\"quiet\">").append(status).append("</span> ");
         PageText.html(out, finding.check()).append("</th><td class=\"see\"></td><td class=\"figure\" data-l=\"measured\">");
-        PageText.html(out, FindingWords.measured(finding)).append("</td><td class=\"figure\" data-l=\"limit\">");
-        PageText.html(out, FindingWords.limit(finding)).append("</td><td class=\"where\" data-l=\"where\">");
-        PageText.html(out, FindingWords.where(finding)).append("</td><td>");
-        PageText.html(out, finding.message()).append("</td></tr>\n");
+        PageText.html(out, FindingWords.measured(finding, unit)).append("</td><td class=\"figure\" data-l=\"limit\">");
+        PageText.html(out, FindingWords.limit(finding, unit)).append("</td><td class=\"where\" data-l=\"where\">");
+        PageText.html(out, FindingWords.where(finding, unit)).append("</td><td data-l=\"judged\">");
+        PageText.html(out, FindingWords.judge(finding)).append("</td><td>");
+        PageText.html(out, FindingWords.message(finding, unit)).append("</td></tr>\n");
     }
 
     /** State, point, build step and pieces of the picture, each where there is one. */

@@ -8,6 +8,7 @@ import ringleaf.part.BuildStep;
 import ringleaf.part.Built;
 import ringleaf.part.Finding;
 import ringleaf.part.Placing;
+import ringleaf.part.ShownUnit;
 import ringleaf.part.Way;
 
 /**
@@ -18,12 +19,14 @@ final class PageSteps {
     private final StringBuilder out;
     private final Assembly assembly;
     private final List<Finding> findings;
+    private final ShownUnit unit;
 
     /** {@code findings} that speak of a step stand with it. */
-    PageSteps(StringBuilder out, Assembly assembly, List<Finding> findings) {
+    PageSteps(StringBuilder out, Assembly assembly, List<Finding> findings, ShownUnit unit) {
         this.out = out;
         this.assembly = assembly;
         this.findings = findings;
+        this.unit = unit;
     }
 
     void list() {
@@ -86,18 +89,18 @@ final class PageSteps {
                 PageText.number(out, -point.y(), 2).append(' ');
             }
         }
-        PageText.html(out.append("\"><p>"), step.words()).append("</p>");
+        PageText.html(out.append("\"><p>"), unit.text(step.words())).append("</p>");
         String ways = ways(step);
         if (!ways.isEmpty()) {
             PageText.html(out.append("<p class=\"quiet\">"), ways).append("</p>");
         }
         for (BuildStep.Glue glue : step.glue()) {
             out.append("<p class=\"quiet\"><span class=\"drop\" aria-hidden=\"true\"></span> Glue, solder or press: ");
-            PageText.html(out, glue.words()).append(".</p>");
+            PageText.html(out, unit.text(glue.words())).append(".</p>");
         }
         for (Finding finding : findings) {
             if (finding.failed() && finding.place().step() == number) {
-                PageText.html(out.append("<p class=\"note\"><span aria-hidden=\"true\">&#10007;</span> "), finding.message());
+                PageText.html(out.append("<p class=\"note\"><span aria-hidden=\"true\">&#10007;</span> "), unit.text(finding.message()));
                 out.append("</p>");
             }
         }

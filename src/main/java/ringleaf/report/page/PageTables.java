@@ -9,9 +9,9 @@ import ringleaf.part.Design;
 import ringleaf.part.Dimension;
 import ringleaf.part.FitSize;
 import ringleaf.part.Part;
-import ringleaf.report.Figures;
+import ringleaf.part.ShownUnit;
+import ringleaf.report.Headline;
 import ringleaf.report.MechanismReport;
-import ringleaf.report.PartsCsv;
 
 /** Sizes, parts and build order of a mechanism as markup. */
 final class PageTables {
@@ -20,11 +20,13 @@ final class PageTables {
     private final StringBuilder out;
     private final MechanismPage page;
     private final MechanismReport report;
+    private final ShownUnit unit;
 
     PageTables(StringBuilder out, MechanismPage page, MechanismReport report) {
         this.out = out;
         this.page = page;
         this.report = report;
+        this.unit = page.unit();
     }
 
     private Design design() {
@@ -37,8 +39,7 @@ final class PageTables {
         if (!design().dimensions().isEmpty()) {
             head("Size", "Value", "From", "How");
             for (Dimension size : design().dimensions()) {
-                String value = Figures.withUnit(size.value(), size.unit());
-                row(size.name(), value, size.origin().label(), size.how());
+                row(size.name(), unit.size(size), size.origin().label(), unit.text(size.how()));
             }
             foot();
         }
@@ -46,7 +47,7 @@ final class PageTables {
             out.append("<h4>Choices</h4>\n");
             head("Choice", "Taken", "From", "Why");
             for (Choice choice : design().choices()) {
-                row(choice.name(), choice.value(), choice.origin().label(), choice.how());
+                row(choice.name(), choice.value(), choice.origin().label(), unit.text(choice.how()));
             }
             foot();
         }
@@ -61,18 +62,37 @@ final class PageTables {
         out.append("<h4>Fits</h4>\n");
         head("Feature", "Drawn", "Expected", "How");
         for (FitSize fit : fits) {
-            String expected = Figures.shown(fit.least()) + " to " + Figures.withUnit(fit.most(), "mm") + ", play "
-                    + Figures.shown(fit.leastPlay()) + " to " + Figures.withUnit(fit.mostPlay(), "mm");
+            // Fits are told a decimal finer than other lengths.
+            String expected = fine(fit.least()) + " to " + fine(fit.most()) + ", play " + fine(fit.leastPlay()) + " to "
+                    + fine(fit.mostPlay());
             String name = fit.joint().name() + " of " + fit.joint().part() + ", " + fit.joint().fit();
-            row(name, Figures.withUnit(fit.drawn(), "mm"), expected, fit.how());
+            row(name, fine(fit.drawn()), expected, unit.text(fit.how()));
         }
         foot();
+    }
+
+    private String fine(double mm) {
+        return unit.figure(mm, "mm", 1);
+    }
+
+    /** What a maker asks for first. */
+    void headline() {
+        List<Headline.Figure> figures = Headline.of(design(), unit);
+        if (figures.isEmpty()) {
+            return;
+        }
+        out.append("<dl class=\"headline\">");
+        for (Headline.Figure figure : figures) {
+            PageText.html(out.append("<div><dt>"), figure.name());
+            PageText.html(out.append("</dt><dd>"), figure.value()).append("</dd></div>");
+        }
+        out.append("</dl>\n");
     }
 
     /** The parts list, with a picture of everything that has an outline. */
     void parts() {
         begin("parts", "Parts list");
-        head("Part", "Picture", "Pieces", "Made of", "Size, mm", "Note and files");
+        head("Part", "Picture", "Quantity", "Made of", "Size, " + unit.spelling(), "Note and files");
         for (Part part : design().parts()) {
             part(part);
         }
@@ -90,17 +110,23 @@ final class PageTables {
         if (index >= 0) {
             thumb(index);
         }
-        out.append("</td><td class=\"figure\" data-l=\"pieces\">").append(part.quantity()).append("</td><td>");
+        out.append("</td><td class=\"figure\" data-l=\"quantity\">").append(part.quantity()).append("</td><td>");
         PageText.html(out, part.source().process());
         PageText.html(out.append(part.source().stock().isEmpty() ? "" : ", "), part.source().stock());
         out.append("</td><td>");
-        PageText.html(out, part.isDrawn() ? PartsCsv.size(part) : "").append("</td><td>");
-        PageText.html(out, part.note());
+        PageText.html(out, part.isDrawn() ? size(part) : "").append("</td><td>");
+        PageText.html(out, unit.text(part.note()));
         for (String file : report.files().getOrDefault(part.name(), List.of())) {
             PageText.html(out.append(" <a href=\""), file).append("\">");
             PageText.html(out, file.substring(file.lastIndexOf('.') + 1)).append("</a>");
         }
         out.append("</td></tr>\n");
+    }
+
+    private String size(Part part) {
+        Box box = part.box();
+        return unit.number(box.width()) + " x " + unit.number(box.height()) + " x "
+                + unit.number(part.zTo() - part.zFrom());
     }
 
     private void thumb(int index) {
@@ -121,7 +147,7 @@ final class PageTables {
     void build() {
         if (!design().assembly().steps().isEmpty()) {
             begin("build", "Build order");
-            new PageSteps(out, design().assembly(), report.findings()).list();
+            new PageSteps(out, design().assembly(), report.findings(), unit).list();
             end();
         }
     }
@@ -135,8 +161,8 @@ final class PageTables {
         boolean begun = false;
         for (Map.Entry<String, Double> figure : design().travel().entrySet()) {
             PageText.html(out.append(begun ? ", " : ""), figure.getKey()).append(' ');
-            out.append(Figures.shown(figure.getValue()));
-            out.append(figure.getKey().equals("states") ? "" : figure.getKey().equals("belt") ? " mm" : "&#176;");
+            String of = figure.getKey().equals("states") ? "1" : figure.getKey().equals("belt") ? "mm" : "deg";
+            PageText.html(out, unit.figure(figure.getValue(), of));
             begun = true;
         }
         out.append("</p>\n");

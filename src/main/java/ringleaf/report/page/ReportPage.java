@@ -9,6 +9,7 @@ import java.util.Optional;
 import ringleaf.draw.view.MovingView;
 import ringleaf.geom.Box;
 import ringleaf.part.Part;
+import ringleaf.part.ShownUnit;
 import ringleaf.report.MechanismReport;
 
 /**
@@ -19,6 +20,15 @@ import ringleaf.report.MechanismReport;
 public final class ReportPage {
     /** File name at the top of the output folder. */
     public static final String FILE = "report.html";
+
+    /**
+     * What the page is about.
+     *
+     * @param version of ringleaf
+     * @param title of the spec
+     * @param unit in which lengths are told
+     */
+    public record About(String version, String title, ShownUnit unit) {}
 
     /**
      * What a live preview adds to the page.
@@ -37,16 +47,13 @@ public final class ReportPage {
     /**
      * The page, UTF-8.
      *
-     * @param version of ringleaf
-     * @param title of the spec
      * @param pages one a mechanism
      * @param reports of the same mechanisms, in the same order, with their findings
      * @param cautions a line each
      * @param live for a preview; absent in a file
      */
     public static byte[] write(
-            String version,
-            String title,
+            About about,
             List<MechanismPage> pages,
             List<MechanismReport> reports,
             List<String> cautions,
@@ -59,8 +66,9 @@ public final class ReportPage {
             page.out.append(frame, at, open);
             String name = frame.substring(open + 4, close);
             switch (name) {
-                case "title" -> PageText.html(page.out, title);
-                case "version" -> PageText.html(page.out, version);
+                case "title" -> PageText.html(page.out, about.title());
+                case "version" -> PageText.html(page.out, about.version());
+                case "unit" -> PageText.html(page.out, about.unit().spelling());
                 case "live-digest" -> page.out.append(live.isPresent() ? " '" + live.get().digest() + "'" : "");
                 case "live-connect" -> page.out.append(live.isPresent() ? "; connect-src 'self'" : "");
                 case "live-script" -> page.out.append(
@@ -128,7 +136,9 @@ public final class ReportPage {
         PageText.html(out, page.design().name()).append(" <small>");
         PageText.html(out, page.design().kind()).append("</small></h2>\n");
         PageFindings findings = new PageFindings(out, report.findings(), page);
+        PageTables tables = new PageTables(out, page, report);
         findings.verdict();
+        tables.headline();
         Box box = page.view().box();
         out.append("<div class=\"stage\">\n<div class=\"frame\" data-width=\"");
         PageText.number(out, box.width(), 3).append("\">").append(page.picture());
@@ -138,7 +148,6 @@ public final class ReportPage {
         findings.tables(id, page.design().remedies());
         out.append("<section class=\"charts\" aria-labelledby=\"").append(id).append("-charts\">\n<h3 id=\"");
         out.append(id).append("-charts\">Over the travel</h3>\n");
-        PageTables tables = new PageTables(out, page, report);
         tables.travel();
         out.append("<div class=\"plots\"></div>\n</section>\n");
         tables.sizes();
