@@ -22,6 +22,7 @@ final class CheckCommand implements Command {
                         + "  ringleaf check my.yaml --details%n" + Syntax.STREAMS);
         Syntax.spec(check);
         Syntax.judging(check);
+        Syntax.details(check);
         return check;
     }
 

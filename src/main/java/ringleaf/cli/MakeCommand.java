@@ -12,6 +12,7 @@ import picocli.CommandLine.ParseResult;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
+import ringleaf.part.ShownUnit;
 import ringleaf.report.Wrap;
 import ringleaf.report.page.ReportPage;
 import ringleaf.spec.text.Shown;
@@ -43,6 +44,7 @@ final class MakeCommand implements Command {
         make.addOption(Syntax.option("DIR", "the output folder; files of the same names there are replaced"
                 + " (default: out/ and the title's name)", Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
         Syntax.judging(make);
+        Syntax.details(make);
         make.addOption(Syntax.option("LIST", "what is written of parts: svg, dxf (default: both);"
                 + " stl, 3mf for solids; paper for pages at true scale,"
                 + " drawing for dimensioned sheets, pdf for paper and drawing", Syntax.FORMATS));
@@ -140,13 +142,14 @@ final class MakeCommand implements Command {
         if (details) {
             told.inDetail();
         }
-        console.out().print(rest(designs, cautions, details));
+        // A test slice is made to be put together at once, as its few steps say.
+        console.out().print(rest(designs, cautions, Told.unit(run.document()), details || slice != null));
         return told.failed() ? Exit.FAILED : Exit.FINE;
     }
 
     /** Order of assembly and cautions in full, or where they stand. */
-    private static String rest(List<Design> designs, List<String> cautions, boolean details) {
-        ResultText text = new ResultText();
+    private static String rest(List<Design> designs, List<String> cautions, ShownUnit unit, boolean details) {
+        ResultText text = new ResultText(unit);
         if (details) {
             for (Design design : designs) {
                 text.buildOrder(design, designs.size() > 1);

@@ -67,12 +67,16 @@ final class Syntax {
         command.addOption(option(
                 "N", "states of the travel that are swept, " + States.LEAST + " to " + States.MOST + " (default: "
                         + States.USUAL + ")", STATES));
-        command.addOption(flag("tells all: every size with how it was found, every check, order of assembly, cautions",
-                DETAILS));
         command.addOption(flag("outlines carry the kerf, as with fabrication.kerf=true", KERF));
         command.addOption(flag(
                 "judges outlines at every state, and not only at ends, extremes and nine between", THOROUGH));
         shared(command);
+    }
+
+    /** Whether all is told of a run that says the verdict first. */
+    static void details(CommandSpec command) {
+        command.addOption(flag("tells all: every size with how it was found, every check, order of assembly, cautions",
+                DETAILS));
     }
 
     static void dxf(CommandSpec command) {

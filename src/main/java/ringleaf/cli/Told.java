@@ -82,11 +82,9 @@ final class Told {
     }
 
     private String verdict() {
-        boolean colour = console.surroundings().colour();
         String word = failed() ? "FAIL" : "PASS";
         String said = failed() ? "Do not cut " + title + ": " + failing() : title + " may be cut: " + holding();
-        String text = Wrap.of(word + "  ", said + ".", INDENT);
-        return colour ? (failed() ? "\u001b[1;31m" : "\u001b[1;32m") + word + "\u001b[0m" + text.substring(word.length()) : text;
+        return Wrap.of(word + "  ", said + ".", INDENT);
     }
 
     private String failing() {

@@ -11,6 +11,7 @@ import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.ShownUnit;
 import ringleaf.report.FindingsText;
+import ringleaf.report.Wrap;
 import ringleaf.spec.text.Problem;
 import ringleaf.spec.text.Problems;
 
@@ -54,8 +55,8 @@ final class WhyNotRun {
                 out.print(text);
             }
             if (failed) {
-                out.print("each solved again and verified on the geometry; per cent of the value, of 1 mm or 10° where it is 0,"
-                        + " and another named way counts as 50 %\n");
+                out.print(Wrap.of("", "each solved again and verified on the geometry; per cent of the value, of 1 mm or"
+                        + " 10° where it is 0, and another named way counts as 50 %", 2));
             }
             out.flush();
             err.flush();

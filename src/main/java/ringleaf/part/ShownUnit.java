@@ -107,7 +107,7 @@ public enum ShownUnit {
     /** A resolved size; modules are in mm whatever the unit. */
     public String size(Dimension size) {
         boolean module = size.name().equals("module") || size.name().endsWith("-module");
-        return (module ? MM : this).figure(size.value(), size.unit());
+        return module ? number(size.value(), "1", 0) + " mm" : figure(size.value(), size.unit());
     }
 
     /** A sentence with every length of it in this unit. */

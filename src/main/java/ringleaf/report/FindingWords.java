@@ -99,19 +99,19 @@ public final class FindingWords {
 
     /** A clause: what was found of which, and what is wanted; what has no figures is told by its own words. */
     static String clause(Finding finding, ShownUnit unit) {
-        String name = PlainText.line(finding.check()).replace('-', ' ');
+        String name = PlainText.line(finding.check());
         if (Double.isNaN(finding.measured()) || Double.isNaN(finding.limit())) {
             String message = message(finding, unit);
             return name + ": " + (message.endsWith(".") ? message.substring(0, message.length() - 1) : message);
         }
+        String limit = bareLimit(finding, unit);
         String wanted = switch (finding.relation()) {
-            case AT_LEAST -> "has to be at least ";
-            case AT_MOST -> "may be at most ";
-            case ABOUT -> "has to be about ";
-            case NONE -> "is held against ";
+            case AT_LEAST -> " where at least " + limit + " is needed";
+            case AT_MOST -> " where at most " + limit + " is allowed";
+            case ABOUT -> " where about " + limit + " is wanted";
+            case NONE -> " against " + limit;
         };
         String place = place(finding, unit);
-        return name + " is " + measured(finding, unit) + " and " + wanted + bareLimit(finding, unit)
-                + (place.isEmpty() ? "" : " (" + place + ")");
+        return name + " " + measured(finding, unit) + wanted + (place.isEmpty() ? "" : " (" + place + ")");
     }
 }

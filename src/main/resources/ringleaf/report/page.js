@@ -26,7 +26,8 @@ const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
 /* Columns of the table of the travel: what to call them, and the unit that their name tells. */
 const UNITS = [['_deg', '\u00B0'], ['_area', 'area'], ['_torque', ' Nmm'], ['_us', ' \u00B5s'], ['_percent', ' %'], ['_mm', 'length']];
 const NAMES = { servo_deg: 'servo turn', ring_deg: 'ring turn', blade_deg: 'blade turn', slot_pressure_deg: 'slot pressure angle', angle_in_deg: 'driver turn', angle_out_deg: 'driven turn' };
-const KEY = ['opening_diameter', 'servo_deg', 'ring_deg', 'clearance', 'gap', 'lap', 'slot_pressure_deg'];
+/* What is read first; where no servo turns anything, the ring's turn stands in its place. */
+const KEY = ['opening_diameter', 'servo_deg', 'clearance', 'gap', 'lap', 'slot_pressure_deg'];
 /* Lengths and areas are told in the spec's unit: what a column is to be divided by, and the decimals it has beside the usual ones. */
 function column(name, [length, mm, area, mm2, step]) {
   const unit = UNITS.find(([end]) => name.endsWith(end)), kind = unit ? unit[1] : 'length';
@@ -226,11 +227,12 @@ class Mechanism {
   }
   panel() {
     const list = make('dl', { class: 'now' });
-    const rank = name => (KEY.indexOf(name) + KEY.length + 1) % (KEY.length + 1) + (KEY.includes(name) ? 0 : KEY.length);
+    const driven = this.columns.some(c => c.name === 'servo_deg'), key = KEY.map(name => name === 'servo_deg' && !driven ? 'ring_deg' : name);
+    const rank = name => (key.indexOf(name) + key.length + 1) % (key.length + 1) + (key.includes(name) ? 0 : key.length);
     this.keys = this.columns.map((c, i) => i).sort((a, b) => rank(this.columns[a].name) - rank(this.columns[b].name) || a - b);
     this.readouts = this.keys.map(index => {
       const output = make('dd');
-      list.append(make('div', KEY.slice(0, 4).includes(this.columns[index].name) ? { class: 'key' } : {},
+      list.append(make('div', key.slice(0, 4).includes(this.columns[index].name) ? { class: 'key' } : {},
         make('dt', {}, this.columns[index].label), output));
       return [output, index];
     });

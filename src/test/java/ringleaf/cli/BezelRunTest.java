@@ -58,12 +58,12 @@ class BezelRunTest {
 
     @Test
     void ownPlatesAreABezelAgain() throws IOException {
-        String first = run("make", "light.yaml").err();
+        String first = run("make", "light.yaml", "--details").err();
         int at = first.indexOf("pass  housing-fits");
         String wall = first.substring(at, first.indexOf('\n', at));
         for (String format : new String[] {"svg", "dxf"}) {
             spec("housing: {outline: out/light/parts/shutter-retainer." + format + ", layers: cut}");
-            Ran again = run("check", "light.yaml");
+            Ran again = run("check", "light.yaml", "--details");
             assertThat(again.exit()).as(again.err()).isZero();
             assertThat(again.err()).contains(wall);
         }
@@ -106,7 +106,7 @@ class BezelRunTest {
                   <rect x="150" y="-10" width="30" height="20" rx="2"/></svg>
                 """);
         spec("keep-out: [{outline: post.svg}]");
-        assertThat(run("check", "light.yaml").err()).contains("pass  keep-out");
+        assertThat(run("check", "light.yaml", "--details").err()).contains("pass  keep-out");
         spec("keep-out: [{outline: post.svg, x: 115}]");
         Ran ran = run("check", "light.yaml");
         assertThat(ran.exit()).isEqualTo(1);

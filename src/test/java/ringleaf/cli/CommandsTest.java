@@ -209,7 +209,7 @@ class CommandsTest {
         Files.writeString(
                 folder.resolve("mine/servos.yaml"),
                 "servos:\n  micro-180:\n    travel: 20\n    cautions: [Mind the tide.]\n");
-        Ran ran = Ran.in(folder, "make", "harbour-light", "-o", "o", "--shared", "mine");
+        Ran ran = Ran.in(folder, "make", "harbour-light", "-o", "o", "--shared", "mine", "--details");
         assertThat(ran.exit()).as(ran.err()).isEqualTo(1);
         assertThat(ran.err()).contains("servo-reaches");
         assertThat(ran.out()).contains("Mind the tide.");
@@ -224,10 +224,13 @@ class CommandsTest {
 
     @Test
     void cautionsAreThoseOfWhatIsUsedAndSaidOnce() {
-        String out = Ran.in(folder, "make", "harbour-light").out();
+        String out = Ran.in(folder, "make", "harbour-light", "--details").out();
         String cautions = out.substring(out.indexOf("cautions\n"));
         assertThat(cautions).contains("fibre-laser: ", "co2-laser: ", "brass-0.15: ", "micro-180: ").doesNotContain("photo-etch");
-        assertThat(cautions.lines()).doesNotHaveDuplicates();
+        assertThat(cautions.split("\n  (?! )")).doesNotHaveDuplicates().hasSize(12);
+        assertThat(Ran.in(folder, "make", "harbour-light").out())
+                .as("never left out altogether")
+                .contains("11 cautions (co2-laser, acrylic-3, acrylic-2, fibre-laser, brass-0.15,");
     }
 
     @ParameterizedTest
@@ -264,8 +267,9 @@ class CommandsTest {
 
     @Test
     void colourIsForTerminalsThatWantIt() {
-        Ran plain = Ran.in(folder, "check", "harbour-light");
-        Ran coloured = Ran.with(new Surroundings(folder, true, true), "", "check", "harbour-light");
+        String[] args = {"check", "harbour-light", "--details"};
+        Ran plain = Ran.in(folder, args);
+        Ran coloured = Ran.with(new Surroundings(folder, true, true), "", args);
         assertThat(plain.err()).doesNotContain("\u001b");
         assertThat(coloured.err()).contains("\u001b[32mpass");
         assertThat(coloured.out()).isEqualTo(plain.out());

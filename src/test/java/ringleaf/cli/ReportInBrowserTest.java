@@ -123,7 +123,7 @@ class ReportInBrowserTest {
             double[] onRing = moved(matrices.get("drive-ring"), 10, 0);
             assertThat(Math.atan2(onRing[1], onRing[0])).isEqualTo(ring, within(1e-5));
             assertThat(readout("opening diameter")).isEqualTo(Double.parseDouble(row[3]), within(6e-3));
-            assertThat(readout("servo")).isEqualTo(Double.parseDouble(row[0]), within(6e-2));
+            assertThat(readout("servo turn")).isEqualTo(Double.parseDouble(row[0]), within(6e-2));
             assertThat(readout("clearance")).isEqualTo(Double.parseDouble(row[9]), within(6e-4));
             assertThat(text(".now .place dd")).isEqualTo(row[10]);
         }
@@ -145,7 +145,7 @@ class ReportInBrowserTest {
             assertThat(filmed()).isTrue();
             assertThat(differing(still, picture())).as("on the canvas, soft edges apart").isLessThan(0.02);
             // What moves is a small part of the picture that is pulled apart.
-            assertThat(differing(still, elsewhere)).as("the measure itself").isGreaterThan(apart ? 0.005 : 0.03);
+            assertThat(differing(still, elsewhere)).as("the measure itself").isGreaterThan(apart ? 0.005 : 0.025);
             drive(137);
             waitFor("return document.querySelector('#m0 .film').hidden");
             assertThat(matrices()).as("the picture beneath").isEqualTo(there);
@@ -283,8 +283,8 @@ class ReportInBrowserTest {
                     + "b = m.ownerSVGElement.getBoundingClientRect(), c = m.getBoundingClientRect();"
                     + "return [+m.getAttribute('cx'), -m.getAttribute('cy'),"
                     + "  (c.left + c.right) / 2 - b.left, (c.top + c.bottom) / 2 - b.top, b.width, b.height]");
-            assertThat(mark.get(0).doubleValue()).isEqualTo(Double.parseDouble(where.group(3)));
-            assertThat(mark.get(1).doubleValue()).isEqualTo(Double.parseDouble(where.group(4)));
+            assertThat(mark.get(0).doubleValue()).isEqualTo(Double.parseDouble(where.group(3)), within(6e-3));
+            assertThat(mark.get(1).doubleValue()).isEqualTo(Double.parseDouble(where.group(4)), within(6e-3));
             assertThat(mark.get(2).doubleValue()).isBetween(0.0, mark.get(4).doubleValue());
             assertThat(mark.get(3).doubleValue()).isBetween(0.0, mark.get(5).doubleValue());
             List<?> lit = browser.run("return [...document.querySelectorAll('#m0 .mechanism-picture .lit')]");

@@ -65,8 +65,9 @@ class ReportPageTest {
     @Test
     void whatFailedStandsFirstAndSaysNotToCut() throws Exception {
         String page = made("harbour-light", "--set", "shutter.outer-diameter=100");
-        assertThat(page.contains("Do not cut this.")).isTrue();
-        assertThat(page.contains("What would fit")).isTrue();
+        assertThat(page.contains("<strong>Fail: do not cut this.</strong> Outer-diameter 110.8 mm where at most 100 mm is allowed"))
+                .isTrue();
+        assertThat(page.contains("What would mend it")).isTrue();
         assertThat(page.indexOf(" failed</h4>")).isBetween(0, page.indexOf(" passed</summary>"));
         // Part files are held back, so none is linked.
         assertThat(page.contains("href=\"parts/")).isFalse();

@@ -32,6 +32,9 @@ class ShownUnitTest {
     @Test
     void aModuleStaysInMillimetres() {
         assertThat(ShownUnit.IN.size(new Dimension("module", 0.8, "mm", Dimension.Origin.GIVEN, ""))).isEqualTo("0.8 mm");
+        assertThat(ShownUnit.MM.size(new Dimension("stage-1-module", 25.4 / 24, "mm", Dimension.Origin.GIVEN, "")))
+                .as("a diametral pitch is no round module")
+                .isEqualTo("1.058 mm");
         assertThat(ShownUnit.IN.size(new Dimension("depth", 25.4, "mm", Dimension.Origin.GIVEN, ""))).isEqualTo("1 in");
     }
 

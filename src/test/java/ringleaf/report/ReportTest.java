@@ -138,14 +138,50 @@ class ReportTest {
     @Test
     void findingsReadFailFirst() {
         assertThat(FindingsText.of(List.of(GOOD, BAD), ShownUnit.MM, false))
-                .isEqualTo("      check        measured   limit            where\n"
-                        + "fail  light-tight  0.034 mm²  at most 0 mm²    state 180, blade 1 and blade 2, at (3, -4)\n"
+                .isEqualTo("      check        measured   limit            judged           where\n"
+                        + "fail  light-tight  0.034 mm²  at most 0 mm²    on the geometry  state 180, blade 1 and blade 2,"
+                        + " at (3, -4)\n"
                         + "      the blades leave slits\n"
-                        + "pass  lap          0.61 mm    at least 0.6 mm  closed\n"
+                        + "pass  lap          0.61 mm    at least 0.6 mm  calculated       closed\n"
                         + "1 failed, 0 warned, 1 passed\n");
         assertThat(FindingsText.of(List.of(GOOD, BAD), ShownUnit.MM, true)).contains("\u001b[1;31mfail\u001b[0m");
         Finding none = Finding.atLeast("lap", Double.NaN, 30, "deg", "", "was not measured");
         assertThat(FindingsText.of(List.of(none), ShownUnit.MM, false)).contains("lap    -").contains("at least 30°");
+    }
+
+    @Test
+    void whatDoesNotPassIsToldBrieflyTheWorstFirst() {
+        Finding little = Finding.atLeast("pin-clearance", 0.0998, 0.1, "mm", "pivot-pin", "the pin is near its neighbour");
+        Finding odd = Finding.of("belt-pull").orWarn().plain(false).says("compare it with the maker's figure");
+        String brief = FindingsText.brief(List.of(GOOD, odd, little, BAD), ShownUnit.MM, false);
+        assertThat(brief)
+                .isEqualTo("fail  light-tight 0.034 mm², at most 0 mm²: state 180, blade 1 and blade 2, at\n"
+                        + "      (3, -4) (on the geometry)\n"
+                        + "      the blades leave slits\n"
+                        + "fail  pin-clearance 0.0998 mm, at least 0.1 mm: pivot-pin (calculated)\n"
+                        + "      the pin is near its neighbour\n"
+                        + "warn  belt-pull (calculated)\n"
+                        + "      compare it with the maker's figure\n");
+        assertThat(Verdict.of(List.of(GOOD, odd, little, BAD), ShownUnit.MM).reason())
+                .isEqualTo("light-tight 0.034 mm² where at most 0 mm² is allowed (state 180, blade 1 and blade 2);"
+                        + " pin-clearance fails too");
+        assertThat(Verdict.of(List.of(GOOD, odd), ShownUnit.MM).reason()).isEqualTo("1 check holds; mind belt-pull");
+        assertThat(Verdict.of(List.of(GOOD, GOOD), ShownUnit.MM).reason()).isEqualTo("all 2 checks hold");
+        assertThat(FindingsText.brief(List.of(GOOD), ShownUnit.MM, true)).isEmpty();
+    }
+
+    @Test
+    void whatFailsByAHairIsToldSoThatItShows() {
+        Finding hair = Finding.atMost("depth", 16.0034, 16, "mm", "", "front to back");
+        assertThat(FindingWords.measured(hair, ShownUnit.MM)).isEqualTo("16.0034 mm");
+        assertThat(FindingWords.limit(hair, ShownUnit.MM)).isEqualTo("at most 16 mm");
+    }
+
+    @Test
+    void linesEndBeforeTheEdgeOfTheTerminal() {
+        String words = "word ".repeat(60);
+        assertThat(Wrap.of("  1. ", words, 5).lines()).hasSize(4).allMatch(line -> line.length() <= Wrap.WIDTH);
+        assertThat(Wrap.of("", "x".repeat(100) + " y", 2)).isEqualTo("x".repeat(100) + "\n  y\n");
     }
 
     @Test
