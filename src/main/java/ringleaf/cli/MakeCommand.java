@@ -142,8 +142,8 @@ final class MakeCommand implements Command {
         if (details) {
             told.inDetail();
         }
-        // A test slice is made to be put together at once, as its few steps say.
-        console.out().print(rest(designs, cautions, Told.unit(run.document()), details || slice != null));
+        // A trial piece is made to be put together at once, as its few steps say.
+        console.out().print(rest(designs, cautions, Told.unit(run.document()), details || blades != null));
         return told.failed() ? Exit.FAILED : Exit.FINE;
     }
 

@@ -37,14 +37,22 @@ public final class FindingsText {
         return text.out.toString();
     }
 
-    private void some(List<Finding> all, Finding.Status status) {
+    private void some(List<Finding> found, Finding.Status status) {
+        List<Finding> all = new ArrayList<>();
+        for (Finding finding : found) {
+            if (all.stream().noneMatch(other -> isSame(other, finding))) {
+                all.add(finding);
+            }
+        }
         for (Finding finding : all.subList(0, Math.min(BRIEFLY, all.size()))) {
             status(status);
             boolean bare = Double.isNaN(finding.measured()) && Double.isNaN(finding.limit());
             String where = FindingWords.where(finding, unit);
             String figures = (bare ? "" : " " + FindingWords.measured(finding, unit) + ", " + FindingWords.limit(finding, unit))
                     + (where.isEmpty() ? "" : ": " + where);
-            String head = PlainText.line(finding.check()) + figures + " (" + FindingWords.judge(finding) + ")";
+            boolean both = found.stream().anyMatch(other -> other.judge() != finding.judge() && isSame(other, finding));
+            String judge = both ? "calculated, and on the geometry" : FindingWords.judge(finding);
+            String head = PlainText.line(finding.check()) + figures + " (" + judge + ")";
             // The status before it takes four columns, and escape codes none.
             out.append(Wrap.of(" ".repeat(INDENT), head, INDENT).substring(INDENT - 2));
             out.append(Wrap.of(" ".repeat(INDENT), FindingWords.message(finding, unit), INDENT));
@@ -53,6 +61,15 @@ public final class FindingsText {
         if (more > 0) {
             out.append(" ".repeat(INDENT)).append("and ").append(more).append(" more\n");
         }
+    }
+
+    /** Whether two judges found the same of the same thing. */
+    private boolean isSame(Finding one, Finding other) {
+        return !Double.isNaN(one.measured())
+                && one.check().equals(other.check())
+                && one.judge() != other.judge()
+                && FindingWords.measured(one, unit).equals(FindingWords.measured(other, unit))
+                && FindingWords.limit(one, unit).equals(FindingWords.limit(other, unit));
     }
 
     private void status(Finding.Status status) {

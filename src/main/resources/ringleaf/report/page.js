@@ -499,7 +499,7 @@ class Mechanism {
     this.stop();
     this.clear();
     if (this.apart) { this.apartSlider.value = 0; this.pull(0); }
-    if (target.state !== null) this.move(target.state);
+    if (target.state !== null) { this.move(target.state); this.settle(); }
     for (const index of target.members)
       for (const use of $$(this.svg, `use[data-m="${index}"]`)) { use.classList.add('lit'); this.reveal(this.data.members[index][1]); }
     for (const part of target.parts) {

@@ -94,7 +94,10 @@ class BezelRunTest {
         spec("housing: {outline: bezel-mm.dxf, layers: cut}\n    drive: {by: pinion, at: 270}");
         Ran made = run("make", "light.yaml");
         assertThat(made.exit()).isEqualTo(1);
-        assertThat(made.err()).contains("fail  housing-fits").contains("base-plate, at (0, -66)").contains("further out there");
+        assertThat(made.err())
+                .contains("fail  housing-fits")
+                .contains("base-plate, at (0, -66)")
+                .contains("to stand 17.56 mm further out there");
         assertThat(folder.resolve("out/light/parts")).doesNotExist();
         assertThat(folder.resolve("out/light/design.json")).exists();
     }

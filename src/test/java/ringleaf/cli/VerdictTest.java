@@ -48,7 +48,7 @@ class VerdictTest {
     void whatFailsSaysWhyFirstAndThenWhatWouldMendIt() {
         String screen = screen("make", "harbour-light", "--set", "shutter.outer-diameter=100");
         assertThat(screen)
-                .startsWith("FAIL  Do not cut Harbour light: outer-diameter 110.8 mm where at most 100 mm is\n      allowed (round housing).\n");
+                .startsWith("FAIL  Do not cut Harbour light: outer-diameter 110.8 mm where at most 100 mm is\n      allowed (spacer-ring).\n");
         assertThat(screen.indexOf("fail  outer-diameter 110.8 mm, at most 100 mm")).isPositive();
         assertThat(screen.indexOf("what would mend it\n"))
                 .isGreaterThan(screen.indexOf("fail  outer-diameter"))

@@ -25,6 +25,19 @@ public final class RackAndPinion implements Kind {
     }
 
     @Override
+    public List<String> headline() {
+        return List.of(
+                "stroke",
+                "rack-length",
+                "module",
+                "pinion-teeth",
+                "mounting-distance",
+                "overall-length",
+                "overall-width",
+                "depth");
+    }
+
+    @Override
     public List<String> weighed() {
         return List.of("overall-length", "overall-width", "depth");
     }
