@@ -123,17 +123,14 @@ public final class Preparation {
         double web = process.web(stock.thickness().orElse(part.zTo() - part.zFrom()));
         TabPlan plan = new TabPlan(
                 asked.count(), asked.width().orElse(web), kerf(cutting, process, stock), working(part));
-        int room = asked.count();
-        for (Layer layer : part.layers()) {
-            for (Region region : layer.regions()) {
-                room = Math.min(room, plan.room(region));
-            }
-        }
+        int room = plan.room(part);
         if (room < asked.count()) {
+            double narrower = plan.narrower(part);
             Finding.Draft draft = Finding.of(TABS).about(part.name());
             findings.add((etched && room == 0 ? draft : draft.orWarn())
                     .atLeast(room, asked.count(), "1")
-                    .says("working edges leave no more room for tabs of " + Words.number(plan.width(), 3) + " mm"));
+                    .says("working edges leave no more room for tabs of " + Words.number(plan.width(), 3) + " mm"
+                            + (Double.isNaN(narrower) ? "" : "; tabs.width: " + Words.number(narrower, 2) + " has room")));
         }
         return plan;
     }

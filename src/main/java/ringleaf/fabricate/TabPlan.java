@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import ringleaf.geom.Path;
 import ringleaf.geom.Region;
+import ringleaf.part.Layer;
+import ringleaf.part.Part;
 
 /**
  * The tabs that the outlines of a part ask for.
@@ -14,6 +16,9 @@ import ringleaf.geom.Region;
  * @param working regions in which nothing may be left standing
  */
 public record TabPlan(int count, double width, double kerf, List<Region> working) {
+    /** Widths to propose, mm, the strongest first. */
+    private static final double[] WIDTHS = {3, 2, 1.5, 1, 0.8, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1};
+
     static final TabPlan NONE = new TabPlan(0, 0, 0, List.of());
 
     public TabPlan {
@@ -26,9 +31,25 @@ public record TabPlan(int count, double width, double kerf, List<Region> working
         return places.isEmpty() ? List.of() : Tabs.cuts(outline.outer(), places, width + kerf);
     }
 
-    /** How many tabs there is room for. */
-    int room(Region outline) {
-        return places(outline).size();
+    /** How many tabs there is room for on the outline of a part that has least. */
+    int room(Part part) {
+        int room = count;
+        for (Layer layer : part.layers()) {
+            for (Region region : layer.regions()) {
+                room = Math.min(room, places(region).size());
+            }
+        }
+        return room;
+    }
+
+    /** The widest tabs, narrower than these, of which there is room for all on a part; not a number where none are. */
+    double narrower(Part part) {
+        for (double less : WIDTHS) {
+            if (less < width && new TabPlan(count, less, kerf, working).room(part) == count) {
+                return less;
+            }
+        }
+        return Double.NaN;
     }
 
     /** What is left standing of the outer contour. */

@@ -57,7 +57,15 @@ class TabsTest {
     void noRoomMeansNoTab() {
         Region square = Region.of(Contour.rectangle(new Box(0, 0, 10, 10)));
         TabPlan plan = new TabPlan(2, 0.5, 0, List.of(Region.disc(new Point(5, 5), 20)));
-        assertThat(plan.room(square)).isZero();
+        Part part = new Part(
+                "p", "plate", 1, new Part.Source("co2-laser", "acrylic-3"), List.of(Layer.of(square, 0, 3)), List.of(), "");
+        assertThat(plan.room(part)).isZero();
+        assertThat(plan.narrower(part)).isNaN();
+        // two corners of 1.6 mm stand out of the working disc: room for one tab less wide at each
+        TabPlan wide = new TabPlan(2, 5, 0, List.of(Region.disc(new Point(5, 5), 6.2)));
+        assertThat(wide.room(part)).isLessThan(2);
+        assertThat(wide.narrower(part)).isLessThan(5);
+        assertThat(new TabPlan(2, wide.narrower(part), 0, wide.working()).room(part)).isEqualTo(2);
         assertThat(plan.cuts(square)).isEmpty();
     }
 

@@ -41,6 +41,8 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
             shape = arcSlot(arcs, bearings, same, sizes);
         } else if (arcs.size() == 1 && lines.size() == 1) {
             shape = flats(arcs.get(0), lines, same, sizes);
+        } else if (arcs.size() == 1 && lines.size() == 3) {
+            shape = keyway(arcs.get(0), lines, same, sizes);
         } else if (lines.size() == 4 && (arcs.isEmpty() || arcs.size() == 4)) {
             shape = rectangle(arcs, lines, same, sizes);
         }
@@ -146,6 +148,26 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         Point foot = Distances.nearest(flats.get(0), arc.centre());
         return new Shape(
                 List.of(words), arc.centre(), Optional.of(foot.minus(arc.centre()).angle()), 0);
+    }
+
+    /** A bore with a slot for a key; the height is from the slot's floor to the far side, as a caliper measures it. */
+    private static Shape keyway(Arc arc, List<Line> lines, Tolerance same, Sizes sizes) {
+        for (int i = 0; i < 3; i++) {
+            Line floor = lines.get(i);
+            Line one = lines.get((i + 1) % 3);
+            Line other = lines.get((i + 2) % 3);
+            Point along = one.tangentAt(0);
+            boolean square = Math.abs(along.cross(other.tangentAt(0))) < 1e-6 && Math.abs(along.dot(floor.tangentAt(0))) < 1e-6;
+            Point foot = Distances.nearest(floor, arc.centre());
+            double reach = foot.distance(arc.centre());
+            boolean even = foot.distance(floor.pointAt(0.5)) < same.length();
+            if (square && even && reach > arc.radius() + same.length()) {
+                String words = sizes.diameter(arc.radius()) + ", keyway " + sizes.length(floor.length()) + " wide, "
+                        + sizes.length(arc.radius() + reach) + " high";
+                return new Shape(List.of(words), arc.centre(), Optional.of(foot.minus(arc.centre()).angle()), 0);
+            }
+        }
+        return null;
     }
 
     private static Shape rectangle(List<Arc> corners, List<Line> sides, Tolerance same, Sizes sizes) {

@@ -10,6 +10,9 @@ import ringleaf.part.Layer;
 final class Tables {
     private static final double NOTE_WIDTH = 80;
 
+    /** Column of the limits of classes, which is left out where no class is named. */
+    private static final int LIMITS = 4;
+
     private Tables() {}
 
     static List<Table> of(SheetItem item, Features features) {
@@ -79,17 +82,21 @@ final class Tables {
     private static Table fits(SheetItem item) {
         List<List<String>> rows = new ArrayList<>();
         for (SheetItem.FitLine fit : item.fits()) {
-            rows.add(List.of(
+            rows.add(new ArrayList<>(List.of(
                     fit.name(),
                     Integer.toString(fit.count()),
                     item.unit().length(fit.size()),
                     fit.fit(),
                     fit.limits(),
                     fit.expected(),
-                    fit.play()));
+                    fit.play())));
         }
-        return new Table(
-                "Fits, " + item.unit().spelling(), List.of("joint", "n", "drawn", "fit", "limits", "expected as made", "play"), rows);
+        List<String> header = new ArrayList<>(List.of("joint", "n", "drawn", "fit", "limits", "expected as made", "play"));
+        if (item.fits().stream().allMatch(fit -> fit.limits().isEmpty())) {
+            header.remove(LIMITS);
+            rows.forEach(row -> row.remove(LIMITS));
+        }
+        return new Table("Fits, " + item.unit().spelling(), header, rows);
     }
 
     private static List<String> notes(SheetItem item, Features features) {

@@ -25,6 +25,9 @@ final class Notes {
     /** Circles that take up this share of the body's width get their dimension line under it. */
     private static final double WIDE = 0.7;
 
+    /** What stands so near to the middle, as a share of the body's width, goes to the side that has fewer texts yet. */
+    private static final double MIDDLE = 0.05;
+
     private static final double FOOT_ROW = 5.5;
     private static final double COLUMN_GAP = 5;
     private static final double ROW = 1.75;
@@ -124,6 +127,13 @@ final class Notes {
             wish = anchor.y();
         }
         boolean right = anchor.x() >= body.centre().x();
+        if (Math.abs(anchor.x() - body.centre().x()) < MIDDLE * body.width()) {
+            int more = 0;
+            for (Note note : notes) {
+                more += note.right ? 1 : -1;
+            }
+            right = more <= 0;
+        }
         return new Note(callout, anchor, far, right, wish);
     }
 

@@ -116,6 +116,20 @@ class FeaturesTest {
         assertThat(places.stream().map(Found.Place::what)).contains("25 x 12 at 0\u00B0");
     }
 
+    /** A bore of 10 for a key of 3 by 3 in a hub: DIN 6885 gives 11.4 from the slot's floor to the far side (from memory). */
+    @Test
+    void keywaysAreGivenByWidthAndHeight() {
+        Point low = new Point(Math.sqrt(25 - 1.5 * 1.5), -1.5);
+        Point high = new Point(low.x(), 1.5);
+        Contour bore = Contour.of(
+                ringleaf.geom.Arc.around(Point.ORIGIN, high, low, true),
+                new Line(low, new Point(6.4, -1.5)),
+                new Line(new Point(6.4, -1.5), new Point(6.4, 1.5)),
+                new Line(new Point(6.4, 1.5), high));
+        Features features = features(part(Layer.of(Region.of(Contour.circle(Point.ORIGIN, 22), bore), 0, 3)));
+        assertThat(callouts(features)).contains("\u230010, keyway 3 wide, 11.4 high at 0\u00B0");
+    }
+
     @Test
     void boresWithFlatsAndCurvedSlotsAreKnown() {
         Point a = Point.polar(3, Math.toRadians(60));
