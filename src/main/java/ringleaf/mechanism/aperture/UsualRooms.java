@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Room;
+import ringleaf.mechanism.RoomLaw;
 import ringleaf.mechanism.SizesOff;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
 
 /**
  * The clearances: those of the spec, else the usual ones (common practice, no source), else, where the processes of the
- * parts that meet are coarser, what {@link ringleaf.mechanism.RoomLaw} asks for. The sizes that count are those that are off in the
+ * parts that meet are coarser, what {@link RoomLaw} asks for. The sizes that count are those that are off in the
  * study of yield. Lengths in mm.
  */
 final class UsualRooms {
@@ -25,6 +26,8 @@ final class UsualRooms {
     static final double PINION_AXIAL = 0.15;
     static final double PIN_END = 0.1;
     static final double STOP = 0.4;
+    /** Base and retainer. */
+    private static final int PLATES = 2;
 
     /** Tilt of a pin in its bore is allowed for in steps, so that designs of like thickness keep their blades. */
     private static final double TILT_STEP = 0.05;
@@ -85,14 +88,14 @@ final class UsualRooms {
         double p = plate.repeatability();
         double r = ring.repeatability();
         double s = spacer.repeatability();
-        double wall = height(spacer, ring.thickness());
+        double wall = height(spacer, wall());
         return new Clearances(
-                room(ApertureFields.OPENING_ROOM, OPENING, blades, b, p),
+                opening(b, p, r),
                 room(ApertureFields.BLADE_ROOM, BLADE, blades, b, p, s),
                 room(ApertureFields.SLOT_END, SLOT_END, 2 * blades, b, p, r),
                 room(ApertureFields.RING_RADIAL, RING_RADIAL, 1, s, r),
                 room(ApertureFields.RING_AXIAL, RING_AXIAL, 1, wall, height(ring, ring.thickness())),
-                room(ApertureFields.BLADE_PLAY, BLADE_PLAY, 1, height(spacer, thickness), layers() * height(blade, thickness)),
+                room(ApertureFields.BLADE_PLAY, BLADE_PLAY, 1, height(spacer, cavity()), layers() * height(blade, thickness)),
                 room(ApertureFields.PINION_ROOM, PINION, 1, s, gear.repeatability(), p),
                 room(ApertureFields.PINION_AXIAL, PINION_AXIAL, 1, wall, height(gear, gear.thickness())),
                 room(ApertureFields.PIVOT_END, PIN_END, 1, SizesOff.FILED),
@@ -101,6 +104,38 @@ final class UsualRooms {
                 fitted(ApertureFields.BORE, boreFit, tilt(), p, pivotPin()),
                 fitted(ApertureFields.SLOT_ROOM, slotFit, 0, r, SizesOff.WIRE),
                 rooms);
+    }
+
+    /** Of blades on their pivots, or of base and retainer, or of the ring, whichever asks for most. */
+    private double opening(double blade, double plate, double ring) {
+        double[] alike = {blade, plate};
+        int copies = blades;
+        if (RoomLaw.room(PLATES, plate) > RoomLaw.room(copies, alike)) {
+            alike = new double[] {plate};
+            copies = PLATES;
+        }
+        if (RoomLaw.room(1, ring) > RoomLaw.room(copies, alike)) {
+            alike = new double[] {ring};
+            copies = 1;
+        }
+        return room(ApertureFields.OPENING_ROOM, OPENING, copies, alike);
+    }
+
+    /** Height of the cavity, as near as it is known before blades are solved: whole sheets, or what they ask for. */
+    private double cavity() {
+        double need = layers() * (thickness + blade.burr()) + BLADE_PLAY;
+        return spacer.sheet() ? sheets(need) : need;
+    }
+
+    /** Height of the wall round the ring likewise; a printed ring grows with the cavity that its pins reach through. */
+    private double wall() {
+        double hold = Math.min(pin, plate.thickness()) / 2 + PIN_END;
+        double high = ring.sheet() ? ring.thickness() : Math.max(ring.thickness(), cavity() + hold);
+        return spacer.sheet() ? sheets(high + RING_AXIAL) : high;
+    }
+
+    private double sheets(double need) {
+        return Math.ceil(need / spacer.thickness() - 1e-9) * spacer.thickness();
     }
 
     private double room(Field<Double> field, double usual, int copies, double... within) {
