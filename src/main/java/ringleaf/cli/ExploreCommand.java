@@ -38,7 +38,7 @@ final class ExploreCommand implements Command {
     public CommandSpec syntax() {
         CommandSpec explore = Syntax.command(
                 name(),
-                "Varies fields, solves and checks every combination, and shows the best and what binds them.",
+                "Varies fields, solves and checks every combination, and shows the best and what limits them.",
                 "Examples:%n"
                         + "  ringleaf explore harbour-light --vary shutter.blades=8..24"
                         + " --vary shutter.lap=0.4,0.6,0.8%n"
@@ -63,8 +63,8 @@ final class ExploreCommand implements Command {
                 + " parts, cutting-length, cutting-time, ratio-error (%% that teeth miss a ratio), or any other"
                 + " dimension (default: the bezel of an aperture, length over all of gears, centre distance of belts)", MINIMISE));
         explore.addOption(Syntax.option(
-                "N", "best designs whose outlines are judged too, and that are shown (default: " + KEPT + ")", KEEP));
-        explore.addOption(Syntax.option("K", "writes the design in place K as a spec, once its outlines are judged", TAKE));
+                "N", "best designs that are verified on the geometry too, and that are shown (default: " + KEPT + ")", KEEP));
+        explore.addOption(Syntax.option("K", "writes the design in place K as a spec, once it is verified on the geometry", TAKE));
         explore.addOption(Syntax.option("FILE", "where --take writes to, never over an existing file"
                 + " (default: the title's name and the place, as in harbour-light-1.yaml)", TO));
         explore.addOption(Syntax.flag("more than 100,000 combinations are meant", YES));

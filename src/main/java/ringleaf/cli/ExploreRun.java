@@ -16,7 +16,9 @@ import ringleaf.report.ExploreChart;
 import ringleaf.report.ExploreCsv;
 import ringleaf.report.ExploreText;
 import ringleaf.report.FileNames;
+import ringleaf.part.ShownUnit;
 import ringleaf.spec.SetOption;
+import ringleaf.spec.SpecDocument;
 import ringleaf.spec.text.Problem;
 import ringleaf.spec.text.Problems;
 import ringleaf.spec.text.Shown;
@@ -66,7 +68,8 @@ final class ExploreRun {
                     + " combinations");
         }
         Exploration exploration = new Exploration(of.variants(), grid.get(), asked.states(), wish.threads());
-        String slug = slug(of.variants(), grid.get());
+        Optional<SpecDocument> document = document(of.variants(), grid.get());
+        String slug = document.map(SpecDocument::slug).orElse(FileNames.of(of.variants().source().name()));
         String shown = wish.output() == null ? "out/" + slug : wish.output();
         OutputFolder folder =
                 new OutputFolder(console.surroundings().place(shown, "the folder of --output"), shown);
@@ -79,10 +82,10 @@ final class ExploreRun {
         try (Interrupt interrupt = Interrupt.watch()) {
             Optional<Exploration.Result> result = run(exploration, wish, interrupt);
             if (result.isEmpty()) {
-                throw Stop.wrong("every one of " + grid.get().size() + " combinations contradicts itself; the first: "
+                throw Stop.wrong("every one of " + grid.get().size() + " combinations is inconsistent; the first: "
                         + reasons(exploration.refusal()));
             }
-            out.print(ExploreText.of(result.get()));
+            out.print(ExploreText.of(result.get(), document.map(Told::unit).orElse(ShownUnit.MM)));
             refuseFailing(result.get(), wish.take());
             Map<String, byte[]> files = new LinkedHashMap<>();
             files.put("explore.csv", ExploreCsv.write(result.get()));
@@ -113,7 +116,7 @@ final class ExploreRun {
             // A whole result was held against the place before anything was written.
             Row row = take <= result.rows().size() ? result.rows().get(take - 1) : null;
             if (row == null || !row.works() || !row.judged()) {
-                err.print("--take " + take + ": until it was stopped no design whose outlines hold stands in that"
+                err.print("--take " + take + ": until it was stopped no design that holds on the geometry stands in that"
                         + " place; nothing is taken\n");
                 return Exit.FAILED;
             }
@@ -128,7 +131,7 @@ final class ExploreRun {
     private static String stopped(Exploration.Result result) {
         String unjudged = result.unjudged() == 0
                 ? ""
-                : result.unjudged() + " of " + result.shown().size() + " shown not judged by outlines";
+                : result.unjudged() + " of " + result.shown().size() + " shown not verified on the geometry";
         if (result.isWhole()) {
             return unjudged.isEmpty() ? "" : "stopped: " + unjudged;
         }
@@ -136,7 +139,7 @@ final class ExploreRun {
         return of + (result.rows().isEmpty()
                 ? "nothing was found yet"
                 : "what is printed and written is the best of these, "
-                        + (unjudged.isEmpty() ? "outlines judged" : unjudged));
+                        + (unjudged.isEmpty() ? "verified on the geometry" : unjudged));
     }
 
     private Optional<Exploration.Result> run(Exploration exploration, Wish wish, Interrupt interrupt) {
@@ -169,14 +172,15 @@ final class ExploreRun {
         return String.join("; ", reasons);
     }
 
-    private static String slug(Variants variants, Grid grid) {
+    /** The first combination that can be read, for what all share. */
+    private static Optional<SpecDocument> document(Variants variants, Grid grid) {
         for (int i = 0; i < Math.min(grid.size(), 100); i++) {
             Variants.Variant variant = variants.reader().read(grid.options(i));
             if (variant.document().isPresent()) {
-                return variant.document().get().slug();
+                return variant.document();
             }
         }
-        return FileNames.of(variants.source().name());
+        return Optional.empty();
     }
 
     /** A field that varies takes no notice of what is set for it. */

@@ -2,7 +2,7 @@ package ringleaf.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -11,13 +11,11 @@ import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import ringleaf.spec.text.Nearest;
+import ringleaf.spec.text.Renamed;
 import ringleaf.spec.text.Shown;
 
 /** Says what is wrong with a command line, and what was likely meant. */
 final class Mistyped {
-    /** Options that had other names once. */
-    private static final Map<String, String> FORMER = Map.of("--slice", MakeCommand.TRIAL_BLADES);
-
     private Mistyped() {}
 
     static String message(ParameterException e) {
@@ -47,8 +45,9 @@ final class Mistyped {
             known.removeIf(name -> !name.startsWith("--"));
             int equals = typed.indexOf('=');
             String name = equals < 0 ? typed : typed.substring(0, equals);
-            if (known.contains(FORMER.get(name))) {
-                return name + " is called " + FORMER.get(name) + " now";
+            Optional<String> now = Renamed.now(name, known);
+            if (now.isPresent()) {
+                return "there is no option " + name + "; " + Renamed.hint(now.get());
             }
             return "there is no option " + Shown.quoted(name) + "; " + Nearest.hint(name, known);
         }

@@ -12,6 +12,7 @@ import ringleaf.mechanism.Trial;
 import ringleaf.part.Choice;
 import ringleaf.part.Dimension;
 import ringleaf.spec.text.Nearest;
+import ringleaf.spec.text.Renamed;
 import ringleaf.spec.text.Shown;
 
 /**
@@ -141,7 +142,7 @@ public record Columns(
                 }
             }
             throw new UnknownFigure("there is no figure " + Shown.quoted(asked) + " to minimise; "
-                    + Nearest.hint(asked, known));
+                    + Renamed.now(asked, known).map(Renamed::hint).orElseGet(() -> Nearest.hint(asked, known)));
         }
 
         private String unit(Column column) {

@@ -233,7 +233,7 @@ public final class Exploration {
             findings.addAll(Judge.judge(design.assembly(), Options.DEFAULT).findings());
             Optional<Finding> worst = Limits.worst(findings);
             if (worst.isPresent()) {
-                return "outlines: " + Limits.words(worst.get());
+                return "on the geometry: " + Limits.words(worst.get());
             }
         }
         return "";

@@ -29,7 +29,7 @@ public record Row(
     public enum Status {
         WORKS("works"),
         FAILS("fails"),
-        CONTRADICTS("contradicts itself");
+        CONTRADICTS("inconsistent");
 
         private final String label;
 
@@ -48,7 +48,7 @@ public record Row(
 
     /** What it was judged by at most, in words. */
     public String judgedBy() {
-        return judged ? "outlines" : solved ? "closed forms and folding" : "closed forms";
+        return judged ? "geometry" : solved ? "calculated" : "calculated in part";
     }
 
     Row marked(boolean best) {

@@ -144,11 +144,11 @@ public final class ExploreChart {
         for (int i = 0; hasKeys() && i < series.size(); i++, y += LINE) {
             plot.key(LEFT, y, Plot.sign(i), Plot.colour(i), series.get(i));
         }
-        plot.key(LEFT, y, Plot.Sign.STAR, STAR, "undominated: none that works is as good in all that is weighed and"
+        plot.key(LEFT, y, Plot.Sign.STAR, STAR, "best trade-offs: none that works is as good in all that is weighed and"
                 + " better in some of it" + third());
         if (hasUnjudged()) {
             y += LINE;
-            plot.key(LEFT, y, Plot.Sign.STAR, UNJUDGED, "the same by closed forms and folding; outlines not judged");
+            plot.key(LEFT, y, Plot.Sign.STAR, UNJUDGED, "the same as calculated; not verified on the geometry");
         }
         plot.key(LEFT, y + LINE, Plot.Sign.CROSS, FAILED, "fails a check");
         return chart.toBytes();
@@ -250,7 +250,7 @@ public final class ExploreChart {
     private void mark(Plot plot, int i, double x, double y) {
         Row row = rows.get(i);
         int shape = seriesOf[i];
-        String tip = "place " + (i + 1) + ": " + combination(row) + "; " + row.status().label() + " (judged by "
+        String tip = "place " + (i + 1) + ": " + combination(row) + "; " + row.status().label() + " ("
                 + row.judgedBy() + "); " + row.limit();
         if (!row.works()) {
             plot.mark(x, y, Plot.Sign.CROSS, FAILED, tip);

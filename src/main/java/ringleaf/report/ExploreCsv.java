@@ -16,7 +16,7 @@ public final class ExploreCsv {
         for (Axis axis : result.grid().axes()) {
             csv.words(axis.path().shown());
         }
-        csv.words("result").words("undominated").words("judged");
+        csv.words("result").words("best-trade-off").words("verified");
         for (int c = 0; c < result.columns().all().size(); c++) {
             csv.words(heading(result, c));
         }

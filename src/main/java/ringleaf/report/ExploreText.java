@@ -7,6 +7,7 @@ import ringleaf.explore.Axis;
 import ringleaf.explore.Column;
 import ringleaf.explore.Exploration;
 import ringleaf.explore.Row;
+import ringleaf.part.ShownUnit;
 
 /** The best of an exploration as a table for people. */
 public final class ExploreText {
@@ -15,15 +16,17 @@ public final class ExploreText {
     private static final int MOST_FAILING = 5;
 
     private final Exploration.Result result;
+    private final ShownUnit unit;
     private final List<List<String>> lines = new ArrayList<>();
 
-    private ExploreText(Exploration.Result result) {
+    private ExploreText(Exploration.Result result, ShownUnit unit) {
         this.result = result;
+        this.unit = unit;
     }
 
-    /** The table with what it says above and below it. */
-    public static String of(Exploration.Result result) {
-        return new ExploreText(result).text();
+    /** The table with what it says above and below it, lengths in this unit. */
+    public static String of(Exploration.Result result, ShownUnit unit) {
+        return new ExploreText(result, unit).text();
     }
 
     private String text() {
@@ -42,22 +45,21 @@ public final class ExploreText {
         out.append(all == 1 ? " combination" : " combinations").append(" at ").append(result.states());
         out.append(" states: ").append(works).append(works == 1 ? " works" : " work");
         out.append(failing == 0 ? "" : ", " + failing + (failing == 1 ? " fails" : " fail"));
-        out.append(refused == 0 ? "" : " (" + refused + " by closed forms already)");
-        out.append(against == 0 ? "" : ", " + against + (against == 1 ? " contradicts itself" : " contradict themselves"));
+        out.append(refused == 0 ? "" : " (" + refused + " as calculated at once)");
+        out.append(against == 0 ? "" : ", " + against + (against == 1 ? " is inconsistent" : " are inconsistent"));
         out.append("; sorted by ").append(result.columns().sought().shown()).append('\n');
         List<Row> rows = result.shown().isEmpty()
                 ? result.rows().subList(0, Math.min(MOST_FAILING, result.rows().size()))
                 : result.shown();
         table(rows, works > 0, out);
         if (against > 0) {
-            out.append("what contradicts itself, e.g. ").append(example()).append('\n');
+            out.append("inconsistent, e.g. ").append(example()).append('\n');
         }
         if (works > 0) {
-            out.append("* undominated: none that works is as good in ").append(weighed()).append(" and better in ");
+            out.append("* best trade-offs: none that works is as good in ").append(weighed()).append(" and better in ");
             out.append(result.columns().weighed().size() > 1 ? "one of them\n" : "it\n");
             if (result.unjudged() > 0) {
-                out.append("NOT judged: only closed forms and folding were asked, nobody has looked at its outlines"
-                        + " yet; `ringleaf check` does\n");
+                out.append("NOT verified: only calculated, nobody has looked at the geometry yet; `ringleaf check` does\n");
             }
         }
         return out.toString();
@@ -67,7 +69,7 @@ public final class ExploreText {
     private String example() {
         for (Row row : result.rows()) {
             if (row.status() == Row.Status.CONTRADICTS) {
-                return PlainText.line(row.limit());
+                return unit.text(PlainText.line(row.limit()));
             }
         }
         return "";
@@ -98,9 +100,9 @@ public final class ExploreText {
             head.add(way.shown());
         }
         if (result.unjudged() > 0) {
-            head.add("outlines");
+            head.add("geometry");
         }
-        head.add(works ? "bound by" : "fails by");
+        head.add(works ? "limited by" : "fails by");
         lines.add(head);
         for (Row row : rows) {
             lines.add(line(row, rows));
@@ -164,18 +166,18 @@ public final class ExploreText {
         }
         line.addAll(row.ways());
         if (result.unjudged() > 0) {
-            line.add(row.judged() ? "judged" : "NOT judged");
+            line.add(row.judged() ? "verified" : "NOT verified");
         }
-        String limit = PlainText.line(row.limit());
+        String limit = unit.text(PlainText.line(row.limit()));
         line.add(limit.length() > MOST_LIMIT ? limit.substring(0, MOST_LIMIT) + "…" : limit);
         return line;
     }
 
-    private static String shown(double figure, String unit) {
-        if (unit.equals("s") && figure >= 60) {
+    private String shown(double figure, String of) {
+        if (of.equals("s") && figure >= 60) {
             long seconds = Math.round(figure);
             return seconds / 60 + " min " + seconds % 60 + " s";
         }
-        return Figures.withUnit(figure, unit);
+        return unit.figure(figure, of);
     }
 }

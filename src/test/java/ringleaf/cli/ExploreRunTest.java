@@ -66,13 +66,13 @@ class ExploreRunTest {
                 .contains("6 combinations at 61 states", "sorted by outer-diameter", "wrote mine.yaml (place 2)");
         List<String> rows = Files.readAllLines(folder.resolve("out/lamp/explore.csv"));
         assertThat(rows).hasSize(7);
-        assertThat(rows.get(0)).startsWith("rank,shutter.blades,shutter.lap,result,undominated,judged,outer-diameter_mm");
+        assertThat(rows.get(0)).startsWith("rank,shutter.blades,shutter.lap,result,best-trade-off,verified,outer-diameter_mm");
         String[] second = rows.get(2).split(",");
         String taken = Files.readString(folder.resolve("mine.yaml"));
         assertThat(taken)
                 .contains("full-opening: 48      # clear\n", "blades: " + second[1] + "            # many\n")
                 .contains("lap: " + second[2] + "\n");
-        Ran made = Ran.in(folder, "check", "mine.yaml", "--states", "61");
+        Ran made = Ran.in(folder, "check", "mine.yaml", "--states", "61", "--details");
         assertThat(made.exit()).as(made.err()).isZero();
         assertThat(made.out()).containsPattern("outer-diameter +" + second[6].replace(".", "\\.") + " mm");
     }
@@ -105,7 +105,7 @@ class ExploreRunTest {
         for (int i = 0; i < texts.getLength(); i++) {
             words.append(texts.item(i).getTextContent()).append('\n');
         }
-        assertThat(words).contains("blades\n", "bezel, mm\n", "depth, mm\n", "undominated");
+        assertThat(words).contains("blades\n", "bezel, mm\n", "depth, mm\n", "best trade-offs");
         int tips = 0;
         NodeList titles = chart.getElementsByTagName("title");
         for (int i = 0; i < titles.getLength(); i++) {
@@ -148,7 +148,7 @@ class ExploreRunTest {
         assertThat(figure.err()).contains("did you mean outer-diameter?");
         Ran against = explore("--vary", "shutter.least-opening=48,50");
         assertThat(against.exit()).isEqualTo(2);
-        assertThat(against.err()).contains("every one of 2 combinations contradicts itself", "least-opening");
+        assertThat(against.err()).contains("every one of 2 combinations is inconsistent", "least-opening");
         assertThat(Files.exists(folder.resolve("out"))).isFalse();
     }
 
@@ -185,7 +185,7 @@ class ExploreRunTest {
     void whereNothingWorksThatIsToldAndTheExitIsOne() {
         Ran ran = explore("--vary", "shutter.blades=8,9", "--set", "shutter.outer-diameter={at-most: 50}");
         assertThat(ran.exit()).isEqualTo(1);
-        assertThat(ran.out()).contains("0 work, 2 fail (2 by closed forms already)", "outer-diameter");
+        assertThat(ran.out()).contains("0 work, 2 fail (2 as calculated at once)", "outer-diameter");
         assertThat(ran.err()).contains("--why-not");
     }
 
@@ -193,13 +193,13 @@ class ExploreRunTest {
     void whyNotTellsWhatFailsAndWhatWouldFit() {
         Ran fine = explore("--why-not");
         assertThat(fine.exit()).isZero();
-        assertThat(fine.out()).contains("every closed-form check holds");
+        assertThat(fine.out()).contains("every calculated check holds");
         Ran ran = explore("--why-not", "--set", "shutter.outer-diameter={at-most: 72}");
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out()).contains("shutter fails\n  outer-diameter: ", "outer-diameter.at-most: ", " would fit (now 72 mm; ");
         assertThat(Files.exists(folder.resolve("out"))).isFalse();
         Ran check = Ran.in(folder, "check", "lamp.yaml", "--set", "shutter.outer-diameter={at-most: 72}");
-        assertThat(check.err()).contains("what would fit\n", "  outer-diameter.at-most: 81.2 mm would fit (now 72 mm)\n");
+        assertThat(check.err()).contains("what would mend it\n", "  outer-diameter.at-most: 81.2 mm would fit (now 72 mm)\n");
     }
 
     private static Duration cpu(Process process) {
@@ -245,7 +245,7 @@ class ExploreRunTest {
     /** The rows of explore.csv: place, whether it works, what it was judged by. */
     private List<String[]> table() throws Exception {
         List<String> lines = Files.readAllLines(folder.resolve("out/lamp/explore.csv"));
-        assertThat(lines.get(0)).startsWith("rank,shutter.blades,shutter.lap,result,undominated,judged,");
+        assertThat(lines.get(0)).startsWith("rank,shutter.blades,shutter.lap,result,best-trade-off,verified,");
         List<String[]> rows = new ArrayList<>();
         for (String line : lines.subList(1, lines.size())) {
             rows.add(line.split(",", -1));
@@ -262,12 +262,12 @@ class ExploreRunTest {
         assertThat(ran.out())
                 .containsPattern("[0-9]+ of 43224 combinations")
                 .contains("written to out/lamp", "wrote lamp-2.yaml (place 2 so far)")
-                .doesNotContain("NOT judged");
+                .doesNotContain("NOT verified");
         List<String[]> rows = table();
         assertThat(rows.size()).isBetween(2, 43223);
-        assertThat(rows.subList(0, 5)).allMatch(r -> r[3].equals("works") && r[5].equals("outlines"));
+        assertThat(rows.subList(0, 5)).allMatch(r -> r[3].equals("works") && r[5].equals("geometry"));
         assertThat(Files.readString(folder.resolve("out/lamp/explore.svg"))).endsWith("</svg>\n");
-        assertThat(ran.err()).contains("stopped after " + rows.size() + " of 43224", "outlines judged");
+        assertThat(ran.err()).contains("stopped after " + rows.size() + " of 43224", "verified on the geometry");
         assertThat(Files.readString(folder.resolve("lamp-2.yaml"))).contains("blades: " + rows.get(1)[1] + " ");
         try (var files = Files.list(folder.resolve("out/lamp"))) {
             assertThat(files).hasSize(2);
@@ -280,20 +280,20 @@ class ExploreRunTest {
     void aSecondInterruptLeavesThemUnjudgedAndSaysSo() throws Exception {
         Ran ran = interrupted(2, "--keep", "500");
         assertThat(ran.exit()).isEqualTo(130);
-        assertThat(ran.out()).contains("NOT judged: only closed forms and folding were asked", "written to out/lamp");
-        assertThat(ran.err()).containsPattern("[0-9]+ of [0-9]+ shown not judged by outlines");
+        assertThat(ran.out()).contains("NOT verified: only calculated", "written to out/lamp");
+        assertThat(ran.err()).containsPattern("[0-9]+ of [0-9]+ shown not verified on the geometry");
         List<String[]> rows = table();
         List<String> lines = ran.out().lines().filter(l -> l.matches(" *(\\* )? *[0-9]+  .*")).toList();
         int unjudged = 0;
         for (String line : lines) {
             int place = Integer.parseInt(line.trim().replaceFirst("^\\* ", "").split(" ")[0]);
-            boolean judged = rows.get(place - 1)[5].equals("outlines");
-            assertThat(line).contains(judged ? "  judged  " : "  NOT judged  ");
+            boolean judged = rows.get(place - 1)[5].equals("geometry");
+            assertThat(line).contains(judged ? "  verified  " : "  NOT verified  ");
             unjudged += judged ? 0 : 1;
         }
         assertThat(unjudged).isPositive();
         assertThat(Files.readString(folder.resolve("out/lamp/explore.svg")))
-                .contains("outlines not judged", "works (judged by closed forms and folding)")
+                .contains("not verified on the geometry", "works (calculated)")
                 .endsWith("</svg>\n");
     }
 }

@@ -93,7 +93,7 @@ final class ApertureDimensions {
     private void blades() {
         Band band = design.band();
         mm("pivot-radius", band.pivotRadius(), Origin.SOLVED, "clear radius, its clearance and half the blade's width");
-        mm("blade-width", band.width(), solvedUnless("blade-width"), "bound by " + design.bound());
+        mm("blade-width", band.width(), solvedUnless("blade-width"), "limited by " + design.bound());
         deg("blade-span", band.span(), solvedUnless("blade-span"), "least cavity over all spans");
         mm("blade-inner-radius", band.innerRadius(), Origin.SOLVED, "");
         deg("blade-travel", design.closed(), Origin.SOLVED, "turn of a blade that leaves the least opening");
@@ -114,14 +114,14 @@ final class ApertureDimensions {
         Rim rim = design.rim();
         boolean own = spec.bezel().housing().isPresent();
         mm("cavity-radius", rim.cavity(), Origin.SOLVED, "the blades' reach between the stops, and its clearance");
-        mm("rim-radius", rim.rim(), Origin.SOLVED, "bound by the " + rim.binding());
+        mm("rim-radius", rim.rim(), Origin.SOLVED, "limited by the " + rim.binding());
         mm("wall-radius", rim.wall(), Origin.SOLVED, "rim and its play");
         mm("screw-circle-radius", rim.screws(), Origin.SOLVED, "middle of the wall");
         mm(
                 "outer-diameter",
                 2 * rim.outer(),
                 spec.outer().isExact() && 2 * rim.outer() <= spec.outer().most() ? Origin.GIVEN : Origin.SOLVED,
-                own ? "what a round housing would need; the outline given takes its place" : "bound by " + design.bound());
+                own ? "what a round housing would need; the outline given takes its place" : "limited by " + design.bound());
         mm(
                 "envelope-width",
                 own ? BezelFit.width(design.housing().outline()) : design.drive().envelopeWidth(rim),

@@ -36,7 +36,7 @@ public final class ApertureFields {
     static final Field<Double> BLADE_THICKNESS = Field.length("blade-thickness")
             .help("thickness of one blade")
             .atLeast(0.02, "thinner foil neither holds a pin nor keeps its shape")
-            .atMost(3, "thicker blades cannot lie over one another like leaves")
+            .atMost(3, "thicker blades cannot lie over one another")
             .example("0.15", "6thou")
             .required();
 

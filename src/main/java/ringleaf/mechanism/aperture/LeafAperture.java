@@ -27,7 +27,7 @@ public final class LeafAperture implements Kind {
 
     @Override
     public String summary() {
-        return "leaves of thin sheet that close a round opening, turned together by a slotted ring";
+        return "blades of thin sheet that close a round opening, turned together by a slotted ring";
     }
 
     @Override

@@ -83,7 +83,7 @@ final class TrainBuilt implements AsBuilt {
     @Override
     public List<String> assumptions() {
         return List.of(
-                "Each gear's teeth are off alike: thicker or thinner, tips and roots further out or in, by closed forms;"
+                "Each gear's teeth are off alike: thicker or thinner, tips and roots further out or in, as calculated;"
                         + " teeth that come to a point are as much lower.",
                 "What holds the axes is no part of this design: their distance is taken to be as good as "
                         + spec.material().process() + " places two edges. Runout of one gear counts as a distance.",

@@ -56,7 +56,7 @@ public record Stock(
     static final Field<Double> FLATNESS = Field.length("flatness")
             .help("what flatness and burr add to each sheet in a stack")
             .atLeast(0, "a stack is no thinner than its sheets")
-            .atMost(2, "sheet this wavy makes no leaf")
+            .atMost(2, "sheet this wavy makes no blade")
             .required();
     static final Field<Double> DENSITY = Field.quantity("density", Quantity.DENSITY)
             .help("mass by volume")
@@ -65,7 +65,7 @@ public record Stock(
             .required();
     static final Field<Double> STIFFNESS = Field.quantity("stiffness", Quantity.STRESS)
             .help("modulus of elasticity")
-            .atLeast(10, "softer than rubber makes no leaf")
+            .atLeast(10, "softer than rubber makes no blade")
             .atMost(1_300_000, "no material is stiffer")
             .required();
     static final Field<Double> YIELD_STRESS = Field.quantity("yield-stress", Quantity.STRESS)
@@ -76,7 +76,7 @@ public record Stock(
     static final Field<Double> YIELD_STRAIN = Field.percent("yield-strain")
             .help("strain at which it stays bent or breaks")
             .atLeast(0.01, "nothing that is cut is more brittle")
-            .atMost(50, "a leaf that stretches this far is no leaf")
+            .atMost(50, "a blade that stretches this far is no blade")
             .byDefaultWords("yield-stress over stiffness");
     static final Field<Double> FRICTION = Field.number("friction")
             .help("coefficient of friction against itself, dry")
@@ -84,9 +84,9 @@ public record Stock(
             .atMost(2, "nothing hard grips more")
             .required();
     static final Field<Double> SLOPE_LIMIT = Field.angle("slope-limit")
-            .help("how far a leaf may be bent out of its plane")
-            .atLeast(0, "a leaf may always lie flat")
-            .atMost(45, "steeper leaves stand rather than lie")
+            .help("how far a blade may be bent out of its plane")
+            .atLeast(0, "a blade may always lie flat")
+            .atMost(45, "steeper blades stand rather than lie")
             .byDefaultWords("6 degrees for sheet up to 0.3 mm, else 3 degrees");
     static final Field<List<String>> MADE_BY = Field.name("made-by", "processes.yaml")
             .help("processes that make parts of it, the usual one first")

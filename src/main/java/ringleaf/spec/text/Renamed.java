@@ -13,6 +13,7 @@ public final class Renamed {
 
     /** One name may have become several, at different places. */
     private static final List<Name> ALL = List.of(
+            new Name("--slice", "--trial-blades"),
             new Name("within", "overall-length"),
             new Name("length", "overall-length"));
 
