@@ -112,6 +112,15 @@ final class Fasteners {
                 .ifPresent(step -> found.add(spec.hardware().rod("axle", step.axle()).isSold()));
         found.add(screw().reaches());
         standoff().ifPresent(s -> found.add(s.isHad()));
+        if (design.mount().isPresent() && plate.isEmpty()) {
+            found.add(Finding.of("screw-head")
+                    .about("base-plate", "spacer-ring")
+                    .orWarn()
+                    .plain(false)
+                    .says("the ears of " + servo().name() + " are screwed to the base itself, and heads before it would"
+                            + " stand in the spacer or the cavity: countersink the base for flat heads, or screw them in"
+                            + " from behind"));
+        }
         plate.ifPresent(mount -> {
             found.add(longScrew(mount).reaches());
             if (isAnyUnderPlate()) {

@@ -122,4 +122,18 @@ class FastenersTest {
         assertThat(part(piece, "trial-screw").source().stock()).isEqualTo(sizes.spec().screw().order(bolt.length()));
         assertThat(part(piece, "trial-nut").quantity()).isEqualTo(2);
     }
+
+    /** Where the servo's ears lie on the base itself, heads before it would stand in spacer or cavity. */
+    @Test
+    void aServoOnTheBaseItselfIsToldToTakeFlatHeads() {
+        Design design = Apertures.design(with("", "plate-thickness: 8"), 7);
+        assertThat(part(design, "servo-plate")).isNull();
+        assertThat(part(design, "servo-screw")).isNull();
+        assertThat(found(design, "screw-head")).singleElement().satisfies(f -> {
+            assertThat(f.status()).isEqualTo(Finding.Status.WARN);
+            assertThat(f.message()).contains("countersink the base");
+        });
+        assertThat(part(design, "packing").quantity()).isEqualTo(2);
+        assertThat(design.assembly().members().stream().filter(m -> m.part().name().equals("packing"))).hasSize(2);
+    }
 }
