@@ -11,6 +11,7 @@ import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.ShownUnit;
 import ringleaf.report.MechanismReport;
+import ringleaf.report.Verdict;
 import ringleaf.report.page.MechanismPage;
 import ringleaf.report.page.ReportPage;
 import ringleaf.spec.text.SpecRefused;
@@ -28,7 +29,7 @@ final class Redraw {
      *
      * @param page the whole page, null where the spec could not be drawn
      * @param problem what is wrong, lines as they stand in a terminal; empty when nothing is
-     * @param verdict how many checks failed, warned and passed, in words; empty where there is no page
+     * @param verdict whether it may be cut, and why; empty where there is no page
      */
     record Result(byte[] page, String problem, String verdict) {}
 
@@ -61,13 +62,11 @@ final class Redraw {
         List<Judged> all = run.judge(designs, run.prepare(designs), surroundings, NOWHERE);
         List<MechanismPage> pages = new ArrayList<>();
         List<MechanismReport> reports = new ArrayList<>();
-        int[] counts = new int[Finding.Status.values().length];
+        List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             pages.add(drawn.get(i).result());
             reports.add(new MechanismReport(designs.get(i), all.get(i).findings(), Map.of()));
-            for (Finding finding : all.get(i).findings()) {
-                counts[finding.status().ordinal()]++;
-            }
+            findings.addAll(all.get(i).findings());
         }
         List<String> cautions = Cautions.of(all, run.document().catalogues());
         byte[] page = ReportPage.write(
@@ -76,9 +75,9 @@ final class Redraw {
                 reports,
                 cautions,
                 Optional.of(live));
-        String verdict = counts[Finding.Status.FAIL.ordinal()] + " failed, " + counts[Finding.Status.WARN.ordinal()]
-                + " warned, " + counts[Finding.Status.PASS.ordinal()] + " passed";
-        return new Result(page, "", verdict);
+        Verdict verdict = Verdict.of(findings, unit);
+        String said = (verdict.failed() ? "FAIL, do not cut: " : "PASS: ") + verdict.reason();
+        return new Result(page, "", said);
     }
 
     /** A page for a spec that could not be drawn so far; it shows the design as soon as there is one. */

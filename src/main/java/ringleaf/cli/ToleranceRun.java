@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.part.Design;
+import ringleaf.part.ShownUnit;
 import ringleaf.report.FileNames;
 import ringleaf.spec.text.Shown;
 import ringleaf.tolerance.Drift;
@@ -93,14 +94,15 @@ final class ToleranceRun {
             yield = new YieldStudy(built.get()).of(builds, seed, threads, ticker(counter, "builds judged"));
         }
         List<String> lines = new ArrayList<>();
-        lines.add("how far each size may drift by itself, mm; reserve: the nearer way in multiples of what it is made"
-                + " within");
-        lines.addAll(indented(ToleranceText.drifts(drifts)));
+        ShownUnit unit = Told.unit(run.document());
         List<String> shares = ToleranceText.yield(yield);
         lines.add(shares.get(0));
         lines.addAll(indented(shares.subList(1, shares.size())));
         lines.addAll(indented(
                 new YieldMends(run, builds, seed, threads).lines(name, index, built.get(), yield)));
+        lines.add("how far each size may drift by itself, " + unit.spelling() + "; reserve: the nearer way in multiples"
+                + " of what it is made within");
+        lines.addAll(indented(ToleranceText.drifts(drifts, unit)));
         lines.add("what stands behind this");
         lines.addAll(indented(built.get().assumptions()));
         lines.addAll(indented(List.of("Deviations are normal about the drawing; what a process keeps a size within"

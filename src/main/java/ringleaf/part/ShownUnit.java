@@ -74,6 +74,11 @@ public enum ShownUnit {
         return number(length, "mm", 0);
     }
 
+    /** The same by so many decimals finer. */
+    public String number(double length, int finer) {
+        return number(length, "mm", finer);
+    }
+
     /** A length of so many mm, with its unit. */
     public String length(double length) {
         return figure(length, "mm");

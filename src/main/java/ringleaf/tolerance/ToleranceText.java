@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.AsBuilt.Deviation;
+import ringleaf.part.ShownUnit;
 import ringleaf.part.Words;
 
 /** What the studies found, as a table for a screen and as comma-separated values. */
@@ -16,7 +17,7 @@ public final class ToleranceText {
     private ToleranceText() {}
 
     /** A table, the size with the least reserve first; sizes that nothing minds are named below it. */
-    public static List<String> drifts(List<Drift> drifts) {
+    public static List<String> drifts(List<Drift> drifts, ShownUnit unit) {
         List<Drift> sorted = new ArrayList<>();
         Set<String> alike = new HashSet<>();
         for (int i = 0; i < drifts.size(); i++) {
@@ -39,10 +40,10 @@ public final class ToleranceText {
             Deviation size = drift.size();
             rows.add(new String[] {
                 name(drift, alike),
-                size.nominal() == 0 ? "" : Words.number(size.nominal(), DECIMALS),
-                Words.number(size.within(), DECIMALS),
-                figure(drift.down()),
-                figure(drift.up()),
+                size.nominal() == 0 ? "" : told(size.nominal(), size, unit),
+                told(size.within(), size, unit),
+                figure(drift.down(), size, unit),
+                figure(drift.up(), size, unit),
                 Words.number(drift.reserve(), 1) + "x",
                 breaks(drift)
             });
@@ -61,8 +62,13 @@ public final class ToleranceText {
         return name + (copies == 1 ? "" : which + copies);
     }
 
-    private static String figure(double drift) {
-        return Double.isInfinite(drift) ? "any" : Words.number(drift, DECIMALS);
+    private static String figure(double drift, Deviation size, ShownUnit unit) {
+        return Double.isInfinite(drift) ? "any" : told(drift, size, unit);
+    }
+
+    /** Deviations are told a decimal finer than sizes. */
+    private static String told(double value, Deviation size, ShownUnit unit) {
+        return size.unit().equals("mm") ? unit.number(value, 1) : Words.number(value, DECIMALS);
     }
 
     private static String breaks(Drift drift) {

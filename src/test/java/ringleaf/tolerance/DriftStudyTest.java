@@ -79,7 +79,7 @@ class DriftStudyTest {
         List<Drift> drifts = new DriftStudy(thing).all(1, Ticker.NONE);
         assertThat(ToleranceText.driftCsv(drifts)).contains("x,\"one, and another\",3,one,mm,1,0.2,test,,,0.29")
                 .contains(",3,all,");
-        assertThat(ToleranceText.drifts(drifts)).anyMatch(line -> line.startsWith("x, one or all of 3")
+        assertThat(ToleranceText.drifts(drifts, ringleaf.part.ShownUnit.MM)).anyMatch(line -> line.startsWith("x, one or all of 3")
                 && line.contains("any") && line.endsWith("a"));
         Yield yield = new YieldStudy(thing).of(200, 1, 1, Ticker.NONE);
         assertThat(ToleranceText.yieldCsv(yield, thing)).startsWith("check,builds,broken").contains("\na,200,");
