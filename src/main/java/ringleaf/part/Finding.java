@@ -117,18 +117,6 @@ public record Finding(
         return new Draft(check);
     }
 
-    /** A calculated finding that holds when the measured value is at least the limit. */
-    public static Finding atLeast(
-            String check, double measured, double limit, String unit, String subject, String message) {
-        return of(check).about(subject).atLeast(measured, limit, unit).says(message);
-    }
-
-    /** A calculated finding that holds when the measured value is at most the limit. */
-    public static Finding atMost(
-            String check, double measured, double limit, String unit, String subject, String message) {
-        return of(check).about(subject).atMost(measured, limit, unit).says(message);
-    }
-
     public boolean failed() {
         return status == Status.FAIL;
     }
@@ -250,22 +238,5 @@ public record Finding(
             return new Finding(
                     check, status, judge, relation, subjects, measured, limit, slack, unit, place, message);
         }
-    }
-
-    /** For checks whose relation is not told yet. */
-    public Finding(
-            String check, Status status, double measured, double limit, String unit, String subject, String message) {
-        this(
-                check,
-                status,
-                Judge.CALCULATED,
-                Relation.NONE,
-                subject.isEmpty() ? List.of() : List.of(subject),
-                measured,
-                limit,
-                0,
-                unit,
-                Place.NONE,
-                message);
     }
 }

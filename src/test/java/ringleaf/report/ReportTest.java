@@ -35,7 +35,7 @@ class ReportTest {
     private static final Part SCREW = new Part(
             "screw", "pin", 6, new Part.Source("bought", "M2.5, 12 mm"), List.of(), List.of(), "with a nut");
     private static final Finding GOOD =
-            Finding.atLeast("lap", 0.61, 0.6, "mm", "closed", "the blades overlap enough");
+            Finding.of("lap").at(Finding.Place.when("closed")).atLeast(0.61, 0.6, "mm").says("the blades overlap enough");
     private static final Finding BAD = Finding.of("light-tight")
             .onOutlines(1e-6)
             .about("blade 1", "blade 2")
@@ -56,7 +56,7 @@ class ReportTest {
                 List.of(new Choice("drive-pin", "lever", Dimension.Origin.SOLVED, "the smaller housing")),
                 List.of(
                         new Dimension("blades", 14, "1", Dimension.Origin.GIVEN, ""),
-                        new Dimension("pivot-radius", 0.1 + 0.2, "mm", Dimension.Origin.SOLVED, "bound by lap")),
+                        new Dimension("pivot-radius", 0.1 + 0.2, "mm", Dimension.Origin.SOLVED, "limited by lap")),
                 List.of(RING, SCREW),
                 null,
                 new MotionTable(
@@ -90,7 +90,7 @@ class ReportTest {
         assertThat(shutter.at("/choices/drive-pin/value").asText()).isEqualTo("lever");
         assertThat(shutter.at("/choices/drive-pin/from").asText()).isEqualTo("solved");
         assertThat(shutter.at("/dimensions/pivot-radius").toString())
-                .isEqualTo("{\"value\":0.3,\"unit\":\"mm\",\"from\":\"solved\",\"how\":\"bound by lap\"}");
+                .isEqualTo("{\"value\":0.3,\"unit\":\"mm\",\"from\":\"solved\",\"how\":\"limited by lap\"}");
         assertThat(shutter.at("/dimensions/blades/from").asText()).isEqualTo("given");
         JsonNode ring = shutter.at("/parts/0");
         assertThat(ring.at("/layers/0/z").toString()).isEqualTo("[3,6]");
@@ -145,13 +145,18 @@ class ReportTest {
                         + "pass  lap          0.61 mm    at least 0.6 mm  calculated       closed\n"
                         + "1 failed, 0 warned, 1 passed\n");
         assertThat(FindingsText.of(List.of(GOOD, BAD), ShownUnit.MM, true)).contains("\u001b[1;31mfail\u001b[0m");
-        Finding none = Finding.atLeast("lap", Double.NaN, 30, "deg", "", "was not measured");
+        Finding none = Finding.of("lap")
+                .unmeasured(Finding.Relation.AT_LEAST, 30, "deg", true)
+                .says("was not measured");
         assertThat(FindingsText.of(List.of(none), ShownUnit.MM, false)).contains("lap    -").contains("at least 30°");
     }
 
     @Test
     void whatDoesNotPassIsToldBrieflyTheWorstFirst() {
-        Finding little = Finding.atLeast("pin-clearance", 0.0998, 0.1, "mm", "pivot-pin", "the pin is near its neighbour");
+        Finding little = Finding.of("pin-clearance")
+                .about("pivot-pin")
+                .atLeast(0.0998, 0.1, "mm")
+                .says("the pin is near its neighbour");
         Finding odd = Finding.of("belt-pull").orWarn().plain(false).says("compare it with the maker's figure");
         String brief = FindingsText.brief(List.of(GOOD, odd, little, BAD), ShownUnit.MM, false);
         assertThat(brief)

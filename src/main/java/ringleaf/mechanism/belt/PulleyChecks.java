@@ -45,8 +45,10 @@ final class PulleyChecks {
                                 + " bore."));
             }
         }
-        all.add(Finding.atLeast("face-width", stack.face(), spec.choice().width(), "mm", checks.name,
-                "The belt has " + Words.mm(stack.face() - spec.choice().width()) + " of room along the shaft."));
+        all.add(Finding.of("face-width")
+                .about(checks.name)
+                .atLeast(stack.face(), spec.choice().width(), "mm")
+                .says("The belt has " + Words.mm(stack.face() - spec.choice().width()) + " of room along the shaft."));
         return all;
     }
 
@@ -106,14 +108,18 @@ final class PulleyChecks {
         double hub = Math.max(
                 spec.body().hubReach(), spec.joining().isPresent() ? spec.joining().get().reach() : 0);
         double left = spec.rim().rootRadius() - hub;
-        return Finding.atLeast("rim-thickness", left, spec.material().leastWeb(), "mm", name,
-                Words.mm(left) + " of material stands between the grooves and what is cut inside them.");
+        return Finding.of("rim-thickness")
+                .about(name)
+                .atLeast(left, spec.material().leastWeb(), "mm")
+                .says(Words.mm(left) + " of material stands between the grooves and what is cut inside them.");
     }
 
     private Finding flangeHeight() {
         double height = spec.flangeDiameter() / 2 - spec.rim().outsideRadius();
         double least = spec.choice().belt().flangeHeight().orElse(spec.choice().belt().pitchLine());
-        return Finding.atLeast("flange-height", height, least, "mm", spec.partName("flange"),
-                "The flanges stand " + Words.mm(height) + " over the rim.");
+        return Finding.of("flange-height")
+                .about(spec.partName("flange"))
+                .atLeast(height, least, "mm")
+                .says("The flanges stand " + Words.mm(height) + " over the rim.");
     }
 }
