@@ -177,7 +177,7 @@ class ReportTest {
 
     @Test
     void whatFailsByAHairIsToldSoThatItShows() {
-        Finding hair = Finding.atMost("depth", 16.0034, 16, "mm", "", "front to back");
+        Finding hair = Finding.of("depth").atMost(16.0034, 16, "mm").says("front to back");
         assertThat(FindingWords.measured(hair, ShownUnit.MM)).isEqualTo("16.0034 mm");
         assertThat(FindingWords.limit(hair, ShownUnit.MM)).isEqualTo("at most 16 mm");
     }
