@@ -76,7 +76,7 @@ class PreviewInBrowserTest {
             awaitBlades(8);
             browser.run("window.untouched = true; const s = document.querySelector('#m0-drive'); s.value = s.max / 2;"
                     + "s.dispatchEvent(new Event('input', {bubbles: true}));"
-                    + "document.querySelector('.layers input').click(); scrollTo(0, 240);");
+                    + "document.querySelector('.layers input').click(); scrollTo(0, 160);");
             String share = "(s => s.value / s.max)(document.querySelector('#m0-drive'))";
             Number before = browser.run("return " + share);
             Files.writeString(spec, SPEC.replace("blades: 8", "blades: 9"));
@@ -85,7 +85,7 @@ class PreviewInBrowserTest {
             assertThat(browser.<Number>run("return " + share).doubleValue())
                     .isEqualTo(before.doubleValue());
             assertThat(browser.<Boolean>run("return document.querySelector('.layers input').checked")).isFalse();
-            assertThat(browser.<Number>run("return scrollY").intValue()).isEqualTo(240);
+            assertThat(browser.<Number>run("return scrollY").intValue()).isEqualTo(160);
             assertThat(browser.<String>run("return document.title")).isEqualTo("Shutter");
             assertThat(browser.complaints()).isEmpty();
             List<String> fetched = browser.run("return performance.getEntriesByType('resource').map(e => e.name)");
