@@ -13,6 +13,7 @@ import ringleaf.leaf.FoldedCover;
 import ringleaf.leaf.Layout;
 import ringleaf.leaf.PinRange;
 import ringleaf.leaf.SlotLaw;
+import ringleaf.mechanism.body.ServoOutline;
 
 /**
  * Decides every size: blades by the solver, then ring, drive, housing and heights round them. Of the layouts allowed
@@ -160,7 +161,7 @@ final class ApertureDesigner {
             mount = Optional.of(on);
             // A case that stands in the plates is cut out of them, so their outline goes round it.
             boolean behind = on.hasPlate() && !on.caseReaches(stack.coverBottom());
-            double web = spec.plate().leastWeb() + ServoMount.ROOM;
+            double web = spec.plate().leastWeb() + ServoOutline.ROOM;
             drive = behind ? drive : pinion.holding(ServoMount.ears(pinion, web));
         }
         Housing housing = Housing.of(spec, rim, drive);

@@ -135,7 +135,7 @@ final class BezelFit {
             if (plan.stepUp().isPresent() || design.mount().isEmpty() || design.mount().get().hasPlate()) {
                 return;
             }
-            for (Point ear : ServoMount.earHoles(plan)) {
+            for (Point ear : plan.servoOutline().earHoles()) {
                 rooms.add(new Room("a hole of the servo's ears", ear, plan.servo().holeDiameter() / 2));
             }
         });

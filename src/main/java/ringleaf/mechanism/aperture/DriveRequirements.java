@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
+import ringleaf.mechanism.body.ServoOutline;
 import ringleaf.part.Member;
 import ringleaf.part.Requirement;
 import ringleaf.spec.shared.Servo;
@@ -58,8 +59,8 @@ final class DriveRequirements {
         int base = index("base-plate");
         List<Requirement.Fit> corners = new ArrayList<>();
         for (int plate : ApertureRequirements.indices(members, "servo-plate")) {
-            Contour window = ServoMount.seat(plan, design.spec().plate().leastWeb()).get(0);
-            for (Point corner : ServoMount.bodyCorners(plan)) {
+            Contour window = plan.servoOutline().seat(design.spec().plate().leastWeb()).get(0);
+            for (Point corner : plan.servoOutline().bodyCorners()) {
                 corners.add(new Requirement.Fit(base, corner, 0, plate, window));
             }
         }
@@ -71,7 +72,7 @@ final class DriveRequirements {
             Requirement.Stud output = new Requirement.Stud(index("pinion"), plan.centre(), turns);
             List<Integer> plates = new ArrayList<>(ApertureRequirements.indices(members, "cover"));
             plates.add(base);
-            all.add(new Requirement.StudsClear("servo-fits", List.of(output), plates, ServoMount.ROOM));
+            all.add(new Requirement.StudsClear("servo-fits", List.of(output), plates, ServoOutline.ROOM));
         }
         return all;
     }

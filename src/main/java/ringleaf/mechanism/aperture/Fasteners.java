@@ -70,7 +70,7 @@ final class Fasteners {
 
     /** Where the standoffs stand. */
     List<Point> standoffs() {
-        return plate.isPresent() ? longScrews() : ServoMount.earHoles(design.pinionPlan().orElseThrow());
+        return plate.isPresent() ? longScrews() : design.pinionPlan().orElseThrow().servoOutline().earHoles();
     }
 
     private Servo servo() {
@@ -85,7 +85,7 @@ final class Fasteners {
     }
 
     private int earHoles() {
-        return ServoMount.earHoles(design.pinionPlan().orElseThrow()).size();
+        return design.pinionPlan().orElseThrow().servoOutline().earHoles().size();
     }
 
     List<Part> parts() {

@@ -7,7 +7,9 @@ import ringleaf.curve.Circle;
 import ringleaf.curve.Shapes;
 import ringleaf.geom.Angles;
 import ringleaf.geom.Contour;
+import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
+import ringleaf.mechanism.body.ServoOutline;
 import ringleaf.spec.shared.Servo;
 import ringleaf.tooth.GearPair;
 import ringleaf.tooth.ToothForm;
@@ -80,6 +82,11 @@ record PinionPlan(
     }
 
     /** Axis of the servo's output. */
+    /** The servo in its place, its body square to the line from the axis to the pinion. */
+    ServoOutline servoOutline() {
+        return new ServoOutline(servo(), new Placement(at() + Math.PI / 2, servoCentre()));
+    }
+
     Point servoCentre() {
         return stepUp.isPresent() ? stepUp.get().servoCentre(centre()) : centre();
     }
@@ -162,7 +169,8 @@ record PinionPlan(
 
     /** Whether a screw at {@code point} stays clear of the servo and of the gears behind the base. */
     private boolean clears(Point point, double room) {
-        boolean clear = ServoMount.distance(this, point) >= room;
+        ServoOutline outline = servoOutline();
+        boolean clear = outline.distance(point, outline.box(servo().earLength()).grown(ServoOutline.ROOM / 2)) >= room;
         if (stepUp.isPresent()) {
             double play = room + pocketClearance;
             clear &= point.distance(servoCentre()) >= servoGear().tipRadius() + play;

@@ -12,6 +12,7 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
+import ringleaf.mechanism.body.ServoOutline;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -93,7 +94,7 @@ final class PlateParts {
         if (design.pinionPlan().flatMap(PinionPlan::stepUp).isPresent()) {
             return design.mount().orElseThrow().throughRadius();
         }
-        return Math.max(spec.screw().headDiameter(), 4) / 2 + ServoMount.ROOM;
+        return Math.max(spec.screw().headDiameter(), 4) / 2 + ServoOutline.ROOM;
     }
 
     Part servoPlate() {
@@ -103,13 +104,13 @@ final class PlateParts {
         List<Point> screws = servoScrews();
         List<Circle> pads = ServoMount.pads(plan, screws, housing.screwHole() + web, web);
         List<Contour> holes = new ArrayList<>();
-        holes.addAll(ServoMount.seat(plan, web));
+        holes.addAll(plan.servoOutline().seat(web));
         for (Point screw : screws) {
             holes.add(Contour.circle(screw, housing.screwHole()));
         }
         Region cut = clearOfView(Region.of(Shapes.hull(pads)), rim.opening() + web);
         double back = mount.earFace();
-        boolean slotted = ServoMount.isSlotted(plan.servo(), web);
+        boolean slotted = plan.servoOutline().isSlotted(web);
         Layer layer = Layer.of(cut.withHoles(holes), back, back + mount.plateThickness());
         return new Part(
                 "servo-plate",
@@ -150,8 +151,8 @@ final class PlateParts {
             boolean ears = !mount.hasPlate();
             if (window) {
                 List<Contour> seat = ears
-                        ? ServoMount.seat(plan, spec.plate().leastWeb())
-                        : List.of(ServoMount.body(plan));
+                        ? plan.servoOutline().seat(spec.plate().leastWeb())
+                        : List.of(plan.servoOutline().body());
                 holes.add(Overlay.union(List.of(Region.of(seat.get(0)), Region.of(turning)))
                         .get(0)
                         .outer());
@@ -160,7 +161,7 @@ final class PlateParts {
                 holes.add(turning);
             }
             if (ears && !window) {
-                for (Point ear : ServoMount.earHoles(plan)) {
+                for (Point ear : plan.servoOutline().earHoles()) {
                     holes.add(Contour.circle(ear, plan.servo().holeDiameter() / 2));
                 }
             }

@@ -3,6 +3,7 @@ package ringleaf.mechanism.belt;
 import java.util.Optional;
 import ringleaf.mechanism.Bolt;
 import ringleaf.mechanism.body.Bore;
+import ringleaf.mechanism.body.ServoOutline;
 import ringleaf.spec.shared.Servo;
 
 /**
@@ -29,7 +30,7 @@ record DrivePlan(DriveSpec spec, BeltSearch search) {
     double foot() {
         boolean horn = spec.plates() > 0 && spec.servo().isPresent() && spec.driver().body().bore() instanceof Bore.Horn;
         double least = Math.max(spec.axialRoom(), DriveFasteners.headRoom(this));
-        return horn ? Math.max(least, ServoPlace.HORN + ServoPlace.ROOM) : least;
+        return horn ? Math.max(least, ServoPlace.HORN + ServoOutline.ROOM) : least;
     }
 
     /** Wheels that are pulleys with teeth, by their index in the path; empty for smooth rollers. */

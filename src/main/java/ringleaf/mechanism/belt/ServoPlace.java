@@ -9,6 +9,7 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.mechanism.body.Bore;
+import ringleaf.mechanism.body.ServoOutline;
 import ringleaf.spec.shared.Servo;
 
 /**
@@ -16,21 +17,16 @@ import ringleaf.spec.shared.Servo;
  * where the driver moves in a slot the servo moves along, and where the slots of ears and output would run into one
  * another, its long side lies across, so that they run side by side. Lengths in mm, in the frame of the mechanism.
  *
- * @param servo of the catalogue
- * @param place from the servo's own frame (output at the origin, body towards +x) to where it stands
+ * @param outline the servo where it stands when the belt is tight enough
  * @param way towards the driven pulley, of length 1
  * @param in by how much it moves that way
  * @param out by how much it moves away
  */
-record ServoPlace(Servo servo, Placement place, Point way, double in, double out) {
-    /** Room round the servo's body, horn and output, mm; common practice, no source. */
-    static final double ROOM = 0.5;
+record ServoPlace(ServoOutline outline, Point way, double in, double out) {
     /** Thickness of a horn, which lies between the base and the driver, mm; from memory. */
     static final double HORN = 2;
     /** Wall of a horn's collar round the output, mm; from memory. */
     private static final double COLLAR = 1;
-
-    private static final double BODY_CORNER = 1;
 
     /** The servo of a drive, if it has one and a plate to stand on. */
     static Optional<ServoPlace> of(DriveSpec spec, DriveSlot slot) {
@@ -51,19 +47,23 @@ record ServoPlace(Servo servo, Placement place, Point way, double in, double out
 
     private static ServoPlace turned(DriveSpec spec, double in, double out, double turn) {
         Placement place = new Placement(spec.at() + turn, Point.ORIGIN);
-        return new ServoPlace(spec.servo().get(), place, Point.polar(1, spec.at()), in, out);
+        return new ServoPlace(new ServoOutline(spec.servo().get(), place), Point.polar(1, spec.at()), in, out);
     }
 
-    /** Middle of the body along its length, from the output. */
-    private double middle() {
-        return servo.bodyLength() / 2 - servo.axisOffset();
+    /** What stands there. */
+    Servo servo() {
+        return outline.servo();
+    }
+
+    /** The way in the servo's own frame. */
+    private Point own() {
+        return outline.place().inverse().apply(way.plus(outline.place().shift()));
     }
 
     /** Body with what is between its ears' ends, in its own frame, so long, through all of its travel. */
     private Box swept(double length) {
-        Box box = new Box(middle() - length / 2, -servo.bodyWidth() / 2, middle() + length / 2, servo.bodyWidth() / 2);
-        Point own = place.inverse().apply(way);
-        return shifted(box, own.times(in)).union(shifted(box, own.times(-out)));
+        Box box = outline.box(length);
+        return shifted(box, own().times(in)).union(shifted(box, own().times(-out)));
     }
 
     private static Box shifted(Box box, Point by) {
@@ -72,34 +72,20 @@ record ServoPlace(Servo servo, Placement place, Point way, double in, double out
 
     /** Whether its long side lies along the line of centres. */
     boolean isAlong() {
-        return Math.abs(place.inverse().apply(way).x()) > 0.5;
+        return Math.abs(own().x()) > 0.5;
     }
 
     /** What the body takes of a plate that it reaches into, through all of its travel. */
     Region bodyCut() {
-        return Region.of(
-                Shapes.roundedRectangle(swept(servo.bodyLength()).grown(ROOM / 2), BODY_CORNER).placed(place));
-    }
-
-    /** Middles of the holes in its ears, in its own frame. */
-    private List<Point> ears() {
-        List<Point> ears = new ArrayList<>();
-        double across = servo.holesAcross() / 2;
-        for (int end = -1; end <= 1; end += 2) {
-            for (double y : across > 0 ? new double[] {-across, across} : new double[] {0}) {
-                ears.add(new Point(middle() + end * servo.holesAlong() / 2, y));
-            }
-        }
-        return ears;
+        return Region.of(ServoOutline.window(swept(servo().bodyLength())).placed(outline.place()));
     }
 
     /** Holes for the screws in its ears, slots where it moves. */
     List<Region> earCuts() {
         List<Region> cuts = new ArrayList<>();
-        for (Point ear : ears()) {
-            Point hole = place.apply(ear);
+        for (Point hole : outline.earHoles()) {
             cuts.add(Region.of(Shapes.obround(
-                    hole.plus(way.times(in)), hole.minus(way.times(out)), servo.holeDiameter() / 2)));
+                    hole.plus(way.times(in)), hole.minus(way.times(out)), servo().holeDiameter() / 2)));
         }
         return cuts;
     }
@@ -107,18 +93,18 @@ record ServoPlace(Servo servo, Placement place, Point way, double in, double out
     /** Radius of the hole through which the output, or the collar of the horn on it, comes up to the driver. */
     double outputRadius(DriveSpec spec, boolean base) {
         boolean horn = base && spec.driver().body().bore() instanceof Bore.Horn;
-        return servo.splineDiameter() / 2 + (horn ? COLLAR : 0) + ROOM;
+        return servo().splineDiameter() / 2 + (horn ? COLLAR : 0) + ServoOutline.ROOM;
     }
 
     /** What stands between the output's hole and those of the ears in the base, least of all. */
     double web(DriveSpec spec) {
         double least = Double.POSITIVE_INFINITY;
-        Point own = place.inverse().apply(way);
-        for (Point ear : ears()) {
+        Point own = own();
+        for (Point ear : outline.ownEarHoles()) {
             // slots of one length and one direction: what parts them is what parts their middles, less the length
             double beside = Math.abs(ear.cross(own));
             double along = Math.max(0, Math.abs(ear.dot(own)) - in - out);
-            double apart = Math.hypot(beside, along) - outputRadius(spec, true) - servo.holeDiameter() / 2;
+            double apart = Math.hypot(beside, along) - outputRadius(spec, true) - servo().holeDiameter() / 2;
             least = Math.min(least, apart);
         }
         return least;
@@ -126,22 +112,13 @@ record ServoPlace(Servo servo, Placement place, Point way, double in, double out
 
     /** Corners of the ears, through all of the travel. */
     List<Point> corners() {
-        Box box = swept(servo.earLength());
-        List<Point> corners = new ArrayList<>();
-        for (double x : new double[] {box.minX(), box.maxX()}) {
-            for (double y : new double[] {box.minY(), box.maxY()}) {
-                corners.add(place.apply(new Point(x, y)));
-            }
-        }
-        return corners;
+        return ServoOutline.corners(swept(servo().earLength())).stream()
+                .map(outline.place()::apply)
+                .toList();
     }
 
     /** Distance of a point from body and ears, wherever in its travel the servo stands; 0 inside them. */
     double distance(Point p) {
-        Box box = swept(servo.earLength());
-        Point own = place.inverse().apply(p);
-        double dx = Math.max(0, Math.max(box.minX() - own.x(), own.x() - box.maxX()));
-        double dy = Math.max(0, Math.max(box.minY() - own.y(), own.y() - box.maxY()));
-        return Math.hypot(dx, dy);
+        return outline.distance(p, swept(servo().earLength()));
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import ringleaf.curve.Distances;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.mechanism.body.ServoOutline;
 
 /**
  * Where the screws stand that hold the plates: two beside each of driver and driven pulley, as near as belt, wheels,
@@ -106,7 +107,7 @@ record Standoffs(List<Point> places, List<String> missing) {
                 }
             }
             if (servo.isPresent()
-                    && servo.get().distance(at) <= spec.screw().headDiameter() / 2 + ServoPlace.ROOM) {
+                    && servo.get().distance(at) <= spec.screw().headDiameter() / 2 + ServoOutline.ROOM) {
                 return false;
             }
             Region disc = Region.disc(at, radius);

@@ -22,16 +22,23 @@ public record ServoOutline(Servo servo, Placement place) {
     /** Room round body, horn and output, mm; common practice, no source. */
     public static final double ROOM = 0.5;
 
-    private static final double BODY_CORNER = 1;
+    /** Of the window, mm: small enough that a body with sharp corners goes in. */
+    private static final double CORNER = 0.5;
+
+    /** The body, or what is between its ears' ends, in the servo's own frame. */
+    public Box box(double length) {
+        double half = servo.bodyWidth() / 2;
+        return new Box(middle() - length / 2, -half, middle() + length / 2, half);
+    }
 
     /** The cut-out for the body, with room all round. */
     public Contour body() {
-        Box box = new Box(
-                -servo.axisOffset(),
-                -servo.bodyWidth() / 2,
-                servo.bodyLength() - servo.axisOffset(),
-                servo.bodyWidth() / 2);
-        return Shapes.roundedRectangle(box.grown(ROOM / 2), BODY_CORNER).placed(place);
+        return window(box(servo.bodyLength())).placed(place);
+    }
+
+    /** A cut-out round a box, with the room that a body has. */
+    public static Contour window(Box box) {
+        return Shapes.roundedRectangle(box.grown(ROOM / 2), CORNER);
     }
 
     /**
@@ -40,6 +47,7 @@ public record ServoOutline(Servo servo, Placement place) {
      * window holds the body in its place.
      *
      * @param web least material that stands by itself, mm
+     * @return the window first
      */
     public List<Contour> seat(double web) {
         double radius = servo.holeDiameter() / 2;
@@ -64,30 +72,54 @@ public record ServoOutline(Servo servo, Placement place) {
         return between < web - Finding.ROUNDING;
     }
 
-    /** Centres of the holes in the ears. */
-    public List<Point> earHoles() {
+    /** Centres of the holes in the ears, in the servo's own frame. */
+    public List<Point> ownEarHoles() {
         List<Point> holes = new ArrayList<>();
         double across = servo.holesAcross() / 2;
         for (int end = -1; end <= 1; end += 2) {
             double x = middle() + end * servo.holesAlong() / 2;
-            holes.add(place.apply(new Point(x, -across)));
-            if (across > 0) {
-                holes.add(place.apply(new Point(x, across)));
+            for (double y : across > 0 ? new double[] {-across, across} : new double[] {0}) {
+                holes.add(new Point(x, y));
             }
         }
         return holes;
     }
 
+    /** The same in the mechanism's. */
+    public List<Point> earHoles() {
+        return placed(ownEarHoles());
+    }
+
+    /** Corners of the body. */
+    public List<Point> bodyCorners() {
+        return placed(corners(box(servo.bodyLength())));
+    }
+
     /** Corners of the rectangle that holds body and ears. */
-    public List<Point> corners() {
+    public List<Point> earCorners() {
+        return placed(corners(box(servo.earLength())));
+    }
+
+    /** Corners of a box. */
+    public static List<Point> corners(Box box) {
         List<Point> corners = new ArrayList<>();
-        for (int end = -1; end <= 1; end += 2) {
-            for (int side = -1; side <= 1; side += 2) {
-                corners.add(place.apply(
-                        new Point(middle() + end * servo.earLength() / 2, side * servo.bodyWidth() / 2)));
-            }
+        for (double x : new double[] {box.minX(), box.maxX()}) {
+            corners.add(new Point(x, box.minY()));
+            corners.add(new Point(x, box.maxY()));
         }
         return corners;
+    }
+
+    /** Distance of a point from a box in the servo's own frame; 0 inside. */
+    public double distance(Point point, Box box) {
+        Point own = place.inverse().apply(point);
+        double dx = Math.max(0, Math.max(box.minX() - own.x(), own.x() - box.maxX()));
+        double dy = Math.max(0, Math.max(box.minY() - own.y(), own.y() - box.maxY()));
+        return Math.hypot(dx, dy);
+    }
+
+    private List<Point> placed(List<Point> own) {
+        return own.stream().map(place::apply).toList();
     }
 
     /** Middle of body and ears along the body, in the servo's own frame. */

@@ -135,7 +135,7 @@ final class RackPlates {
         double top = layout.tips() + RackRooms.BESIDE + 2 * reach();
         top = Math.max(top, holeRadius() + 2 * web);
         if (spec.servo().isPresent()) {
-            for (Point corner : outline().corners()) {
+            for (Point corner : outline().earCorners()) {
                 top = Math.max(top, corner.y() + web);
             }
         }

@@ -191,7 +191,8 @@ class BuildableDriveTest {
         double in = 3;
         double out = 1;
         Region cut = new ServoPlace(
-                        servo(), new ringleaf.geom.Placement(Math.PI * 1.5, ringleaf.geom.Point.ORIGIN),
+                        new ringleaf.mechanism.body.ServoOutline(
+                                servo(), new ringleaf.geom.Placement(Math.PI * 1.5, ringleaf.geom.Point.ORIGIN)),
                         new ringleaf.geom.Point(0, 1), in, out)
                 .bodyCut();
         assertThat(cut.box().maxY()).isCloseTo(servo().axisOffset() + in + 0.25, within(1e-9));
