@@ -19,4 +19,12 @@ public interface Motion {
 
     /** States at which something is extreme, so that a sampling judge must look at them; in order, without doubles. */
     List<Integer> notable();
+
+    /** Names of the states of what goes from a start to an end and is neither open nor closed there. */
+    static String startToEnd(int state, int states) {
+        if (state == 0) {
+            return "start";
+        }
+        return state == states - 1 ? "end" : "state " + state;
+    }
 }

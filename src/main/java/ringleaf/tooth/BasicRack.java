@@ -117,7 +117,10 @@ public record BasicRack(double pressureAngle, double addendum, double dedendum, 
         return straightDepth() - teeth * sine * sine / 2;
     }
 
-    private static double largestRounding(double angle, double dedendum) {
+    /**
+     * The same for a pressure angle in rad and a dedendum in modules; below 0 where the flanks cross above the root line.
+     */
+    public static double largestRounding(double angle, double dedendum) {
         return (Math.PI / 4 - dedendum * Math.tan(angle)) / Math.tan(Math.PI / 4 - angle / 2);
     }
 }

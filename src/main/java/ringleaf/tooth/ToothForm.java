@@ -20,6 +20,9 @@ public record ToothForm(
     /** Fewer teeth leave no tooth between two undercut roots. */
     public static final int FEWEST_TEETH = 4;
 
+    /** Share of its foot that a tooth keeps where roots are cut deeper. */
+    private static final double LEAST_FOOT = 0.8;
+
     public ToothForm {
         if (!(module > 0) || Double.isInfinite(module)) {
             throw new IllegalArgumentException("a module is above 0 mm, not " + module);
@@ -245,5 +248,19 @@ public record ToothForm(
             shift -= 0.25;
         }
         return shift;
+    }
+
+    /**
+     * Whether the same tooth with deeper roots keeps enough of its foot: as much as it is drawn with, or four fifths of
+     * that and no neck below the web. The share is a choice.
+     *
+     * @param drawn the tooth with the roots of its basic rack
+     * @param web least width that stands by itself, mm
+     */
+    public boolean keepsFoot(ToothForm drawn, double web) {
+        double foot = footThickness();
+        double above = Math.max(thickness(), thicknessAt(formDiameter()));
+        boolean neck = foot < web && above > web;
+        return foot >= drawn.footThickness() || foot >= LEAST_FOOT * drawn.footThickness() && !neck;
     }
 }

@@ -47,7 +47,7 @@ record BeltMotion(BeltRun run, int wheels, double travel, int states) implements
 
     @Override
     public String label(int state) {
-        return state == 0 ? "start" : state == states - 1 ? "end" : "state " + state;
+        return Motion.startToEnd(state, states);
     }
 
     @Override

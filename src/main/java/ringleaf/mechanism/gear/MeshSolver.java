@@ -26,8 +26,6 @@ final class MeshSolver {
 
     private static final double WIDEST = 3;
     private static final int ROOM_STEPS = 20;
-    /** Share of its least thickness at the foot that a tooth keeps where roots are cut deeper; a choice. */
-    private static final double LEAST_FOOT = 0.8;
 
     private final PairAsk ask;
     private final TeethRatio teeth;
@@ -88,22 +86,14 @@ final class MeshSolver {
     private Optional<Mesh> standing(double deeper, Mesh drawn) {
         try {
             Mesh mesh = mesh(deeper);
-            boolean stands = stands(mesh.driver(), drawn.driver());
+            boolean stands = mesh.driver().keepsFoot(drawn.driver(), ask.web());
             if (mesh instanceof Mesh.Outer outer && drawn instanceof Mesh.Outer other) {
-                stands &= stands(outer.pair().gear(), other.pair().gear());
+                stands &= outer.pair().gear().keepsFoot(other.pair().gear(), ask.web());
             }
             return stands ? Optional.of(mesh) : Optional.empty();
         } catch (Unmeshable | IllegalArgumentException e) {
             return Optional.empty();
         }
-    }
-
-    /** Whether deeper roots leave a tooth enough of its foot, and make no neck below the web; a ring's feet are wide. */
-    private boolean stands(ToothForm tooth, ToothForm drawn) {
-        double foot = tooth.footThickness();
-        double above = Math.max(tooth.thickness(), tooth.thicknessAt(tooth.formDiameter()));
-        boolean neck = foot < ask.web() && above > ask.web();
-        return foot >= drawn.footThickness() || foot >= LEAST_FOOT * drawn.footThickness() && !neck;
     }
 
     private Mesh mesh(double deeper) throws Unmeshable {

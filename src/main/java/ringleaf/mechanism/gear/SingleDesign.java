@@ -193,7 +193,7 @@ record SingleDesign(
 
         @Override
         public String label(int state) {
-            return state == 0 ? "start" : state == states - 1 ? "end" : "state " + state;
+            return Motion.startToEnd(state, states);
         }
 
         @Override

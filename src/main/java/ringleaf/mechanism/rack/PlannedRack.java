@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
+import ringleaf.mechanism.Memo;
 import ringleaf.mechanism.ServoLaw;
+import ringleaf.mechanism.Trial;
 import ringleaf.part.Assembly;
 import ringleaf.part.Design;
 
@@ -19,12 +21,12 @@ record PlannedRack(RackLayout layout) implements Kind.Planned {
         RackParts parts = new RackParts(layout, plates);
         RackMotion motion = new RackMotion(layout, states);
         Assembly assembly = new RackAssembly(layout, plates, parts, motion).assemble();
-        RackDimensions dimensions = new RackDimensions(layout, plates, parts);
+        RackDimensions dimensions = new RackDimensions(layout, plates);
         return new Design(
                 spec.name(),
                 RackAndPinion.NAME,
                 dimensions.choices(),
-                dimensions.all(),
+                dimensions.withDeviation(parts.deviation()),
                 parts.parts(),
                 assembly,
                 motion.table(),
@@ -32,6 +34,11 @@ record PlannedRack(RackLayout layout) implements Kind.Planned {
                 travel(states),
                 List.of(),
                 RackJoints.of(layout, plates));
+    }
+
+    @Override
+    public Trial trial(int states, Memo memo) {
+        return new RackTrial(layout);
     }
 
     private Map<String, Double> travel(int states) {

@@ -106,7 +106,7 @@ final class RackAssembly {
 
     /** Both pins in their slots, in both plates. */
     private void guided(List<Requirement> all, List<Requirement.Pair> pairs) {
-        double room = Math.min(spec.rooms().slot() / 2, spec.rooms().stop());
+        double room = Math.min(spec.rooms().lean(), spec.rooms().stop().mm());
         double y = layout.datum() - layout.pinDepth();
         List<Contour> slots = plates.slots();
         List<Requirement.Fit> fits = new ArrayList<>();

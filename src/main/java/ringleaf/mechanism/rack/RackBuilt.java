@@ -46,7 +46,7 @@ final class RackBuilt implements AsBuilt {
         pinionTip = sizes.edge("pinion-tip", "tip radius of the pinion", form.tipRadius(), 1, spec.gear());
         pinionRoot = sizes.edge("pinion-root", "root radius of the pinion", form.rootRadius(), 1, spec.gear());
         rackTip = sizes.edge("rack-tip", "tips of the rack", layout.pair().rackAddendum(), 1, spec.gear());
-        rackRoot = sizes.edge("rack-root", "roots of the rack", spec.rack().dedendum() * form.module(), 1, spec.gear());
+        rackRoot = sizes.edge("rack-root", "roots of the rack", layout.rootDepth(), 1, spec.gear());
         spacer = sizes.height("spacer-length", "length of the spacers", new RackPlates(layout).between(), spec.spacer());
         width = sizes.height("width", "thickness of the rack", spec.width(), spec.gear());
     }
@@ -58,12 +58,22 @@ final class RackBuilt implements AsBuilt {
 
     @Override
     public List<Limit> limits() {
+        RackRooms rooms = spec.rooms();
+        List<Relief> module = List.of(Relief.larger("module", layout.module(), 2.5 * layout.module()));
         return List.of(
-                new Limit("backlash", "mm", "the teeth have play, wherever the rack leans"),
-                new Limit("tip-clearance", "mm", "tips stay off the roots, wherever the rack leans"),
-                new Limit("contact-ratio", "1", "a pair of teeth is always in contact"),
-                new Limit("pin-in-slot", "mm", "both pins slide in the slots of both plates at once"),
-                new Limit("axial-play", "mm", "the plates do not press on the rack"));
+                Limit.of("backlash", "mm", "the teeth have play, wherever the rack leans", spec.backlashRoom(),
+                        larger("backlash", layout.backlash())),
+                Limit.of("tip-clearance", "mm", "tips stay off the roots, wherever the rack leans",
+                        rooms.tips(layout.module(), spec.rack()), module),
+                new Limit("contact-ratio", "1", "a pair of teeth is always in contact", "", module),
+                Limit.of("pin-in-slot", "mm", "both pins slide in the slots of both plates at once", rooms.slot(),
+                        larger("clearances.slot", rooms.slot().mm())),
+                Limit.of("axial-play", "mm", "the plates do not press on the rack", rooms.axial(),
+                        larger("clearances.axial", rooms.axial().mm())));
+    }
+
+    private static List<Relief> larger(String field, double mm) {
+        return List.of(Relief.larger(field, mm, 5));
     }
 
     @Override
@@ -73,7 +83,7 @@ final class RackBuilt implements AsBuilt {
 
     private double[] margins(double[][] off) {
         double slide = slide(off);
-        double lean = Math.max(0, layout.lean() + Math.min(off[slotWidth][0], off[slotWidth][1]) / 2
+        double lean = Math.max(0, spec.rooms().lean() + Math.min(off[slotWidth][0], off[slotWidth][1]) / 2
                 - Math.max(off[pin][0], off[pin][1]) / 2);
         // How much nearer to the pinion the rack comes: places off, and its lean.
         double nearer = lean - off[distance][0] - off[pinRow][0];
@@ -81,7 +91,7 @@ final class RackBuilt implements AsBuilt {
         double play = layout.backlash() - off[pinionTooth][0] - off[rackTooth][0] - slant * nearer;
         ToothForm form = layout.pinion();
         double apart = layout.pair().mountingDistance() - nearer;
-        double tips = apart + spec.rack().dedendum() * form.module() + off[rackRoot][0] - form.tipRadius() - off[pinionTip][0];
+        double tips = apart + layout.rootDepth() + off[rackRoot][0] - form.tipRadius() - off[pinionTip][0];
         double roots = apart - layout.pair().rackAddendum() - off[rackTip][0] - form.rootRadius() - off[pinionRoot][0];
         return new double[] {play, Math.min(tips, roots), contact(off, nearer - 2 * lean) - 1, slide, axial(off)};
     }

@@ -2,6 +2,7 @@ package ringleaf.mechanism.rack;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.mechanism.Room;
 import ringleaf.part.Finding;
 import ringleaf.part.Words;
 import ringleaf.tooth.LewisFactor;
@@ -53,7 +54,7 @@ final class RackChecks {
                         + " longer rack or a shorter stroke leaves more"));
         spec.servo().ifPresent(servo -> {
             double r = layout.pinion().referenceRadius();
-            int teeth = (int) Math.ceil(2 * layout.stroke() / servo.travel() / layout.module() - 1e-9);
+            int teeth = (int) Math.ceil(2 * layout.stroke() / servo.travel() / layout.module() - Finding.ROUNDING);
             boolean beyond = layout.travel() > servo.travel();
             found.add(Finding.of("servo-reaches")
                     .about("servo", servo.name())
@@ -108,15 +109,13 @@ final class RackChecks {
                 .says(past > ROUNDED * layout.module()
                         ? "the rack's tips reach below the involute; more teeth or profile shift clear it"
                         : "how far the rack's tips reach past the end of the involute"));
-        ToothForm form = layout.pinion();
-        double rootOfRack = layout.pair().mountingDistance() + spec.rack().dedendum() * form.module();
-        double tips = rootOfRack - form.tipRadius() - layout.lean();
-        double roots = layout.pair().mountingDistance() - layout.pair().rackAddendum() - form.rootRadius() - layout.lean();
+        Room tips = spec.rooms().tips(layout.module(), spec.rack());
         found.add(Finding.of("tip-clearance")
                 .about(RackParts.PINION, RackParts.RACK)
-                .room(Math.min(tips, roots), 0, "mm")
-                .says("room between tips and roots, with the rack leant towards the pinion as far as its slots let it"));
-        double taken = 2 * layout.lean() * Math.tan(spec.rack().pressureAngle());
+                .room(layout.tipClearance(), tips.asked(), "mm")
+                .says("room between tips and roots, of what the rack's lean takes and the processes ask for: "
+                        + tips.how()));
+        double taken = 2 * spec.rooms().lean() * Math.tan(spec.rack().pressureAngle());
         found.add(Finding.of("backlash")
                 .about(RackParts.PINION, RackParts.RACK)
                 .room(layout.backlash() - taken, 0, "mm")
@@ -143,7 +142,7 @@ final class RackChecks {
         double play = plates.between() - spec.width();
         found.add(Finding.of("axial-play")
                 .about(RackParts.RACK)
-                .room(play, spec.rooms().axial(), "mm")
+                .room(play, spec.rooms().axial().mm(), "mm")
                 .says("room of the rack between both plates"));
         if (play > MOST_AXIAL) {
             found.add(Finding.of("axial-play")

@@ -2,6 +2,7 @@ package ringleaf.mechanism.rack;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.mechanism.Room;
 import ringleaf.part.Choice;
 import ringleaf.part.Dimension;
 import ringleaf.part.Dimension.Origin;
@@ -11,14 +12,12 @@ final class RackDimensions {
     private final RackLayout layout;
     private final RackSpec spec;
     private final RackPlates plates;
-    private final RackParts parts;
     private final List<Dimension> all = new ArrayList<>();
 
-    RackDimensions(RackLayout layout, RackPlates plates, RackParts parts) {
+    RackDimensions(RackLayout layout, RackPlates plates) {
         this.layout = layout;
         this.spec = layout.spec();
         this.plates = plates;
-        this.parts = parts;
     }
 
     List<Choice> choices() {
@@ -43,8 +42,8 @@ final class RackDimensions {
                 "pressure-angle", Math.toDegrees(spec.rack().pressureAngle()), "deg", origin("pressure-angle", Origin.DEFAULT), ""));
         number("pinion.teeth", "pinion-teeth", layout.pinion().teeth(), "the fewest that hold the bore and reach the stroke");
         number("pinion.profile-shift", "pinion-profile-shift", layout.pinion().shift(), "the least without undercut");
-        mm("backlash", layout.backlash(), "what the guide's play takes up, and what processes ask for");
-        mm("tip-clearance", tipClearance(), "a quarter of the module, or what the guide's play and processes ask for");
+        room("backlash", layout.backlash(), spec.backlashRoom());
+        room("tip-clearance", layout.tipClearance(), spec.rooms().tips(layout.module(), spec.rack()));
         mm("mounting-distance", layout.pair().mountingDistance(), "pinion's axis to the rack's datum line");
         all.add(new Dimension(
                 "pinion-travel", Math.toDegrees(layout.travel()), "deg", Origin.SOLVED, "stroke over the reference radius"));
@@ -53,9 +52,9 @@ final class RackDimensions {
         mm("pin-row-depth", layout.pinDepth(), "below the datum line: roots, webs and the servo's horn");
         mm("slot-width", layout.slotWidth(), "pin and its clearance");
         mm("rack-height", layout.pair().rackAddendum() + layout.back(), "teeth, pins and webs");
-        mm("clearances.stop", "clearances-stop", spec.rooms().stop(), spec.rooms().stopHow());
-        mm("clearances.axial", "clearances-axial", spec.rooms().axial(), spec.rooms().axialHow());
-        mm("clearances.slot", "clearances-slot", spec.rooms().slot(), spec.rooms().slotHow());
+        for (Room room : List.of(spec.rooms().stop(), spec.rooms().axial(), spec.rooms().slot())) {
+            room("clearances-" + room.name(), room.mm(), room);
+        }
         mm("overall-length", plates.overallLength(), "plates, and the rack out of them");
         mm("overall-width", plates.top() - plates.bottom(), "plates across the travel");
         mm("width", spec.width(), "that of the stock");
@@ -70,15 +69,18 @@ final class RackDimensions {
                     "rack-force", layout.rackForce(), "N", Origin.SOLVED,
                     "torque over the reference radius, less the friction of the guide"));
         }
-        mm("outline-deviation", parts.deviation(), "worst distance of any smooth curve's arcs from the curve");
         return all;
     }
 
-    private double tipClearance() {
-        double roots = spec.rack().dedendum() * layout.module();
-        return Math.min(
-                layout.pair().mountingDistance() + roots - layout.pinion().tipRadius(),
-                layout.pair().mountingDistance() - layout.pair().rackAddendum() - layout.pinion().rootRadius());
+    /** With the figure that only drawing gives. */
+    List<Dimension> withDeviation(double deviation) {
+        all();
+        mm("outline-deviation", deviation, "worst distance of any smooth curve's arcs from the curve");
+        return all;
+    }
+
+    private void room(String name, double value, Room room) {
+        all.add(new Dimension(name, value, "mm", room.origin(), room.how()));
     }
 
     private void mm(String name, double value, String how) {

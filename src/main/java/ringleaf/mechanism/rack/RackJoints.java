@@ -21,7 +21,7 @@ final class RackJoints {
         for (String plate : List.of(RackParts.BASE, RackParts.FRONT)) {
             joints.add(new Joint(
                     "slot", plate, Shape.SLOT, FitName.SLIDING.label(), pin, layout.slotWidth(),
-                    layout.hasTwoSlots() ? 2 : 1, spec.rooms().slotHow()));
+                    layout.hasTwoSlots() ? 2 : 1, spec.rooms().slot().how()));
             joints.add(new Joint(
                     "screw-hole", plate, Shape.HOLE, FitName.THREAD_CLEARANCE.label(), spec.screw().thread(),
                     spec.screw().hole(), plates.screws().size(), spec.screw().holeBasis()));

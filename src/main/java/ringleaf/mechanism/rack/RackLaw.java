@@ -28,7 +28,7 @@ record RackLaw(RackLayout layout, Servo servo) implements ServoLaw {
 
     @Override
     public double overTravel() {
-        return layout.spec().rooms().stop() / layout.pinion().referenceRadius();
+        return layout.spec().rooms().stop().mm() / layout.pinion().referenceRadius();
     }
 
     @Override

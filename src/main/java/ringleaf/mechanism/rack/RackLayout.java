@@ -1,8 +1,8 @@
 package ringleaf.mechanism.rack;
 
 import ringleaf.geom.Placement;
-import ringleaf.mechanism.RoomLaw;
 import ringleaf.mechanism.body.ServoOutline;
+import ringleaf.part.Finding;
 import ringleaf.tooth.BasicRack;
 import ringleaf.tooth.RackOutline;
 import ringleaf.tooth.RackPair;
@@ -18,6 +18,7 @@ import ringleaf.tooth.ToothForm;
  *
  * @param spec what was asked
  * @param pair pinion and rack
+ * @param teeth of the rack
  * @param backlash along the rack, half of it taken from each
  * @param stroke of the rack
  * @param rackTeeth cut into the bar
@@ -25,11 +26,12 @@ import ringleaf.tooth.ToothForm;
  * @param pin diameter of the guide pins
  * @param pinDepth of the guide pins' row below the rack's datum line
  * @param back of the bar below the datum line
- * @param eyeReach from the end of the bar to the middle of its eye, 0 without one
+ * @param eyeReach from the middle of the eye to the end of the rack, 0 without one
  */
 record RackLayout(
         RackSpec spec,
         RackPair pair,
+        RackOutline teeth,
         double backlash,
         double stroke,
         int rackTeeth,
@@ -40,8 +42,10 @@ record RackLayout(
         double eyeReach) {
     /** Fewer teeth turn a rack roughly: common practice, no source. */
     static final int LEAST_TEETH = 10;
-    /** Play that is left when the guide has taken its part; common practice, no source. */
-    private static final double PLAY = 0.05;
+    /** Radius, in modules, below which a root of the rack counts as sharp; a choice. */
+    private static final double LEAST_ROUNDING = 0.1;
+    /** Steps by which the depth of roots is halved. */
+    private static final int DEPTH_STEPS = 12;
 
     /**
      * The layout for these teeth and pins.
@@ -49,30 +53,34 @@ record RackLayout(
      * @throws IllegalArgumentException where such teeth cannot be made
      */
     static RackLayout of(RackSpec spec, double module, int teeth, double pin) {
-        double backlash = spec.backlash().orElse(usualBacklash(spec));
-        double shift = spec.shift().orElse(ShiftChoice.forPinion(spec.rack(), teeth));
-        ToothForm form = ToothForm.of(module, teeth, shift, backlash / 2, spec.rack());
-        if (spec.shift().isEmpty()) {
-            form = form.withLeastTipThickness(ShiftChoice.LEAST_TIP * module);
-        }
-        RackPair pair = roomy(form, tipRoom(spec));
-        // refuses teeth of the rack that come to a point
-        RackOutline outline = outline(spec, pair, backlash);
+        double backlash = spec.backlashRoom().mm();
+        double room = spec.rooms().tips(module, spec.rack()).mm();
+        double deeper = Math.max(0, room / module - spec.rack().clearance());
+        ToothForm form = pinion(spec, module, teeth, backlash, deeper);
+        double dedendum = deepest(spec.rack(), deeper);
+        // what roots do not allow in depth the mate's tips give up in height
+        double mounting = RackPair.of(form).mountingDistance();
+        form = form.withTipRadius(Math.min(form.tipRadius(), mounting + dedendum * module - room));
+        double full = module * spec.rack().addendum();
+        RackPair pair = new RackPair(form, Math.min(full, mounting - form.rootRadius() - room));
+        RackOutline outline = new RackOutline(
+                module, cut(spec.rack(), dedendum, pair.rackAddendum() / module), backlash / 2);
         double margin = margin(spec, pair);
-        double pitch = Math.PI * outline.module();
+        double pitch = Math.PI * module;
         double stroke = stroke(spec, form, pitch, margin);
         double most = spec.length().orElse(Double.POSITIVE_INFINITY);
-        int needed = (int) Math.ceil((stroke + 2 * margin) / pitch + 0.5 - 1e-9);
+        int needed = (int) Math.ceil((stroke + 2 * margin) / pitch + 0.5 - Finding.ROUNDING);
         double hole = pin + spec.pinAllowance();
         double edge = hole / 2 + spec.gear().holeEdge(hole);
         // The pins' slots must not meet the hole for the servo's horn, and each pin has its own end of the bar.
-        double depth = Math.max(spec.rack().dedendum() * module + edge, besideServo(spec, pair, pin));
+        double depth = Math.max(outline.rack().dedendum() * module + edge, besideServo(spec, pair, pin));
         double leastLength = Math.max(needed * pitch, 4 * edge + pin);
         double length = spec.length().orElse(leastLength);
-        int cut = (int) Math.floor(Math.min(length, most) / pitch + 1e-9);
+        int cut = (int) Math.floor(Math.min(length, most) / pitch + Finding.ROUNDING);
         return new RackLayout(
                 spec,
                 pair,
+                outline,
                 backlash,
                 stroke,
                 Math.max(1, Math.min(needed, cut)),
@@ -80,35 +88,47 @@ record RackLayout(
                 pin,
                 depth,
                 depth + edge,
-                eyeReach(spec, length));
+                eyeReach(spec));
     }
 
-    /** Tips are lowered where roots would leave them less room than this, mm. */
-    private static RackPair roomy(ToothForm full, double room) {
-        RackPair pair = RackPair.of(full);
-        double dedendum = full.rack().dedendum() * full.module();
-        double tip = Math.min(full.tipRadius(), pair.mountingDistance() + dedendum - room);
-        double addendum = Math.min(pair.rackAddendum(), pair.mountingDistance() - full.rootRadius() - room);
-        return new RackPair(full.withTipRadius(tip), addendum);
+    /** The pinion, its roots as much deeper as asked, or as its feet allow: found by halving. */
+    private static ToothForm pinion(RackSpec spec, double module, int teeth, double backlash, double deeper) {
+        ToothForm drawn = form(spec, module, teeth, backlash, 0);
+        double low = 0;
+        double high = deeper;
+        double tried = deeper;
+        ToothForm best = drawn;
+        for (int i = 0; i < DEPTH_STEPS && deeper > 0; i++) {
+            ToothForm form = form(spec, module, teeth, backlash, tried);
+            boolean stands = form.keepsFoot(drawn, spec.gear().leastWeb());
+            if (stands && i == 0) {
+                return form;
+            }
+            best = stands ? form : best;
+            low = stands ? tried : low;
+            high = stands ? high : tried;
+            tried = (low + high) / 2;
+        }
+        return best;
     }
 
-    /** Room at the tips that the rack's lean takes and that the processes ask for, mm. */
-    private static double tipRoom(RackSpec spec) {
-        double g = spec.gear().repeatability();
-        return spec.rooms().slot() / 2 + RoomLaw.room(1, g, g, g, spec.plate().repeatability());
+    private static ToothForm form(RackSpec spec, double module, int teeth, double backlash, double deeper) {
+        double shift = spec.shift().orElse(ShiftChoice.forPinion(spec.rack(), teeth));
+        ToothForm form = ToothForm.of(module, teeth, shift, backlash / 2, spec.rack().withDeeper(deeper));
+        return spec.shift().isPresent() ? form : form.withLeastTipThickness(ShiftChoice.LEAST_TIP * module);
     }
 
-    private static RackOutline outline(RackSpec spec, RackPair pair, double backlash) {
-        BasicRack full = spec.rack();
-        double module = pair.pinion().module();
-        BasicRack cut = new BasicRack(
-                full.pressureAngle(), pair.rackAddendum() / module, full.dedendum(), full.rounding());
-        return new RackOutline(module, cut, backlash / 2);
+    /** Dedendum of the rack, in modules: as much deeper as asked, or until its roots would be sharp. */
+    private static double deepest(BasicRack full, double deeper) {
+        double angle = full.pressureAngle();
+        double sharp = (Math.PI / 4 - LEAST_ROUNDING * Math.tan(Math.PI / 4 - angle / 2)) / Math.tan(angle);
+        return Math.max(full.dedendum(), Math.min(full.dedendum() + deeper, sharp));
     }
 
-    /** The rack's teeth. */
-    RackOutline outline() {
-        return outline(spec, pair, backlash);
+    /** The rack's own teeth: straight flanks down to its roots, which are as round as they can be; in modules. */
+    private static BasicRack cut(BasicRack full, double dedendum, double addendum) {
+        double largest = BasicRack.largestRounding(full.pressureAngle(), dedendum);
+        return new BasicRack(full.pressureAngle(), addendum, dedendum, Math.min(full.rounding(), largest));
     }
 
     /**
@@ -116,7 +136,7 @@ record RackLayout(
      * the toothed length lies beyond the stroke at either end.
      */
     private static double margin(RackSpec spec, RackPair pair) {
-        return meeting(pair) + spec.rooms().stop() + spec.spare() * Math.PI * pair.pinion().module();
+        return meeting(pair) + spec.rooms().stop().mm() + spec.spare() * Math.PI * pair.pinion().module();
     }
 
     /** To either side of the axis, how far along the rack its teeth can come within the pinion's tip circle, mm. */
@@ -134,33 +154,26 @@ record RackLayout(
                 ? form.referenceRadius() * spec.servo().get().travel()
                 : Double.POSITIVE_INFINITY;
         double left = spec.length().isPresent()
-                ? (Math.floor(spec.length().getAsDouble() / pitch + 1e-9) - 0.5) * pitch - 2 * margin
+                ? (Math.floor(spec.length().getAsDouble() / pitch + Finding.ROUNDING) - 0.5) * pitch - 2 * margin
                 : Double.POSITIVE_INFINITY;
-        double stroke = Math.floor(10 * Math.min(reached, left) + 1e-9) / 10;
+        double stroke = Math.floor(10 * Math.min(reached, left) + Finding.ROUNDING) / 10;
         if (!(stroke >= 0.5)) {
             throw new IllegalArgumentException("no stroke is left");
         }
         return stroke;
     }
 
-    /** Teeth must have play when the rack leans away from its guide as far as the slots let it, and be off in size. */
-    private static double usualBacklash(RackSpec spec) {
-        double g = spec.gear().repeatability();
-        double p = spec.plate().repeatability();
-        double slant = 2 * Math.tan(spec.rack().pressureAngle());
-        double leans = slant * spec.rooms().slot() / 2;
-        return Math.ceil(100 * (leans + Math.max(PLAY, RoomLaw.room(1, g, g, slant * p, slant * g))) - 1e-9) / 100;
-    }
-
     /** Depth of the row of pins below the datum line at which their slots keep clear of the servo's horn, mm. */
     private static double besideServo(RackSpec spec, RackPair pair, double pin) {
-        double slot = (pin + spec.rooms().slot()) / 2;
+        double slot = (pin + spec.rooms().slot().mm()) / 2;
         return hornHole(spec) + spec.plate().leastWeb() + slot - pair.mountingDistance();
     }
 
-    /** Radius of the hole in a plate through which horn or output turn, mm. */
+    /** Radius of the hole in the base through which the horn, or the output alone, turns, mm. */
     static double hornHole(RackSpec spec) {
-        return spec.servo().map(s -> s.hornDiameter() / 2 + ServoOutline.ROOM).orElse(0.0);
+        return spec.servo()
+                .map(s -> (spec.isOnHorn() ? s.hornDiameter() : s.splineDiameter()) / 2 + ServoOutline.ROOM)
+                .orElse(0.0);
     }
 
     /** From the servo's own frame to its place: its body away from the rack. */
@@ -168,8 +181,8 @@ record RackLayout(
         return Placement.turn(Math.PI / 2);
     }
 
-    /** The eye stands outside the plates even where the rack is drawn in. */
-    private static double eyeReach(RackSpec spec, double length) {
+    /** From the middle of the eye to the end of the rack. */
+    private static double eyeReach(RackSpec spec) {
         if (spec.eye().isEmpty()) {
             return 0;
         }
@@ -198,13 +211,8 @@ record RackLayout(
         return -pair.mountingDistance();
     }
 
-    /** How far the rack's bar leans to either side of its guide, mm. */
-    double lean() {
-        return spec.rooms().slot() / 2;
-    }
-
     double slotWidth() {
-        return pin + spec.rooms().slot();
+        return pin + spec.rooms().slot().mm();
     }
 
     double pinHole() {
@@ -218,7 +226,7 @@ record RackLayout(
 
     /** By how much a slot's ends stand beyond where the pins come to. */
     double slotBeyond() {
-        return Math.max(0, spec.rooms().stop() - spec.rooms().slot() / 2);
+        return Math.max(0, spec.rooms().stop().mm() - spec.rooms().lean());
     }
 
     /** Whether each pin has a slot of its own; else both run in one. */
@@ -234,7 +242,18 @@ record RackLayout(
     /** Teeth at either end of the rack beyond what can meet the pinion where the stops are. */
     double spareTeeth() {
         double toothed = (rackTeeth - 0.5) * pitch() / 2;
-        return (toothed - stroke / 2 - spec.rooms().stop() - meeting(pair)) / pitch();
+        return (toothed - stroke / 2 - spec.rooms().stop().mm() - meeting(pair)) / pitch();
+    }
+
+    /** Depth of the rack's roots below its datum line. */
+    double rootDepth() {
+        return teeth.rack().dedendum() * module();
+    }
+
+    /** Room between tips and roots, the lesser of both. */
+    double tipClearance() {
+        double tips = pair.mountingDistance() + rootDepth() - pinion().tipRadius();
+        return Math.min(tips, pair.mountingDistance() - pair.rackAddendum() - pinion().rootRadius());
     }
 
     /** Height of the bar's teeth's tips. */

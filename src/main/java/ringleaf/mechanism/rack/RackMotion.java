@@ -33,10 +33,7 @@ record RackMotion(RackLayout layout, int states) implements Motion {
 
     @Override
     public String label(int state) {
-        if (state == 0) {
-            return "start";
-        }
-        return state == states - 1 ? "end" : "state " + state;
+        return Motion.startToEnd(state, states);
     }
 
     @Override

@@ -63,7 +63,7 @@ final class RackParts {
                 List.of(Layer.of(bar(), base, base + spec.width()).withMarks(marks(rackMark()))),
                 sheets(""),
                 List.of(Region.of(Contour.rectangle(new Box(
-                        plates.left(), layout.datum() - spec.rack().dedendum() * layout.module(), plates.right(), layout.tips())))),
+                        plates.left(), layout.datum() - layout.rootDepth(), plates.right(), layout.tips())))),
                 false));
         double bottom = plates.pinionBottom();
         parts.add(new Part(
@@ -163,11 +163,11 @@ final class RackParts {
     private Region bar() {
         double module = layout.module();
         double first = -layout.stroke() / 2 - (layout.rackTeeth() - 1) * layout.pitch() / 2;
-        Contour toothed = layout.outline()
+        Contour toothed = layout.teeth()
                 .bar(layout.rackTeeth(), layout.back())
                 .placed(Placement.shift(first, layout.datum()));
         double low = layout.datum() - layout.back();
-        double high = layout.datum() - spec.rack().dedendum() * module;
+        double high = layout.datum() - layout.rootDepth();
         List<Region> all = new ArrayList<>(List.of(Region.of(toothed)));
         Box box = toothed.box();
         if (box.minX() - plates.left() > 1e-9) {
@@ -220,8 +220,8 @@ final class RackParts {
     }
 
     private Path rackMark() {
-        double top = layout.datum() - spec.rack().dedendum() * layout.module() - MARK_GAP;
-        double length = Math.min(MARK_LENGTH, (layout.back() - spec.rack().dedendum() * layout.module()) / 3);
+        double top = layout.datum() - layout.rootDepth() - MARK_GAP;
+        double length = Math.min(MARK_LENGTH, (layout.back() - layout.rootDepth()) / 3);
         return Path.of(new Line(new Point(marked(), top), new Point(marked(), top - length)));
     }
 }

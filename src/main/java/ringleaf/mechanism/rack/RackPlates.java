@@ -13,6 +13,7 @@ import ringleaf.mechanism.Bolt;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.body.ServoOutline;
 import ringleaf.spec.shared.Dowel;
+import ringleaf.part.Finding;
 import ringleaf.spec.shared.Servo;
 
 /** Heights, outline, slots and holes of both plates; mm. z = 0 is the back of the base. */
@@ -40,7 +41,13 @@ final class RackPlates {
 
     /** From the base's back to the servo's ears' upper face, so that the pinion turns at the rack's height. */
     private double gap() {
-        return Math.max(0, spec.servo().orElseThrow().hornHeight() - thickness() - AIR);
+        return Math.max(0, carried() - thickness() - AIR);
+    }
+
+    /** Height above the ears of the pinion's lower face: on the horn, or ending where the output does. */
+    private double carried() {
+        double end = spec.servo().orElseThrow().hornHeight();
+        return spec.isOnHorn() ? end : end - spec.width();
     }
 
     /** Whether the servo has a plate of its own behind the base; else it sits on the base itself. */
@@ -55,7 +62,7 @@ final class RackPlates {
         }
         double need = gap() - (hasServoPlate() ? thickness() : 0);
         double sheet = spec.spacer().thickness();
-        return spec.spacer().sheet() ? Math.floor(need / sheet + 1e-9) * sheet : need;
+        return spec.spacer().sheet() ? Math.floor(need / sheet + Finding.ROUNDING) * sheet : need;
     }
 
     /** Height of the servo's ears' upper face. */
@@ -65,7 +72,7 @@ final class RackPlates {
 
     /** Height of the pinion's lower face. */
     double pinionBottom() {
-        return spec.servo().isPresent() ? spec.servo().get().hornHeight() + earFace() : thickness();
+        return spec.servo().isPresent() ? carried() + earFace() : thickness();
     }
 
     /** Room between the pinion's lower face and the base, below 0 where it stands in it. */
@@ -75,9 +82,9 @@ final class RackPlates {
 
     /** Length of the spacers between both plates: whole sheets where they are cut from sheet. */
     double between() {
-        double need = Math.max(0, belowPinion()) + spec.width() + spec.rooms().axial();
+        double need = Math.max(0, belowPinion()) + spec.width() + spec.rooms().axial().mm();
         double sheet = spec.spacer().thickness();
-        return spec.spacer().sheet() ? Math.ceil(need / sheet - 1e-9) * sheet : need;
+        return spec.spacer().sheet() ? Math.ceil(need / sheet - Finding.ROUNDING) * sheet : need;
     }
 
     double frontBottom() {

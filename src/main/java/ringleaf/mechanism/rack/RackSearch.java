@@ -1,10 +1,12 @@
 package ringleaf.mechanism.rack;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
+import java.util.Set;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Finding;
 import ringleaf.tooth.GearOutline;
@@ -20,8 +22,18 @@ final class RackSearch {
     /** Dowels as sold, ISO 2338 and ISO 8734 (from memory), those that builders take first in front, mm. */
     private static final double[] DOWELS = {3, 2.5, 2, 4, 1.5, 5, 6};
 
-    /** Teeth tried beyond the fewest: a tooth more can mend webs beside the servo. */
+    /** Teeth tried beyond the fewest: what a tooth more moves can mend webs and plates. */
     private static final int MORE = 6;
+
+    /** What more teeth relieve. */
+    private static final Set<String> BY_TEETH = Set.of(
+            "bending", "bore-web", "contact-ratio", "interference", "undercut", "tip-thickness", "servo-reaches");
+    /** What other guide pins relieve. */
+    private static final Set<String> BY_PIN =
+            Set.of("jamming", "pin-engagement", "overall-length", "mesh-at-stops");
+
+    private static final Finding NO_TEETH =
+            Finding.of("tip-thickness").plain(false).says("such teeth cannot be made");
     /** Larger pinions are wheels. */
     private static final int MOST_TEETH = 150;
 
@@ -46,8 +58,9 @@ final class RackSearch {
         double[] modules = spec.module().isPresent() ? new double[] {spec.module().getAsDouble()} : MODULES;
         double[] pins = spec.pin().isPresent() ? new double[] {spec.pin().getAsDouble()} : DOWELS;
         for (double module : modules) {
-            for (double pin : pins) {
-                search.teeth(module, pin);
+            boolean byPin = true;
+            for (int i = 0; i < pins.length && byPin; i++) {
+                byPin = search.teeth(module, pins[i]);
                 if (search.failed == 0 && search.warned == 0) {
                     return Optional.of(search.best);
                 }
@@ -72,26 +85,55 @@ final class RackSearch {
         return OptionalDouble.empty();
     }
 
-    private void teeth(double module, double pin) {
+    /** Looks at all teeth that may do; whether another pin could mend what the last of them breaks. */
+    private boolean teeth(double module, double pin) {
         if (spec.teeth().isPresent()) {
-            look(module, spec.teeth(), pin);
-            return;
+            return breaks(look(module, spec.teeth().getAsInt(), pin), BY_PIN);
         }
         int fewest = fullStroke(module, fewest(module), pin);
-        for (int more = 0; more <= MORE && (failed > 0 || warned > 0); more++) {
-            look(module, OptionalInt.of(fewest + more), pin);
+        int sound = sound(module, fewest, pin);
+        boolean byPin = look(fewest, sound == fewest ? fewest + MORE : fewest, module, pin);
+        return sound == fewest ? byPin : look(sound, sound + MORE, module, pin);
+    }
+
+    private boolean look(int from, int to, double module, double pin) {
+        boolean byPin = true;
+        for (int teeth = from; teeth <= to && (failed > 0 || warned > 0); teeth++) {
+            byPin = breaks(look(module, teeth, pin), BY_PIN);
         }
+        return byPin;
+    }
+
+    /**
+     * The fewest teeth from which on nothing is broken that more teeth relieve: stress, undercut, contact and the
+     * servo's reach all get better with every tooth, so they are bracketed. The fewest where no number mends it.
+     */
+    private int sound(double module, int fewest, double pin) {
+        int low = fewest - 1;
+        int high = Math.max(fewest, MOST_TEETH);
+        if (breaks(broken(module, high, pin), BY_TEETH)) {
+            return fewest;
+        }
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            boolean breaks = breaks(broken(module, middle, pin), BY_TEETH);
+            low = breaks ? middle : low;
+            high = breaks ? high : middle;
+        }
+        return high;
+    }
+
+    private static boolean breaks(List<Finding> broken, Set<String> checks) {
+        return broken.stream().anyMatch(f -> checks.contains(f.check()));
     }
 
     /** The fewest teeth that hold the bore and, with a servo, reach the stroke within its travel. */
     private int fewest(double module) {
-        double room = spec.body().hubReach() + spec.gear().leastWeb() + spec.rack().dedendum() * module;
-        double radius = room;
+        double radius = spec.body().hubReach() + spec.gear().leastWeb() + spec.rack().dedendum() * module;
         if (spec.servo().isPresent() && spec.stroke().isPresent()) {
             radius = Math.max(radius, spec.stroke().getAsDouble() / spec.servo().get().travel());
         }
-        int teeth = (int) Math.ceil(2 * radius / module - 1e-9);
-        return Math.max(RackLayout.LEAST_TEETH, teeth);
+        return Math.max(RackLayout.LEAST_TEETH, (int) Math.ceil(2 * radius / module - Finding.ROUNDING));
     }
 
     /**
@@ -114,22 +156,33 @@ final class RackSearch {
         return best;
     }
 
-    private void look(double module, OptionalInt teeth, double pin) {
-        Optional<RackLayout> layout = layout(module, teeth.getAsInt(), pin);
+    /** What a candidate breaks or is warned of; itself a finding that teeth mend where it cannot be made at all. */
+    private List<Finding> broken(double module, int teeth, double pin) {
+        Optional<RackLayout> layout = layout(module, teeth, pin);
+        return layout.isEmpty() ? List.of(NO_TEETH) : broken(layout.get());
+    }
+
+    private static List<Finding> broken(RackLayout layout) {
+        List<Finding> broken = new ArrayList<>(new RackChecks(layout).all());
+        broken.removeIf(f -> f.status() == Finding.Status.PASS);
+        return broken;
+    }
+
+    /** Judges a candidate and keeps it if it is the best so far; what it breaks. */
+    private List<Finding> look(double module, int teeth, double pin) {
+        Optional<RackLayout> layout = layout(module, teeth, pin);
         if (layout.isEmpty()) {
-            return;
+            return List.of(NO_TEETH);
         }
-        int fails = 0;
-        int warns = 0;
-        for (Finding finding : new RackChecks(layout.get()).all()) {
-            fails += finding.failed() ? 1 : 0;
-            warns += finding.status() == Finding.Status.WARN ? 1 : 0;
-        }
+        List<Finding> broken = broken(layout.get());
+        int fails = (int) broken.stream().filter(Finding::failed).count();
+        int warns = broken.size() - fails;
         if ((fails < failed || fails == failed && warns < warned) && canBeDrawn(layout.get())) {
             best = layout.get();
             failed = fails;
             warned = warns;
         }
+        return broken;
     }
 
     /** Drawing a pinion is dear, so it is tried only where its figures are the best so far. */

@@ -6,7 +6,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 import ringleaf.mechanism.Hardware;
 import ringleaf.mechanism.Material;
+import ringleaf.mechanism.Room;
 import ringleaf.mechanism.body.Body;
+import ringleaf.mechanism.body.Bore;
 import ringleaf.spec.field.Bound;
 import ringleaf.spec.shared.FitName;
 import ringleaf.spec.shared.Screw;
@@ -82,6 +84,17 @@ record RackSpec(
             return torque;
         }
         return OptionalDouble.of(servo.get().torque() / 2);
+    }
+
+    /** Play along the rack, and where it comes from. */
+    Room backlashRoom() {
+        Optional<Double> own = backlash.isPresent() ? Optional.of(backlash.getAsDouble()) : Optional.empty();
+        return rooms.backlash(own, rack);
+    }
+
+    /** Whether the pinion is screwed to the servo's horn; else it sits on the output itself. */
+    boolean isOnHorn() {
+        return body.bore() instanceof Bore.Horn;
     }
 
     /** Diameter of the pinion's axle, mm; 0 where a servo holds it. */

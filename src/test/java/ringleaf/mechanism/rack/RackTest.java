@@ -111,6 +111,36 @@ class RackTest {
         return false;
     }
 
+    /** Room at the tips is made by deeper roots: teeth keep their height, and so their contact. */
+    @Test
+    void printedTeethKeepTheirHeight() {
+        Design printed = Racks.design("stroke: 40", "module: 1", "pinion: {teeth: 20}");
+        RackLayout layout = ((PlannedRack) Racks.planned(
+                        new Problems(), "", "stroke: 40", "module: 1", "pinion: {teeth: 20}"))
+                .layout();
+        assertThat(printed.findings()).noneMatch(Finding::failed);
+        assertThat(layout.pair().rackAddendum()).isCloseTo(1, within(1e-12));
+        assertThat(layout.rootDepth()).isGreaterThan(1.25);
+        // a rack on 20 teeth, ISO 21771 relations: the published contact ratio of the full rack is 1.7688
+        assertThat(layout.pair().ratio()).isCloseTo(1.7688, within(1e-4));
+        assertThat(layout.tipClearance()).isGreaterThan(0.25);
+    }
+
+    /** A pinion that is bored for the servo's output ends where that ends, and needs no room for a horn. */
+    @Test
+    void aPinionOnTheOutputItself() {
+        String bored = "pinion: {bore: {form: round, diameter: 4.8, fit: press}}";
+        RackLayout on = ((PlannedRack) Racks.planned(
+                        new Problems(), "", "stroke: 25", "drive: {servo: micro-180}", bored))
+                .layout();
+        RackPlates plates = new RackPlates(on);
+        double hornHeight = on.spec().servo().orElseThrow().hornHeight();
+        assertThat(plates.pinionBottom() + on.spec().width()).isCloseTo(plates.earFace() + hornHeight, within(1e-9));
+        assertThat(RackLayout.hornHole(on.spec())).isCloseTo(4.8 / 2 + 0.5, within(1e-9));
+        assertThat(Racks.judged(Racks.design("stroke: 25", "drive: {servo: micro-180}", bored)))
+                .noneMatch(Finding::failed);
+    }
+
     /** What the calculated checks pass the outlines pass too: random racks of both processes, none of them a preset. */
     @Test
     void theOutlinesAgree() {
@@ -170,12 +200,12 @@ class RackTest {
                 .isInstanceOfSatisfying(SpecRefused.class, e -> assertThat(e.problems().text())
                         .contains("stroke: is missing")
                         .contains("e.g. stroke: 40"));
-        assertThatThrownBy(() -> Racks.design("stroke: 120", "module: 0.5"))
+        assertThatThrownBy(() -> Racks.design("stroke: 120", "module: 0.5", "backlash: 2"))
                 .isInstanceOfSatisfying(SpecRefused.class, e -> {
                     String text = e.problems().text();
                     assertThat(text).contains("teeth of module 0.5 cannot be made");
                     String works = text.replaceAll("(?s).*module: ([0-9.]+) works.*", "$1");
-                    assertThat(Racks.design("stroke: 120", "module: " + works)).isNotNull();
+                    assertThat(Racks.design("stroke: 120", "backlash: 2", "module: " + works)).isNotNull();
                 });
     }
 }
