@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: Apache-2.0
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -68,7 +67,11 @@ final class Launchers {
         }
         Path list = Files.write(scratch.resolve("all-classes"), classes);
         int exit = java(List.of(
-                "-Xshare:dump", "-XX:SharedClassListFile=" + list, "-XX:SharedArchiveFile=" + archive, "-cp", jar.toString()));
+                "-Xshare:dump",
+                "-XX:SharedClassListFile=" + list,
+                "-XX:SharedArchiveFile=" + archive,
+                "-cp",
+                jar.toString()));
         if (exit != 0) {
             System.out.println("no archive of classes: writing it ended with " + exit);
             Files.deleteIfExists(archive);
@@ -78,7 +81,8 @@ final class Launchers {
     private int java(List<String> options) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(java.toString(), "-XX:TieredStopAtLevel=1"));
         command.addAll(options);
-        ProcessBuilder builder = new ProcessBuilder(command).directory(scratch.toFile()).redirectErrorStream(true);
+        ProcessBuilder builder =
+                new ProcessBuilder(command).directory(scratch.toFile()).redirectErrorStream(true);
         return builder.redirectOutput(scratch.resolve("said").toFile()).start().waitFor();
     }
 

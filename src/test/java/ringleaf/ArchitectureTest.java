@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf;
 
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
@@ -37,8 +38,7 @@ class ArchitectureTest {
             Map.entry("groove", List.of("geom", "curve")),
             Map.entry("leaf", List.of("geom")),
             Map.entry(
-                    "mechanism",
-                    List.of("part", "spec", "geom", "curve", "tooth", "groove", "leaf", "outline", MATHS)),
+                    "mechanism", List.of("part", "spec", "geom", "curve", "tooth", "groove", "leaf", "outline", MATHS)),
             Map.entry("firmware", List.of("mechanism", "spec", "part", "draw", "geom", MATHS)),
             Map.entry("tolerance", List.of("mechanism", "part", "geom", MATHS)),
             Map.entry("verify", List.of("part", "curve", "geom", JTS)),
@@ -53,19 +53,21 @@ class ArchitectureTest {
 
     @TestFactory
     Stream<DynamicTest> packagesUseOnlyWhatTheTableGrants() {
-        return TABLE.entrySet().stream().sorted(Map.Entry.comparingByKey()).map(row -> DynamicTest.dynamicTest(row.getKey(), () -> {
-            List<String> granted = new ArrayList<>(List.of("java..", "ringleaf." + row.getKey() + ".."));
-            for (String other : row.getValue()) {
-                granted.add(TABLE.containsKey(other) ? "ringleaf." + other + ".." : other);
-            }
-            classes()
-                    .that()
-                    .resideInAPackage("ringleaf." + row.getKey() + "..")
-                    .should()
-                    .onlyDependOnClassesThat(isIn(granted))
-                    .allowEmptyShould(row.getKey().equals("fabricate"))
-                    .check(CODE);
-        }));
+        return TABLE.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(row -> DynamicTest.dynamicTest(row.getKey(), () -> {
+                    List<String> granted = new ArrayList<>(List.of("java..", "ringleaf." + row.getKey() + ".."));
+                    for (String other : row.getValue()) {
+                        granted.add(TABLE.containsKey(other) ? "ringleaf." + other + ".." : other);
+                    }
+                    classes()
+                            .that()
+                            .resideInAPackage("ringleaf." + row.getKey() + "..")
+                            .should()
+                            .onlyDependOnClassesThat(isIn(granted))
+                            .allowEmptyShould(row.getKey().equals("fabricate"))
+                            .check(CODE);
+                }));
     }
 
     @Test
@@ -111,7 +113,10 @@ class ArchitectureTest {
     void nothingGoesRoundInACircle() {
         slices().matching("ringleaf.(*)..").should().beFreeOfCycles().check(CODE);
         for (String name : List.of("spec", "draw")) {
-            slices().matching("ringleaf." + name + ".(*)..").should().beFreeOfCycles().check(CODE);
+            slices().matching("ringleaf." + name + ".(*)..")
+                    .should()
+                    .beFreeOfCycles()
+                    .check(CODE);
         }
     }
 
@@ -137,10 +142,12 @@ class ArchitectureTest {
 
     private static DescribedPredicate<JavaClass> isIn(List<String> packages) {
         return JavaClass.Predicates.resideInAnyPackage(packages.toArray(String[]::new))
-                .or(DescribedPredicate.describe("arrays of numbers", c -> c.getBaseComponentType().isPrimitive()))
+                .or(DescribedPredicate.describe(
+                        "arrays of numbers", c -> c.getBaseComponentType().isPrimitive()))
                 .or(DescribedPredicate.describe(
                         "arrays of those",
-                        c -> c.isArray() && JavaClass.Predicates.resideInAnyPackage(packages.toArray(String[]::new))
-                                .test(c.getBaseComponentType())));
+                        c -> c.isArray()
+                                && JavaClass.Predicates.resideInAnyPackage(packages.toArray(String[]::new))
+                                        .test(c.getBaseComponentType())));
     }
 }

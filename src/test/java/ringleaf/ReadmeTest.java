@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -102,7 +103,8 @@ class ReadmeTest {
     void everyPresetAndKindIsNamed() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("presets"))) {
             for (Path file : files.toList()) {
-                assertThat(readme()).contains("`" + file.getFileName().toString().replace(".yaml", "") + "`");
+                assertThat(readme())
+                        .contains("`" + file.getFileName().toString().replace(".yaml", "") + "`");
             }
         }
         for (Kind kind : Kinds.all()) {
@@ -141,7 +143,8 @@ class ReadmeTest {
     void everyCheckStandsInTheChapterAndNoneThatIsGone() throws IOException {
         StringBuilder code = new StringBuilder();
         try (Stream<Path> sources = Files.walk(Path.of("src/main/java"))) {
-            for (Path source : sources.filter(f -> f.toString().endsWith(".java")).toList()) {
+            for (Path source :
+                    sources.filter(f -> f.toString().endsWith(".java")).toList()) {
                 code.append(Files.readString(source));
             }
         }

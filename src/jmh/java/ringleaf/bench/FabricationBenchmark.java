@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.bench;
 
 import java.util.List;
@@ -31,8 +32,7 @@ import ringleaf.spec.text.SpecSource;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class FabricationBenchmark {
-    private static final String RING =
-            """
+    private static final String RING = """
             mechanisms:
               ring:
                 kind: gear
@@ -42,7 +42,15 @@ public class FabricationBenchmark {
                 hub-screws: {screw: M3, count: 12}
             """;
     private static final Cutting.SheetSize SHEET = new Cutting.SheetSize(
-            400, 300, 2, 3, true, "free", 12, true, SpecSource.of("benchmark", "").whole());
+            400,
+            300,
+            2,
+            3,
+            true,
+            "free",
+            12,
+            true,
+            SpecSource.of("benchmark", "").whole());
 
     private Part ring;
     private List<NestPiece> pieces;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.bench;
 
 import java.io.IOException;
@@ -36,8 +37,15 @@ public class PagesBenchmark {
             if (part.isDrawn() && !part.source().isBought()) {
                 papers.add(new PaperItem(part.name(), "", part));
                 sheets.add(new SheetItem(
-                        "Harbour light", design.name(), part, "", "", List.of(), PartData.of(design, part, SheetUnit.MM),
-                        PartData.involute(design, part), SheetUnit.MM));
+                        "Harbour light",
+                        design.name(),
+                        part,
+                        "",
+                        "",
+                        List.of(),
+                        PartData.of(design, part, SheetUnit.MM),
+                        PartData.involute(design, part),
+                        SheetUnit.MM));
             }
         }
     }

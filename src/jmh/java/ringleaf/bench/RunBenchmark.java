@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.bench;
 
 import java.io.IOException;
@@ -72,7 +73,10 @@ public class RunBenchmark {
         files.add("motion/light.csv", MotionCsv.write(harbourLight.motion()));
         files.add("parts.csv", PartsCsv.write(List.of(harbourLight)));
         MechanismReport report = new MechanismReport(harbourLight, harbourLight.findings(), paths);
-        files.add("design.json", DesignJson.write("", "Harbour light", List.of(report), files.files().keySet()));
+        files.add(
+                "design.json",
+                DesignJson.write(
+                        "", "Harbour light", List.of(report), files.files().keySet()));
         return files;
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.bench;
 
 import java.io.IOException;
@@ -25,8 +26,7 @@ final class Specs {
     private static final int STATES = 181;
 
     /** The five fields without which nothing can be designed. */
-    static final String SMALLEST =
-            """
+    static final String SMALLEST = """
             mechanisms:
               light:
                 kind: leaf-aperture
@@ -52,7 +52,8 @@ final class Specs {
     /** What is to be laid on sheets of a spec's parts, after setting one field of the spec. */
     static Sheets sheets(String text, String set) {
         Problems problems = new Problems();
-        SpecDocument document = read(text, List.of(SetOption.parse(set, problems).orElseThrow()));
+        SpecDocument document =
+                read(text, List.of(SetOption.parse(set, problems).orElseThrow()));
         List<Design> designs = new ArrayList<>();
         List<Preparation> prepared = new ArrayList<>();
         for (MechanismSpec mechanism : document.mechanisms()) {
@@ -77,11 +78,7 @@ final class Specs {
         Problems problems = new Problems();
         Kind.Planned planned = Kinds.named(mechanism.kind().name())
                 .read(new Request(
-                        mechanism.name(),
-                        mechanism.values(),
-                        document.fabrication(),
-                        document.catalogues(),
-                        problems));
+                        mechanism.name(), mechanism.values(), document.fabrication(), document.catalogues(), problems));
         problems.throwIfAny();
         return planned;
     }

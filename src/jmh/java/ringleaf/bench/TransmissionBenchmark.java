@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.bench;
 
 import java.io.IOException;
@@ -19,8 +20,7 @@ import ringleaf.verify.Verdict;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class TransmissionBenchmark {
-    private static final String PAIR =
-            """
+    private static final String PAIR = """
             mechanisms:
               pair:
                 kind: gear-pair
@@ -28,8 +28,7 @@ public class TransmissionBenchmark {
                 driven: {teeth: 40}
                 module: 1
             """;
-    private static final String PULLEY =
-            """
+    private static final String PULLEY = """
             mechanisms:
               pulley:
                 kind: pulley

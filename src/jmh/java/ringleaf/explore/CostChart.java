@@ -1,7 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -88,9 +88,11 @@ public final class CostChart {
                 text.append(',').append(result.getParams().getParam(name));
             }
             for (double rate : new double[] {all.getMean(), all.getMin(), all.getMax()}) {
-                text.append(',').append(String.format(Locale.ROOT, "%.3g", rate).contains("e")
-                        ? Math.round(rate)
-                        : String.format(Locale.ROOT, "%.3g", rate));
+                text.append(',')
+                        .append(
+                                String.format(Locale.ROOT, "%.3g", rate).contains("e")
+                                        ? Math.round(rate)
+                                        : String.format(Locale.ROOT, "%.3g", rate));
             }
             text.append('\n');
         }
@@ -124,12 +126,13 @@ public final class CostChart {
                 "twenty combinations share their blades, layout left open",
                 "twenty share their blades, pin at the far end");
         double width = LEFT + 2 * SIZE + GAP + 60;
-        Chart chart = new Chart(width, TOP + SIZE + 70 + LINE * series.size() + 30,
+        Chart chart = new Chart(
+                width,
+                TOP + SIZE + 70 + LINE * series.size() + 30,
                 "explore: what a combination costs",
                 "ms on two threads, warm; both axes logarithmic; bars: best and worst measurement");
         Plot blades = plot(chart, LEFT, "blades, at " + STATES_BESIDE_BLADES + " states", costs, true);
-        Plot states = plot(
-                chart, LEFT + SIZE + GAP, "states, with " + BLADES_BESIDE_STATES + " blades", costs, false);
+        Plot states = plot(chart, LEFT + SIZE + GAP, "states, with " + BLADES_BESIDE_STATES + " blades", costs, false);
         for (int s = 0; s < series.size(); s++) {
             line(blades, series.get(s), s, costs, true);
             line(states, series.get(s), s, costs, false);
@@ -148,7 +151,11 @@ public final class CostChart {
             }
         }
         across.sort(null);
-        return chart.plot(left, TOP, SIZE, SIZE,
+        return chart.plot(
+                left,
+                TOP,
+                SIZE,
+                SIZE,
                 Scale.ofRatios(title, across).withTicks(across),
                 Scale.ofRatios("ms a combination", up));
     }
@@ -167,7 +174,8 @@ public final class CostChart {
             if (cost.series().equals(series) && isOn(cost, againstBlades)) {
                 double x = place(cost, againstBlades);
                 points.add(new double[] {x, cost.mean()});
-                plot.line(List.of(new double[] {x, cost.least()}, new double[] {x, cost.most()}), Plot.colour(s), false);
+                plot.line(
+                        List.of(new double[] {x, cost.least()}, new double[] {x, cost.most()}), Plot.colour(s), false);
                 plot.mark(x, cost.mean(), Plot.sign(s), Plot.colour(s), "");
             }
         }

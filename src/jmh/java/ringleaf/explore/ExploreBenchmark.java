@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.util.ArrayList;
@@ -60,8 +61,7 @@ public class ExploreBenchmark {
 
     @Setup
     public void read() {
-        String text =
-                """
+        String text = """
                 title: Benchmark
                 mechanisms:
                   light:
@@ -77,7 +77,8 @@ public class ExploreBenchmark {
                 .root(source, List.of())
                 .orElseThrow();
         variants = new Variants(source, root, SharedFiles.NONE);
-        alone = Grid.read(List.of("light.least-opening=20..31.95..0.05"), variants, false, problems).orElseThrow();
+        alone = Grid.read(List.of("light.least-opening=20..31.95..0.05"), variants, false, problems)
+                .orElseThrow();
         shared = Grid.read(
                         List.of("light.least-opening=20..31", "light.blade-thickness=0.05..0.24..0.01"),
                         variants,

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -28,8 +29,7 @@ record AskedVariants(Variants variants, List<SetOption> sets) {
             SetOption.parse(set, problems).ifPresent(sets::add);
         }
         SharedFiles shared = OwnCatalogues.of(asked.spec(), asked.shared(), console.surroundings());
-        Optional<SpecSource> source =
-                new SpecFinder(console.surroundings(), console.in()).find(asked.spec(), problems);
+        Optional<SpecSource> source = new SpecFinder(console.surroundings(), console.in()).find(asked.spec(), problems);
         Optional<Node.Mapping> root = source.isPresent()
                 ? new SpecReader(Kinds.fields(), new Catalogues(shared, problems), problems).root(source.get(), sets)
                 : Optional.empty();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.List;
@@ -50,7 +51,8 @@ final class CatalogueCommand implements Command {
         if (name == null) {
             text = CatalogueText.all(catalogues);
         } else if (!Catalogues.NAMES.contains(name)) {
-            throw Stop.wrong("there is no catalogue " + Shown.quoted(name) + "; " + Nearest.hint(name, Catalogues.NAMES));
+            throw Stop.wrong(
+                    "there is no catalogue " + Shown.quoted(name) + "; " + Nearest.hint(name, Catalogues.NAMES));
         } else if (entry == null) {
             text = CatalogueText.of(name, catalogues.named(name));
         } else {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -23,15 +24,19 @@ final class CatalogueText {
     private record Told(String where, List<String> keys) {}
 
     private static final Map<String, Told> TOLD = Map.of(
-            "processes", new Told("fabrication: {blade: {process: NAME}}",
-                    List.of("summary", "kerf", "least-web", "repeatability")),
+            "processes",
+                    new Told(
+                            "fabrication: {blade: {process: NAME}}",
+                            List.of("summary", "kerf", "least-web", "repeatability")),
             "stock", new Told("fabrication: {blade: {stock: NAME}}", List.of("material", "thickness", "made-by")),
             "servos", new Told("drive: {servo: NAME}", List.of("travel", "torque", "body-length", "body-width")),
             "screws", new Told("screw: NAME", List.of("standard", "clearance-medium", "head-diameter", "lengths")),
             "rods", new Told("pin-diameter: NAME, or bore: {axle: NAME}", List.of("goods", "standard")),
             "dowels", new Told("guide: {pin-diameter: NAME}", List.of("standard", "lengths")),
-            "bearings", new Told("axle-bearing: \"NAME\", or bore: {form: bearing, bearing: \"NAME\"}",
-                    List.of("bore", "outside", "width")),
+            "bearings",
+                    new Told(
+                            "axle-bearing: \"NAME\", or bore: {form: bearing, bearing: \"NAME\"}",
+                            List.of("bore", "outside", "width")),
             "belts", new Told("belt: NAME", List.of("standard", "pitch", "widths")));
 
     private CatalogueText() {}
@@ -42,8 +47,13 @@ final class CatalogueText {
         rows.add(List.of("catalogue", "entries", "own", "where its names stand in a spec"));
         for (String name : Catalogues.NAMES) {
             List<Listing> listings = listings(catalogues.named(name));
-            long own = listings.stream().filter(l -> l.whose() != Listing.Whose.READY).count();
-            rows.add(List.of(name, Integer.toString(listings.size()), own == 0 ? "" : Long.toString(own),
+            long own = listings.stream()
+                    .filter(l -> l.whose() != Listing.Whose.READY)
+                    .count();
+            rows.add(List.of(
+                    name,
+                    Integer.toString(listings.size()),
+                    own == 0 ? "" : Long.toString(own),
                     TOLD.get(name).where()));
         }
         return table(rows) + "\nringleaf catalogue stock lists one of them; --beside SPEC and --shared FOLDER take in"
@@ -81,12 +91,16 @@ final class CatalogueText {
             row.add(String.join(" ", numbers));
             rows.add(row);
         }
-        StringBuilder text = new StringBuilder(name + ": in a spec " + TOLD.get(name).where() + "\n\n");
+        StringBuilder text =
+                new StringBuilder(name + ": in a spec " + TOLD.get(name).where() + "\n\n");
         text.append(table(rows)).append("\nsources\n");
         for (int i = 0; i < numbered.size(); i++) {
             text.append("  ").append(i + 1).append("  ").append(numbered.get(i)).append('\n');
         }
-        text.append("\nringleaf catalogue ").append(name).append(' ').append(listings.get(0).name());
+        text.append("\nringleaf catalogue ")
+                .append(name)
+                .append(' ')
+                .append(listings.get(0).name());
         return text.append(" shows every value of one with its source.\n").toString();
     }
 
@@ -107,11 +121,12 @@ final class CatalogueText {
         for (Listing.Value value : listing.values()) {
             rows.add(List.of("  " + value.key(), value.text(), value.source()));
         }
-        String whose = switch (listing.whose()) {
-            case READY -> "";
-            case CHANGED -> ", with values of your own";
-            case OWN -> ", your own";
-        };
+        String whose =
+                switch (listing.whose()) {
+                    case READY -> "";
+                    case CHANGED -> ", with values of your own";
+                    case OWN -> ", your own";
+                };
         return listing.name() + " in " + name + ".yaml" + whose + "\n" + table(rows);
     }
 
@@ -125,7 +140,8 @@ final class CatalogueText {
         for (List<String> row : rows) {
             for (int i = 0; i < widths.length; i++) {
                 // what is longer runs on, and nothing else is moved for it
-                widths[i] = Math.max(widths[i], row.get(i).length() > WIDEST ? 0 : row.get(i).length());
+                widths[i] = Math.max(
+                        widths[i], row.get(i).length() > WIDEST ? 0 : row.get(i).length());
             }
         }
         StringBuilder text = new StringBuilder();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -77,8 +78,8 @@ final class Cautions {
     private void servo(String words) {
         int end = words.indexOf(',');
         String name = end < 0 ? words : words.substring(0, end);
-        Optional<Servo> servo = catalogues.servos()
-                .get(catalogues.servos().names().contains(name) ? name : Servo.STAND_IN);
+        Optional<Servo> servo =
+                catalogues.servos().get(catalogues.servos().names().contains(name) ? name : Servo.STAND_IN);
         if (servo.isPresent()) {
             add(name, servo.get().cautions());
         }

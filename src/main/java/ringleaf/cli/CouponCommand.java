@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.List;
@@ -38,9 +39,10 @@ final class CouponCommand implements Command {
         coupon.addOption(Syntax.option(
                 "DIR",
                 "the output folder (default: out/coupon-PROCESS-STOCK, or shared with --read)",
-                Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
-        coupon.addOption(Syntax.flag(
-                "replaces values that shared/processes.yaml already holds for the process", REPLACE));
+                Syntax.OUTPUT_SHORT,
+                Syntax.OUTPUT));
+        coupon.addOption(
+                Syntax.flag("replaces values that shared/processes.yaml already holds for the process", REPLACE));
         coupon.addOption(Syntax.option("LIST", "formats of the piece: svg,dxf (default: both)", Syntax.FORMATS));
         Syntax.dxf(coupon);
         Syntax.shared(coupon);
@@ -58,9 +60,7 @@ final class CouponCommand implements Command {
         if ((process == null) == (read == null)) {
             throw Stop.wrong("coupon takes either --process NAME, for a piece, or --read FILE, for a filled sheet");
         }
-        List<String> others = read == null
-                ? List.of(REPLACE)
-                : List.of(STOCK, Syntax.FORMATS, Syntax.DXF);
+        List<String> others = read == null ? List.of(REPLACE) : List.of(STOCK, Syntax.FORMATS, Syntax.DXF);
         for (String other : others) {
             if (given.hasMatchedOption(other)) {
                 throw Stop.wrong(other + " has no meaning with " + (read == null ? PROCESS : READ));
@@ -69,7 +69,8 @@ final class CouponCommand implements Command {
         if (read != null) {
             return coupon.read(read, given.hasMatchedOption(REPLACE));
         }
-        Wanted wanted = Wanted.ofOutlines(given.matchedOptionValue(Syntax.FORMATS, null), given.matchedOptionValue(Syntax.DXF, null));
+        Wanted wanted = Wanted.ofOutlines(
+                given.matchedOptionValue(Syntax.FORMATS, null), given.matchedOptionValue(Syntax.DXF, null));
         return coupon.make(process, Optional.ofNullable(given.matchedOptionValue(STOCK, null)), wanted);
     }
 }

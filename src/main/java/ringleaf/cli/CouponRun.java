@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.IOException;
@@ -86,10 +87,13 @@ final class CouponRun {
         files.put(SHEET, CouponSheet.of(coupon).getBytes(StandardCharsets.UTF_8));
         target.write(files, List.of());
         ResultText text = new ResultText();
-        text.list("piece " + coupon.id(), List.of(
-                process.name() + " on " + stock.name() + ": make it as drawn, with no correction of kerf or size",
-                "fill in " + shown + "/" + SHEET,
-                "then: ringleaf coupon --read " + shown + "/" + SHEET));
+        text.list(
+                "piece " + coupon.id(),
+                List.of(
+                        process.name() + " on " + stock.name()
+                                + ": make it as drawn, with no correction of kerf or size",
+                        "fill in " + shown + "/" + SHEET,
+                        "then: ringleaf coupon --read " + shown + "/" + SHEET));
         List<String> cautions = new ArrayList<>(process.cautions());
         for (String caution : stock.cautions()) {
             if (!cautions.contains(caution)) {
@@ -132,9 +136,9 @@ final class CouponRun {
             }
             made.add(each);
             boolean usual = stock.get().processes().get(0).equals(process.name());
-            boolean thicker = best == null
-                    || thickness > best.thickness().orElse(CouponPlan.USUAL_THICKNESS);
-            if (name.isPresent() ? name.get().equals(each)
+            boolean thicker = best == null || thickness > best.thickness().orElse(CouponPlan.USUAL_THICKNESS);
+            if (name.isPresent()
+                    ? name.get().equals(each)
                     : thickness <= CouponPlan.USUAL_THICKNESS
                             && (usual && !bestIsUsual || usual == bestIsUsual && thicker)) {
                 best = stock.get();
@@ -171,7 +175,9 @@ final class CouponRun {
         add(OwnEntry.process(measured), folder, shown, replace, files, written);
         Optional<Stock> stock = catalogues.stock().get(coupon.stock());
         problems.throwIfAny();
-        if (!coupon.layers() && stock.isPresent() && stock.get().processes().get(0).equals(process.name())) {
+        if (!coupon.layers()
+                && stock.isPresent()
+                && stock.get().processes().get(0).equals(process.name())) {
             add(OwnEntry.stock(measured), folder, shown, replace, files, written);
         }
         checkReadable(files, coupon);
@@ -215,12 +221,15 @@ final class CouponRun {
         }
         OwnFile.Result result = OwnFile.with(entry, before, replace);
         switch (result.outcome()) {
-            case TAKEN -> throw Stop.trouble("cannot write " + Shown.cut(at, 300) + ": it holds values for "
-                    + entry.name() + " already, which are left as they are; --replace replaces those that were measured"
-                    + ", -o writes elsewhere");
-            case UNCLEAR -> throw Stop.trouble("cannot write " + Shown.cut(at, 300) + ": it is laid out so that"
-                    + " no values"
-                    + " can be put in without touching others, and is left as it is; -o writes elsewhere");
+            case TAKEN ->
+                throw Stop.trouble("cannot write " + Shown.cut(at, 300) + ": it holds values for "
+                        + entry.name()
+                        + " already, which are left as they are; --replace replaces those that were measured"
+                        + ", -o writes elsewhere");
+            case UNCLEAR ->
+                throw Stop.trouble("cannot write " + Shown.cut(at, 300) + ": it is laid out so that"
+                        + " no values"
+                        + " can be put in without touching others, and is left as it is; -o writes elsewhere");
             case NEW -> written.add(name + ": new");
             case ADDED -> written.add(name + ": " + entry.name() + " added, all else as it was");
             default -> written.add(name + ": measured values of " + entry.name() + " replaced, all else as it was");
@@ -232,7 +241,8 @@ final class CouponRun {
     private void checkReadable(Map<String, byte[]> files, Coupon coupon) {
         SharedFiles own = (name, all) -> {
             byte[] text = files.get(name);
-            List<SpecSource> sources = new ArrayList<>(OwnCatalogues.of(shared, surroundings).read(name, all));
+            List<SpecSource> sources =
+                    new ArrayList<>(OwnCatalogues.of(shared, surroundings).read(name, all));
             if (text != null) {
                 sources.add(SpecSource.of(name, new String(text, StandardCharsets.UTF_8)));
             }

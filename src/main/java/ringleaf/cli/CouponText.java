@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -26,8 +27,9 @@ final class CouponText {
             rows.add(row(value, was(value.key(), before, stock)));
         }
         text.list(
-                "measured on piece " + measured.coupon().id() + " (" + before.name() + ", " + measured.coupon().stock()
-                        + ", " + measured.readings() + " readings); mm, u is the standard uncertainty",
+                "measured on piece " + measured.coupon().id() + " (" + before.name() + ", "
+                        + measured.coupon().stock() + ", " + measured.readings()
+                        + " readings); mm, u is the standard uncertainty",
                 rows);
         List<String> told = new ArrayList<>();
         for (Measured.Value value : measured.told()) {
@@ -35,8 +37,9 @@ final class CouponText {
         }
         text.list("also found", told);
         text.list("written to " + Shown.cut(folder, 300), written);
-        text.list("next", List.of(
-                "lay " + Shown.cut(folder, 300) + "/ beside your spec as shared/, or give it with --shared"));
+        text.list(
+                "next",
+                List.of("lay " + Shown.cut(folder, 300) + "/ beside your spec as shared/, or give it with --shared"));
         return text;
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.lang.reflect.Proxy;
@@ -35,9 +36,11 @@ final class CtrlC {
                             heard.run();
                             return null;
                         }
-                        return method.getName().equals("equals") ? (Object) (proxy == arguments[0])
-                                : method.getName().equals("hashCode") ? (Object) System.identityHashCode(proxy)
-                                : "Ctrl-C";
+                        return method.getName().equals("equals")
+                                ? (Object) (proxy == arguments[0])
+                                : method.getName().equals("hashCode")
+                                        ? (Object) System.identityHashCode(proxy)
+                                        : "Ctrl-C";
                     }));
         } catch (ReflectiveOperationException | RuntimeException e) {
             before = null;

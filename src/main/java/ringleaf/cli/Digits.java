@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 /** Whole numbers as they are typed: plain digits and nothing else, whatever the locale. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.List;
@@ -26,8 +27,7 @@ final class ExploreCommand implements Command {
     private static final int MOST_TAKEN = 1_000_000;
     private static final int MOST_THREADS = 256;
 
-    private static final List<String> NOT_BESIDE_WHY_NOT = List.of(
-            VARY, MINIMISE, KEEP, TAKE, TO, YES, Syntax.OUTPUT);
+    private static final List<String> NOT_BESIDE_WHY_NOT = List.of(VARY, MINIMISE, KEEP, TAKE, TO, YES, Syntax.OUTPUT);
 
     @Override
     public String name() {
@@ -59,21 +59,32 @@ final class ExploreCommand implements Command {
                 .auxiliaryTypes(String.class)
                 .description("varies one field (repeatable; all combinations are tried)")
                 .build());
-        explore.addOption(Syntax.option("FIGURE", "what to seek the least of: outer-diameter, depth, ring-travel,"
-                + " parts, cutting-length, cutting-time, ratio-error (%% that teeth miss a ratio), or any other"
-                + " dimension (default: the bezel of an aperture, length over all of gears, centre distance of belts)", MINIMISE));
         explore.addOption(Syntax.option(
-                "N", "best designs that are verified on the geometry too, and that are shown (default: " + KEPT + ")", KEEP));
-        explore.addOption(Syntax.option("K", "writes the design in place K as a spec, once it is verified on the geometry", TAKE));
-        explore.addOption(Syntax.option("FILE", "where --take writes to, never over an existing file"
-                + " (default: the title's name and the place, as in harbour-light-1.yaml)", TO));
+                "FIGURE",
+                "what to seek the least of: outer-diameter, depth, ring-travel,"
+                        + " parts, cutting-length, cutting-time, ratio-error (%% that teeth miss a ratio), or any other"
+                        + " dimension (default: the bezel of an aperture, length over all of gears, centre distance of belts)",
+                MINIMISE));
+        explore.addOption(Syntax.option(
+                "N",
+                "best designs that are verified on the geometry too, and that are shown (default: " + KEPT + ")",
+                KEEP));
+        explore.addOption(Syntax.option(
+                "K", "writes the design in place K as a spec, once it is verified on the geometry", TAKE));
+        explore.addOption(Syntax.option(
+                "FILE",
+                "where --take writes to, never over an existing file"
+                        + " (default: the title's name and the place, as in harbour-light-1.yaml)",
+                TO));
         explore.addOption(Syntax.flag("more than 100,000 combinations are meant", YES));
-        explore.addOption(Syntax.flag("the smallest changes that make a spec work that does not: single ones, else two"
-                + " together", WHY_NOT));
+        explore.addOption(Syntax.flag(
+                "the smallest changes that make a spec work that does not: single ones, else two" + " together",
+                WHY_NOT));
         explore.addOption(Syntax.option(
                 "DIR",
                 "folder for explore.csv and explore.svg (default: out/ and the title's name)",
-                Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
+                Syntax.OUTPUT_SHORT,
+                Syntax.OUTPUT));
         Syntax.sets(explore);
         explore.addOption(Syntax.option(
                 "N",
@@ -98,8 +109,8 @@ final class ExploreCommand implements Command {
         if (whyNot) {
             for (String other : NOT_BESIDE_WHY_NOT) {
                 if (given.hasMatchedOption(other)) {
-                    throw Stop.wrong(WHY_NOT + " looks for changes by itself, and " + other
-                            + " has no meaning beside it");
+                    throw Stop.wrong(
+                            WHY_NOT + " looks for changes by itself, and " + other + " has no meaning beside it");
                 }
             }
             return new WhyNotRun(console).run(asked, threads(given));
@@ -111,17 +122,18 @@ final class ExploreCommand implements Command {
         if (given.hasMatchedOption(TO) && !given.hasMatchedOption(TAKE)) {
             throw Stop.wrong("--to says where --take writes, and there is no --take");
         }
-        return new ExploreRun(console).explore(
-                asked,
-                new ExploreRun.Wish(
-                        vary,
-                        given.matchedOptionValue(MINIMISE, null),
-                        number(given, KEEP, KEPT, MOST_KEPT),
-                        number(given, TAKE, 0, MOST_TAKEN),
-                        given.matchedOptionValue(TO, null),
-                        given.matchedOptionValue(Syntax.OUTPUT, null),
-                        given.hasMatchedOption(YES),
-                        threads(given)));
+        return new ExploreRun(console)
+                .explore(
+                        asked,
+                        new ExploreRun.Wish(
+                                vary,
+                                given.matchedOptionValue(MINIMISE, null),
+                                number(given, KEEP, KEPT, MOST_KEPT),
+                                number(given, TAKE, 0, MOST_TAKEN),
+                                given.matchedOptionValue(TO, null),
+                                given.matchedOptionValue(Syntax.OUTPUT, null),
+                                given.hasMatchedOption(YES),
+                                threads(given)));
     }
 
     private static int threads(ParseResult given) {

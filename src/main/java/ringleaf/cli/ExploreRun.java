@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.PrintStream;
@@ -12,11 +13,11 @@ import ringleaf.explore.Exploration;
 import ringleaf.explore.Grid;
 import ringleaf.explore.Row;
 import ringleaf.explore.Variants;
+import ringleaf.part.ShownUnit;
 import ringleaf.report.ExploreChart;
 import ringleaf.report.ExploreCsv;
 import ringleaf.report.ExploreText;
 import ringleaf.report.FileNames;
-import ringleaf.part.ShownUnit;
 import ringleaf.spec.SetOption;
 import ringleaf.spec.SpecDocument;
 import ringleaf.spec.text.Problem;
@@ -64,15 +65,15 @@ final class ExploreRun {
         grid.ifPresent(found -> refuseOverridden(of.sets(), found, problems));
         problems.throwIfAny();
         if (wish.take() > grid.orElseThrow().size()) {
-            throw Stop.wrong("--take " + wish.take() + ": there are no more than " + grid.get().size()
-                    + " combinations");
+            throw Stop.wrong("--take " + wish.take() + ": there are no more than "
+                    + grid.get().size() + " combinations");
         }
         Exploration exploration = new Exploration(of.variants(), grid.get(), asked.states(), wish.threads());
         Optional<SpecDocument> document = document(of.variants(), grid.get());
-        String slug = document.map(SpecDocument::slug).orElse(FileNames.of(of.variants().source().name()));
+        String slug = document.map(SpecDocument::slug)
+                .orElse(FileNames.of(of.variants().source().name()));
         String shown = wish.output() == null ? "out/" + slug : wish.output();
-        OutputFolder folder =
-                new OutputFolder(console.surroundings().place(shown, "the folder of --output"), shown);
+        OutputFolder folder = new OutputFolder(console.surroundings().place(shown, "the folder of --output"), shown);
         folder.check();
         TakenFile taken = new TakenFile(
                 wish.to() == null ? slug + "-" + wish.take() + ".yaml" : wish.to(), console.surroundings());
@@ -116,8 +117,9 @@ final class ExploreRun {
             // A whole result was held against the place before anything was written.
             Row row = take <= result.rows().size() ? result.rows().get(take - 1) : null;
             if (row == null || !row.works() || !row.judged()) {
-                err.print("--take " + take + ": until it was stopped no design that holds on the geometry stands in that"
-                        + " place; nothing is taken\n");
+                err.print(
+                        "--take " + take + ": until it was stopped no design that holds on the geometry stands in that"
+                                + " place; nothing is taken\n");
                 return Exit.FAILED;
             }
             taken.write(result, take, of);
@@ -135,11 +137,13 @@ final class ExploreRun {
         if (result.isWhole()) {
             return unjudged.isEmpty() ? "" : "stopped: " + unjudged;
         }
-        String of = "stopped after " + result.rows().size() + " of " + result.grid().size() + " combinations; ";
-        return of + (result.rows().isEmpty()
-                ? "nothing was found yet"
-                : "what is printed and written is the best of these, "
-                        + (unjudged.isEmpty() ? "verified on the geometry" : unjudged));
+        String of =
+                "stopped after " + result.rows().size() + " of " + result.grid().size() + " combinations; ";
+        return of
+                + (result.rows().isEmpty()
+                        ? "nothing was found yet"
+                        : "what is printed and written is the best of these, "
+                                + (unjudged.isEmpty() ? "verified on the geometry" : unjudged));
     }
 
     private Optional<Exploration.Result> run(Exploration exploration, Wish wish, Interrupt interrupt) {
@@ -191,7 +195,9 @@ final class ExploreRun {
             for (Axis axis : grid.axes()) {
                 String varied = axis.path().shown();
                 if (path.equals(varied) || path.startsWith(varied + ".")) {
-                    problems.at(set.source().whole(), "has no meaning, as --vary puts its own values there",
+                    problems.at(
+                            set.source().whole(),
+                            "has no meaning, as --vary puts its own values there",
                             "leave one of them out");
                 }
             }
@@ -204,7 +210,10 @@ final class ExploreRun {
         for (Row row : result.rows()) {
             working += row.works() ? 1 : 0;
         }
-        if (take > 0 && result.isWhole() && working > 0 && !result.rows().get(take - 1).works()) {
+        if (take > 0
+                && result.isWhole()
+                && working > 0
+                && !result.rows().get(take - 1).works()) {
             throw Stop.wrong("--take " + take + ": no design that works stands in that place; "
                     + (working == 1 ? "one works" : working + " work"));
         }

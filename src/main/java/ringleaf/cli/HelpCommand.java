@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -42,7 +43,11 @@ final class HelpCommand implements Command {
             Syntax.usage(command, console.out());
             return Exit.FINE;
         }
-        console.out().print(fields(topic, given.hasMatchedOption(MARKDOWN), new ArrayList<>(line.getSubcommands().keySet())));
+        console.out()
+                .print(fields(
+                        topic,
+                        given.hasMatchedOption(MARKDOWN),
+                        new ArrayList<>(line.getSubcommands().keySet())));
         return Exit.FINE;
     }
 

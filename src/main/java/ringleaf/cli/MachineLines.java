@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -37,7 +38,8 @@ final class MachineLines {
             if (own == null) {
                 items.add(new PartFiles.Item(part, "", PartDrawing.Options.USUAL, PartDrawing.Extra.NONE));
             } else {
-                items.add(new PartFiles.Item(own.part(), own.kerf() > 0 ? "-kerf" : "", options(own, catalogues), extra(own)));
+                items.add(new PartFiles.Item(
+                        own.part(), own.kerf() > 0 ? "-kerf" : "", options(own, catalogues), extra(own)));
             }
         }
         return items;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.InputStream;
@@ -20,8 +21,7 @@ public final class Main {
      * @return 0 when every check passed or only warned, 1 when one failed, 2 when spec or command line are wrong,
      *     3 when something cannot be read or written
      */
-    public static int run(
-            String[] args, InputStream in, PrintStream out, PrintStream err, Surroundings surroundings) {
+    public static int run(String[] args, InputStream in, PrintStream out, PrintStream err, Surroundings surroundings) {
         int exit = new CommandRun(new Console(in, out, err, surroundings)).run(args);
         out.flush();
         err.flush();

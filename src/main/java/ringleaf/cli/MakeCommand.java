@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.PrintStream;
@@ -41,13 +42,20 @@ final class MakeCommand implements Command {
                         + "%n`ringleaf help leaf-aperture` lists every field of a spec with its default.%n"
                         + Syntax.STREAMS);
         Syntax.spec(make);
-        make.addOption(Syntax.option("DIR", "the output folder; files of the same names there are replaced"
-                + " (default: out/ and the title's name)", Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
+        make.addOption(Syntax.option(
+                "DIR",
+                "the output folder; files of the same names there are replaced"
+                        + " (default: out/ and the title's name)",
+                Syntax.OUTPUT_SHORT,
+                Syntax.OUTPUT));
         Syntax.judging(make);
         Syntax.details(make);
-        make.addOption(Syntax.option("LIST", "what is written of parts: svg, dxf (default: both);"
-                + " stl, 3mf for solids; paper for pages at true scale,"
-                + " drawing for dimensioned sheets, pdf for paper and drawing", Syntax.FORMATS));
+        make.addOption(Syntax.option(
+                "LIST",
+                "what is written of parts: svg, dxf (default: both);"
+                        + " stl, 3mf for solids; paper for pages at true scale,"
+                        + " drawing for dimensioned sheets, pdf for paper and drawing",
+                Syntax.FORMATS));
         Syntax.dxf(make);
         make.addOption(Syntax.option(
                 "N", "only a trial piece of N blades, to try pins, slope and friction on scrap", TRIAL_BLADES));
@@ -55,8 +63,10 @@ final class MakeCommand implements Command {
                 "PARTS", "parts of which stl and 3mf are made: printed (the default), all, or names", SOLIDS));
         make.addOption(Syntax.option(
                 "LENGTH", "how far the chords of stl and 3mf may leave the arcs (default: 0.01mm)", CHORD));
-        make.addOption(Syntax.option("SIZE", "paper of PDF pages: a4 or letter (default: letter where units are in or"
-                + " thou, else a4)", PAGE_SIZE));
+        make.addOption(Syntax.option(
+                "SIZE",
+                "paper of PDF pages: a4 or letter (default: letter where units are in or" + " thou, else a4)",
+                PAGE_SIZE));
         make.addOption(Syntax.flag("writes part files although a check failed (still exit 1)", ANYWAY));
         return make;
     }
@@ -109,8 +119,9 @@ final class MakeCommand implements Command {
                 ? Solids.of(designs, wanted.solids().get(), run.document().catalogues())
                 : null;
         RunFiles drawn = RunFiles.start(run.document(), designs, prepared, wanted, solids);
-        wanted.pages().ifPresent(pages -> drawn.with(
-                Beside.start("pages", () -> PagePlans.files(run.document(), designs, prepared, wanted, pages))));
+        wanted.pages()
+                .ifPresent(pages -> drawn.with(Beside.start(
+                        "pages", () -> PagePlans.files(run.document(), designs, prepared, wanted, pages))));
         Beside<List<String>> earlier = Beside.start("earlier-run", () -> EarlierRun.files(path));
         List<Judged> all = run.judge(designs, prepared, surroundings, err);
         Told told = new Told(run.document(), all, console);
@@ -134,9 +145,10 @@ final class MakeCommand implements Command {
         console.out().print(text);
         console.out().flush();
         if (told.failed()) {
-            err.print(held
-                    ? "part files are held back because a check failed; --anyway writes them\n"
-                    : "part files are written although a check failed, as --anyway says\n");
+            err.print(
+                    held
+                            ? "part files are held back because a check failed; --anyway writes them\n"
+                            : "part files are written although a check failed, as --anyway says\n");
             err.flush();
         }
         if (details) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -22,10 +23,12 @@ final class Mistyped {
         CommandLine line = e.getCommandLine();
         String command = line.getCommandName();
         String more = "; `" + line.getCommandSpec().qualifiedName(" ") + " --help` shows how it is used";
-        if (e instanceof UnmatchedArgumentException unmatched && !unmatched.getUnmatched().isEmpty()) {
+        if (e instanceof UnmatchedArgumentException unmatched
+                && !unmatched.getUnmatched().isEmpty()) {
             return unmatched(unmatched.getUnmatched().get(0), line) + more;
         }
-        if (e instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+        if (e instanceof MissingParameterException missing
+                && !missing.getMissing().isEmpty()) {
             ArgSpec first = missing.getMissing().get(0);
             String after = first instanceof OptionSpec option ? " after " + option.longestName() : "";
             return command + ": " + first.paramLabel() + " is missing" + after + more;
@@ -41,7 +44,8 @@ final class Mistyped {
 
     private static String unmatched(String typed, CommandLine line) {
         if (typed.startsWith("-")) {
-            List<String> known = new ArrayList<>(line.getCommandSpec().optionsMap().keySet());
+            List<String> known =
+                    new ArrayList<>(line.getCommandSpec().optionsMap().keySet());
             known.removeIf(name -> !name.startsWith("--"));
             int equals = typed.indexOf('=');
             String name = equals < 0 ? typed : typed.substring(0, equals);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.IOException;
@@ -222,7 +223,9 @@ final class OutputFolder {
             for (Path path : entries) {
                 if (path.getFileName().toString().startsWith(HIDDEN)
                         && Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)
-                        && System.currentTimeMillis() - Files.getLastModifiedTime(path).toMillis() > SWEPT_AFTER_MS) {
+                        && System.currentTimeMillis()
+                                        - Files.getLastModifiedTime(path).toMillis()
+                                > SWEPT_AFTER_MS) {
                     delete(path);
                 }
             }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.IOException;
@@ -68,9 +69,8 @@ final class OwnCatalogues implements SharedFiles {
     private static Folder asked(String shown, Surroundings surroundings) {
         Path folder = surroundings.place(shown, "the folder of --shared");
         if (!Files.isDirectory(folder)) {
-            String reason = Files.exists(folder, LinkOption.NOFOLLOW_LINKS)
-                    ? "it is not a folder"
-                    : "there is no such folder";
+            String reason =
+                    Files.exists(folder, LinkOption.NOFOLLOW_LINKS) ? "it is not a folder" : "there is no such folder";
             throw Stop.trouble("cannot read " + shown + ": " + reason);
         }
         for (String name : NAMES) {

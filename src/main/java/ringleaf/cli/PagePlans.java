@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -54,8 +55,7 @@ final class PagePlans {
      *
      * @param prepared the designs as they were prepared, in their order; empty when nothing was asked of them
      */
-    static Parts parts(
-            SpecDocument document, List<Design> designs, List<Preparation> prepared, Wanted wanted) {
+    static Parts parts(SpecDocument document, List<Design> designs, List<Preparation> prepared, Wanted wanted) {
         Parts parts = new Parts(new ArrayList<>(), new ArrayList<>());
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
@@ -111,8 +111,15 @@ final class PagePlans {
                 .map(p -> "\u00B1" + unit.length(p.repeatability()) + ", what " + process + " repeats to")
                 .orElse("as the process repeats");
         return new SheetItem(
-                document.title(), design.name(), part, tolerance, file, fits,
-                PartData.of(design, part, unit), PartData.involute(design, part), unit);
+                document.title(),
+                design.name(),
+                part,
+                tolerance,
+                file,
+                fits,
+                PartData.of(design, part, unit),
+                PartData.involute(design, part),
+                unit);
     }
 
     private static SheetItem.FitLine fit(FitSize size, SheetUnit unit) {
@@ -128,7 +135,8 @@ final class PagePlans {
         if (size.isoClass().isPresent()) {
             words += " " + size.isoClass().get().name();
         }
-        String limits = size.isoClass().map(c -> range(c.least(), c.most(), unit)).orElse("");
+        String limits =
+                size.isoClass().map(c -> range(c.least(), c.most(), unit)).orElse("");
         return new SheetItem.FitLine(
                 joint.name(),
                 joint.shape(),

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.IOException;
@@ -43,7 +44,8 @@ final class Presets {
             if (!line.startsWith("#")) {
                 break;
             }
-            comment.append(comment.length() == 0 ? "" : " ").append(line.substring(1).trim());
+            comment.append(comment.length() == 0 ? "" : " ")
+                    .append(line.substring(1).trim());
             int end = comment.indexOf(". ");
             if (end > 0 || comment.toString().endsWith(".")) {
                 return comment.substring(0, end > 0 ? end + 1 : comment.length());

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.IOException;
@@ -68,9 +69,10 @@ final class PreviewRun {
 
     private void greet(Asked asked, String address) {
         out.print("preview of " + Shown.cut(asked.spec(), 300) + " at " + address + "\n");
-        out.print(isPreset(asked)
-                ? "  a preset does not change; `ringleaf new " + asked.spec() + "` writes a spec to edit\n"
-                : "  drawn anew at every save; Ctrl-C ends it\n");
+        out.print(
+                isPreset(asked)
+                        ? "  a preset does not change; `ringleaf new " + asked.spec() + "` writes a spec to edit\n"
+                        : "  drawn anew at every save; Ctrl-C ends it\n");
     }
 
     /** What is wrong with the command line ends it before anything is served. */

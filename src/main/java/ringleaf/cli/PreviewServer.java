@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
@@ -59,11 +60,13 @@ final class PreviewServer implements AutoCloseable {
             server.server.start();
             return server;
         } catch (BindException e) {
-            boolean denied = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("permission");
-            throw Stop.trouble("cannot serve on port " + port + ": " + (denied
-                    ? "the system keeps ports below 1024 to itself; take another, or leave --port out for a free one"
-                    : "another program has it, maybe another preview; take another, or leave --port out for a free"
-                            + " one"));
+            boolean denied =
+                    String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("permission");
+            throw Stop.trouble("cannot serve on port " + port + ": "
+                    + (denied
+                            ? "the system keeps ports below 1024 to itself; take another, or leave --port out for a free one"
+                            : "another program has it, maybe another preview; take another, or leave --port out for a free"
+                                    + " one"));
         } catch (IOException e) {
             throw Stop.trouble("cannot serve on port " + port + ": " + Trouble.reason(e));
         }
@@ -180,7 +183,9 @@ final class PreviewServer implements AutoCloseable {
         if (moment.ended()) {
             event.append("event: end\ndata: {}\n\n");
         } else {
-            event.append("event: state\ndata: {\"page\":\"").append(moment.digest()).append("\",\"problem\":\"");
+            event.append("event: state\ndata: {\"page\":\"")
+                    .append(moment.digest())
+                    .append("\",\"problem\":\"");
             JsonStringEncoder.getInstance().quoteAsString(moment.problem(), event);
             event.append("\"}\n\n");
         }

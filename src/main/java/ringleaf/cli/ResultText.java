@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.List;
@@ -57,7 +58,9 @@ final class ResultText {
     ResultText buildOrder(Design design, boolean named) {
         List<String> steps = design.assembly().buildOrder();
         if (!steps.isEmpty()) {
-            out.append("build order").append(named ? " of " + design.name() : "").append('\n');
+            out.append("build order")
+                    .append(named ? " of " + design.name() : "")
+                    .append('\n');
             for (int i = 0; i < steps.size(); i++) {
                 out.append(Wrap.of((i < 9 ? "   " : "  ") + (i + 1) + ". ", unit.text(steps.get(i)), STEP));
             }

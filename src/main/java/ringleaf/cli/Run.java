@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.InputStream;
@@ -69,8 +70,7 @@ final class Run {
         Optional<SpecSource> source = new SpecFinder(surroundings, in).find(asked.spec(), problems);
         SpecReader reader = new SpecReader(Kinds.fields(), catalogues, problems);
         Optional<Node.Mapping> root = source.isPresent() ? reader.root(source.get(), options) : Optional.empty();
-        Optional<SpecDocument> document =
-                root.isPresent() ? reader.readOn(source.get(), root.get()) : Optional.empty();
+        Optional<SpecDocument> document = root.isPresent() ? reader.readOn(source.get(), root.get()) : Optional.empty();
         problems.settle();
         List<Kind.Planned> planned = new ArrayList<>();
         if (document.isPresent()) {
@@ -89,11 +89,7 @@ final class Run {
     private static Kind.Planned plan(MechanismSpec mechanism, SpecDocument document, Problems problems) {
         return Kinds.named(mechanism.kind().name())
                 .read(new Request(
-                        mechanism.name(),
-                        mechanism.values(),
-                        document.fabrication(),
-                        document.catalogues(),
-                        problems));
+                        mechanism.name(), mechanism.values(), document.fabrication(), document.catalogues(), problems));
     }
 
     SpecDocument document() {
@@ -139,7 +135,8 @@ final class Run {
         WhyNot whyNot = new WhyNot(variants.get(), TRIED_STATES, threads);
         WhyNot.Effort effort = new WhyNot.Effort(MOST_REMEDIES, ATTEMPTS, false);
         List<String> lines = new ArrayList<>();
-        for (Change change : whyNot.changes(mechanism, effort, (d, t) -> {}, () -> false).single()) {
+        for (Change change :
+                whyNot.changes(mechanism, effort, (d, t) -> {}, () -> false).single()) {
             lines.add(change.words(false));
         }
         if (lines.isEmpty()) {

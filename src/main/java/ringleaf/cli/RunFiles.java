@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -44,6 +45,7 @@ final class RunFiles {
     private Beside<MadeSolids> meshes;
     /** Further files of parts, held back like those. */
     private final List<Beside<FileSet>> further = new ArrayList<>();
+
     private final Beside<List<List<FitSize>>> fits;
 
     private record Made(FileSet files, Map<String, List<String>> paths) {}
@@ -56,10 +58,7 @@ final class RunFiles {
     private record MadeSolids(FileSet files, List<List<String>> paths) {}
 
     private RunFiles(
-            SpecDocument document,
-            List<Preparation> prepared,
-            Solids solids,
-            Beside<List<List<FitSize>>> fits) {
+            SpecDocument document, List<Preparation> prepared, Solids solids, Beside<List<List<FitSize>>> fits) {
         this.solids = solids;
         this.document = document;
         this.prepared = prepared;
@@ -103,13 +102,13 @@ final class RunFiles {
         return all;
     }
 
-    private static Made parts(
-            Design design, Preparation prepared, Wanted wanted, Catalogues catalogues) {
+    private static Made parts(Design design, Preparation prepared, Wanted wanted, Catalogues catalogues) {
         FileSet files = new FileSet();
         PartFiles.Wanted own =
                 new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
         if (prepared != null) {
-            return new Made(files, PartFiles.add(design.name(), MachineLines.items(design, prepared, catalogues), own, files));
+            return new Made(
+                    files, PartFiles.add(design.name(), MachineLines.items(design, prepared, catalogues), own, files));
         }
         return new Made(files, PartFiles.add(design, own, files));
     }
@@ -148,7 +147,8 @@ final class RunFiles {
                 addSolids(design.name(), paths);
             }
             files.add("motion/" + FileNames.of(design.name()) + ".csv", MotionCsv.write(design.motion()));
-            for (Map.Entry<String, byte[]> view : drawn.get(i).shown.result().views.files().entrySet()) {
+            for (Map.Entry<String, byte[]> view :
+                    drawn.get(i).shown.result().views.files().entrySet()) {
                 files.add(view.getKey(), view.getValue());
             }
             reports.add(report(i, all.get(i), paths));
@@ -183,7 +183,11 @@ final class RunFiles {
                         cautions,
                         Optional.empty()));
         byte[] json = DesignJson.write(
-                Version.text(), document.title(), reports, cautions, files.files().keySet());
+                Version.text(),
+                document.title(),
+                reports,
+                cautions,
+                files.files().keySet());
         files.add(DESIGN, json);
         return files.files();
     }
@@ -193,8 +197,9 @@ final class RunFiles {
         List<String> parts = new ArrayList<>();
         for (int i = 0; solids != null && i < solids.items().size(); i++) {
             if (meshes.result().paths.get(i).isEmpty()) {
-                parts.add(solids.items().get(i).part().name()
-                        + ": its outlines cross, or it touches itself along an edge, so that no closed surface bounds it");
+                parts.add(
+                        solids.items().get(i).part().name()
+                                + ": its outlines cross, or it touches itself along an edge, so that no closed surface bounds it");
             }
         }
         return parts;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.ByteArrayOutputStream;
@@ -144,9 +145,10 @@ final class ServoTableRun {
                     laws.put(names.get(i), law.get());
                 } else {
                     String hint = planned.servoHint();
-                    without.add(names.get(i) + (hint.isEmpty()
-                            ? ": parts of this kind are driven by nothing"
-                            : ": no servo drives it; " + hint + " does"));
+                    without.add(names.get(i)
+                            + (hint.isEmpty()
+                                    ? ": parts of this kind are driven by nothing"
+                                    : ": no servo drives it; " + hint + " does"));
                 }
             }
         }
@@ -165,7 +167,10 @@ final class ServoTableRun {
             if (bytes.size() > MOST_BYTES) {
                 throw Stop.wrong(Shown.cut(file, 300) + ": is no table measured by hand: over a megabyte");
             }
-            text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes.toByteArray())).toString();
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes.toByteArray()))
+                    .toString();
         } catch (CharacterCodingException e) {
             throw Stop.wrong(Shown.cut(file, 300) + ": is no text in UTF-8");
         } catch (IOException e) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -79,16 +80,19 @@ final class SheetPlans {
         double width = set.size().width();
         double height = set.size().height();
         List<String> notes = new ArrayList<>();
-        notes.add((set.isPrinted() ? "bed " : "sheet ") + (index + 1) + " of " + set.nested().sheets().size() + ", "
+        notes.add((set.isPrinted() ? "bed " : "sheet ") + (index + 1) + " of "
+                + set.nested().sheets().size() + ", "
                 + set.process().name() + ", " + set.stock().name() + ", " + Words.number(width, 2)
                 + " x " + Words.number(height, 2) + " mm, true scale");
         if (set.isPrinted()) {
             notes.add("footprints on the bed, nominal outlines, heights above the bed in mm:");
             heights(notes, set.nested().sheets().get(index));
         } else {
-            notes.add(set.kerf() > 0
-                    ? "kerf of " + Words.number(set.kerf(), 4) + " mm is in: switch off any correction in the machine"
-                    : "nominal outlines, no kerf in them");
+            notes.add(
+                    set.kerf() > 0
+                            ? "kerf of " + Words.number(set.kerf(), 4)
+                                    + " mm is in: switch off any correction in the machine"
+                            : "nominal outlines, no kerf in them");
         }
         if (set.tabWidth() > 0) {
             notes.add("tabs of " + Words.number(set.tabWidth(), 3) + " mm hold the parts: snip and file them flush");

@@ -1,13 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.geom.Region;
 import ringleaf.part.Design;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
-import ringleaf.geom.Region;
 import ringleaf.report.SolidFiles;
 import ringleaf.spec.shared.Catalogues;
 import ringleaf.spec.shared.MakingProcess;
@@ -44,10 +45,11 @@ final class Solids {
             solids.checkNames(designs);
         }
         if (solids.items.isEmpty() && solids.wrong.isEmpty()) {
-            solids.wrong.add("there is nothing to make a solid of: " + (all || !asked.parts().isEmpty()
-                    ? "no part is left"
-                    : "no part of this spec is printed; " + MakeCommand.SOLIDS
-                            + " all makes solids of parts cut from sheet as well"));
+            solids.wrong.add("there is nothing to make a solid of: "
+                    + (all || !asked.parts().isEmpty()
+                            ? "no part is left"
+                            : "no part of this spec is printed; " + MakeCommand.SOLIDS
+                                    + " all makes solids of parts cut from sheet as well"));
         }
         if (!solids.wrong.isEmpty()) {
             throw Stop.wrong(String.join("\nringleaf: ", solids.wrong));
@@ -72,12 +74,13 @@ final class Solids {
         boolean named = asked.parts().contains(part.name());
         if (part.source().isBought() || !part.isDrawn()) {
             if (named) {
-                wrong.add("no solid of " + part.name() + ": it is bought (" + part.source().stock()
-                        + ") and not made here");
+                wrong.add("no solid of " + part.name() + ": it is bought ("
+                        + part.source().stock() + ") and not made here");
             }
             return;
         }
-        Optional<MakingProcess> process = catalogues.processes().get(part.source().process());
+        Optional<MakingProcess> process =
+                catalogues.processes().get(part.source().process());
         boolean printed = process.isPresent() && process.get().makesLayers();
         if (!named && !all && (!asked.parts().isEmpty() || !printed)) {
             return;

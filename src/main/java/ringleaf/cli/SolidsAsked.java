@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -67,8 +68,8 @@ record SolidsAsked(boolean stl, boolean threeMf, List<String> parts, Tolerance c
     private static double length(String chord) {
         QuantityReader.Result read = QuantityReader.read(chord, Quantity.LENGTH, LengthUnit.MM.unit());
         if (read.refused()) {
-            throw Stop.wrong(MakeCommand.CHORD + ": " + read.reason()
-                    + (read.hint().isEmpty() ? "" : "; " + read.hint()));
+            throw Stop.wrong(
+                    MakeCommand.CHORD + ": " + read.reason() + (read.hint().isEmpty() ? "" : "; " + read.hint()));
         }
         if (read.value() < FINEST) {
             throw Stop.wrong(MakeCommand.CHORD + ": " + Shown.quoted(chord) + " is below the least of 0.0005 mm"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.IOException;
@@ -73,7 +74,8 @@ final class SpecWatch implements AutoCloseable {
         Path spec = surroundings.place(asked.spec(), "SPEC").toAbsolutePath();
         files.add(spec);
         Path beside = spec.resolveSibling(OwnCatalogues.BESIDE);
-        Optional<Path> shared = asked.shared().map(typed -> surroundings.place(typed, "--shared").toAbsolutePath());
+        Optional<Path> shared = asked.shared()
+                .map(typed -> surroundings.place(typed, "--shared").toAbsolutePath());
         for (String name : OwnCatalogues.NAMES) {
             files.add(beside.resolve(name));
             shared.ifPresent(folder -> files.add(folder.resolve(name)));
@@ -126,7 +128,8 @@ final class SpecWatch implements AutoCloseable {
         }
         Matcher found = DRAWING.matcher(text + "\n" + sets);
         while (found.find()) {
-            String path = found.group(1) != null ? found.group(1) : found.group(2) != null ? found.group(2) : found.group(3);
+            String path =
+                    found.group(1) != null ? found.group(1) : found.group(2) != null ? found.group(2) : found.group(3);
             try {
                 Path file = files.get(0).resolveSibling(path.strip());
                 if (!files.contains(file) && file.getFileName() != null) {
@@ -152,7 +155,8 @@ final class SpecWatch implements AutoCloseable {
                     return false;
                 }
                 for (WatchEvent<?> event : key.pollEvents()) {
-                    told |= event.context() == null || names.contains(event.context().toString());
+                    told |= event.context() == null
+                            || names.contains(event.context().toString());
                 }
                 if (!key.reset()) {
                     keys.values().remove(key);
@@ -196,11 +200,13 @@ final class SpecWatch implements AutoCloseable {
 
     private void register(Path folder) {
         try {
-            keys.put(folder, folder.register(
-                    service,
-                    StandardWatchEventKinds.ENTRY_CREATE,
-                    StandardWatchEventKinds.ENTRY_MODIFY,
-                    StandardWatchEventKinds.ENTRY_DELETE));
+            keys.put(
+                    folder,
+                    folder.register(
+                            service,
+                            StandardWatchEventKinds.ENTRY_CREATE,
+                            StandardWatchEventKinds.ENTRY_MODIFY,
+                            StandardWatchEventKinds.ENTRY_DELETE));
         } catch (IOException e) {
             // Then looking now and then has to do.
             keys.remove(folder);
@@ -213,7 +219,9 @@ final class SpecWatch implements AutoCloseable {
         for (Path file : files) {
             try {
                 BasicFileAttributes is = Files.readAttributes(file, BasicFileAttributes.class);
-                looks.append(is.lastModifiedTime().to(TimeUnit.NANOSECONDS)).append(' ').append(is.size());
+                looks.append(is.lastModifiedTime().to(TimeUnit.NANOSECONDS))
+                        .append(' ')
+                        .append(is.size());
                 looks.append(' ').append(is.fileKey());
             } catch (IOException e) {
                 looks.append('-');

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.FileDescriptor;
@@ -46,7 +47,9 @@ record Streams(PrintStream out, PrintStream err, Watched watched, Surroundings s
         boolean colour = terminal && (noColour == null || noColour.isEmpty()) && !"dumb".equals(term);
         Path folder = Path.of(System.getProperty("user.dir"));
         return new Streams(
-                print(watched), print(new FileOutputStream(FileDescriptor.err)), watched,
+                print(watched),
+                print(new FileOutputStream(FileDescriptor.err)),
+                watched,
                 new Surroundings(folder, terminal, colour));
     }
 

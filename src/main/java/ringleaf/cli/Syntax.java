@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.PrintStream;
@@ -19,7 +20,9 @@ final class Syntax {
     static final String THOROUGH = "--thorough";
     static final String DETAILS = "--details";
     /** Where a command that judges says what, for its help. */
-    static final String STREAMS = "%nVerdict, figures and files go to standard output; findings and errors to standard error.%n";
+    static final String STREAMS =
+            "%nVerdict, figures and files go to standard output; findings and errors to standard error.%n";
+
     static final String KERF = "--kerf";
     static final String SHARED = "--shared";
 
@@ -65,18 +68,20 @@ final class Syntax {
     static void judging(CommandSpec command) {
         sets(command);
         command.addOption(option(
-                "N", "states of the travel that are swept, " + States.LEAST + " to " + States.MOST + " (default: "
-                        + States.USUAL + ")", STATES));
+                "N",
+                "states of the travel that are swept, " + States.LEAST + " to " + States.MOST + " (default: "
+                        + States.USUAL + ")",
+                STATES));
         command.addOption(flag("outlines carry the kerf, as with fabrication.kerf=true", KERF));
-        command.addOption(flag(
-                "judges outlines at every state, and not only at ends, extremes and nine between", THOROUGH));
+        command.addOption(
+                flag("judges outlines at every state, and not only at ends, extremes and nine between", THOROUGH));
         shared(command);
     }
 
     /** Whether all is told of a run that says the verdict first. */
     static void details(CommandSpec command) {
-        command.addOption(flag("tells all: every size with how it was found, every check, order of assembly, cautions",
-                DETAILS));
+        command.addOption(
+                flag("tells all: every size with how it was found, every check, order of assembly, cautions", DETAILS));
     }
 
     static void dxf(CommandSpec command) {
@@ -95,14 +100,16 @@ final class Syntax {
 
     static void shared(CommandSpec command) {
         command.addOption(option(
-                "FOLDER",
-                "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones",
-                SHARED));
+                "FOLDER", "folder with own catalogues (stock.yaml, servos.yaml, …) laid over the ready ones", SHARED));
     }
 
     static CommandSpec command(String name, String description, String footer) {
         CommandSpec command = CommandSpec.create().name(name);
-        command.usageMessage().description(description).footer("", footer).width(100).sortOptions(false);
+        command.usageMessage()
+                .description(description)
+                .footer("", footer)
+                .width(100)
+                .sortOptions(false);
         command.addOption(OptionSpec.builder("-h", "--help")
                 .usageHelp(true)
                 .description("shows this and ends")

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.IOException;
@@ -39,7 +40,8 @@ record TakenFile(String shown, Surroundings surroundings) {
 
     /** Writes the design in a place of the order, counted from 1. */
     void write(Exploration.Result result, int place, AskedVariants of) {
-        List<SetOption> options = result.grid().options(result.rows().get(place - 1).index());
+        List<SetOption> options =
+                result.grid().options(result.rows().get(place - 1).index());
         Node.Mapping meant = of.variants().root();
         Problems problems = new Problems();
         for (SetOption option : options) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.PrintStream;
@@ -65,7 +66,8 @@ final class Told {
     void findings() {
         PrintStream err = console.err();
         for (Judged judged : all) {
-            String text = FindingsText.brief(judged.findings(), unit, console.surroundings().colour());
+            String text = FindingsText.brief(
+                    judged.findings(), unit, console.surroundings().colour());
             if (all.size() > 1 && !text.isEmpty()) {
                 err.print(judged.design().name() + "\n");
             }
@@ -97,8 +99,11 @@ final class Told {
             }
         }
         List<String> others = names.subList(1, names.size());
-        return (all.size() > 1 ? names.get(0) + ": " : "") + reason
-                + (others.isEmpty() ? "" : "; " + String.join(", ", others) + (others.size() == 1 ? " fails too" : " fail too"));
+        return (all.size() > 1 ? names.get(0) + ": " : "")
+                + reason
+                + (others.isEmpty()
+                        ? ""
+                        : "; " + String.join(", ", others) + (others.size() == 1 ? " fails too" : " fail too"));
     }
 
     private String holding() {
@@ -120,7 +125,9 @@ final class Told {
             wide = Math.max(wide, figure.name().length());
         }
         for (Headline.Figure figure : figures) {
-            text.append("  ").append(figure.name()).append(" ".repeat(wide - figure.name().length() + 2));
+            text.append("  ")
+                    .append(figure.name())
+                    .append(" ".repeat(wide - figure.name().length() + 2));
             text.append(figure.value()).append('\n');
         }
         return text.toString();
@@ -138,7 +145,9 @@ final class Told {
             if (all.size() > 1) {
                 console.err().print(judged.design().name() + "\n");
             }
-            console.err().print(FindingsText.of(judged.findings(), unit, console.surroundings().colour()));
+            console.err()
+                    .print(FindingsText.of(
+                            judged.findings(), unit, console.surroundings().colour()));
         }
         console.err().flush();
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.Optional;
@@ -25,10 +26,14 @@ final class ToleranceCommand implements Command {
                         + "%nWhat a process keeps sizes within is its repeatability in processes.yaml.%n");
         Syntax.spec(tolerance);
         tolerance.addOption(Syntax.option(
-                "DIR", "writes tolerance/<mechanism>-drift.csv and -yield.csv there",
-                Syntax.OUTPUT_SHORT, Syntax.OUTPUT));
-        tolerance.addOption(Syntax.option("N", "random builds, 1 to " + ToleranceRun.MOST_BUILDS + " (default: "
-                + ToleranceRun.USUAL_BUILDS + ")", BUILDS));
+                "DIR",
+                "writes tolerance/<mechanism>-drift.csv and -yield.csv there",
+                Syntax.OUTPUT_SHORT,
+                Syntax.OUTPUT));
+        tolerance.addOption(Syntax.option(
+                "N",
+                "random builds, 1 to " + ToleranceRun.MOST_BUILDS + " (default: " + ToleranceRun.USUAL_BUILDS + ")",
+                BUILDS));
         tolerance.addOption(Syntax.option(
                 "N", "seed of the random numbers; the same seed gives the same builds (default: 1)", SEED));
         Syntax.reading(tolerance);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.PrintStream;
@@ -98,8 +99,7 @@ final class ToleranceRun {
         List<String> shares = ToleranceText.yield(yield);
         lines.add(shares.get(0));
         lines.addAll(indented(shares.subList(1, shares.size())));
-        lines.addAll(indented(
-                new YieldMends(run, builds, seed, threads).lines(name, index, built.get(), yield)));
+        lines.addAll(indented(new YieldMends(run, builds, seed, threads).lines(name, index, built.get(), yield)));
         lines.add("how far each size may drift by itself, " + unit.spelling() + "; reserve: the nearer way in multiples"
                 + " of what it is made within");
         lines.addAll(indented(ToleranceText.drifts(drifts, unit)));
@@ -115,7 +115,8 @@ final class ToleranceRun {
         out.flush();
         String path = "tolerance/" + FileNames.of(name);
         files.put(path + "-drift.csv", ToleranceText.driftCsv(drifts).getBytes(StandardCharsets.UTF_8));
-        files.put(path + "-yield.csv", ToleranceText.yieldCsv(yield, built.get()).getBytes(StandardCharsets.UTF_8));
+        files.put(
+                path + "-yield.csv", ToleranceText.yieldCsv(yield, built.get()).getBytes(StandardCharsets.UTF_8));
         return true;
     }
 
@@ -145,8 +146,8 @@ final class ToleranceRun {
         }
         long value = Digits.of(typed);
         if (value < least || value > most) {
-            throw Stop.wrong(option + ": " + Shown.quoted(typed) + " is no whole number from " + least + " ("
-                    + whyLeast + ") to " + most + " (" + whyMost + ")");
+            throw Stop.wrong(option + ": " + Shown.quoted(typed) + " is no whole number from " + least + " (" + whyLeast
+                    + ") to " + most + " (" + whyMost + ")");
         }
         return value;
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -43,8 +44,8 @@ final class TrialBlades {
             throw Stop.wrong(MakeCommand.TRIAL_BLADES + ": " + number + " is below the least of " + LEAST
                     + " (one blade lies over nothing); nearest: " + LEAST);
         } else if (number > least) {
-            throw Stop.wrong(MakeCommand.TRIAL_BLADES + ": " + number + " is above the " + least + " blades of " + smallest
-                    + "; nearest: " + least);
+            throw Stop.wrong(MakeCommand.TRIAL_BLADES + ": " + number + " is above the " + least + " blades of "
+                    + smallest + "; nearest: " + least);
         }
         return (int) number;
     }

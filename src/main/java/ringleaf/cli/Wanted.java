@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -58,8 +59,11 @@ record Wanted(boolean svg, boolean dxf, DxfVersion version, Optional<SolidsAsked
     static Wanted ofOutlines(String formats, String dxf) {
         List<String> asked = formats == null ? USUAL : names(formats, USUAL);
         return new Wanted(
-                asked.contains("svg"), asked.contains("dxf"), version(dxf, asked, formats),
-                Optional.empty(), Optional.empty());
+                asked.contains("svg"),
+                asked.contains("dxf"),
+                version(dxf, asked, formats),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static DxfVersion version(String dxf, List<String> asked, String formats) {
@@ -100,8 +104,8 @@ record Wanted(boolean svg, boolean dxf, DxfVersion version, Optional<SolidsAsked
     }
 
     private static Stop unknown(String option, String what, String name, List<String> known) {
-        String said = name.isEmpty() ? "a name of a " + what + " is empty"
-                : "there is no " + what + " " + Shown.quoted(name);
+        String said =
+                name.isEmpty() ? "a name of a " + what + " is empty" : "there is no " + what + " " + Shown.quoted(name);
         return Stop.wrong(option + ": " + said + "; " + Nearest.hint(name, known));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.PrintStream;
@@ -41,7 +42,8 @@ final class WhyNotRun {
         try (Interrupt interrupt = Interrupt.watch()) {
             WhyNot whyNot = new WhyNot(variants, asked.states(), threads);
             for (int i = 0; i < variant.planned().size(); i++) {
-                String name = variant.document().orElseThrow().mechanisms().get(i).name();
+                String name =
+                        variant.document().orElseThrow().mechanisms().get(i).name();
                 Design design = variant.planned().get(i).design(asked.states());
                 ShownUnit unit = Told.unit(variant.document().orElseThrow());
                 ResultText text = new ResultText(unit);
@@ -55,8 +57,11 @@ final class WhyNotRun {
                 out.print(text);
             }
             if (failed) {
-                out.print(Wrap.of("", "each solved again and verified on the geometry; per cent of the value, of 1 mm or"
-                        + " 10° where it is 0, and another named way counts as 50 %", 2));
+                out.print(Wrap.of(
+                        "",
+                        "each solved again and verified on the geometry; per cent of the value, of 1 mm or"
+                                + " 10° where it is 0, and another named way counts as 50 %",
+                        2));
             }
             out.flush();
             err.flush();
@@ -95,8 +100,10 @@ final class WhyNotRun {
         if (lines.isEmpty()) {
             lines.add("the checks above say what is missing");
         }
-        text.list("no single change would mend it" + (found.pairs().isEmpty() ? ", and no pair of them" : "; two together"
-                + " would") + soFar, lines);
+        text.list(
+                "no single change would mend it"
+                        + (found.pairs().isEmpty() ? ", and no pair of them" : "; two together" + " would") + soFar,
+                lines);
     }
 
     private static List<String> failures(Design design, ShownUnit unit) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.util.ArrayList;
@@ -92,13 +93,16 @@ final class YieldMends {
         }
         finer(index, built.families());
         if (!found.isEmpty()) {
-            lines.add("with any one of these it holds in " + Words.number(100 * ENOUGH, 0) + " of 100 or more, each tried:");
+            lines.add("with any one of these it holds in " + Words.number(100 * ENOUGH, 0)
+                    + " of 100 or more, each tried:");
             for (Mend mend : found) {
                 lines.add("  " + mend.words());
             }
         } else {
             lines.add("no single change that was tried brings it to " + Words.number(100 * ENOUGH, 0) + " of 100"
-                    + best.filter(m -> m.share() > yield.share()).map(m -> "; best of them: " + m.words()).orElse(""));
+                    + best.filter(m -> m.share() > yield.share())
+                            .map(m -> "; best of them: " + m.words())
+                            .orElse(""));
         }
         return lines;
     }
@@ -147,7 +151,9 @@ final class YieldMends {
             finer.sort((a, b) -> Double.compare(b.repeatability(), a.repeatability()));
             for (MakingProcess process : finer) {
                 for (String stock : stocks(process, making.stock())) {
-                    if (attempt("fabrication." + family + "={process: " + process.name() + ", stock: " + stock + "}", index)) {
+                    if (attempt(
+                            "fabrication." + family + "={process: " + process.name() + ", stock: " + stock + "}",
+                            index)) {
                         break;
                     }
                 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import java.util.List;
@@ -10,6 +11,7 @@ import ringleaf.spec.text.Problems;
 final class Contradictions {
     /** Pins, holes and slots of one machine may differ so far in what they say of the kerf, mm (no source). */
     private static final double SHEET_SPREAD = 0.1;
+
     private static final double LAYER_SPREAD = 0.3;
     /** A piece further from its size than this was not made at true scale. */
     private static final double MOST_SCALE = 0.01;
@@ -162,7 +164,12 @@ final class Contradictions {
 
     private void tongue() {
         Feature enters = filled.chosen(SheetReader.TONGUE);
-        room(enters, SheetReader.TONGUE, free.slot(), filled.coupon().pin() + free.pin().value(), "enter");
+        room(
+                enters,
+                SheetReader.TONGUE,
+                free.slot(),
+                filled.coupon().pin() + free.pin().value(),
+                "enter");
     }
 
     private static String mm(double value) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import java.nio.charset.StandardCharsets;
@@ -54,7 +55,11 @@ public record Coupon(
     public String id() {
         StringBuilder text = new StringBuilder();
         text.append(FORM).append(' ').append(process).append(' ').append(stock).append(' ');
-        text.append(layers).append(' ').append(Decimal.of(thickness)).append(' ').append(Decimal.of(pin));
+        text.append(layers)
+                .append(' ')
+                .append(Decimal.of(thickness))
+                .append(' ')
+                .append(Decimal.of(pin));
         for (Feature feature : features) {
             text.append(' ').append(feature.name()).append(' ').append(Decimal.of(feature.drawn()));
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import java.util.ArrayList;
@@ -24,6 +25,7 @@ public final class CouponPlan {
     private static final double[] SLOTS = {3, 4, 6, 8};
     /** Wider webs and holes than these need no ladder, mm. */
     private static final double WIDEST_WEB = 4;
+
     private static final double WIDEST_DOT = 2.4;
     private static final double HUNDREDTH = 100;
 
@@ -41,17 +43,24 @@ public final class CouponPlan {
         features.add(new Feature(Feature.BAR_Y, Feature.Kind.BAR, CouponOutline.height(layers)));
         add(features, Feature.Kind.HOLE, HOLES);
         add(features, Feature.Kind.SLOT, SLOTS);
-        add(features, Feature.Kind.COMB, steps(
-                PIN - 2.5 * kerf - 0.1, PIN + Math.max(0.1, 1.5 * process.slotClearance()), TRIED));
-        add(features, Feature.Kind.FIT, steps(
-                PIN - 1.6 * kerf - process.pressAllowance() - 0.1,
-                PIN + Math.max(0.05, 1.6 * process.runningClearance() - 0.4 * kerf),
-                TRIED));
+        add(
+                features,
+                Feature.Kind.COMB,
+                steps(PIN - 2.5 * kerf - 0.1, PIN + Math.max(0.1, 1.5 * process.slotClearance()), TRIED));
+        add(
+                features,
+                Feature.Kind.FIT,
+                steps(
+                        PIN - 1.6 * kerf - process.pressAllowance() - 0.1,
+                        PIN + Math.max(0.05, 1.6 * process.runningClearance() - 0.4 * kerf),
+                        TRIED));
         double web = Math.min(WIDEST_WEB, Math.max(0.1, process.web(thickness)));
         add(features, Feature.Kind.WEB, steps(0.25 * web + kerf, 1.5 * web + kerf, RUNGS));
         double dot = Math.min(WIDEST_DOT, Math.max(0.1, process.hole(thickness)));
-        add(features, Feature.Kind.DOT, steps(
-                Math.max(0.05, 0.3 * dot - kerf), Math.max(0.4, 1.6 * dot - kerf), RUNGS));
+        add(
+                features,
+                Feature.Kind.DOT,
+                steps(Math.max(0.05, 0.3 * dot - kerf), Math.max(0.4, 1.6 * dot - kerf), RUNGS));
         return new Coupon(process.name(), stock.name(), layers, thickness, PIN, features);
     }
 

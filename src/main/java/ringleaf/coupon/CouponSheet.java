@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import java.util.List;
@@ -26,15 +27,21 @@ public final class CouponSheet {
     private String text() {
         head();
         instruments();
-        measured(Feature.Kind.PIN, coupon.layers()
-                ? "Upright pins: diameter, outside jaws, half way up, turned between the readings."
-                : "Fingers: width, outside jaws, half way out, burr taken off first.");
-        measured(Feature.Kind.BAR, "The plate over all with the outside jaws, beside the lettering X and Y: BX"
-                + " from left to"
-                + " right, BY from\n# top to bottom at the left or right end, where neither comb nor pins stand.");
-        measured(Feature.Kind.HOLE, "Holes: the thickest pin gauge or drill shank that goes in by its own"
-                + " weight, or the"
-                + " inside jaws, in\n# different directions.");
+        measured(
+                Feature.Kind.PIN,
+                coupon.layers()
+                        ? "Upright pins: diameter, outside jaws, half way up, turned between the readings."
+                        : "Fingers: width, outside jaws, half way out, burr taken off first.");
+        measured(
+                Feature.Kind.BAR,
+                "The plate over all with the outside jaws, beside the lettering X and Y: BX"
+                        + " from left to"
+                        + " right, BY from\n# top to bottom at the left or right end, where neither comb nor pins stand.");
+        measured(
+                Feature.Kind.HOLE,
+                "Holes: the thickest pin gauge or drill shank that goes in by its own"
+                        + " weight, or the"
+                        + " inside jaws, in\n# different directions.");
         measured(Feature.Kind.SLOT, "Slots: width, inside jaws or gauges, at different places along them.");
         tries();
         looks(Feature.Kind.WEB, "whole", "Webs: is the web whole, straight and not burnt through? yes or no for each.");
@@ -43,7 +50,11 @@ public final class CouponSheet {
     }
 
     private void head() {
-        out.append("# What piece ").append(coupon.id()).append(" measures: ").append(coupon.process()).append(" on ");
+        out.append("# What piece ")
+                .append(coupon.id())
+                .append(" measures: ")
+                .append(coupon.process())
+                .append(" on ");
         out.append(coupon.stock()).append(".\n#\n");
         out.append("# Make the piece as your machine makes parts every day, but with no correction of kerf or"
                 + " size switched"
@@ -54,8 +65,9 @@ public final class CouponSheet {
         out.append("# A dot parts the decimals, a comma the readings. What broke or cannot be reached gets  "
                 + " measured: none\n");
         out.append("# Then:   ringleaf coupon --read this-file.yaml\n\n");
-        out.append("ringleaf-coupon: ").append(Coupon.FORM).append("    # these lines say which piece it is:"
-                + " leave them\n");
+        out.append("ringleaf-coupon: ")
+                .append(Coupon.FORM)
+                .append("    # these lines say which piece it is:" + " leave them\n");
         out.append("piece: ").append(coupon.id()).append('\n');
         out.append("process: ").append(coupon.process()).append('\n');
         out.append("stock: ").append(coupon.stock()).append('\n');

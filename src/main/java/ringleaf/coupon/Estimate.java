@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import org.apache.commons.math3.distribution.TDistribution;
@@ -13,6 +14,7 @@ import org.apache.commons.math3.distribution.TDistribution;
 public record Estimate(double value, double u, double low, double high) {
     /** Above this many degrees of freedom Student's t is the normal distribution's to 1e-6. */
     private static final double MANY = 1e6;
+
     private static final double SHARE = 0.975;
 
     /**

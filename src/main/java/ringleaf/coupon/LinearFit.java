@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -13,6 +14,7 @@ final class LinearFit {
     private final RealMatrix x;
     /** (XᵀX)⁻¹ Xᵀ: parameters from observations. */
     private final RealMatrix solver;
+
     private final RealMatrix unscaled;
     private final double[] parameters;
     private final double[] residuals;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import java.util.ArrayList;
@@ -86,9 +87,12 @@ public record Measured(Coupon coupon, int readings, List<Value> values, List<Val
             tried(SheetReader.HELD, "press-allowance", -1, "largest hole that held the pin");
             tried(SheetReader.SLIDES, "slot-clearance", 1, "narrowest slot in which the pin slid");
             Estimate repeatability = model.repeatability();
-            values.add(new Value("repeatability", repeatability, repeatability.low() == 0
-                    ? "hidden by what measuring adds, so it is at most about this"
-                    : "95 % of sizes lie within it; what measuring adds is taken off"));
+            values.add(new Value(
+                    "repeatability",
+                    repeatability,
+                    repeatability.low() == 0
+                            ? "hidden by what measuring adds, so it is at most about this"
+                            : "95 % of sizes lie within it; what measuring adds is taken off"));
             tell();
             return new Measured(coupon, filled.count(), values, told);
         }
@@ -160,14 +164,14 @@ public record Measured(Coupon coupon, int readings, List<Value> values, List<Val
             List<Feature> row = coupon.of(found.kind());
             double step = row.get(1).drawn() - row.get(0).drawn();
             double error = filled.outside().error() / Math.sqrt(3);
-            double scatter = pin.scatter() / (pin.values().size() - 1) / pin.values().size();
+            double scatter =
+                    pin.scatter() / (pin.values().size() - 1) / pin.values().size();
             double other = Math.sqrt(error * error + scatter + kerf.u() * kerf.u());
             double drawn = found.drawn() - pin.mean() + kerf.value();
             Estimate opening = Estimate.between(drawn, drawn - (sense > 0 ? step : 0), drawn + (sense > 0 ? 0 : step))
                     .plus(0, other);
-            Estimate value = sense > 0
-                    ? opening
-                    : new Estimate(-opening.value(), opening.u(), -opening.high(), -opening.low());
+            Estimate value =
+                    sense > 0 ? opening : new Estimate(-opening.value(), opening.u(), -opening.high(), -opening.low());
             boolean below = value.value() < 0;
             values.add(new Value(key, notNegative(value), below ? note + "; none is needed" : note));
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import java.util.ArrayList;
@@ -14,8 +15,7 @@ import ringleaf.spec.text.Decimal;
  * @param keys of its values
  * @param values by those keys, each what stands behind the colon
  */
-public record OwnEntry(
-        String topKey, String name, List<String> comments, List<String> keys, List<String> values) {
+public record OwnEntry(String topKey, String name, List<String> comments, List<String> keys, List<String> values) {
 
     public OwnEntry {
         comments = List.copyOf(comments);
@@ -26,8 +26,8 @@ public record OwnEntry(
     /** What was measured of a process. */
     public static OwnEntry process(Measured measured) {
         List<String> comments = new ArrayList<>();
-        comments.add("measured on piece " + measured.coupon().id() + " of " + measured.coupon().stock() + ", "
-                + measured.readings() + " readings");
+        comments.add("measured on piece " + measured.coupon().id() + " of "
+                + measured.coupon().stock() + ", " + measured.readings() + " readings");
         comments.add("within: how far the true value lies from it at most, in 95 of 100 such measurements");
         for (Measured.Value told : measured.told()) {
             double half = told.estimate().half();

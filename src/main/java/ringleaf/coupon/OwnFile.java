@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import java.util.ArrayList;
@@ -39,7 +40,7 @@ public final class OwnFile {
     private static final String HEAD = "# Values of your own machines, measured on coupons. This file lies in"
             + " shared/ beside"
             + " a spec, or in the folder given\n# with --shared, and goes over the ready values one by one."
-                    + " Change what you"
+            + " Change what you"
             + " know better.\n";
 
     private OwnFile() {}
@@ -135,7 +136,8 @@ public final class OwnFile {
         for (int i = 0; i < entry.keys().size(); i++) {
             String key = own + entry.keys().get(i);
             wanted.keySet().removeIf(k -> k.equals(key) || k.startsWith(key + "/"));
-            Node value = YamlReader.read(SpecSource.of("", entry.values().get(i)), problems).orElseThrow();
+            Node value = YamlReader.read(SpecSource.of("", entry.values().get(i)), problems)
+                    .orElseThrow();
             for (Map.Entry<String, String> each : flat(value).entrySet()) {
                 wanted.put(key + each.getKey(), each.getValue());
             }

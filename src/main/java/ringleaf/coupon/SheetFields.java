@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import java.util.List;
@@ -15,10 +16,12 @@ final class SheetFields {
     private static final String FINEST = "no caliper shows less";
     private static final String COARSEST = "that is no instrument for such sizes";
 
-    static final Field<String> PIECE = Field.text("piece", 20).help("what is engraved on the piece").required();
+    static final Field<String> PIECE =
+            Field.text("piece", 20).help("what is engraved on the piece").required();
     static final Field<String> PROCESS =
             Field.text("process", 100).help("process that made it").required();
-    static final Field<String> STOCK = Field.text("stock", 100).help("stock it is made of").required();
+    static final Field<String> STOCK =
+            Field.text("stock", 100).help("stock it is made of").required();
     static final Field<String> MAKES = Field.choice("makes")
             .help("how it is made")
             .option("sheet", "cut from sheet")
@@ -44,10 +47,12 @@ final class SheetFields {
             .atMost(1, COARSEST)
             .required();
     static final FieldSet INSTRUMENT = FieldSet.of(STEP, ERROR);
-    static final Field<Values> OUTSIDE =
-            Field.group("outside", INSTRUMENT).help("what sizes are measured with from outside").required();
-    static final Field<Values> INSIDE =
-            Field.group("inside", INSTRUMENT).help("what sizes are measured with from inside").required();
+    static final Field<Values> OUTSIDE = Field.group("outside", INSTRUMENT)
+            .help("what sizes are measured with from outside")
+            .required();
+    static final Field<Values> INSIDE = Field.group("inside", INSTRUMENT)
+            .help("what sizes are measured with from inside")
+            .required();
 
     /** The head of a sheet. */
     static final FieldSet HEAD = FieldSet.of(PIECE, PROCESS, STOCK, MAKES, THICKNESS, UNITS, OUTSIDE, INSIDE);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import java.util.ArrayList;
@@ -103,8 +104,8 @@ public final class SheetReader {
         if (problems.count() > before) {
             return Optional.empty();
         }
-        Filled filled = new Filled(
-                source, coupon, instrument(head, SheetFields.OUTSIDE), instrument(head, SheetFields.INSIDE));
+        Filled filled =
+                new Filled(source, coupon, instrument(head, SheetFields.OUTSIDE), instrument(head, SheetFields.INSIDE));
         readings.forEach(filled::read);
         answers.forEach(filled::answer);
         return Optional.of(filled);
@@ -174,8 +175,10 @@ public final class SheetReader {
         boolean blank = node instanceof Node.Scalar scalar && scalar.isNothing()
                 || node instanceof Node.Sequence sequence && sequence.items().isEmpty();
         if (blank) {
-            problems.at(place, "is not filled in", "write two readings or more, or measured: none where it cannot be"
-                    + " measured");
+            problems.at(
+                    place,
+                    "is not filled in",
+                    "write two readings or more, or measured: none where it cannot be" + " measured");
             return;
         }
         if (node instanceof Node.Scalar scalar && scalar.text().equals(NONE)) {
@@ -196,14 +199,17 @@ public final class SheetReader {
             places.add(node.place().named(Shown.quoted(name)));
         }
         if (all.get().size() < FEWEST) {
-            problems.at(place, "has one reading, and two are the least: only repeated readings part the scatter of the"
-                    + " machine from that of measuring");
+            problems.at(
+                    place,
+                    "has one reading, and two are the least: only repeated readings part the scatter of the"
+                            + " machine from that of measuring");
         }
         readings.put(name, new Filled.Reading(all.get(), places, place));
     }
 
     private void look(String name, Node.Entry line, String key) {
-        Node.Entry entry = line.value() instanceof Node.Mapping map ? map.entries().get(key) : null;
+        Node.Entry entry =
+                line.value() instanceof Node.Mapping map ? map.entries().get(key) : null;
         Place place = (entry == null ? line.keyPlace() : entry.keyPlace()).named(Shown.quoted(name));
         String word = entry != null && entry.value() instanceof Node.Scalar scalar && !scalar.isNothing()
                 ? scalar.text()
@@ -226,7 +232,8 @@ public final class SheetReader {
         for (Map.Entry<String, Node.Entry> each : map.entries().entrySet()) {
             Node.Mapping alone = new Node.Mapping(owner, Map.of(SheetFields.DRAWN_KEY, each.getValue()));
             Values values = SheetFields.SIZE.bind(alone, owner, drawn);
-            features.add(new Feature(each.getKey(), kind, values.given(SheetFields.DRAWN).orElse(1.0)));
+            features.add(new Feature(
+                    each.getKey(), kind, values.given(SheetFields.DRAWN).orElse(1.0)));
             names.add(each.getKey());
         }
         List<String> questions = kind == Feature.Kind.COMB ? List.of(TONGUE, SLIDES) : List.of(HELD, TURNS);
@@ -248,8 +255,10 @@ public final class SheetReader {
         }
         Place place = entry.value().place().named(question);
         if (!(entry.value() instanceof Node.Scalar scalar) || scalar.isNothing()) {
-            problems.at(entry.keyPlace().named(question), "is not filled in", "write a name such as " + names.get(0)
-                    + ", or none");
+            problems.at(
+                    entry.keyPlace().named(question),
+                    "is not filled in",
+                    "write a name such as " + names.get(0) + ", or none");
         } else if (names.contains(scalar.text())) {
             answers.put(question, new Filled.Answer(scalar.text(), place));
         } else if (!scalar.text().equals(NONE)) {

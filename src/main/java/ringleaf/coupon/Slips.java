@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import java.util.ArrayList;
@@ -18,6 +19,7 @@ final class Slips {
     private static final double RISK = 0.001;
     /** A size further than this and this share of it from what was drawn is no size of this machine, mm. */
     private static final double FAR = 1;
+
     private static final double FAR_SHARE = 0.05;
 
     private final Filled filled;
@@ -151,7 +153,8 @@ final class Slips {
         }
         int worst = 0;
         for (int i = 0; i < reading.values().size(); i++) {
-            if (Math.abs(reading.values().get(i) - middle) > Math.abs(reading.values().get(worst) - middle)) {
+            if (Math.abs(reading.values().get(i) - middle)
+                    > Math.abs(reading.values().get(worst) - middle)) {
                 worst = i;
             }
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import java.util.ArrayList;
@@ -70,8 +71,7 @@ final class Chain {
         return chains;
     }
 
-    private static Chain grow(
-            List<Edge> edges, List<List<Integer>> meeting, boolean[] used, int start, boolean forth) {
+    private static Chain grow(List<Edge> edges, List<List<Integer>> meeting, boolean[] used, int start, boolean forth) {
         List<Segment> segments = new ArrayList<>();
         Edge edge = edges.get(start);
         int from = forth ? edge.from : edge.to;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import java.util.ArrayList;
@@ -97,7 +98,8 @@ final class DiscHull {
         for (int i = 0; i < n; i++) {
             Point before = arcs.get((i + n - 1) % n).end();
             Point own = arcs.get(i).start();
-            double rounding = 1e-14 * (Math.abs(own.x()) + Math.abs(own.y()) + arcs.get(i).radius());
+            double rounding =
+                    1e-14 * (Math.abs(own.x()) + Math.abs(own.y()) + arcs.get(i).radius());
             starts[i] = before.distance(own) <= rounding ? before : own;
         }
         for (int i = 0; i < n; i++) {
@@ -141,7 +143,8 @@ final class DiscHull {
         for (int i = 1; i < discs.size(); i++) {
             double reach = discs.get(i).centre().x() + discs.get(i).radius();
             double bestReach = discs.get(best).centre().x() + discs.get(best).radius();
-            boolean tie = reach == bestReach && discs.get(i).centre().y() > discs.get(best).centre().y();
+            boolean tie = reach == bestReach
+                    && discs.get(i).centre().y() > discs.get(best).centre().y();
             if (reach > bestReach || tie) {
                 best = i;
             }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import java.util.ArrayList;
@@ -24,7 +25,9 @@ final class Faces {
     static final double ASKEW = 0.3183;
 
     private final List<Edge> edges;
-    private final Point[] directions = {Point.polar(1, ASKEW), Point.polar(1, ASKEW).left()};
+    private final Point[] directions = {
+        Point.polar(1, ASKEW), Point.polar(1, ASKEW).left()
+    };
     private final Rays[] rays = new Rays[2];
 
     private Faces(List<Edge> edges) {
@@ -58,9 +61,7 @@ final class Faces {
         int second = 0;
         for (int i : cast.near(p)) {
             Edge edge = edges.get(i);
-            int crossings = edge == own
-                    ? ownCrossings(own, p, directions[which], leftwards)
-                    : cast.crossings(i, p);
+            int crossings = edge == own ? ownCrossings(own, p, directions[which], leftwards) : cast.crossings(i, p);
             first += crossings * edge.first;
             second += crossings * edge.second;
         }

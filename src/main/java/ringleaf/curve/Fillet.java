@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import java.util.ArrayList;
@@ -54,9 +55,7 @@ public final class Fillet {
         for (int i = 0; i < n; i++) {
             Segment before = pieces.get((i + n - 1) % n);
             Segment after = pieces.get(i);
-            wanted[i] = before != after
-                    && Math.abs(Corners.turn(before, after)) > SMOOTH
-                    && which.test(after.start());
+            wanted[i] = before != after && Math.abs(Corners.turn(before, after)) > SMOOTH && which.test(after.start());
             if (wanted[i]) {
                 cuts[i] = cut(before, after, radius);
             }
@@ -194,7 +193,9 @@ public final class Fillet {
                 Arc endArc = arcs.get(next);
                 arcs.set(next, endArc == null ? null : endArc.withEnds(start, endArc.end()));
             } else {
-                Point end = arcs.get((i + 1) % n) == null ? piece.end() : arcs.get((i + 1) % n).start();
+                Point end = arcs.get((i + 1) % n) == null
+                        ? piece.end()
+                        : arcs.get((i + 1) % n).start();
                 result.add(piece.part(from, to).withEnds(start, end));
             }
         }

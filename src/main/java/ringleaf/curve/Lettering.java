@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import java.text.Normalizer;
@@ -5,7 +6,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import ringleaf.geom.Line;
 import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;

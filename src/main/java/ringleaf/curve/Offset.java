@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import java.util.ArrayList;
@@ -139,8 +140,7 @@ public final class Offset {
         Point start = corner.plus(before.tangentAt(1).left().times(-distance));
         Point end = corner.plus(after.tangentAt(0).left().times(-distance));
         if (!start.equals(end)) {
-            raw.add(new Arc(
-                    corner, Math.abs(distance), start.minus(corner).angle(), turn, start, end));
+            raw.add(new Arc(corner, Math.abs(distance), start.minus(corner).angle(), turn, start, end));
         }
     }
 }

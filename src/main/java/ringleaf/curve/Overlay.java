@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import java.util.ArrayList;
@@ -61,8 +62,7 @@ public final class Overlay {
         });
     }
 
-    private static void collect(
-            List<Region> regions, int operand, List<Segment> pieces, List<Integer> operands) {
+    private static void collect(List<Region> regions, int operand, List<Segment> pieces, List<Integer> operands) {
         for (Region region : regions) {
             for (Contour contour : region.contours()) {
                 for (Segment segment : contour.segments()) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import java.util.ArrayList;
@@ -47,8 +48,7 @@ public final class RollingPair {
 
     /** The pair when the first outline has turned by an angle, or slid by a length, and the second turned by another. */
     public Position at(double firstMove, double secondTurn) {
-        return new Position(
-                first.near(firstMove, second), first.nearTo(secondTurn, second), second.axis, second.far);
+        return new Position(first.near(firstMove, second), first.nearTo(secondTurn, second), second.axis, second.far);
     }
 
     /** Radius within which the second outline can be met by the first, mm. */

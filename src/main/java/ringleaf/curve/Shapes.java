@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import java.util.ArrayList;
@@ -38,8 +39,7 @@ public final class Shapes {
      * @param radius of the slot's centre line, mm, above {@code halfWidth}
      * @param toAngle at most a turn above {@code fromAngle}; the round ends must not meet (the caller's duty)
      */
-    public static Contour arcSlot(
-            Point centre, double radius, double halfWidth, double fromAngle, double toAngle) {
+    public static Contour arcSlot(Point centre, double radius, double halfWidth, double fromAngle, double toAngle) {
         if (!(halfWidth > 0) || !(radius > halfWidth)) {
             throw new IllegalArgumentException("no slot of half width " + halfWidth + " on radius " + radius);
         }
@@ -59,8 +59,7 @@ public final class Shapes {
     }
 
     /** A piece of a ring with straight radial ends, from one angle counter-clockwise to the other (rad). */
-    public static Contour annulusSector(
-            Point centre, double rInner, double rOuter, double fromAngle, double toAngle) {
+    public static Contour annulusSector(Point centre, double rInner, double rOuter, double fromAngle, double toAngle) {
         double sweep = sweep(fromAngle, toAngle);
         if (!(rInner > 0) || !(rOuter > rInner) || !(sweep > 0) || sweep >= Angles.TURN) {
             throw new IllegalArgumentException(
@@ -68,8 +67,7 @@ public final class Shapes {
         }
         Arc outer = Arc.of(centre, rOuter, fromAngle, sweep);
         Arc inner = Arc.of(centre, rInner, fromAngle + sweep, -sweep);
-        return Contour.of(
-                outer, new Line(outer.end(), inner.start()), inner, new Line(inner.end(), outer.start()));
+        return Contour.of(outer, new Line(outer.end(), inner.start()), inner, new Line(inner.end(), outer.start()));
     }
 
     /** A wedge of a disc, from one angle counter-clockwise to the other (rad), its tip at the centre. */

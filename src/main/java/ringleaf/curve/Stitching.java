@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import java.util.ArrayList;
@@ -40,7 +41,8 @@ final class Stitching {
             Chain chain = chains.get(i);
             List<Segment> segments = chain.segments;
             spokes(byNode, chain.from).add(new Spoke(i, true, segments.get(0)));
-            spokes(byNode, chain.to).add(new Spoke(i, false, segments.get(segments.size() - 1).reversed()));
+            spokes(byNode, chain.to)
+                    .add(new Spoke(i, false, segments.get(segments.size() - 1).reversed()));
         }
         for (List<Spoke> spokes : byNode) {
             if (spokes != null) {

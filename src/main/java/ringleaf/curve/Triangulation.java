@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import java.util.HashMap;
@@ -89,8 +90,7 @@ public final class Triangulation {
         return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
     }
 
-    private static LinearRing ring(
-            List<Point> corners, int[] ring, Map<Coordinate, Integer> numbers) {
+    private static LinearRing ring(List<Point> corners, int[] ring, Map<Coordinate, Integer> numbers) {
         Coordinate[] coordinates = new Coordinate[ring.length + 1];
         for (int i = 0; i < ring.length; i++) {
             Point p = corners.get(ring[i]);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import ringleaf.geom.Angles;
@@ -95,7 +96,11 @@ final class TurnTouch {
     private void endOn(Point end, Segment stander) {
         double[] turns = stander instanceof Arc b
                 ? circling(end, b.centre(), b.radius())
-                : reaching(end, stander.tangentAt(0).left(), stander.tangentAt(0).left().dot(stander.start()), sense);
+                : reaching(
+                        end,
+                        stander.tangentAt(0).left(),
+                        stander.tangentAt(0).left().dot(stander.start()),
+                        sense);
         for (int i = 0; turns != null && i < 2; i++) {
             if (turns[i] < best) {
                 Point point = turned(end, turns[i]);
@@ -109,7 +114,11 @@ final class TurnTouch {
     private void onEnd(Segment mover, Point end) {
         double[] turns = mover instanceof Arc a
                 ? circling(a.centre(), end, a.radius())
-                : reaching(end, mover.tangentAt(0).left(), mover.tangentAt(0).left().dot(mover.start()), -sense);
+                : reaching(
+                        end,
+                        mover.tangentAt(0).left(),
+                        mover.tangentAt(0).left().dot(mover.start()),
+                        -sense);
         for (int i = 0; turns != null && i < 2; i++) {
             if (turns[i] < best && carries(mover, back(end, turns[i]))) {
                 take(turns[i], end);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Operations on lines and true arcs: fitting arcs to a smooth curve, ready shapes, union, difference, intersection,
  * offset, rounding of corners, containment, distances, and flattening for a judge.

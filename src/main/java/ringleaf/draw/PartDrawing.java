@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw;
 
 import java.util.ArrayList;
@@ -157,7 +158,10 @@ public final class PartDrawing {
         }
         String name = PlainText.line(part.name());
         if (options.naming().isOn(part) && !name.isBlank()) {
-            FreeSpot spots = spots(part, part.layers().subList(part.layers().size() - 1, part.layers().size()));
+            FreeSpot spots = spots(
+                    part,
+                    part.layers()
+                            .subList(part.layers().size() - 1, part.layers().size()));
             addLines(things, spots, part.box(), List.of(name), true);
         }
         return things;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw;
 
 /** Text from outside made harmless for a line of a file: what cannot be shown is dropped. */

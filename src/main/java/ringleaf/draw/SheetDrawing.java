@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw;
 
 import java.util.ArrayList;
@@ -175,8 +176,8 @@ public final class SheetDrawing {
             Point tail = corner.plus(new Point(ScaleBar.LENGTH + 16, LINE_HEIGHT / 2));
             Point tip = tail.plus(new Point(ARROW, 0));
             guide.add(new Drawn.Open(Path.of(new Line(tail, tip))));
-            guide.add(new Drawn.Open(Path.of(
-                    new Line(tip.plus(new Point(-2, 1)), tip), new Line(tip, tip.plus(new Point(-2, -1))))));
+            guide.add(new Drawn.Open(
+                    Path.of(new Line(tip.plus(new Point(-2, 1)), tip), new Line(tip, tip.plus(new Point(-2, -1))))));
             line(guide, "rolling direction, burr side down", tip.plus(new Point(2, -LINE_HEIGHT / 2)));
         }
         for (String note : sheet.notes()) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.util.ArrayList;
@@ -94,7 +95,12 @@ final class Attempts {
         Optional<Finding> refused = ready.get().planned().refusal();
         if (refused.isPresent()) {
             Map<String, Double> miss = Map.of(refused.get().check(), REFUSED + Limits.miss(refused.get()));
-            return new Attempt(true, false, words(List.of(refused.get())), miss, ready.get().note());
+            return new Attempt(
+                    true,
+                    false,
+                    words(List.of(refused.get())),
+                    miss,
+                    ready.get().note());
         }
         Trial trial = ready.get().planned().trial(states, memo);
         Map<String, Double> misses = new LinkedHashMap<>();
@@ -103,7 +109,12 @@ final class Attempts {
                 misses.merge(finding.check(), Limits.miss(finding), Double::sum);
             }
         }
-        return new Attempt(true, !trial.failed(), words(trial.findings()), misses, ready.get().note());
+        return new Attempt(
+                true,
+                !trial.failed(),
+                words(trial.findings()),
+                misses,
+                ready.get().note());
     }
 
     /** Whether a full design with these texts passes its own checks and the judge of outlines, at so many states. */
@@ -134,7 +145,10 @@ final class Attempts {
         List<String> failures = new ArrayList<>();
         for (Finding finding : findings) {
             if (finding.failed()) {
-                failures.add(finding.check() + ' ' + Words.number(finding.measured(), 9) + ' '
+                failures.add(finding.check()
+                        + ' '
+                        + Words.number(finding.measured(), 9)
+                        + ' '
                         + Words.number(finding.limit(), 9));
             }
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.util.ArrayList;
@@ -81,8 +82,11 @@ final class AxisReader {
             Place own = source.within(from + Math.max(0, item.indexOf(item.trim())));
             Optional<Span> span = Span.read(item.trim(), path.get(), units, own, problems);
             if (span.isEmpty() && hasDecimalCommas(typed.substring(equals + 1))) {
-                problems.at(source.within(equals + 1), "a comma stands between values, never in a number",
-                        "decimals take a point: " + typed.substring(equals + 1).trim().replace(',', '.'));
+                problems.at(
+                        source.within(equals + 1),
+                        "a comma stands between values, never in a number",
+                        "decimals take a point: "
+                                + typed.substring(equals + 1).trim().replace(',', '.'));
                 return Optional.empty();
             }
             good &= span.isPresent();

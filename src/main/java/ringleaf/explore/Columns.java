@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.util.ArrayList;
@@ -60,9 +61,10 @@ public record Columns(
             this.mechanisms = grid.touched(every);
             for (String name : mechanisms) {
                 trials.add(variant.planned().get(variant.indexOf(name)).trial(states, memo));
-                others.add(other == variant
-                        ? trials.get(trials.size() - 1)
-                        : other.planned().get(other.indexOf(name)).trial(states, memo));
+                others.add(
+                        other == variant
+                                ? trials.get(trials.size() - 1)
+                                : other.planned().get(other.indexOf(name)).trial(states, memo));
             }
         }
 
@@ -77,14 +79,17 @@ public record Columns(
             Set<Column> weighed = new LinkedHashSet<>();
             Set<Column> more = new LinkedHashSet<>();
             for (String name : mechanisms) {
-                Kind kind = Kinds.named(variant.mechanisms().get(variant.indexOf(name)).kind().name());
+                Kind kind = Kinds.named(
+                        variant.mechanisms().get(variant.indexOf(name)).kind().name());
                 String own = mechanisms.size() == 1 ? "" : name;
                 kind.weighed().stream().filter(d -> has(name, d)).forEach(d -> weighed.add(new Column(own, d)));
                 kind.compared().stream().filter(d -> has(name, d)).forEach(d -> more.add(new Column(own, d)));
             }
             Column sought = asked.isPresent()
                     ? sought(asked.get())
-                    : weighed.isEmpty() ? new Column("", Column.PARTS) : weighed.iterator().next();
+                    : weighed.isEmpty()
+                            ? new Column("", Column.PARTS)
+                            : weighed.iterator().next();
             if (weighed.isEmpty()) {
                 weighed.add(sought);
             }

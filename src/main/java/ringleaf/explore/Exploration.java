@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.util.ArrayList;
@@ -146,7 +147,9 @@ public final class Exploration {
         Variants.Reader reader = variants.reader();
         Optional<Variants.Variant> first = readable(reader, 0, 1);
         return first.map(variant -> {
-            Variants.Variant last = grid.size() == 1 ? variant : readable(reader, grid.size() - 1, -1).orElse(variant);
+            Variants.Variant last = grid.size() == 1
+                    ? variant
+                    : readable(reader, grid.size() - 1, -1).orElse(variant);
             return new Columns.Finder(grid, variant, last, states, memo).find(minimise);
         });
     }
@@ -194,7 +197,10 @@ public final class Exploration {
     }
 
     private static boolean isUnjudged(int place, List<Row> rows) {
-        return place >= 0 && place < rows.size() && rows.get(place).works() && !rows.get(place).judged();
+        return place >= 0
+                && place < rows.size()
+                && rows.get(place).works()
+                && !rows.get(place).judged();
     }
 
     private List<Row> judgedOne(int place, Ranking ranking, List<Row> sorted, Variants.Reader reader) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.util.ArrayList;
@@ -18,6 +19,7 @@ public record Grid(List<Axis> axes) {
     public static final int ASKED_TWICE = 100_000;
     /** More than this are never looked at: the table would not fit into a usual machine's memory. */
     public static final int MOST = 2_000_000;
+
     private static final long UNCOUNTABLE = 1_000_000_000_000_000L;
 
     public Grid {
@@ -40,7 +42,9 @@ public record Grid(List<Axis> axes) {
             if (axis.isPresent()) {
                 for (AxisReader.Counted other : counted) {
                     if (overlap(other.path().keys(), axis.get().path().keys())) {
-                        problems.at(axis.get().source().whole(), "varies what " + other.path().shown() + " varies");
+                        problems.at(
+                                axis.get().source().whole(),
+                                "varies what " + other.path().shown() + " varies");
                     }
                 }
                 counted.add(axis.get());
@@ -100,8 +104,8 @@ public record Grid(List<Axis> axes) {
             if (own && axis.path().isOfMechanism()) {
                 problems.at(problem.place(), problem.reason(), problem.hint());
             } else if (own && problem.reason().startsWith("there is no ")) {
-                problems.at(problem.place(), Shown.quoted(axis.texts().get(end)) + ": " + problem.reason(),
-                        problem.hint());
+                problems.at(
+                        problem.place(), Shown.quoted(axis.texts().get(end)) + ": " + problem.reason(), problem.hint());
             } else if (!others) {
                 problems.at(problem.place(), problem.reason(), problem.hint());
             }

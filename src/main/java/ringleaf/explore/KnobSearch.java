@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.util.ArrayList;
@@ -171,7 +172,8 @@ final class KnobSearch {
             } else {
                 next++;
                 Attempts.Attempt attempt = attempt(value, attempts);
-                found = attempt.works() ? back(last, steps, attempts)
+                found = attempt.works()
+                        ? back(last, steps, attempts)
                         : attempt.valid() ? null : beforeInvalid(last, steps, attempts);
                 ended = !attempt.valid() || found != null;
                 last = steps;
@@ -187,10 +189,13 @@ final class KnobSearch {
         }
         long steps = Math.max(1, (long) Math.ceil(Math.abs(knob.goal() - knob.value(sense, 0)) / knob.grid() - 1e-6));
         double value = knob.value(sense, steps);
-        if (knob.share(value) > share || !knob.isInRange(value) || !attempt(value, attempts).works()) {
+        if (knob.share(value) > share
+                || !knob.isInRange(value)
+                || !attempt(value, attempts).works()) {
             return false;
         }
-        boolean nearest = steps == 1 || !attempt(knob.value(sense, steps - 1), attempts).works();
+        boolean nearest =
+                steps == 1 || !attempt(knob.value(sense, steps - 1), attempts).works();
         found = nearest ? rounded(steps, attempts) : back(0, steps - 1, attempts);
         ended = true;
         return true;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.util.ArrayList;
@@ -53,7 +54,9 @@ final class Knobs {
     static List<String> leftOut(MechanismSpec mechanism) {
         List<String> groups = new ArrayList<>();
         for (Field<?> field : mechanism.values().fields().fields()) {
-            if (field.inner() != null && field.catalogue().isEmpty() && !mechanism.values().isGiven(field)) {
+            if (field.inner() != null
+                    && field.catalogue().isEmpty()
+                    && !mechanism.values().isGiven(field)) {
                 groups.add(field.name());
             }
         }
@@ -108,8 +111,7 @@ final class Knobs {
         }
     }
 
-    private void number(
-            Field<?> field, List<String> keys, double inner, boolean down, boolean up, boolean isLimit) {
+    private void number(Field<?> field, List<String> keys, double inner, boolean down, boolean up, boolean isLimit) {
         Numeric numeric = field.numeric();
         Unit unit = numeric.shown(units);
         double now = unit == null ? inner : unit.from(inner);
@@ -119,8 +121,17 @@ final class Knobs {
         }
         SpecPath path = new SpecPath(keys, field);
         double goal = isLimit ? innerValue(field.name()) : Double.NaN;
-        found.add(new Knob(path, numeric, now, numeric.text(now, units), List.of(), down, up, sold,
-                unit == null ? goal : unit.from(goal), units));
+        found.add(new Knob(
+                path,
+                numeric,
+                now,
+                numeric.text(now, units),
+                List.of(),
+                down,
+                up,
+                sold,
+                unit == null ? goal : unit.from(goal),
+                units));
     }
 
     /** What the design as it is came to, in inner units. */
@@ -152,9 +163,11 @@ final class Knobs {
     }
 
     private void names(Field<?> field, Object given, List<String> keys, List<String> all) {
-        String now = given instanceof String text ? text
-                : given instanceof Named named ? named.name().orElse("as written out")
-                : given == null && field.hasDefaultValue() ? field.defaultText() : "";
+        String now = given instanceof String text
+                ? text
+                : given instanceof Named named
+                        ? named.name().orElse("as written out")
+                        : given == null && field.hasDefaultValue() ? field.defaultText() : "";
         // What is left to the tool or the process is one of them; trying it again does no harm.
         now = now.isEmpty() ? "left open" : now;
         List<String> others = new ArrayList<>();
@@ -165,7 +178,16 @@ final class Knobs {
         }
         if (!others.isEmpty()) {
             found.add(new Knob(
-                    new SpecPath(keys, field), null, Double.NaN, now, others, false, false, new double[0], Double.NaN, units));
+                    new SpecPath(keys, field),
+                    null,
+                    Double.NaN,
+                    now,
+                    others,
+                    false,
+                    false,
+                    new double[0],
+                    Double.NaN,
+                    units));
         }
     }
 }

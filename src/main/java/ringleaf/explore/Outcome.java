@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.util.LinkedHashMap;
@@ -40,8 +41,11 @@ record Outcome(
         for (String name : names) {
             if (Column.WORK.contains(name)) {
                 cut = cut == null ? Cut.of(trial.parts(), catalogues) : cut;
-                values.put(name, name.equals(Column.PARTS) ? cut.pieces()
-                        : name.equals(Column.LENGTH) ? cut.length() : cut.time());
+                values.put(
+                        name,
+                        name.equals(Column.PARTS)
+                                ? cut.pieces()
+                                : name.equals(Column.LENGTH) ? cut.length() : cut.time());
             }
         }
         for (Dimension dimension : trial.dimensions()) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.util.ArrayList;
@@ -65,7 +66,9 @@ final class PathFinder {
         Node.Mapping mechanisms = root.get(SpecPath.MECHANISMS) instanceof Node.Mapping map
                 ? map
                 : new Node.Mapping(source.whole(), Map.of());
-        if (keys.size() == 1 && mechanisms.get(first) == null && !rootReason(first).isEmpty()) {
+        if (keys.size() == 1
+                && mechanisms.get(first) == null
+                && !rootReason(first).isEmpty()) {
             return refused(places.get(0), rootReason(first), varied(mechanisms));
         }
         if (!first.equals(SpecPath.MECHANISMS)) {
@@ -93,9 +96,20 @@ final class PathFinder {
     }
 
     private static String varied(Node.Mapping mechanisms) {
-        return "what can vary are the fields of " + Shown.cut(String.join(", ", mechanisms.entries().keySet()), 200)
-                + " and of fabrication, " + EXAMPLE.replace("shutter", mechanisms.entries().isEmpty()
-                        ? "shutter" : Shown.cut(mechanisms.entries().keySet().iterator().next(), 60))
+        return "what can vary are the fields of "
+                + Shown.cut(String.join(", ", mechanisms.entries().keySet()), 200)
+                + " and of fabrication, "
+                + EXAMPLE.replace(
+                                "shutter",
+                                mechanisms.entries().isEmpty()
+                                        ? "shutter"
+                                        : Shown.cut(
+                                                mechanisms
+                                                        .entries()
+                                                        .keySet()
+                                                        .iterator()
+                                                        .next(),
+                                                60))
                         .replace("blades", "FIELD");
     }
 
@@ -107,11 +121,14 @@ final class PathFinder {
             // The name left out: a single key that is a field, or a group with more behind it.
             Kind kind = hint.isEmpty() ? kind(mechanisms.get(each)) : null;
             Optional<String> near = kind == null ? Optional.empty() : nearest(name, kind.fields());
-            if (near.isPresent() && (keys.size() == 2 || kind.fields().find(near.get()).inner() != null)) {
+            if (near.isPresent()
+                    && (keys.size() == 2 || kind.fields().find(near.get()).inner() != null)) {
                 hint = Optional.of(each + '.' + near.get() + rest(2));
             }
         }
-        return refused(places.get(1), "there is no mechanism " + Shown.quoted(name) + " in the spec",
+        return refused(
+                places.get(1),
+                "there is no mechanism " + Shown.quoted(name) + " in the spec",
                 hint.map(h -> "did you mean " + h + "?").orElseGet(() -> varied(mechanisms)));
     }
 
@@ -148,7 +165,9 @@ final class PathFinder {
             return walk(2, FabricationFields.ofFamily());
         }
         if (keys.size() > 1 && FabricationFields.GENERAL.find(keys.get(1)) == null) {
-            return refused(places.get(1), "there is no family of parts " + Shown.quoted(keys.get(1)),
+            return refused(
+                    places.get(1),
+                    "there is no family of parts " + Shown.quoted(keys.get(1)),
                     Nearest.hint(keys.get(1), Fabrication.FAMILIES));
         }
         return walk(1, FabricationFields.GENERAL);
@@ -162,7 +181,9 @@ final class PathFinder {
             if (field == null) {
                 boolean kind = i == 2 && key.equals("kind");
                 return kind
-                        ? refused(places.get(i), "cannot vary: designs of different kinds have no figures in common",
+                        ? refused(
+                                places.get(i),
+                                "cannot vary: designs of different kinds have no figures in common",
                                 "explore a spec of each; " + listed)
                         : refused(places.get(i), "there is no field " + Shown.quoted(key), hint(key, here));
             }
@@ -171,15 +192,18 @@ final class PathFinder {
                 return Optional.of(new SpecPath(keys, field));
             }
             if (field.inner() == null) {
-                return refused(places.get(i + 1), Shown.quoted(key) + " has no " + Shown.quoted(keys.get(i + 1)),
-                        field.isBound() ? Nearest.hint(keys.get(i + 1), LIMITS)
-                                : "it takes a value: " + key + "=…");
+                return refused(
+                        places.get(i + 1),
+                        Shown.quoted(key) + " has no " + Shown.quoted(keys.get(i + 1)),
+                        field.isBound() ? Nearest.hint(keys.get(i + 1), LIMITS) : "it takes a value: " + key + "=…");
             }
             here = field.inner();
         }
         List<String> names = new ArrayList<>();
         here.fields().forEach(f -> names.add(f.name()));
-        return refused(places.get(keys.size() - 1), "the path names no field",
+        return refused(
+                places.get(keys.size() - 1),
+                "the path names no field",
                 "what can vary below it: " + Shown.cut(String.join(", ", names), 600));
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.util.ArrayList;
@@ -60,11 +61,12 @@ final class RowWork {
             int place = variant.indexOf(name);
             List<String> names = columns.names(name);
             Memo own = memo;
-            outcomes.add(columns.mechanisms().size() == 1
-                    ? Outcome.of(variant.planned().get(place), names, states, own, catalogues)
-                    : memo.get(
-                            List.of("outcome", name, grid.part(index, name)),
-                            () -> Outcome.of(variant.planned().get(place), names, states, own, catalogues)));
+            outcomes.add(
+                    columns.mechanisms().size() == 1
+                            ? Outcome.of(variant.planned().get(place), names, states, own, catalogues)
+                            : memo.get(
+                                    List.of("outcome", name, grid.part(index, name)),
+                                    () -> Outcome.of(variant.planned().get(place), names, states, own, catalogues)));
         }
         return row(index, figures, outcomes);
     }

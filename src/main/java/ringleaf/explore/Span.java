@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.math.BigDecimal;
@@ -63,8 +64,10 @@ interface Span {
         }
         int dots = item.indexOf(DOTS);
         if (dots < 0 && path.numeric() != null && item.matches("[0-9.]+ *[-–] *[0-9.]+")) {
-            problems.at(place, Shown.quoted(item) + " is no single number", "a range has two dots: "
-                    + item.replaceFirst(" *[-–] *", DOTS));
+            problems.at(
+                    place,
+                    Shown.quoted(item) + " is no single number",
+                    "a range has two dots: " + item.replaceFirst(" *[-–] *", DOTS));
             return Optional.empty();
         }
         if (dots < 0) {
@@ -72,8 +75,10 @@ interface Span {
         }
         Numeric numeric = path.numeric();
         if (numeric == null) {
-            problems.at(place, "the range " + Shown.quoted(item) + " is not numeric: " + path.shown()
-                    + " takes no number", "write its values with commas between them");
+            problems.at(
+                    place,
+                    "the range " + Shown.quoted(item) + " is not numeric: " + path.shown() + " takes no number",
+                    "write its values with commas between them");
             return Optional.empty();
         }
         return new RangeReader(item, path, numeric, units, place, problems).read();
@@ -128,8 +133,8 @@ interface Span {
                 return Optional.empty();
             }
             if (to.inner() < from.inner()) {
-                return refused("is reversed, so that nothing lies in it: 0 combinations; write "
-                        + parts[1].trim() + DOTS + parts[0].trim());
+                return refused("is reversed, so that nothing lies in it: 0 combinations; write " + parts[1].trim()
+                        + DOTS + parts[0].trim());
             }
             Unit unit = from.unit();
             BigDecimal low = from.number();
@@ -197,8 +202,10 @@ interface Span {
             Unit bare = numeric.bare(units);
             QuantityReader.Result result = QuantityReader.read(text, numeric.quantity(), bare);
             if (result.refused()) {
-                problems.at(place, "the range " + Shown.quoted(item) + " is not numeric: "
-                        + (text.isEmpty() ? "an end is missing" : result.reason()),
+                problems.at(
+                        place,
+                        "the range " + Shown.quoted(item) + " is not numeric: "
+                                + (text.isEmpty() ? "an end is missing" : result.reason()),
                         text.isEmpty() ? "both ends stand, as in 8..24" : result.hint());
                 return null;
             }

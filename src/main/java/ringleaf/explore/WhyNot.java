@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import java.util.ArrayList;
@@ -91,6 +92,7 @@ public final class WhyNot {
         private final Memo memo = new Memo(REMEMBERED);
         private final AtomicInteger asked = new AtomicInteger();
         private final List<KnobSearch> searches = new ArrayList<>();
+
         Search(String mechanism, Exploration.Told told, BooleanSupplier stopped) {
             this.mechanism = mechanism;
             this.told = told;
@@ -138,7 +140,8 @@ public final class WhyNot {
                 }
                 // Before anybody is content with it: the judge of outlines can find fault with what formulas pass.
                 holding.addAll(proved(fresh));
-                boolean enough = holding.size() >= effort.changes() || !holding.isEmpty() && asked.get() > effort.attempts();
+                boolean enough =
+                        holding.size() >= effort.changes() || !holding.isEmpty() && asked.get() > effort.attempts();
                 if (enough || stopped.getAsBoolean()) {
                     break;
                 }
@@ -190,10 +193,12 @@ public final class WhyNot {
             }
             both = sorted(both, WhyNot::isMorePromising);
             both = both.subList(0, Math.min(MOST_PAIRS, both.size()));
-            List<ChangePair> found = work(both, stopped, (pair, attempts) -> new PairSearch(pair.get(0), pair.get(1), attempts)
-                    .find()
-                    .filter(p -> attempts.holds(states, p.one().setting(), p.other().setting()))
-                    .orElse(null));
+            List<ChangePair> found =
+                    work(both, stopped, (pair, attempts) -> new PairSearch(pair.get(0), pair.get(1), attempts)
+                            .find()
+                            .filter(p -> attempts.holds(
+                                    states, p.one().setting(), p.other().setting()))
+                            .orElse(null));
             return sorted(found, ChangePair::isBefore);
         }
 
@@ -224,7 +229,8 @@ public final class WhyNot {
 
     /** Whether both together can be expected to come nearer than either alone. */
     private static boolean isPromising(KnobSearch one, KnobSearch other) {
-        double alone = Math.min(one.best().attempt().miss(), other.best().attempt().miss());
+        double alone =
+                Math.min(one.best().attempt().miss(), other.best().attempt().miss());
         return alone < Double.POSITIVE_INFINITY && PairSearch.expected(one, other) < alone * (1 - HELPS);
     }
 
@@ -232,7 +238,9 @@ public final class WhyNot {
         double one = PairSearch.expected(pair.get(0), pair.get(1));
         double other = PairSearch.expected(than.get(0), than.get(1));
         double share = pair.get(0).best().share() + pair.get(1).best().share();
-        return one != other ? one < other : share < than.get(0).best().share() + than.get(1).best().share();
+        return one != other
+                ? one < other
+                : share < than.get(0).best().share() + than.get(1).best().share();
     }
 
     /** A piece of work. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import java.util.ArrayList;
@@ -39,7 +40,8 @@ public final class Fits {
                 }
                 continue;
             }
-            Optional<MakingProcess> process = catalogues.processes().get(part.source().process());
+            Optional<MakingProcess> process =
+                    catalogues.processes().get(part.source().process());
             Optional<Stock> stock = catalogues.stock().get(part.source().stock());
             if (process.isPresent() && stock.isPresent()) {
                 Cutting cutting = fabrication.cutting(part.family());
@@ -79,7 +81,9 @@ public final class Fits {
         Iso286.Limits partner = partner(joint, fit);
         StringBuilder how = new StringBuilder(process.name()).append(", ");
         if (joint.basis().isEmpty()) {
-            how.append("allowance ").append(Words.number(joint.size() - joint.nominal(), 3)).append(" mm");
+            how.append("allowance ")
+                    .append(Words.number(joint.size() - joint.nominal(), 3))
+                    .append(" mm");
         } else {
             how.append(joint.basis());
         }
@@ -134,8 +138,8 @@ public final class Fits {
         boolean seat = joint.shape() == Joint.Shape.SEAT;
         String name = joint.shape().isInner() ? PIN : seat ? seatClass(fit) : holeClass(fit);
         Iso286.Limits limits = Iso286.of(name, joint.nominal());
-        return Optional.of(new FitSize.IsoClass(
-                name, joint.nominal() + limits.lower(), joint.nominal() + limits.upper()));
+        return Optional.of(
+                new FitSize.IsoClass(name, joint.nominal() + limits.lower(), joint.nominal() + limits.upper()));
     }
 
     /** A metal hole's class: whether it comes out so, or can be reamed to it. */
@@ -143,7 +147,9 @@ public final class Fits {
         String name = limits.name() + (joint.shape() == Joint.Shape.SEAT ? "" : "/" + PIN);
         return "; metal: " + name + " is " + Words.number(limits.least(), 3) + " to " + Words.number(limits.most(), 3)
                 + " mm"
-                + (kept ? "" : most <= limits.most() ? ", ream it" : ", finer than the process: cut it smaller and ream");
+                + (kept
+                        ? ""
+                        : most <= limits.most() ? ", ream it" : ", finer than the process: cut it smaller and ream");
     }
 
     /** How far the true kerf may lie from this one (95 %), mm; 0 where nobody measured it. */

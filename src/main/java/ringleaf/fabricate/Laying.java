@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import java.util.ArrayList;
@@ -48,8 +49,8 @@ final class Laying {
                 return;
             }
         }
-        SheetGrid fresh = new SheetGrid(
-                size.width() - 2 * size.margin(), size.height() - 2 * size.margin(), size.margin(), cell);
+        SheetGrid fresh =
+                new SheetGrid(size.width() - 2 * size.margin(), size.height() - 2 * size.margin(), size.margin(), cell);
         SheetGrid.Spot spot = fresh.find(shape, byMiddle);
         if (spot == null) {
             throw new IllegalArgumentException(shape.piece.name() + " does not fit the sheet");

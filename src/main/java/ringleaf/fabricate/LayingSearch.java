@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import java.util.ArrayList;
@@ -89,7 +90,9 @@ final class LayingSearch {
             before.add(best.before().get(i));
         }
         int from = before.isEmpty() ? 0 : (before.size() - 1) * stride;
-        Laying laying = before.isEmpty() ? new Laying(size, cell) : before.get(before.size() - 1).copy();
+        Laying laying = before.isEmpty()
+                ? new Laying(size, cell)
+                : before.get(before.size() - 1).copy();
         for (int i = from; i < order.size(); i++) {
             if (i % stride == 0 && i / stride >= before.size()) {
                 before.add(laying.copy());

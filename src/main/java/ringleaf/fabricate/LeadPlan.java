@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import java.util.ArrayList;
@@ -76,9 +77,7 @@ public record LeadPlan(double length, List<Region> working) {
             Segment segment = contour.segments().get(i);
             Point p = segment.pointAt(0.5);
             double beside = Math.min(0.5, BESIDE / segment.length());
-            boolean free = isFree(p)
-                    && isFree(segment.pointAt(0.5 - beside))
-                    && isFree(segment.pointAt(0.5 + beside));
+            boolean free = isFree(p) && isFree(segment.pointAt(0.5 - beside)) && isFree(segment.pointAt(0.5 + beside));
             double merit = free ? segment.length() : p.distance(middle);
             boolean better = best < 0 || free && !bestFree || free == bestFree && merit > most + 1e-9;
             if (better && lead(p, segment.tangentAt(0.5), outline) != null) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import java.util.List;
@@ -35,8 +36,7 @@ public record NestPiece(
     }
 
     /** A piece that is cut, without leads. */
-    public NestPiece(
-            String name, Region outline, List<Path> marks, List<Path> cuts, int count, boolean engraved) {
+    public NestPiece(String name, Region outline, List<Path> marks, List<Path> cuts, int count, boolean engraved) {
         this(name, outline, marks, cuts, List.of(), count, engraved, List.of(), "");
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import java.util.ArrayList;
@@ -24,7 +25,8 @@ final class NestShape {
         area = piece.outline().area();
         longest = Math.max(box.width(), box.height());
         // growing a connected region by a gap gives one region
-        Region wide = gap == 0 ? piece.outline() : Offset.of(piece.outline(), gap).get(0);
+        Region wide =
+                gap == 0 ? piece.outline() : Offset.of(piece.outline(), gap).get(0);
         for (double angle : angles(piece.outline(), turn)) {
             Box turnedBox = boxAt(piece.outline(), angle);
             if (turnedBox.width() > roomWidth || turnedBox.height() > roomHeight) {
@@ -57,12 +59,13 @@ final class NestShape {
     }
 
     static List<Double> angles(Region outline, String turn) {
-        int steps = switch (turn) {
-            case "free" -> FREE;
-            case "quarter" -> 4;
-            case "half" -> 2;
-            default -> 1;
-        };
+        int steps =
+                switch (turn) {
+                    case "free" -> FREE;
+                    case "quarter" -> 4;
+                    case "half" -> 2;
+                    default -> 1;
+                };
         List<Double> angles = new ArrayList<>();
         for (int i = 0; i < steps; i++) {
             angles.add(2 * Math.PI * i / steps);

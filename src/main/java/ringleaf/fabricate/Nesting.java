@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import java.util.ArrayList;
@@ -55,6 +56,8 @@ public final class Nesting {
                 all.add(shape);
             }
         }
-        return all.isEmpty() ? new Nested(List.of(), 0) : LayingSearch.of(all, size, cell, watch).nested();
+        return all.isEmpty()
+                ? new Nested(List.of(), 0)
+                : LayingSearch.of(all, size, cell, watch).nested();
     }
 }

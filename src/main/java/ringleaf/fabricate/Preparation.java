@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import java.util.ArrayList;
@@ -69,7 +70,8 @@ public final class Preparation {
     }
 
     private void add(Part part) {
-        Optional<MakingProcess> process = catalogues.processes().get(part.source().process());
+        Optional<MakingProcess> process =
+                catalogues.processes().get(part.source().process());
         Optional<Stock> stock = catalogues.stock().get(part.source().stock());
         if (process.isEmpty() || stock.isEmpty()) {
             return;
@@ -121,8 +123,8 @@ public final class Preparation {
         }
         Cutting.Tabs asked = cutting.tabs().orElse(new Cutting.Tabs(2, OptionalDouble.empty()));
         double web = process.web(stock.thickness().orElse(part.zTo() - part.zFrom()));
-        TabPlan plan = new TabPlan(
-                asked.count(), asked.width().orElse(web), kerf(cutting, process, stock), working(part));
+        TabPlan plan =
+                new TabPlan(asked.count(), asked.width().orElse(web), kerf(cutting, process, stock), working(part));
         int room = plan.room(part);
         if (room < asked.count()) {
             double narrower = plan.narrower(part);
@@ -130,7 +132,9 @@ public final class Preparation {
             findings.add((etched && room == 0 ? draft : draft.orWarn())
                     .atLeast(room, asked.count(), "1")
                     .says("working edges leave no more room for tabs of " + Words.number(plan.width(), 3) + " mm"
-                            + (Double.isNaN(narrower) ? "" : "; tabs.width: " + Words.number(narrower, 2) + " has room")));
+                            + (Double.isNaN(narrower)
+                                    ? ""
+                                    : "; tabs.width: " + Words.number(narrower, 2) + " has room")));
         }
         return plan;
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import java.util.ArrayList;
@@ -137,7 +138,8 @@ public final class Sheets {
             int plies = thickness > 0 ? Math.max(1, (int) Math.round(layer.height() / thickness)) : 1;
             int count = withSpares(prepared, part.quantity() * plies);
             for (int k = 0; k < layer.regions().size(); k++) {
-                String name = (several ? mechanism + "-" : "") + part.name()
+                String name = (several ? mechanism + "-" : "")
+                        + part.name()
                         + (part.layers().size() > 1 ? "-level-" + (i + 1) : "")
                         + (layer.regions().size() > 1 ? "-" + (k + 1) : "");
                 Region region = layer.regions().get(k);
@@ -148,7 +150,9 @@ public final class Sheets {
 
     private static int withSpares(Prepared prepared, int count) {
         boolean spares = prepared.part().quantity() > 1 && prepared.cutting().spares() > 0;
-        return spares ? count + Math.max(1, (int) Math.ceil(count * prepared.cutting().spares() - 1e-9)) : count;
+        return spares
+                ? count + Math.max(1, (int) Math.ceil(count * prepared.cutting().spares() - 1e-9))
+                : count;
     }
 
     /** What is printed lies on the bed as seen from above, with all its levels. */
@@ -172,22 +176,23 @@ public final class Sheets {
                 List<Region> own = new ArrayList<>();
                 for (Region region : layer.regions()) {
                     boolean stands = footprints.size() == 1
-                            || !Overlay.intersection(List.of(footprints.get(k)), List.of(region)).isEmpty();
+                            || !Overlay.intersection(List.of(footprints.get(k)), List.of(region))
+                                    .isEmpty();
                     own.addAll(stands ? List.of(region) : List.of());
                 }
                 levels.add(own);
             }
             String note = name + ": " + heights;
             add(
-                    new NestPiece(
-                            name, footprints.get(k), List.of(), List.of(), List.of(), count, false, levels, note),
+                    new NestPiece(name, footprints.get(k), List.of(), List.of(), List.of(), count, false, levels, note),
                     group);
         }
     }
 
     private void piece(String name, Region outline, List<Path> marks, int count, Prepared prepared, Group group) {
         List<Path> cuts = prepared.tabs().cuts(outline);
-        group.tabWidth = Math.max(group.tabWidth, cuts.isEmpty() ? 0 : prepared.tabs().width());
+        group.tabWidth =
+                Math.max(group.tabWidth, cuts.isEmpty() ? 0 : prepared.tabs().width());
         List<Path> leads = prepared.leads().leads(outline, cuts.isEmpty());
         add(new NestPiece(name, outline, marks, cuts, leads, count, isNamed(prepared, count), List.of(), ""), group);
     }
@@ -203,7 +208,8 @@ public final class Sheets {
                     group.size.place(),
                     "a sheet of " + Words.number(group.size.width(), 2) + " by " + Words.number(group.size.height(), 2)
                             + " mm is too small for " + piece.name() + ", which measures "
-                            + Words.number(box.width(), 2) + " by " + Words.number(box.height(), 2) + " mm, with a margin of "
+                            + Words.number(box.width(), 2) + " by " + Words.number(box.height(), 2)
+                            + " mm, with a margin of "
                             + Words.number(group.size.margin(), 2) + " mm",
                     "take a larger sheet or a smaller margin");
             return;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import java.util.ArrayList;
@@ -154,7 +155,9 @@ final class Tabs {
             double b = Math.min(1, (to - start) / segment.length());
             if ((b - a) * segment.length() > hair) {
                 Segment part = a == 0 && b == 1 ? segment : segment.part(a, b);
-                Point begin = pieces.isEmpty() ? part.start() : pieces.get(pieces.size() - 1).end();
+                Point begin = pieces.isEmpty()
+                        ? part.start()
+                        : pieces.get(pieces.size() - 1).end();
                 pieces.add(part.withEnds(begin, part.end()));
             }
             if (to <= end + hair) {

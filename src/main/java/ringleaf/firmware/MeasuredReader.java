@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.firmware;
 
 import java.util.ArrayList;
@@ -95,8 +96,10 @@ public final class MeasuredReader {
         for (int i = 0; i < cells.size(); i++) {
             String name = cells.get(i).toLowerCase(Locale.ROOT);
             if (!known().contains(name)) {
-                problems.accept(line, "there is no column " + Shown.quoted(cells.get(i)) + "; "
-                        + Nearest.hint(name, known()) + "; a header is e.g. " + example());
+                problems.accept(
+                        line,
+                        "there is no column " + Shown.quoted(cells.get(i)) + "; " + Nearest.hint(name, known())
+                                + "; a header is e.g. " + example());
                 fine = false;
             } else if (name.equals("servo_deg") || name.equals("pulse_us")) {
                 fine &= once(line, servoColumn, "the servo");
@@ -109,8 +112,10 @@ public final class MeasuredReader {
             }
         }
         if (fine && (servoColumn < 0 || outputColumn < 0)) {
-            problems.accept(line, (servoColumn < 0 ? "a column for the servo" : "a column for what was measured")
-                    + " is missing; a header is e.g. " + example());
+            problems.accept(
+                    line,
+                    (servoColumn < 0 ? "a column for the servo" : "a column for what was measured")
+                            + " is missing; a header is e.g. " + example());
             fine = false;
         }
         return fine;
@@ -125,8 +130,10 @@ public final class MeasuredReader {
 
     private void row(int line, List<String> cells) {
         if (cells.size() != columns) {
-            problems.accept(line, "has " + cells.size() + (cells.size() == 1 ? " value" : " values") + ", the header "
-                    + columns + (cells.size() > columns ? "; decimals take a full stop, not a comma" : ""));
+            problems.accept(
+                    line,
+                    "has " + cells.size() + (cells.size() == 1 ? " value" : " values") + ", the header " + columns
+                            + (cells.size() > columns ? "; decimals take a full stop, not a comma" : ""));
             return;
         }
         double servo = number(line, cells.get(servoColumn));
@@ -138,19 +145,25 @@ public final class MeasuredReader {
         double least = ServoTable.turnAt(law, law.servo().pulseFrom());
         double most = ServoTable.turnAt(law, law.servo().pulseTo());
         if (turn < least - ROUNDING || turn > most + ROUNDING) {
-            problems.accept(line, Shown.quoted(cells.get(servoColumn)) + " is outside the servo's travel, "
-                    + (pulses
-                            ? shown(law.servo().pulseFrom()) + " to " + shown(law.servo().pulseTo()) + " µs"
-                            : shown(Math.toDegrees(least)) + "° to " + shown(Math.toDegrees(most)) + "° from open"));
+            problems.accept(
+                    line,
+                    Shown.quoted(cells.get(servoColumn)) + " is outside the servo's travel, "
+                            + (pulses
+                                    ? shown(law.servo().pulseFrom()) + " to "
+                                            + shown(law.servo().pulseTo()) + " µs"
+                                    : shown(Math.toDegrees(least)) + "° to " + shown(Math.toDegrees(most))
+                                            + "° from open"));
             return;
         }
-        double largest = 2 * Math.max(law.output(0, ServoLaw.Build.AS_DRAWN),
-                law.output(law.travel(), ServoLaw.Build.AS_DRAWN));
+        double largest =
+                2 * Math.max(law.output(0, ServoLaw.Build.AS_DRAWN), law.output(law.travel(), ServoLaw.Build.AS_DRAWN));
         if (output < 0 || output > largest) {
-            problems.accept(line, Shown.quoted(cells.get(outputColumn)) + " is no " + law.output()
-                    + " of this design: as drawn it runs from "
-                    + shown(law.output(0, ServoLaw.Build.AS_DRAWN)) + " to "
-                    + shown(law.output(law.travel(), ServoLaw.Build.AS_DRAWN)) + " " + law.unit());
+            problems.accept(
+                    line,
+                    Shown.quoted(cells.get(outputColumn)) + " is no " + law.output()
+                            + " of this design: as drawn it runs from "
+                            + shown(law.output(0, ServoLaw.Build.AS_DRAWN)) + " to "
+                            + shown(law.output(law.travel(), ServoLaw.Build.AS_DRAWN)) + " " + law.unit());
             return;
         }
         points.add(new MeasuredPoint(line, turn, output));
@@ -160,8 +173,10 @@ public final class MeasuredReader {
         if (!cell.isEmpty() && cell.length() <= MOST_DIGITS && cell.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)")) {
             return Double.parseDouble(cell);
         }
-        problems.accept(line, (cell.isEmpty() ? "a value is missing" : Shown.quoted(cell) + " is no number")
-                + "; plain decimals such as 41.35 are wanted, the unit stands in the header");
+        problems.accept(
+                line,
+                (cell.isEmpty() ? "a value is missing" : Shown.quoted(cell) + " is no number")
+                        + "; plain decimals such as 41.35 are wanted, the unit stands in the header");
         return Double.NaN;
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.firmware;
 
 import java.util.ArrayList;
@@ -72,16 +73,20 @@ public final class ServoFit {
         boolean pin = both != null && both.pinWithin() <= USEFUL_PIN && isPlausible(both);
         Fitted fitted = pin ? both : solve(points, false);
         if (fitted == null || !isPlausible(fitted)) {
-            problems.accept(0, "no zero within " + Decimals.of(Math.toDegrees(MOST_ZERO), 0) + "° makes these "
-                    + law.output() + "s those of this design: they are of another one, or in another unit");
+            problems.accept(
+                    0,
+                    "no zero within " + Decimals.of(Math.toDegrees(MOST_ZERO), 0) + "° makes these " + law.output()
+                            + "s those of this design: they are of another one, or in another unit");
             return null;
         }
         if (outlying(points, pin, problems)) {
             return null;
         }
         if (fitted.spread() > WILD * span) {
-            problems.accept(0, "whatever the zero, these " + law.output() + "s scatter by " + shown(fitted.spread())
-                    + " about what this design gives: they are of another one, or in another unit");
+            problems.accept(
+                    0,
+                    "whatever the zero, these " + law.output() + "s scatter by " + shown(fitted.spread())
+                            + " about what this design gives: they are of another one, or in another unit");
             return null;
         }
         return fitted;
@@ -93,34 +98,41 @@ public final class ServoFit {
             different += i == 0 || points.get(i).turn() - points.get(i - 1).turn() > SAME_TURN ? 1 : 0;
         }
         if (different < FEWEST) {
-            problems.accept(0, different + (different == 1 ? " turn" : " different turns") + " of the servo "
-                    + (different == 1 ? "is" : "are") + " too few: measure at " + FEWEST
-                    + " or more, best six spread from open to closed");
+            problems.accept(
+                    0,
+                    different + (different == 1 ? " turn" : " different turns") + " of the servo "
+                            + (different == 1 ? "is" : "are") + " too few: measure at " + FEWEST
+                            + " or more, best six spread from open to closed");
             return false;
         }
         double wide = points.get(points.size() - 1).turn() - points.get(0).turn();
         if (wide < LEAST_SPAN * law.travel()) {
-            problems.accept(0, "the measured turns lie within " + Decimals.of(Math.toDegrees(wide), 1)
-                    + "°; spread them over a third of the travel of " + Decimals.of(Math.toDegrees(law.travel()), 1)
-                    + "° at least");
+            problems.accept(
+                    0,
+                    "the measured turns lie within " + Decimals.of(Math.toDegrees(wide), 1)
+                            + "°; spread them over a third of the travel of "
+                            + Decimals.of(Math.toDegrees(law.travel()), 1)
+                            + "° at least");
             return false;
         }
         return true;
     }
 
     private boolean oneWay(List<MeasuredPoint> points, BiConsumer<Integer, String> problems) {
-        double sense = Math.signum(law.output(law.travel(), ServoLaw.Build.AS_DRAWN)
-                - law.output(0, ServoLaw.Build.AS_DRAWN));
+        double sense =
+                Math.signum(law.output(law.travel(), ServoLaw.Build.AS_DRAWN) - law.output(0, ServoLaw.Build.AS_DRAWN));
         boolean fine = true;
         for (int i = 1; i < points.size(); i++) {
             MeasuredPoint before = points.get(i - 1);
             MeasuredPoint point = points.get(i);
             double back = sense * (before.output() - point.output());
             if (back > BACKWARDS * span) {
-                problems.accept(point.line(), "the " + law.output() + " of " + shown(point.output()) + " is "
-                        + (sense < 0 ? "larger" : "smaller") + " than " + shown(before.output()) + " in line "
-                        + before.line() + ", though the servo has turned further; the " + law.output()
-                        + " runs one way");
+                problems.accept(
+                        point.line(),
+                        "the " + law.output() + " of " + shown(point.output()) + " is "
+                                + (sense < 0 ? "larger" : "smaller") + " than " + shown(before.output()) + " in line "
+                                + before.line() + ", though the servo has turned further; the " + law.output()
+                                + " runs one way");
                 fine = false;
             }
         }
@@ -128,7 +140,8 @@ public final class ServoFit {
     }
 
     private static boolean isPlausible(Fitted fitted) {
-        return Math.abs(fitted.build().zero()) <= MOST_ZERO && Math.abs(fitted.build().pinOffset()) <= MOST_PIN;
+        return Math.abs(fitted.build().zero()) <= MOST_ZERO
+                && Math.abs(fitted.build().pinOffset()) <= MOST_PIN;
     }
 
     /** Leaves out each point in turn; the worst that the others disown is told. */
@@ -158,8 +171,10 @@ public final class ServoFit {
         if (worst == null) {
             return false;
         }
-        problems.accept(worst.line(), shown(worst.output()) + " lies " + shown(Math.abs(miss))
-                + " off what all other lines say together; measure it again, or strike the line");
+        problems.accept(
+                worst.line(),
+                shown(worst.output()) + " lies " + shown(Math.abs(miss))
+                        + " off what all other lines say together; measure it again, or strike the line");
         return true;
     }
 
@@ -170,14 +185,15 @@ public final class ServoFit {
             measured[i] = points.get(i).output();
         }
         try {
-            Optimum optimum = new LevenbergMarquardtOptimizer().optimize(new LeastSquaresBuilder()
-                    .start(new double[pin ? 2 : 1])
-                    .model(at -> model(points, at))
-                    .target(measured)
-                    .lazyEvaluation(false)
-                    .maxEvaluations(MOST_STEPS)
-                    .maxIterations(MOST_STEPS)
-                    .build());
+            Optimum optimum = new LevenbergMarquardtOptimizer()
+                    .optimize(new LeastSquaresBuilder()
+                            .start(new double[pin ? 2 : 1])
+                            .model(at -> model(points, at))
+                            .target(measured)
+                            .lazyEvaluation(false)
+                            .maxEvaluations(MOST_STEPS)
+                            .maxIterations(MOST_STEPS)
+                            .build());
             RealVector found = optimum.getPoint();
             ServoLaw.Build build = build(found);
             double[] residuals = new double[n];

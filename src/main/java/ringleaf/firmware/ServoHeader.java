@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.firmware;
 
 import java.nio.charset.StandardCharsets;
@@ -86,11 +87,17 @@ public final class ServoHeader {
 
     private void array(String what, String unit, ToLongFunction<TableRow> value) {
         out.append("/* ").append(unit).append(" */\n");
-        out.append("static const ").append(type(value)).append(' ').append(name).append('_').append(what);
+        out.append("static const ")
+                .append(type(value))
+                .append(' ')
+                .append(name)
+                .append('_')
+                .append(what);
         out.append("_table[").append(upper).append("_TABLE_ROWS] = {\n   ");
         int column = 3;
         for (int i = 0; i < table.rows().size(); i++) {
-            String number = " " + value.applyAsLong(table.rows().get(i)) + (i + 1 < table.rows().size() ? "," : "");
+            String number = " " + value.applyAsLong(table.rows().get(i))
+                    + (i + 1 < table.rows().size() ? "," : "");
             if (column + number.length() > WIDTH) {
                 out.append("\n   ");
                 column = 3;
@@ -160,8 +167,7 @@ public final class ServoHeader {
                 """;
         // Comparing what has no sign with 0 is a warning, so a table that begins there asks for what is equal.
         String least = table.least() == 0 ? "0" : upper + "_" + output.toUpperCase(Locale.ROOT) + "_LEAST";
-        out.append(template
-                .replace("@least@", least)
+        out.append(template.replace("@least@", least)
                 .replace("@name@", name)
                 .replace("@NAME@", upper)
                 .replace("@output@", output)
@@ -241,7 +247,8 @@ public final class ServoHeader {
     /** Words of users and catalogues in a comment: nothing in them may end it or be read twice. */
     private static String ascii(String text) {
         StringBuilder plain = new StringBuilder();
-        String line = PlainText.line(text).replace("µ", "u").replace("°", " deg").replace("±", "+/-");
+        String line =
+                PlainText.line(text).replace("µ", "u").replace("°", " deg").replace("±", "+/-");
         for (int i = 0; i < line.length(); i++) {
             char c = line.charAt(i);
             char before = i > 0 ? line.charAt(i - 1) : ' ';

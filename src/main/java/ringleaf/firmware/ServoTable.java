@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.firmware;
 
 import java.util.ArrayList;
@@ -31,6 +32,7 @@ public record ServoTable(
     private static final long[] STEPS = {
         100_000, 50_000, 25_000, 20_000, 10_000, 5000, 2500, 2000, 1000, 500, 250, 200, 100, 50, 25, 20, 10, 5, 2, 1
     };
+
     private static final int BISECTIONS = 60;
 
     public ServoTable {
@@ -161,8 +163,8 @@ public record ServoTable(
             least = (long) Math.ceil(Math.min(atFrom, atTo) / UNIT - 1e-6);
             most = (long) Math.floor(Math.max(atFrom, atTo) / UNIT + 1e-6);
             if (!(most - least >= 2)) {
-                throw new IllegalArgumentException("the servo moves next to nothing: from " + atFrom + " to " + atTo
-                        + " " + law.unit());
+                throw new IllegalArgumentException(
+                        "the servo moves next to nothing: from " + atFrom + " to " + atTo + " " + law.unit());
             }
         }
 

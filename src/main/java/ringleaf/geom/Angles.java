@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.geom;
 
 /** Angles in radians, brought into the range a formula wants. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.geom;
 
 /**
@@ -147,8 +148,7 @@ public record Arc(Point centre, double radius, double startAngle, double sweep, 
 
     @Override
     public Arc part(double from, double to) {
-        return new Arc(
-                centre, radius, startAngle + from * sweep, (to - from) * sweep, pointAt(from), pointAt(to));
+        return new Arc(centre, radius, startAngle + from * sweep, (to - from) * sweep, pointAt(from), pointAt(to));
     }
 
     @Override

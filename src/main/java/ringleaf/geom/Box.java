@@ -1,11 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.geom;
 
 /** An axis-parallel box in mm; {@code minX <= maxX} and {@code minY <= maxY}. */
 public record Box(double minX, double minY, double maxX, double maxY) {
     /** The box of two corners in any order. */
     public static Box of(Point a, Point b) {
-        return new Box(
-                Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y()));
+        return new Box(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y()));
     }
 
     public Box including(Point p) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.geom;
 
 /** A straight piece from {@code start} to {@code end}, mm. */
@@ -63,7 +64,6 @@ public record Line(Point start, Point end) implements Segment {
         double y0 = start.y();
         double x1 = end.x();
         double y1 = end.y();
-        return new Point(
-                (x0 * x0 + x0 * x1 + x1 * x1) / 6 * (y1 - y0), -(y0 * y0 + y0 * y1 + y1 * y1) / 6 * (x1 - x0));
+        return new Point((x0 * x0 + x0 * x1 + x1 * x1) / 6 * (y1 - y0), -(y0 * y0 + y0 * y1 + y1 * y1) / 6 * (x1 - x0));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.geom;
 
 /** One directed piece of an outline: a straight line or a true arc. */

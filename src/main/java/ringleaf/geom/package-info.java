@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The values everything is made of: points, lines, true arcs, closed contours, regions and placements.
  *

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.groove;
 
 import ringleaf.curve.SmoothCurve;
@@ -110,7 +111,8 @@ abstract class Branch implements SmoothCurve {
         }
 
         static Root whole(BeltTooth tooth, Rolling rolling) {
-            double least = Math.atan((tooth.rootCentre().x() + rolling.reach(tooth)) / -tooth.rootCentre().y());
+            double least = Math.atan((tooth.rootCentre().x() + rolling.reach(tooth))
+                    / -tooth.rootCentre().y());
             return new Root(tooth, rolling, 0, Math.min(tooth.turn(), least));
         }
 
@@ -192,9 +194,7 @@ abstract class Branch implements SmoothCurve {
         static Tip whole(BeltTooth tooth, Rolling rolling) {
             Point centre = tooth.tipCentre();
             // a flat tip may have its centre beyond the pitch line; then its normals reach no further than its flank's
-            double most = centre.y() < 0
-                    ? Math.atan((centre.x() + rolling.reach(tooth)) / -centre.y())
-                    : tooth.turn();
+            double most = centre.y() < 0 ? Math.atan((centre.x() + rolling.reach(tooth)) / -centre.y()) : tooth.turn();
             return new Tip(tooth, rolling, -Math.min(tooth.turn(), most), 0);
         }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.groove;
 
 import java.util.ArrayList;
@@ -52,8 +53,7 @@ public record Groove(int teeth, double rim, Path edge, double deviation, boolean
      * @param backlash play of the seated tooth along the pitch line, in all, mm
      * @param clearance below the tooth's tip, mm
      */
-    public static Groove generated(
-            BeltTooth tooth, int teeth, double backlash, double clearance, Tolerance tolerance) {
+    public static Groove generated(BeltTooth tooth, int teeth, double backlash, double clearance, Tolerance tolerance) {
         double radius = tooth.pitch() * teeth / Angles.TURN;
         Rolling rolling = new Rolling(radius);
         BeltTooth grown = tooth.grown(backlash, clearance);
@@ -163,9 +163,10 @@ public record Groove(int teeth, double rim, Path edge, double deviation, boolean
         Point edge = foot.plus(along.times(-b + Math.sqrt(b * b - c)));
         Point otherEdge = new Point(-edge.x(), edge.y());
         Point otherFoot = new Point(-foot.x(), foot.y());
-        Path path = Path.of(new Line(edge, foot), new Line(foot, otherFoot), new Line(otherFoot, edge.equals(otherEdge)
-                ? edge
-                : otherEdge));
+        Path path = Path.of(
+                new Line(edge, foot),
+                new Line(foot, otherFoot),
+                new Line(otherFoot, edge.equals(otherEdge) ? edge : otherEdge));
         Groove sharp = new Groove(teeth, rim, path, 0, false);
         sharp.checkRim();
         double bottom = Math.min(bottomRadius, 0.98 * roomAtBottom(low, depth, flank));
@@ -215,8 +216,9 @@ public record Groove(int teeth, double rim, Path edge, double deviation, boolean
         // a corner between pieces that are too short for the radius gets a smaller one
         for (int i = 0; i < SMALLER; i++) {
             done = Fillet.of(
-                    done.contour(), r, p -> !p.equals(from) && !p.equals(to) && !p.equals(Point.ORIGIN)
-                            && which.test(p));
+                    done.contour(),
+                    r,
+                    p -> !p.equals(from) && !p.equals(to) && !p.equals(Point.ORIGIN) && which.test(p));
             if (done.left().isEmpty()) {
                 break;
             }

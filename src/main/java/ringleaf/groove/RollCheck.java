@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.groove;
 
 import java.util.ArrayList;
@@ -105,7 +106,11 @@ public record RollCheck(double overlap, double overlapAt, double play, double ti
         Placement seated = Placement.shift(0, rolling.radius());
         List<Segment> moving = tooth.edge().placed(seated).segments();
         FreeTurn free = FreeTurn.of(
-                moving, Point.ORIGIN, groove.edge().segments(), true, TOUCH / rolling.radius(),
+                moving,
+                Point.ORIGIN,
+                groove.edge().segments(),
+                true,
+                TOUCH / rolling.radius(),
                 Math.PI / groove.teeth());
         return 2 * free.angle() * rolling.radius();
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.groove;
 
 import ringleaf.geom.Point;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 /** What a choice of blades is held against; the order is that in which they are looked at, cheap ones first. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 /**
@@ -41,7 +42,16 @@ public record BladeNeeds(
     /** The same needs with another lap. */
     public BladeNeeds withLap(double other) {
         return new BladeNeeds(
-                clearRadius, leastRadius, blades, other, opensBy, endClearance, pins, play, given, linear,
+                clearRadius,
+                leastRadius,
+                blades,
+                other,
+                opensBy,
+                endClearance,
+                pins,
+                play,
+                given,
+                linear,
                 cavityAtMost);
     }
 
@@ -66,8 +76,7 @@ public record BladeNeeds(
     /** The same needs with other values fixed by the user. */
     public BladeNeeds withGiven(Given other) {
         return new BladeNeeds(
-                clearRadius, leastRadius, blades, lap, opensBy, endClearance, pins, play, other, linear,
-                cavityAtMost);
+                clearRadius, leastRadius, blades, lap, opensBy, endClearance, pins, play, other, linear, cavityAtMost);
     }
 
     /** Least width of a band that holds a pin's hole with its edges, and the plate's bore beside its opening. */

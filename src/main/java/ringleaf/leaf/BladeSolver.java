@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 import java.util.ArrayList;
@@ -48,7 +49,8 @@ public final class BladeSolver {
     private static final double FIRST_STEP = 1.02;
 
     /** Fewer broken limits, then gentler pressure angles, then less missed, then a smaller cavity. */
-    private static final Comparator<BladePlan> BETTER_FIRST = Comparator.<BladePlan>comparingInt(plan -> plan.broken().size())
+    private static final Comparator<BladePlan> BETTER_FIRST = Comparator.<BladePlan>comparingInt(
+                    plan -> plan.broken().size())
             .thenComparingDouble(BladePlan::pressureLimit)
             .thenComparingDouble(BladeSolver::missed)
             .thenComparingDouble(BladePlan::cavityRadius);
@@ -112,7 +114,9 @@ public final class BladeSolver {
         for (double limit : new double[] {needs.pins().pressure(), needs.pins().pressureAtMost()}) {
             pressureLimit = limit;
             ceiling = below;
-            BladePlan plan = needs.linear() && layout.isLever() && Double.isNaN(needs.given().leverAngle())
+            BladePlan plan = needs.linear()
+                            && layout.isLever()
+                            && Double.isNaN(needs.given().leverAngle())
                     ? overAngles(layout)
                     : search(layout, Double.NaN);
             if (plan != null) {
@@ -136,8 +140,8 @@ public final class BladeSolver {
         while (high - low > 0.05) {
             double lap = (low + high) / 2;
             BladePlan plan = solve(needs.withLap(lap), layout);
-            boolean fits = plan.holds() && plan.cavityRadius() <= cavity
-                    && plan.pressureLimit() <= best.pressureLimit();
+            boolean fits =
+                    plan.holds() && plan.cavityRadius() <= cavity && plan.pressureLimit() <= best.pressureLimit();
             if (fits) {
                 best = plan;
                 low = lap;
@@ -401,8 +405,7 @@ public final class BladeSolver {
             double narrower = width + step[0] / WIDTHS_PER_MM;
             if (narrower > 0) {
                 trial.set(layout, narrower, span + step[1] * FINE * DEGREE, out);
-                BladeLimit limit =
-                        trial.cavity < cavity - 1e-9 ? trial.firstBroken(states, pressureLimit) : null;
+                BladeLimit limit = trial.cavity < cavity - 1e-9 ? trial.firstBroken(states, pressureLimit) : null;
                 limit = trial.reason(limit);
                 if (limit != null && !bounds.contains(limit)) {
                     bounds.add(limit);

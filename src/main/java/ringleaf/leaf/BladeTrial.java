@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 import java.util.ArrayList;
@@ -9,8 +10,15 @@ import java.util.List;
  */
 final class BladeTrial {
     private static final BladeLimit[] STATIC = {
-        BladeLimit.PIN_EDGE, BladeLimit.LEVER_LENGTH, BladeLimit.BORE_EDGE, BladeLimit.BORE_WEB, BladeLimit.DIP,
-        BladeLimit.SLOT_WEB, BladeLimit.TURNS_BACK, BladeLimit.EAR, BladeLimit.PIN_CLEAR
+        BladeLimit.PIN_EDGE,
+        BladeLimit.LEVER_LENGTH,
+        BladeLimit.BORE_EDGE,
+        BladeLimit.BORE_WEB,
+        BladeLimit.DIP,
+        BladeLimit.SLOT_WEB,
+        BladeLimit.TURNS_BACK,
+        BladeLimit.EAR,
+        BladeLimit.PIN_CLEAR
     };
     /** States at which ears are looked at. */
     private static final int EAR_STATES = 12;
@@ -46,7 +54,6 @@ final class BladeTrial {
 
     /** Whether it failed there by its pressure angle. */
     boolean steep;
-
 
     /** While the law of a linear slot is still open, its pressure angle is taken as this, rad. */
     double linearPressure;
@@ -288,8 +295,7 @@ final class BladeTrial {
         return sorted;
     }
 
-    private void auditStates(
-            SlotLaw law, int states, double pressureLimit, List<BladePlan.Shortfall> broken) {
+    private void auditStates(SlotLaw law, int states, double pressureLimit, List<BladePlan.Shortfall> broken) {
         BladePlan.Shortfall lap = null;
         BladePlan.Shortfall play = null;
         BladePlan.Shortfall pressure = null;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 import java.util.List;
@@ -13,6 +14,7 @@ final class NearestBlades {
     private static final double[] SPANS = {100, 115, 130, 145, 160, 172};
     /** Widths tried, as shares of the inner radius, beside the least that holds the pin's hole. */
     private static final double[] WIDTHS = {0.12, 0.2, 0.33, 0.55, 0.9};
+
     private static final int FEW_STATES = 5;
     private static final int MOST_STEPS = 24;
 
@@ -55,8 +57,7 @@ final class NearestBlades {
         SlotLaw law = trial.law();
         double limit = needs.pins().pressureAtMost();
         List<BladePlan.Shortfall> broken = trial.audit(law, BladeSolver.STATES, limit);
-        return new BladePlan(
-                layout, law, trial.closed, trial.reach, trial.cavity, trial.ear, limit, List.of(), broken);
+        return new BladePlan(layout, law, trial.closed, trial.reach, trial.cavity, trial.ear, limit, List.of(), broken);
     }
 
     private void refine(double open, boolean leverOpen) {
@@ -92,7 +93,8 @@ final class NearestBlades {
             return false;
         }
         SlotLaw law = new SlotLaw.Radial(trial.band, trial.pin);
-        List<BladePlan.Shortfall> broken = trial.audit(law, FEW_STATES, needs.pins().pressureAtMost());
+        List<BladePlan.Shortfall> broken =
+                trial.audit(law, FEW_STATES, needs.pins().pressureAtMost());
         double miss = 1e-3 * trial.cavity / needs.clearRadius();
         for (BladePlan.Shortfall shortfall : broken) {
             miss += shortfall.share();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 import ringleaf.geom.Angles;
@@ -68,8 +69,6 @@ public final class PinInSlot {
             return ring / law.ringRate(0);
         }
         double closed = linear.closed();
-        return share > 1
-                ? closed + (ring - linear.travel()) / law.ringRate(closed)
-                : law.bladeAngle(ring, closed);
+        return share > 1 ? closed + (ring - linear.travel()) / law.ringRate(closed) : law.bladeAngle(ring, closed);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 /** The few states at which trials are looked at, the likeliest to fail first. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import java.util.ArrayList;
@@ -52,10 +53,18 @@ public interface AsBuilt {
      * @param most how far off it is looked at, either way, in {@code unit}
      */
     record Deviation(
-            String name, String what, String unit, double nominal, int copies, double within, String source, double most) {
+            String name,
+            String what,
+            String unit,
+            double nominal,
+            int copies,
+            double within,
+            String source,
+            double most) {
         public Deviation {
             if (copies < 1 || !(within >= 0) || !(most > 0)) {
-                throw new IllegalArgumentException(name + ": " + copies + " copies within " + within + " up to " + most);
+                throw new IllegalArgumentException(
+                        name + ": " + copies + " copies within " + within + " up to " + most);
             }
         }
     }

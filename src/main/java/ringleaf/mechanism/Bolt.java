@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import java.util.List;
@@ -33,7 +34,9 @@ public record Bolt(String name, Screw screw, double grip, int nuts) {
             return sold.getAsDouble();
         }
         List<Double> lengths = screw.sold().lengths();
-        return lengths.isEmpty() ? need() : lengths.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        return lengths.isEmpty()
+                ? need()
+                : lengths.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
     }
 
     /** How far its tip stands out of the last part that it goes through, mm. */
@@ -64,10 +67,14 @@ public record Bolt(String name, Screw screw, double grip, int nuts) {
         String message = "thread that stands out behind the nut of " + (known ? screw.order(length()) : screw.name())
                 + " through " + Words.mm(grip);
         if (known && screw.length(need()).isEmpty()) {
-            message += "; " + Words.mm(need()) + " are needed and it is not sold longer: take a thicker screw, thinner plates, or name a longer one in a"
+            message += "; " + Words.mm(need())
+                    + " are needed and it is not sold longer: take a thicker screw, thinner plates, or name a longer one in a"
                     + " screws.yaml of your own";
         }
-        return Finding.of("screw-length").about(name).atLeast(beyond, screw.pitch(), "mm").says(message);
+        return Finding.of("screw-length")
+                .about(name)
+                .atLeast(beyond, screw.pitch(), "mm")
+                .says(message);
     }
 
     /** Whether its tip, and the nut, stay clear of what stands behind, mm away from the last part it goes through. */

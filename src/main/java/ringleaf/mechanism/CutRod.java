@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import java.util.List;
@@ -46,6 +47,10 @@ public record CutRod(String name, double diameter, Diameters<Rod> rods) {
                 : "rod of " + Words.number(diameter, 4) + " mm is not sold, " + Sold.beside(rods.all(), diameter)
                         + (rods.all().size() > 1 ? " are" : " is")
                         + ": take one of those, turn it, or name yours in a rods.yaml of your own";
-        return Finding.of("rod-size").about(name).orWarn().plain(rod.isPresent()).says(message);
+        return Finding.of("rod-size")
+                .about(name)
+                .orWarn()
+                .plain(rod.isPresent())
+                .says(message);
     }
 }

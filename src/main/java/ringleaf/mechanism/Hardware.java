@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import java.util.Optional;
@@ -31,7 +32,8 @@ public final class Hardware {
         Screw found = null;
         for (String name : catalogues.screws().names()) {
             Optional<Screw> screw = catalogues.screws().get(name);
-            if (screw.isPresent() && holds(screw.get(), hole)
+            if (screw.isPresent()
+                    && holds(screw.get(), hole)
                     && (found == null || screw.get().headHeight() < found.headHeight())) {
                 found = screw.get();
             }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import java.util.List;
@@ -30,17 +31,45 @@ public final class MeshOff {
      * @param axes what places the axes
      */
     public static MeshOff outer(
-            GearPair pair, String prefix, String one, String other, Material axes, Material a, Material b, SizesOff to) {
+            GearPair pair,
+            String prefix,
+            String one,
+            String other,
+            Material axes,
+            Material a,
+            Material b,
+            SizesOff to) {
         int first = distance(prefix, pair.centreDistance(), axes, to);
-        gear(prefix, one, pair.pinion().thickness(), pair.pinion().tipRadius(), pair.pinion().rootRadius(), a, to);
-        gear(prefix, other, pair.gear().thickness(), pair.gear().tipRadius(), pair.gear().rootRadius(), b, to);
+        gear(
+                prefix,
+                one,
+                pair.pinion().thickness(),
+                pair.pinion().tipRadius(),
+                pair.pinion().rootRadius(),
+                a,
+                to);
+        gear(
+                prefix,
+                other,
+                pair.gear().thickness(),
+                pair.gear().tipRadius(),
+                pair.gear().rootRadius(),
+                b,
+                to);
         return new MeshOff(pair, null, first);
     }
 
     /** Adds the sizes of a gear in a ring. */
     public static MeshOff inner(InternalPair pair, String prefix, Material made, SizesOff to) {
         int first = distance(prefix, pair.centreDistance(), made, to);
-        gear(prefix, "driver", pair.pinion().thickness(), pair.pinion().tipRadius(), pair.pinion().rootRadius(), made, to);
+        gear(
+                prefix,
+                "driver",
+                pair.pinion().thickness(),
+                pair.pinion().tipRadius(),
+                pair.pinion().rootRadius(),
+                made,
+                to);
         double tooth = pair.ring().module() * Math.PI / 2;
         gear(prefix, "ring", tooth, pair.ring().tipRadius(), pair.ring().rootRadius(), made, to);
         return new MeshOff(null, pair, first);
@@ -104,7 +133,9 @@ public final class MeshOff {
         double[] tip = {off[first + 2][0], off[first + 5][0]};
         double[] root = {off[first + 3][0], off[first + 6][0]};
         try {
-            return outer != null ? outer(distance, nearer, thicker, tip, root) : inner(distance, nearer, thicker, tip, root);
+            return outer != null
+                    ? outer(distance, nearer, thicker, tip, root)
+                    : inner(distance, nearer, thicker, tip, root);
         } catch (IllegalArgumentException e) {
             // No line of action or no tooth is left.
             return new Margins(-1, -1, -1);
@@ -134,7 +165,8 @@ public final class MeshOff {
     private Margins inner(double distance, double nearer, double[] thicker, double[] tip, double[] root) {
         InternalPair made = new InternalPair(
                 made(inner.pinion(), thicker[0], tip[0]),
-                inner.ring().withThinning(inner.ring().thinning() - thicker[1])
+                inner.ring()
+                        .withThinning(inner.ring().thinning() - thicker[1])
                         .withTipRadius(inner.ring().tipRadius() + tip[1]),
                 inner.centreDistance() + distance);
         // The deeper a gear lies in its ring, the further the axes stand apart.

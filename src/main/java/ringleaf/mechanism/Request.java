@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import java.util.Optional;
@@ -18,8 +19,7 @@ import ringleaf.spec.text.Problems;
  * @param catalogues of screws, servos and the like
  * @param problems where contradictions go
  */
-public record Request(
-        String name, Values values, Fabrication fabrication, Catalogues catalogues, Problems problems) {
+public record Request(String name, Values values, Fabrication fabrication, Catalogues catalogues, Problems problems) {
     /** What every kind calls its fits by name. */
     public static final String FITS = "fits";
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import java.util.Optional;
@@ -31,14 +32,20 @@ public record Room(String name, double mm, Origin origin, String how, double ask
      * @param within what the processes keep the sizes within that count, mm
      */
     public static Room of(
-            String name, Optional<Double> given, double usual, double extra, String what, int copies, double... within) {
+            String name,
+            Optional<Double> given,
+            double usual,
+            double extra,
+            String what,
+            int copies,
+            double... within) {
         double asked = RoomLaw.room(copies, within) + extra;
         boolean more = asked > usual + SAME;
         String law = RoomLaw.words(copies, within);
-        String how = extra == 0 ? law : law + (extra > 0 ? ", and " : ", less ") + Words.mm(Math.abs(extra)) + " " + what;
+        String how =
+                extra == 0 ? law : law + (extra > 0 ? ", and " : ", less ") + Words.mm(Math.abs(extra)) + " " + what;
         double mm = given.isPresent() ? given.get() : more ? asked : usual;
-        return new Room(
-                name, mm, given.isPresent() ? Origin.GIVEN : more ? Origin.SOLVED : Origin.DEFAULT, how, asked);
+        return new Room(name, mm, given.isPresent() ? Origin.GIVEN : more ? Origin.SOLVED : Origin.DEFAULT, how, asked);
     }
 
     /** The same, or so much where it is more by itself; what is given stays. */
@@ -47,7 +54,11 @@ public record Room(String name, double mm, Origin origin, String how, double ask
             return this;
         }
         return new Room(
-                name, most, origin, how + ", " + Words.mm(asked) + "; held at " + Words.mm(most) + ", as " + why, asked);
+                name,
+                most,
+                origin,
+                how + ", " + Words.mm(asked) + "; held at " + Words.mm(most) + ", as " + why,
+                asked);
     }
 
     /** The same of another size. */

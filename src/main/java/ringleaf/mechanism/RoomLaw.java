@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import ringleaf.part.Words;
@@ -45,9 +46,7 @@ public final class RoomLaw {
      */
     static double quantile(double tail) {
         double t = Math.sqrt(-2 * Math.log(tail));
-        return t
-                - (2.515517 + t * (0.802853 + t * 0.010328))
-                        / (1 + t * (1.432788 + t * (0.189269 + t * 0.001308)));
+        return t - (2.515517 + t * (0.802853 + t * 0.010328)) / (1 + t * (1.432788 + t * (0.189269 + t * 0.001308)));
     }
 
     /** The law's figures in words. */
@@ -57,6 +56,8 @@ public final class RoomLaw {
             words.append(i == 0 ? "" : i == within.length - 1 ? " and " : ", ").append(Words.number(within[i], 3));
         }
         words.append(" mm: ").append(Words.number(times(copies), 2)).append(" times their root-sum-square");
-        return copies == 1 ? words.toString() : words.append(" for ").append(copies).append(" of them").toString();
+        return copies == 1
+                ? words.toString()
+                : words.append(" for ").append(copies).append(" of them").toString();
     }
 }

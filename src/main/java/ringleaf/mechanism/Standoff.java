@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import java.util.List;
@@ -43,7 +44,8 @@ public record Standoff(String name, double length, Screw screw, Material making)
     }
 
     public double outerRadius() {
-        return isPrinted() ? screw.hole() / 2 + Math.max(WALL, making.leastWeb())
+        return isPrinted()
+                ? screw.hole() / 2 + Math.max(WALL, making.leastWeb())
                 : screw.sold().spacer().map(s -> s.outside() / 2).orElse(screw.hole() / 2 + WALL);
     }
 
@@ -75,14 +77,23 @@ public record Standoff(String name, double length, Screw screw, Material making)
 
     /** Whether it can be had: sold in this length, or printed. */
     public Finding isHad() {
-        String message = isSold() ? "is sold: " + words()
-                : isPrinted() ? "is printed " + Words.mm(length) + " long"
-                : "none is sold " + Words.mm(length) + " long" + soldBeside()
-                        + ": print it (fabrication: spacer), file a tube to length, or lay washers under a shorter one";
-        return Finding.of("standoff-length").about(name).orWarn().plain(isSold() || isPrinted()).says(message);
+        String message = isSold()
+                ? "is sold: " + words()
+                : isPrinted()
+                        ? "is printed " + Words.mm(length) + " long"
+                        : "none is sold " + Words.mm(length) + " long" + soldBeside()
+                                + ": print it (fabrication: spacer), file a tube to length, or lay washers under a shorter one";
+        return Finding.of("standoff-length")
+                .about(name)
+                .orWarn()
+                .plain(isSold() || isPrinted())
+                .says(message);
     }
 
     private String soldBeside() {
-        return screw.sold().spacer().map(s -> " (" + Sold.beside(s.lengths(), length) + ")").orElse("");
+        return screw.sold()
+                .spacer()
+                .map(s -> " (" + Sold.beside(s.lengths(), length) + ")")
+                .orElse("");
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import java.util.Optional;
@@ -31,7 +32,13 @@ public final class TipRoom {
     /** What the processes ask for by themselves. */
     public static Room of(Material axes, Material one, Material other) {
         return Room.of(
-                "tip-clearance", Optional.empty(), 0, TIPS, axes.repeatability(), one.repeatability(), other.repeatability());
+                "tip-clearance",
+                Optional.empty(),
+                0,
+                TIPS,
+                axes.repeatability(),
+                one.repeatability(),
+                other.repeatability());
     }
 
     /** By how much tips are lowered, in modules, at least 0. */

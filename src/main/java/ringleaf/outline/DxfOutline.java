@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.outline;
 
 import java.util.ArrayList;
@@ -9,7 +10,6 @@ import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
 import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
-import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problems;
 import ringleaf.spec.text.Shown;
 import ringleaf.spec.text.SpecSource;
@@ -61,8 +61,12 @@ final class DxfOutline {
         }
         boolean ends = !pairs.isEmpty() && pairs.get(pairs.size() - 1).is(0, "EOF");
         if (problems.isEmpty() && (!ends || !entities)) {
-            problems.of(source, entities ? "breaks off before its end" : "holds no section of entities, so it is no DXF"
-                    + " drawing", "save it again");
+            problems.of(
+                    source,
+                    entities
+                            ? "breaks off before its end"
+                            : "holds no section of entities, so it is no DXF" + " drawing",
+                    "save it again");
         }
         return pieces;
     }
@@ -76,8 +80,9 @@ final class DxfOutline {
             case "9" -> Optional.of(0.0254);
             case "0" -> Optional.empty();
             default -> {
-                problems.at(pair.place(source), "drawings in unit number " + Shown.quoted(pair.value()) + " are"
-                        + " not read",
+                problems.at(
+                        pair.place(source),
+                        "drawings in unit number " + Shown.quoted(pair.value()) + " are" + " not read",
                         "save it in millimetres or inches");
                 yield Optional.empty();
             }
@@ -121,11 +126,12 @@ final class DxfOutline {
             case "CIRCLE" -> circle(entity);
             case "ARC" -> arc(entity);
             case "LWPOLYLINE" -> chain(entity, entity.vertices(), (entity.whole(70) & 1) != 0);
-            default -> problems.at(
-                    entity.place(),
-                    "is a " + Shown.quoted(entity.type()) + "; lines, arcs, circles and polylines are read,"
-                            + " nothing else",
-                    "turn it into those, or put it on another layer and name the ones to take under layers:");
+            default ->
+                problems.at(
+                        entity.place(),
+                        "is a " + Shown.quoted(entity.type()) + "; lines, arcs, circles and polylines are read,"
+                                + " nothing else",
+                        "turn it into those, or put it on another layer and name the ones to take under layers:");
         }
     }
 
@@ -205,7 +211,8 @@ final class DxfOutline {
             problems.at(entity.place(), "is a polyline without a length", "remove it");
             return;
         }
-        boolean whole = segments.get(0).start().equals(segments.get(segments.size() - 1).end());
+        boolean whole =
+                segments.get(0).start().equals(segments.get(segments.size() - 1).end());
         pieces.add(new Piece(segments, whole, entity.place()));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.outline;
 
 import java.util.ArrayList;
@@ -66,7 +67,10 @@ final class Joiner {
                 Piece a = pieces.get(i);
                 Piece b = pieces.get(j);
                 if (a.segments().size() == b.segments().size() && isSame(a, b)) {
-                    problems.at(a.place(), "is drawn twice (first in line " + b.place().line() + ")", "remove one");
+                    problems.at(
+                            a.place(),
+                            "is drawn twice (first in line " + b.place().line() + ")",
+                            "remove one");
                 }
             }
         }
@@ -100,7 +104,8 @@ final class Joiner {
             used[i] = true;
             List<Segment> chain = new ArrayList<>(open.get(i).segments());
             Point first = chain.get(0).start();
-            while (end(chain).distance(first) > NEAR || chain.size() == 1 && chain.get(0).length() < NEAR) {
+            while (end(chain).distance(first) > NEAR
+                    || chain.size() == 1 && chain.get(0).length() < NEAR) {
                 int next = next(open, used, end(chain), first, open.get(i).place());
                 if (next < 0) {
                     return;
@@ -172,7 +177,8 @@ final class Joiner {
             return segment;
         }
         if (segment instanceof Arc arc) {
-            boolean rounding = segment.start().distance(start) < 1e-9 && segment.end().distance(end) < 1e-9;
+            boolean rounding =
+                    segment.start().distance(start) < 1e-9 && segment.end().distance(end) < 1e-9;
             return rounding || start.equals(end) ? arc.withEnds(start, end) : Arc.ofBulge(start, end, arc.bulge());
         }
         return new Line(start, end);
@@ -185,8 +191,10 @@ final class Joiner {
                 boolean adjacent = b == a + 1 || a == 0 && b == own.size() - 1;
                 Point at = adjacent ? beyondCorner(own.get(a), own.get(b)) : meeting(own.get(a), own.get(b));
                 if (at != null) {
-                    problems.at(joined.get(i).place, "crosses or touches itself at " + words(at), "draw one"
-                            + " plain outline");
+                    problems.at(
+                            joined.get(i).place,
+                            "crosses or touches itself at " + words(at),
+                            "draw one" + " plain outline");
                     return;
                 }
             }
@@ -200,8 +208,11 @@ final class Joiner {
                 for (Segment b : other.segments()) {
                     Point at = meeting(a, b);
                     if (at != null) {
-                        problems.at(joined.get(i).place, "crosses or touches the outline of line "
-                                + joined.get(j).place.line() + " at " + words(at), "outlines stay apart");
+                        problems.at(
+                                joined.get(i).place,
+                                "crosses or touches the outline of line "
+                                        + joined.get(j).place.line() + " at " + words(at),
+                                "outlines stay apart");
                         return;
                     }
                 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.outline;
 
 import java.util.ArrayList;
@@ -106,7 +107,8 @@ public final class OutlineFile {
             if (around.get(i).size() % 2 == 0) {
                 List<Contour> holes = new ArrayList<>();
                 for (int j = 0; j < contours.size(); j++) {
-                    if (around.get(j).size() == around.get(i).size() + 1 && around.get(j).contains(contours.get(i))) {
+                    if (around.get(j).size() == around.get(i).size() + 1
+                            && around.get(j).contains(contours.get(i))) {
                         holes.add(contours.get(j));
                     }
                 }

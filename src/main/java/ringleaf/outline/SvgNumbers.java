@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.outline;
 
 /** Takes numbers and letters one by one from an attribute, as SVG's grammars part them. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.outline;
 
 import java.io.IOException;
@@ -29,8 +30,20 @@ import ringleaf.spec.text.SpecSource;
 final class SvgOutline extends DefaultHandler {
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
     private static final Set<String> SILENT = Set.of(
-            "title", "desc", "metadata", "defs", "style", "script", "clipPath", "mask", "marker", "pattern", "symbol",
-            "linearGradient", "radialGradient", "filter");
+            "title",
+            "desc",
+            "metadata",
+            "defs",
+            "style",
+            "script",
+            "clipPath",
+            "mask",
+            "marker",
+            "pattern",
+            "symbol",
+            "linearGradient",
+            "radialGradient",
+            "filter");
     private static final Set<String> GROUPS = Set.of("svg", "g", "a", "switch");
 
     private final SpecSource source;
@@ -126,7 +139,9 @@ final class SvgOutline extends DefaultHandler {
         for (Piece piece : new SvgShapes(attributes, place, problems).of(name)) {
             for (Segment segment : piece.segments()) {
                 if (segment instanceof ringleaf.geom.Arc && !map.keepsCircles()) {
-                    problems.at(place, "its arcs are stretched or slanted by a transform: they are no arcs of circles",
+                    problems.at(
+                            place,
+                            "its arcs are stretched or slanted by a transform: they are no arcs of circles",
                             "apply the transform in the drawing program and turn the curves into arcs");
                     return;
                 }
@@ -151,9 +166,11 @@ final class SvgOutline extends DefaultHandler {
         if (!(across > 0) || !(up > 0) || !numbers.isDone()) {
             problems.at(place("svg"), "its viewBox is not four numbers with a size above 0");
         } else if (Math.abs(across - up) > 1e-4 * across) {
-            problems.at(place("svg"), "width and height stretch the drawing:"
-                    + " " + ringleaf.spec.text.Decimal.of(across, 6)
-                    + " mm a unit across and " + ringleaf.spec.text.Decimal.of(up, 6) + " up",
+            problems.at(
+                    place("svg"),
+                    "width and height stretch the drawing:"
+                            + " " + ringleaf.spec.text.Decimal.of(across, 6)
+                            + " mm a unit across and " + ringleaf.spec.text.Decimal.of(up, 6) + " up",
                     "make the viewBox as high and wide as the drawing");
         } else {
             unit = Optional.of(rounded(across));

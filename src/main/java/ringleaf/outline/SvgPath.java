@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.outline;
 
 import java.util.ArrayList;
@@ -65,12 +66,13 @@ final class SvgPath {
             case 'V' -> line(new Point(last.x(), base.y() + number()));
             case 'A' -> arc(base);
             case 'Z' -> close();
-            case 'C', 'S', 'Q', 'T' -> problems.at(
-                    place,
-                    "holds a Bézier curve (" + command + ", character " + numbers.position() + "); lines and"
-                            + " circular arcs"
-                            + " are read, nothing else",
-                    "turn it into arcs, or put it into another group and name the ones to take under layers:");
+            case 'C', 'S', 'Q', 'T' ->
+                problems.at(
+                        place,
+                        "holds a Bézier curve (" + command + ", character " + numbers.position() + "); lines and"
+                                + " circular arcs"
+                                + " are read, nothing else",
+                        "turn it into arcs, or put it into another group and name the ones to take under layers:");
             default -> problems.at(place, "there is no command " + command + " in a path");
         }
     }
@@ -144,7 +146,8 @@ final class SvgPath {
 
     private void end(boolean closed) {
         if (!chain.isEmpty()) {
-            boolean whole = chain.get(0).start().equals(chain.get(chain.size() - 1).end());
+            boolean whole =
+                    chain.get(0).start().equals(chain.get(chain.size() - 1).end());
             pieces.add(new Piece(circle(chain, whole), whole, place));
         } else if (closed) {
             problems.at(place, "closes nothing", "remove it");

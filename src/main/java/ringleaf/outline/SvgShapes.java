@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.outline;
 
 import java.util.ArrayList;
@@ -28,26 +29,29 @@ final class SvgShapes {
     /** What an element draws; nothing after reporting. */
     List<Piece> of(String name) {
         int before = problems.count();
-        List<Piece> pieces = switch (name) {
-            case "path" -> new SvgPath(text("d"), place, problems).read();
-            case "circle" -> circle(number("r", 0), number("r", 0));
-            case "ellipse" -> circle(number("rx", 0), number("ry", 0));
-            case "rect" -> rectangle();
-            case "line" -> List.of(new Piece(
-                    List.of(new Line(
-                            new Point(number("x1", 0), number("y1", 0)), new Point(number("x2", 0), number("y2", 0)))),
-                    false,
-                    place));
-            case "polyline" -> polygon(false);
-            case "polygon" -> polygon(true);
-            default -> {
-                problems.at(
-                        place,
-                        "is not read; paths, circles, rectangles, lines and polygons are",
-                        "put it into another group and name the ones to take under layers:");
-                yield List.of();
-            }
-        };
+        List<Piece> pieces =
+                switch (name) {
+                    case "path" -> new SvgPath(text("d"), place, problems).read();
+                    case "circle" -> circle(number("r", 0), number("r", 0));
+                    case "ellipse" -> circle(number("rx", 0), number("ry", 0));
+                    case "rect" -> rectangle();
+                    case "line" ->
+                        List.of(new Piece(
+                                List.of(new Line(
+                                        new Point(number("x1", 0), number("y1", 0)),
+                                        new Point(number("x2", 0), number("y2", 0)))),
+                                false,
+                                place));
+                    case "polyline" -> polygon(false);
+                    case "polygon" -> polygon(true);
+                    default -> {
+                        problems.at(
+                                place,
+                                "is not read; paths, circles, rectangles, lines and polygons are",
+                                "put it into another group and name the ones to take under layers:");
+                        yield List.of();
+                    }
+                };
         return problems.count() > before ? List.of() : pieces;
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.outline;
 
 import java.util.Optional;
@@ -47,9 +48,10 @@ final class SvgTransform {
             case "scale1" -> new Affine(n[0], 0, 0, n[0], 0, 0);
             case "scale2" -> new Affine(n[0], 0, 0, n[1], 0, 0);
             case "rotate1" -> Affine.turn(Math.toRadians(n[0]));
-            case "rotate3" -> Affine.shift(n[1], n[2])
-                    .after(Affine.turn(Math.toRadians(n[0])))
-                    .after(Affine.shift(-n[1], -n[2]));
+            case "rotate3" ->
+                Affine.shift(n[1], n[2])
+                        .after(Affine.turn(Math.toRadians(n[0])))
+                        .after(Affine.shift(-n[1], -n[2]));
             case "skewX1" -> new Affine(1, 0, Math.tan(Math.toRadians(n[0])), 1, 0, 0);
             case "skewY1" -> new Affine(1, Math.tan(Math.toRadians(n[0])), 0, 1, 0, 0);
             default -> null;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.part;
 
 import java.util.List;
@@ -235,8 +236,7 @@ public record Finding(
 
         public Finding says(String message) {
             Status status = holds ? Status.PASS : otherwise;
-            return new Finding(
-                    check, status, judge, relation, subjects, measured, limit, slack, unit, place, message);
+            return new Finding(check, status, judge, relation, subjects, measured, limit, slack, unit, place, message);
         }
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.part;
 
 import java.util.List;
@@ -17,12 +18,7 @@ import ringleaf.geom.Region;
  * @param opening the opening as designed at a state, the leaves shrunk all round by so many mm (0 for as made)
  */
 public record LeafFamily(
-        String name,
-        List<Integer> members,
-        double zFrom,
-        double zTo,
-        Region clear,
-        Function<Shrunk, Region> opening) {
+        String name, List<Integer> members, double zFrom, double zTo, Region clear, Function<Shrunk, Region> opening) {
 
     /** A state and by how much the leaves are shrunk all round, mm. */
     public record Shrunk(int state, double by) {}

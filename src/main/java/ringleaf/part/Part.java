@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.part;
 
 import java.util.ArrayList;
@@ -78,8 +79,7 @@ public record Part(
 
     /** What is bought by its name alone. */
     public static Part bought(String name, int quantity, String stock) {
-        return new Part(
-                name, "bought", quantity, new Source("bought", stock), List.of(), "", List.of(), false);
+        return new Part(name, "bought", quantity, new Source("bought", stock), List.of(), "", List.of(), false);
     }
 
     /** The same with working edges wherever its outline runs through one of these regions. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.part;
 
 import java.util.List;
@@ -54,8 +55,7 @@ public sealed interface Requirement {
      * Round studs stand {@code clearance} clear of every one of the members but the one they ride on, seen along the
      * axis, at every state: for what passes by at any height.
      */
-    record StudsClear(String check, List<Stud> studs, List<Integer> members, double clearance)
-            implements Requirement {
+    record StudsClear(String check, List<Stud> studs, List<Integer> members, double clearance) implements Requirement {
         public StudsClear {
             studs = List.copyOf(studs);
             members = List.copyOf(members);
@@ -132,8 +132,7 @@ public sealed interface Requirement {
      * @param forward whether it turns counter-clockwise from state 0 to the last
      * @param most way past either end, rad
      */
-    record Stops(String check, int member, int stop, Point axis, boolean forward, double most)
-            implements Requirement {}
+    record Stops(String check, int member, int stop, Point axis, boolean forward, double most) implements Requirement {}
 
     /** Between any two contours of a level of the part, and across each, at least {@code web} of material stands. */
     record LeastWeb(String check, String part, double web) implements Requirement {}
@@ -169,8 +168,7 @@ public sealed interface Requirement {
      *
      * @param lobe what stands out of it on purpose and is not measured
      */
-    record FitsRound(String check, List<Integer> members, double diameter, Optional<Lobe> lobe)
-            implements Requirement {
+    record FitsRound(String check, List<Integer> members, double diameter, Optional<Lobe> lobe) implements Requirement {
         /** Round all over. */
         public FitsRound(String check, List<Integer> members, double diameter) {
             this(check, members, diameter, Optional.empty());

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.part;
 
 import java.util.regex.Matcher;
@@ -24,9 +25,11 @@ public enum ShownUnit {
 
     private static final String NUMBER = "[-−]?\\d+(?:\\.\\d+)?";
     /** One length in mm, or several with their unit at the end; a module's is left alone. */
-    private static final Pattern LENGTHS = Pattern.compile("(?<![\\w.,-])(?<!odule )(?<!odule of )(?<!odule: )(?<!odules )("
-            + NUMBER + "(?:(?:, " + NUMBER + ")* (?:and|to|or|by|x|×) " + NUMBER + ")?) (mm²?)(?![³\\w/])|(?<=Ø)("
-            + NUMBER + ")(?! mm)(?![\\d.])");
+    private static final Pattern LENGTHS =
+            Pattern.compile("(?<![\\w.,-])(?<!odule )(?<!odule of )(?<!odule: )(?<!odules )("
+                    + NUMBER + "(?:(?:, " + NUMBER + ")* (?:and|to|or|by|x|×) " + NUMBER
+                    + ")?) (mm²?)(?![³\\w/])|(?<=Ø)("
+                    + NUMBER + ")(?! mm)(?![\\d.])");
 
     private static final Pattern ONE = Pattern.compile(NUMBER);
 

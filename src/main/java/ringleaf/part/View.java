@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.part;
 
 import java.util.List;
@@ -15,8 +16,7 @@ import ringleaf.geom.Path;
  * @param lines drawn over the picture, such as a line of action
  * @param cut height, mm, of a cut across: what begins at or above it is left out; infinite for no cut
  */
-public record View(
-        String name, int state, String caption, Optional<Box> window, List<Path> lines, double cut) {
+public record View(String name, int state, String caption, Optional<Box> window, List<Path> lines, double cut) {
     public View {
         lines = List.copyOf(lines);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import java.util.Collection;
@@ -93,7 +94,10 @@ public final class DesignJson {
         json.endObject();
         json.name("parts").beginArray();
         for (Part part : design.parts()) {
-            part(part, report.files().getOrDefault(part.name(), List.of()), report.kerfs().get(part.name()));
+            part(
+                    part,
+                    report.files().getOrDefault(part.name(), List.of()),
+                    report.kerfs().get(part.name()));
         }
         json.endArray();
         fits(report.fits());
@@ -103,7 +107,9 @@ public final class DesignJson {
             number(figure.getKey(), figure.getValue());
         }
         json.endObject();
-        lines("build-order", design.assembly() == null ? List.of() : design.assembly().buildOrder());
+        lines(
+                "build-order",
+                design.assembly() == null ? List.of() : design.assembly().buildOrder());
         lines("remedies", design.remedies());
     }
 

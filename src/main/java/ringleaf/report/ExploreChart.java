@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import java.util.ArrayList;
@@ -35,6 +36,7 @@ public final class ExploreChart {
     private final String title;
     /** Rows to draw: the undominated and the best first. */
     private final List<Row> rows;
+
     private final List<String> series = new ArrayList<>();
     private final int[] seriesOf;
     /** Axes whose values tell series apart: the second and so many that their marks still can be told apart. */
@@ -102,7 +104,9 @@ public final class ExploreChart {
     private String otherValues(Row row, int told) {
         StringBuilder name = new StringBuilder();
         for (int a = 1; a < told; a++) {
-            name.append(name.length() == 0 ? "" : ", ").append(axes().get(a).path().within()).append(' ');
+            name.append(name.length() == 0 ? "" : ", ")
+                    .append(axes().get(a).path().within())
+                    .append(' ');
             name.append(result.grid().text(row.index(), a));
         }
         return name.toString();
@@ -131,8 +135,13 @@ public final class ExploreChart {
         int keys = 2 + (hasUnjudged() ? 1 : 0) + (hasKeys() ? series.size() : 0);
         double height = TOP + PLOT_HEIGHT + 60 + LINE * keys + 20;
         double width = LEFT + PLOT_WIDTH + (two ? GAP + PLOT_WIDTH : 0) + 90;
-        String of = result.isWhole() ? result.grid().size() + "" : result.rows().size() + " of " + result.grid().size();
-        Chart chart = new Chart(width, height, title + ": what was explored",
+        String of = result.isWhole()
+                ? result.grid().size() + ""
+                : result.rows().size() + " of " + result.grid().size();
+        Chart chart = new Chart(
+                width,
+                height,
+                title + ": what was explored",
                 of + " combinations, each checked at " + result.states() + " states; hover over a mark for its place"
                         + (rows.size() < result.rows().size() ? "; the best " + rows.size() + " are drawn" : "")
                         + untold());
@@ -144,8 +153,13 @@ public final class ExploreChart {
         for (int i = 0; hasKeys() && i < series.size(); i++, y += LINE) {
             plot.key(LEFT, y, Plot.sign(i), Plot.colour(i), series.get(i));
         }
-        plot.key(LEFT, y, Plot.Sign.STAR, STAR, "best trade-offs: none that works is as good in all that is weighed and"
-                + " better in some of it" + third());
+        plot.key(
+                LEFT,
+                y,
+                Plot.Sign.STAR,
+                STAR,
+                "best trade-offs: none that works is as good in all that is weighed and" + " better in some of it"
+                        + third());
         if (hasUnjudged()) {
             y += LINE;
             plot.key(LEFT, y, Plot.Sign.STAR, UNJUDGED, "the same as calculated; not verified on the geometry");
@@ -158,7 +172,8 @@ public final class ExploreChart {
     private String untold() {
         StringBuilder words = new StringBuilder();
         for (int a = axesTold; a < axes().size(); a++) {
-            words.append(a == axesTold ? "; marks do not tell apart " : ", ").append(axes().get(a).path().within());
+            words.append(a == axesTold ? "; marks do not tell apart " : ", ")
+                    .append(axes().get(a).path().within());
         }
         return words.toString();
     }
@@ -213,7 +228,9 @@ public final class ExploreChart {
         own.sort((a, b) -> Double.compare(at(a), at(b)));
         List<double[]> points = new ArrayList<>();
         for (Row row : own) {
-            boolean drawn = row.works() && Figures.isNumber(row.figures()[0]) && !axes().get(0).numbers().isEmpty();
+            boolean drawn = row.works()
+                    && Figures.isNumber(row.figures()[0])
+                    && !axes().get(0).numbers().isEmpty();
             if (drawn) {
                 points.add(new double[] {at(row), row.figures()[0]});
             }
@@ -228,7 +245,12 @@ public final class ExploreChart {
 
     private void weighed(Chart chart, int across, int up) {
         double left = LEFT + PLOT_WIDTH + GAP;
-        Plot plot = chart.plot(left, TOP, PLOT_WIDTH, PLOT_HEIGHT, Scale.of(heading(across), values(across)),
+        Plot plot = chart.plot(
+                left,
+                TOP,
+                PLOT_WIDTH,
+                PLOT_HEIGHT,
+                Scale.of(heading(across), values(across)),
                 Scale.of(heading(up), values(up)));
         for (int i = rows.size() - 1; i >= 0; i--) {
             double[] figures = rows.get(i).figures();
@@ -250,8 +272,8 @@ public final class ExploreChart {
     private void mark(Plot plot, int i, double x, double y) {
         Row row = rows.get(i);
         int shape = seriesOf[i];
-        String tip = "place " + (i + 1) + ": " + combination(row) + "; " + row.status().label() + " ("
-                + row.judgedBy() + "); " + row.limit();
+        String tip = "place " + (i + 1) + ": " + combination(row) + "; "
+                + row.status().label() + " (" + row.judgedBy() + "); " + row.limit();
         if (!row.works()) {
             plot.mark(x, y, Plot.Sign.CROSS, FAILED, tip);
             return;
@@ -265,7 +287,9 @@ public final class ExploreChart {
     private String combination(Row row) {
         StringBuilder words = new StringBuilder();
         for (int a = 0; a < axes().size(); a++) {
-            words.append(a == 0 ? "" : ", ").append(axes().get(a).path().within()).append(' ');
+            words.append(a == 0 ? "" : ", ")
+                    .append(axes().get(a).path().within())
+                    .append(' ');
             words.append(result.grid().text(row.index(), a));
         }
         return words.toString();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import ringleaf.explore.Axis;
@@ -30,7 +31,9 @@ public final class ExploreCsv {
             for (int a = 0; a < result.grid().axes().size(); a++) {
                 csv.words(result.grid().text(row.index(), a));
             }
-            csv.words(row.status().label()).words(row.undominated() ? "yes" : "").words(row.judgedBy());
+            csv.words(row.status().label())
+                    .words(row.undominated() ? "yes" : "")
+                    .words(row.judgedBy());
             for (double figure : row.figures()) {
                 csv.number(figure);
             }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import java.util.ArrayList;
@@ -56,10 +57,13 @@ public final class ExploreText {
             out.append("inconsistent, e.g. ").append(example()).append('\n');
         }
         if (works > 0) {
-            out.append("* best trade-offs: none that works is as good in ").append(weighed()).append(" and better in ");
+            out.append("* best trade-offs: none that works is as good in ")
+                    .append(weighed())
+                    .append(" and better in ");
             out.append(result.columns().weighed().size() > 1 ? "one of them\n" : "it\n");
             if (result.unjudged() > 0) {
-                out.append("NOT verified: only calculated, nobody has looked at the geometry yet; `ringleaf check` does\n");
+                out.append(
+                        "NOT verified: only calculated, nobody has looked at the geometry yet; `ringleaf check` does\n");
             }
         }
         return out.toString();
@@ -88,7 +92,9 @@ public final class ExploreText {
     private void table(List<Row> rows, boolean works, StringBuilder out) {
         List<String> head = new ArrayList<>(List.of("#"));
         for (Axis axis : result.grid().axes()) {
-            String name = result.columns().mechanisms().size() == 1 ? axis.path().within() : axis.path().shown();
+            String name = result.columns().mechanisms().size() == 1
+                    ? axis.path().within()
+                    : axis.path().shown();
             head.add(isColumn(name, rows) ? name + " asked" : name);
         }
         for (int c = 0; c < result.columns().all().size(); c++) {
@@ -138,7 +144,10 @@ public final class ExploreText {
     private boolean isRepeated(int column, List<Row> rows) {
         for (int a = 0; a < result.grid().axes().size(); a++) {
             Axis axis = result.grid().axes().get(a);
-            if (!axis.numbers().isEmpty() && axis.path().within().equals(result.columns().all().get(column).name())) {
+            if (!axis.numbers().isEmpty()
+                    && axis.path()
+                            .within()
+                            .equals(result.columns().all().get(column).name())) {
                 boolean same = true;
                 for (Row row : rows) {
                     double asked = axis.numbers().get(result.grid().place(row.index(), a));
@@ -162,7 +171,10 @@ public final class ExploreText {
             if (isRepeated(c, rows)) {
                 continue;
             }
-            line.add(Figures.isNumber(figure) ? shown(figure, result.columns().units().get(c)) : "-");
+            line.add(
+                    Figures.isNumber(figure)
+                            ? shown(figure, result.columns().units().get(c))
+                            : "-");
         }
         line.addAll(row.ways());
         if (result.unjudged() > 0) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 /** Names of mechanisms, parts and titles as names of files. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import java.util.ArrayList;
@@ -21,8 +22,8 @@ public final class FindingWords {
         List<String> words = places(finding);
         finding.place()
                 .at()
-                .ifPresent(p -> words.add(
-                        "at (" + Words.number(p.x(), DECIMALS) + ", " + Words.number(p.y(), DECIMALS) + ")"));
+                .ifPresent(p ->
+                        words.add("at (" + Words.number(p.x(), DECIMALS) + ", " + Words.number(p.y(), DECIMALS) + ")"));
         return PlainText.line(String.join(", ", words));
     }
 
@@ -53,7 +54,9 @@ public final class FindingWords {
 
     /** What was measured with its unit; {@code -} where nothing was. */
     public static String measured(Finding finding, ShownUnit unit) {
-        return Double.isNaN(finding.measured()) ? "-" : unit.figure(finding.measured(), finding.unit(), finer(finding, unit));
+        return Double.isNaN(finding.measured())
+                ? "-"
+                : unit.figure(finding.measured(), finding.unit(), finer(finding, unit));
     }
 
     /** Relation and limit: {@code at least 0.6 mm}; {@code -} where there is none. */
@@ -62,7 +65,9 @@ public final class FindingWords {
             return "-";
         }
         String limit = bareLimit(finding, unit);
-        return finding.relation() == Finding.Relation.NONE ? limit : finding.relation().label() + " " + limit;
+        return finding.relation() == Finding.Relation.NONE
+                ? limit
+                : finding.relation().label() + " " + limit;
     }
 
     private static String bareLimit(Finding finding, ShownUnit unit) {
@@ -71,7 +76,9 @@ public final class FindingWords {
 
     /** What fails by little is told so finely that one sees by how much. */
     private static int finer(Finding finding, ShownUnit unit) {
-        if (finding.status() == Finding.Status.PASS || Double.isNaN(finding.measured()) || Double.isNaN(finding.limit())) {
+        if (finding.status() == Finding.Status.PASS
+                || Double.isNaN(finding.measured())
+                || Double.isNaN(finding.limit())) {
             return 0;
         }
         int finer = 0;
@@ -105,12 +112,13 @@ public final class FindingWords {
             return name + ": " + (message.endsWith(".") ? message.substring(0, message.length() - 1) : message);
         }
         String limit = bareLimit(finding, unit);
-        String wanted = switch (finding.relation()) {
-            case AT_LEAST -> " where at least " + limit + " is needed";
-            case AT_MOST -> " where at most " + limit + " is allowed";
-            case ABOUT -> " where about " + limit + " is wanted";
-            case NONE -> " against " + limit;
-        };
+        String wanted =
+                switch (finding.relation()) {
+                    case AT_LEAST -> " where at least " + limit + " is needed";
+                    case AT_MOST -> " where at most " + limit + " is allowed";
+                    case ABOUT -> " where about " + limit + " is wanted";
+                    case NONE -> " against " + limit;
+                };
         String place = place(finding, unit);
         return name + " " + measured(finding, unit) + wanted + (place.isEmpty() ? "" : " (" + place + ")");
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import java.util.ArrayList;
@@ -48,8 +49,9 @@ public final class FindingsText {
             status(status);
             boolean bare = Double.isNaN(finding.measured()) && Double.isNaN(finding.limit());
             String where = FindingWords.where(finding, unit);
-            String figures = (bare ? "" : " " + FindingWords.measured(finding, unit) + ", " + FindingWords.limit(finding, unit))
-                    + (where.isEmpty() ? "" : ": " + where);
+            String figures =
+                    (bare ? "" : " " + FindingWords.measured(finding, unit) + ", " + FindingWords.limit(finding, unit))
+                            + (where.isEmpty() ? "" : ": " + where);
             boolean both = found.stream().anyMatch(other -> other.judge() != finding.judge() && isSame(other, finding));
             String judge = both ? "calculated, and on the geometry" : FindingWords.judge(finding);
             String head = PlainText.line(finding.check()) + figures + " (" + judge + ")";

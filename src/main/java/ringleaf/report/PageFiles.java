@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import java.util.List;
@@ -14,7 +15,8 @@ public final class PageFiles {
 
     /** Adds {@code paper.pdf}; there is at least one item. */
     public static void paper(String title, List<PaperItem> items, Paper size, String tool, FileSet files) {
-        files.add("paper.pdf", PdfWriter.write(title + ", parts at true scale", tool, PaperPages.of(title, items, size)));
+        files.add(
+                "paper.pdf", PdfWriter.write(title + ", parts at true scale", tool, PaperPages.of(title, items, size)));
     }
 
     /** Adds {@code drawing.pdf}; there is at least one item. */

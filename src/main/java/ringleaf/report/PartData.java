@@ -1,11 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.draw.Decimals;
 import ringleaf.draw.sheet.SheetItem;
 import ringleaf.draw.sheet.SheetUnit;
-import ringleaf.draw.Decimals;
 import ringleaf.part.Choice;
 import ringleaf.part.Design;
 import ringleaf.part.Dimension;
@@ -54,8 +55,9 @@ public final class PartData {
             if (!own.isEmpty()) {
                 String stage = stage(owner);
                 if (!stage.isEmpty()) {
-                    all.add(new SheetItem.Datum("as the " + owner.substring(stage.length(), owner.length() - 1)
-                            + " of stage", stage.substring(6, stage.length() - 1)));
+                    all.add(new SheetItem.Datum(
+                            "as the " + owner.substring(stage.length(), owner.length() - 1) + " of stage",
+                            stage.substring(6, stage.length() - 1)));
                 }
                 if (all.isEmpty() || !stage.isEmpty()) {
                     belt(design, all);
@@ -74,7 +76,8 @@ public final class PartData {
         SheetItem.Involute found = null;
         for (String owner : owners(part)) {
             String stage = stage(owner);
-            Optional<Dimension> teeth = dimension(design, owner + "teeth").or(() -> dimension(design, owner + "teeth-full"));
+            Optional<Dimension> teeth =
+                    dimension(design, owner + "teeth").or(() -> dimension(design, owner + "teeth-full"));
             Optional<Dimension> module = dimension(design, stage + "module");
             Optional<Dimension> angle = dimension(design, stage + "pressure-angle");
             if (teeth.isPresent() && module.isPresent() && angle.isPresent()) {

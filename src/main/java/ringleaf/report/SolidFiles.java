@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import java.util.ArrayList;
@@ -56,7 +57,8 @@ public final class SolidFiles {
                 String words = "mm, " + exactness(wanted.chord()) + "; " + name + "; " + program;
                 own.add(files.add(FOLDER + name + ".stl", StlWriter.write(mesh, words)));
             }
-            String plate = FileNames.of(part.source().process()) + "-" + FileNames.of(part.source().stock());
+            String plate = FileNames.of(part.source().process()) + "-"
+                    + FileNames.of(part.source().stock());
             plates.computeIfAbsent(plate, p -> new ArrayList<>()).add(i);
         }
         if (wanted.threeMf()) {
@@ -67,8 +69,8 @@ public final class SolidFiles {
                     on.add(new ThreeMfWriter.Item(name(items.get(i)), meshes.get(i), part.quantity()));
                 }
                 Part.Source source = items.get(plate.getValue().get(0)).part().source();
-                String description = source.process() + ", " + source.stock() + "; true size in mm, "
-                        + exactness(wanted.chord());
+                String description =
+                        source.process() + ", " + source.stock() + "; true size in mm, " + exactness(wanted.chord());
                 byte[] bytes = ThreeMfWriter.write(title, description, program, on);
                 String path = files.add(FOLDER + plate.getKey() + ".3mf", bytes);
                 for (int i : plate.getValue()) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import java.util.ArrayList;
@@ -64,7 +65,9 @@ public final class Verdict {
             Set<String> others = names(broken);
             others.remove(broken.get(0).check());
             return FindingWords.clause(broken.get(0), unit)
-                    + (others.isEmpty() ? "" : "; " + listed(others) + (others.size() == 1 ? " fails too" : " fail too"));
+                    + (others.isEmpty()
+                            ? ""
+                            : "; " + listed(others) + (others.size() == 1 ? " fails too" : " fail too"));
         }
         int passed = count(Finding.Status.PASS);
         String held = worst() == Finding.Status.PASS

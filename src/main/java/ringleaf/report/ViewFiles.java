@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import java.util.ArrayList;
@@ -28,8 +29,7 @@ public final class ViewFiles {
     /** The same of a design whose assembly is shown on a page too. */
     public static List<String> add(Design design, MovingView shared, String title, FileSet files) {
         String head = title.isEmpty() ? design.name() : title + ", " + design.name();
-        Map<String, byte[]> views =
-                AssemblyViews.all(head, shared, state -> caption(design, state));
+        Map<String, byte[]> views = AssemblyViews.all(head, shared, state -> caption(design, state));
         List<String> paths = new ArrayList<>();
         for (Map.Entry<String, byte[]> view : views.entrySet()) {
             String path = FOLDER + FileNames.of(design.name()) + "-" + view.getKey() + ".svg";

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 /** Lines that a terminal of 80 columns shows whole. */

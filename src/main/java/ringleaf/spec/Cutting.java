@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import java.util.Optional;
@@ -92,8 +93,7 @@ public record Cutting(
     static Cutting of(Values general, Values family, Place place) {
         Optional<Values> tabs = pick(FabricationFields.TABS, general, family);
         Optional<Values> sheet = pick(FabricationFields.SHEET, general, family);
-        Optional<Double> width =
-                family == null ? Optional.empty() : family.given(FabricationFields.KERF_WIDTH);
+        Optional<Double> width = family == null ? Optional.empty() : family.given(FabricationFields.KERF_WIDTH);
         boolean own = family != null && family.isGiven(FabricationFields.SHEET);
         Place sheetPlace = own ? family.where(FabricationFields.SHEET) : general.where(FabricationFields.SHEET);
         return new Cutting(

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import ringleaf.spec.field.Field;
@@ -28,8 +29,8 @@ public final class FabricationFields {
             .atMost(20, "a wider tab is no tab")
             .byDefaultWords("the narrowest web of the process");
     static final FieldSet TAB_SET = FieldSet.of(TAB_COUNT, TAB_WIDTH);
-    static final Field<Values> TABS =
-            Field.group("tabs", TAB_SET).help("bridges that hold each piece in its sheet, away from working edges; part files show their places");
+    static final Field<Values> TABS = Field.group("tabs", TAB_SET)
+            .help("bridges that hold each piece in its sheet, away from working edges; part files show their places");
 
     static final Field<Double> SPARES = Field.percent("spares")
             .help("spare copies on the sheets of parts of which there are several, at least one")
@@ -72,8 +73,8 @@ public final class FabricationFields {
             .atMost(2000, "more find nothing new")
             .byDefault("12");
     static final FieldSet SHEET_SET = FieldSet.of(SHEET_WIDTH, SHEET_HEIGHT, GAP, MARGIN, TURN, EFFORT);
-    static final Field<Values> SHEET =
-            Field.group("sheet", SHEET_SET).help("size of the sheets, or of the printer's bed, on which all parts of one stock are laid out");
+    static final Field<Values> SHEET = Field.group("sheet", SHEET_SET)
+            .help("size of the sheets, or of the printer's bed, on which all parts of one stock are laid out");
 
     static final Field<Double> LEAD_IN = Field.length("lead-in")
             .help("length of the leads by which a beam runs into each contour from the scrap, off working edges; drawn"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import java.util.ArrayList;
@@ -72,7 +73,9 @@ final class FabricationReader {
         String reason = "there is no such family of parts";
         String hint = Nearest.hint(name, known());
         Optional<String> near = Nearest.of(name, known());
-        if (near.isEmpty() || !Fabrication.FAMILIES.contains(near.get()) || families.entries().containsKey(near.get())
+        if (near.isEmpty()
+                || !Fabrication.FAMILIES.contains(near.get())
+                || families.entries().containsKey(near.get())
                 || cutting.containsKey(near.get())) {
             problems.at(place, reason, hint);
             return "";
@@ -115,7 +118,9 @@ final class FabricationReader {
         if (!fits(process.get(), stock.get(), values)) {
             process = catalogues.processes().get(stock.get().processes().get(0));
         }
-        return process.isEmpty() ? Optional.empty() : Optional.of(new Making(process.get(), stock.get(), true, values.where(RootFields.STOCK)));
+        return process.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Making(process.get(), stock.get(), true, values.where(RootFields.STOCK)));
     }
 
     private boolean fits(MakingProcess process, Stock stock, Values values) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import ringleaf.spec.shared.MakingProcess;
@@ -29,8 +30,7 @@ public record Making(MakingProcess process, Stock stock, boolean given, Place pl
      */
     public boolean agrees(double thickness, Place where, Problems problems) {
         String asked = Decimal.of(thickness) + " mm";
-        if (stock.thickness().isPresent()
-                && Math.abs(stock.thickness().getAsDouble() - thickness) > 1e-9) {
+        if (stock.thickness().isPresent() && Math.abs(stock.thickness().getAsDouble() - thickness) > 1e-9) {
             String own = Decimal.of(stock.thickness().getAsDouble());
             String reason = asked + " contradicts the stock " + stock.name() + ", which is " + own + " mm thick";
             problems.at(where, reason, "ask for " + own + "mm or name another stock");

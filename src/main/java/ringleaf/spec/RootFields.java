@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import java.util.List;
@@ -34,8 +35,8 @@ final class RootFields {
             .help("what they are made of")
             .example("brass-0.15")
             .required();
-    static final FieldSet MAKING = FieldSet.of(PROCESS, STOCK)
-            .and(FabricationFields.FAMILY.fields().toArray(new Field<?>[0]));
+    static final FieldSet MAKING =
+            FieldSet.of(PROCESS, STOCK).and(FabricationFields.FAMILY.fields().toArray(new Field<?>[0]));
 
     private RootFields() {}
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import java.util.ArrayList;
@@ -131,8 +132,9 @@ public record SetOption(SpecSource source, List<String> keys, Node value) {
         }
         if (map == null) {
             String above = String.join(".", path.subList(0, depth));
-            problems.at(place, Shown.quoted(above) + " is " + node.shape() + ", and has no key "
-                    + Shown.quoted(path.get(depth)));
+            problems.at(
+                    place,
+                    Shown.quoted(above) + " is " + node.shape() + ", and has no key " + Shown.quoted(path.get(depth)));
             return node;
         }
         String key = path.get(depth);

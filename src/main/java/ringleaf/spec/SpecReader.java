@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import java.util.ArrayList;
@@ -63,7 +64,8 @@ public final class SpecReader {
         if (!(node.get() instanceof Node.Mapping written)) {
             problems.at(
                     node.get().place(),
-                    "this is no spec: a map with mechanisms: is wanted, and not " + node.get().shape(),
+                    "this is no spec: a map with mechanisms: is wanted, and not "
+                            + node.get().shape(),
                     "`ringleaf new` writes a spec to start from");
             return Optional.empty();
         }
@@ -89,13 +91,13 @@ public final class SpecReader {
      */
     public Optional<SpecDocument> readOn(SpecSource source, Node.Mapping root) {
         Place place = source.whole();
-        Values values = RootFields.SCALARS.bind(
-                known(root), place, new Reading(LengthUnit.MM, problems), RootFields.MAPS);
+        Values values =
+                RootFields.SCALARS.bind(known(root), place, new Reading(LengthUnit.MM, problems), RootFields.MAPS);
         LengthUnit units = LengthUnit.of(values.require(RootFields.UNITS));
         String title = title(source, values);
         int before = problems.gaps();
-        Fabrication fabrication = new FabricationReader(catalogues, problems, units)
-                .read(root.get(RootFields.FABRICATION), place);
+        Fabrication fabrication =
+                new FabricationReader(catalogues, problems, units).read(root.get(RootFields.FABRICATION), place);
         boolean good = problems.gaps() == before && !values.isRefused(RootFields.UNITS);
         List<MechanismSpec> mechanisms = mechanisms(root, place, new Reading(units, problems));
         if (!good || mechanisms.isEmpty()) {
@@ -174,7 +176,8 @@ public final class SpecReader {
             problems.at(place.named(RootFields.MECHANISMS), refusal);
         }
         if (!(entry.value() instanceof Node.Mapping map)) {
-            String reason = "a map with a kind: is wanted, and not " + entry.value().shape();
+            String reason =
+                    "a map with a kind: is wanted, and not " + entry.value().shape();
             problems.at(place.named(Shown.quoted(name)), reason);
             return Optional.empty();
         }
@@ -184,9 +187,7 @@ public final class SpecReader {
         }
         int before = problems.gaps();
         Values values = kind.fields().bind(map, place, reading, List.of(RootFields.KIND));
-        return problems.gaps() > before
-                ? Optional.empty()
-                : Optional.of(new MechanismSpec(name, kind, values, place));
+        return problems.gaps() > before ? Optional.empty() : Optional.of(new MechanismSpec(name, kind, values, place));
     }
 
     private KindFields kind(String name, Node.Mapping map, Place place) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import com.fasterxml.jackson.core.JsonFactory;
@@ -76,7 +77,8 @@ public final class SpecSchema {
         for (Field<?> field : FabricationFields.GENERAL.fields()) {
             families.put(field.name(), field.schema(false));
         }
-        Map<String, Object> schema = map("description", "process and stock by family of part, and what holds for all of them");
+        Map<String, Object> schema =
+                map("description", "process and stock by family of part, and what holds for all of them");
         schema.put("type", "object");
         schema.put("properties", families);
         schema.put("additionalProperties", false);

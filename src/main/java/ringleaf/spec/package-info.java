@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The spec as a document: title, units, fabrication and mechanisms, read against the kinds that are registered.
  *

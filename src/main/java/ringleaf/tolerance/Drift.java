@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tolerance;
 
 import ringleaf.mechanism.AsBuilt.Deviation;

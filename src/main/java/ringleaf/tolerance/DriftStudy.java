@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tolerance;
 
 import java.util.ArrayList;
@@ -50,7 +51,8 @@ public final class DriftStudy {
         Spread.over(tasks.size(), threads, ticker, () -> {
             Bench bench = built.bench();
             return task -> {
-                boolean together = tasks.get(task)[1] == 1 || sizes.get(tasks.get(task)[0]).copies() == 1;
+                boolean together =
+                        tasks.get(task)[1] == 1 || sizes.get(tasks.get(task)[0]).copies() == 1;
                 found[task] = drift(bench, sizes, tasks.get(task)[0], together);
             };
         });

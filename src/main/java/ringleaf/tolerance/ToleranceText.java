@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tolerance;
 
 import java.util.ArrayList;
@@ -116,7 +117,9 @@ public final class ToleranceText {
             StringBuilder line = new StringBuilder(row[0]).append(" ".repeat(widths[0] - row[0].length()));
             for (int i = 1; i < columns; i++) {
                 boolean words = columns > 3 && i == columns - 1;
-                line.append("  ").append(words ? "" : " ".repeat(widths[i] - row[i].length())).append(row[i]);
+                line.append("  ")
+                        .append(words ? "" : " ".repeat(widths[i] - row[i].length()))
+                        .append(row[i]);
             }
             lines.add(line.toString());
         }
@@ -130,8 +133,14 @@ public final class ToleranceText {
                         + "breaks_growing,looked_at_up_to\n");
         for (Drift drift : drifts) {
             Deviation size = drift.size();
-            out.append(size.name()).append(',').append(quoted(size.what())).append(',').append(size.copies());
-            out.append(',').append(size.copies() == 1 ? "it" : drift.together() ? "all" : "one").append(',');
+            out.append(size.name())
+                    .append(',')
+                    .append(quoted(size.what()))
+                    .append(',')
+                    .append(size.copies());
+            out.append(',')
+                    .append(size.copies() == 1 ? "it" : drift.together() ? "all" : "one")
+                    .append(',');
             out.append(size.unit()).append(',').append(size.nominal() == 0 ? "" : Words.number(size.nominal(), 5));
             out.append(',').append(Words.number(size.within(), 5)).append(',').append(quoted(size.source()));
             way(out, drift.down(), drift.downBreaks());
@@ -142,7 +151,10 @@ public final class ToleranceText {
     }
 
     private static void way(StringBuilder out, double drift, String breaks) {
-        out.append(',').append(Double.isInfinite(drift) ? "" : Words.number(drift, 5)).append(',').append(breaks);
+        out.append(',')
+                .append(Double.isInfinite(drift) ? "" : Words.number(drift, 5))
+                .append(',')
+                .append(breaks);
     }
 
     /** One line for the whole and one for each check, also those that never gave way. */
@@ -167,7 +179,13 @@ public final class ToleranceText {
     private static void row(StringBuilder out, Yield yield, String check, int broken, String alone, String holds) {
         int good = yield.builds() - broken;
         double[] interval = YieldStudy.interval(good, yield.builds());
-        out.append(check).append(',').append(yield.builds()).append(',').append(broken).append(',').append(alone);
+        out.append(check)
+                .append(',')
+                .append(yield.builds())
+                .append(',')
+                .append(broken)
+                .append(',')
+                .append(alone);
         out.append(',').append(Words.number((double) good / yield.builds(), 5));
         out.append(',').append(Words.number(interval[0], 5)).append(',').append(Words.number(interval[1], 5));
         out.append(',').append(yield.seed()).append(',').append(quoted(holds)).append('\n');

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tolerance;
 
 import java.util.ArrayList;
@@ -88,9 +89,8 @@ public final class YieldStudy {
      */
     static double[] interval(int good, int all) {
         double tail = (1 - CONFIDENCE) / 2;
-        double low = good == 0
-                ? 0
-                : new BetaDistribution(null, good, all - good + 1.0).inverseCumulativeProbability(tail);
+        double low =
+                good == 0 ? 0 : new BetaDistribution(null, good, all - good + 1.0).inverseCumulativeProbability(tail);
         double high = good == all
                 ? 1
                 : new BetaDistribution(null, good + 1.0, all - good).inverseCumulativeProbability(1 - tail);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import java.util.ArrayList;
@@ -48,7 +49,8 @@ record FlankOutline(ToothFlank flank, RelievedFlank exact, Path root, Path invol
 
     private static boolean hasRootArc(ToothFlank flank) {
         RootCurve root = flank.root();
-        return root.rootHalfAngle() * root.rootRadius() > SHORTEST_ROOT * flank.form().module();
+        return root.rootHalfAngle() * root.rootRadius()
+                > SHORTEST_ROOT * flank.form().module();
     }
 
     private static Path withEnds(Path path, Point start, Point end) {

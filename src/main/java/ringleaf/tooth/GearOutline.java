@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import java.util.ArrayList;
@@ -25,6 +26,7 @@ public final class GearOutline {
     private static final double SAME_CIRCLE = 1e-9;
     /** Least tip thickness and waist that make an outline, as a share of the module; below lies rounding only. */
     private static final double NO_WIDTH = 1e-7;
+
     private static final int WAIST_SAMPLES = 64;
 
     private final ToothForm form;
@@ -137,8 +139,7 @@ public final class GearOutline {
      */
     public Contour sectorRim(double rimRadius, int spaces, double centreAngle) {
         if (spaces < 1 || spaces >= form.teeth()) {
-            throw new IllegalArgumentException(
-                    spaces + " tooth spaces: a sector has from 1 to " + (form.teeth() - 1));
+            throw new IllegalArgumentException(spaces + " tooth spaces: a sector has from 1 to " + (form.teeth() - 1));
         }
         FlankOutline last = rimFlank(rimRadius);
         double pitch = form.pitchAngle();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 /**
@@ -14,8 +15,7 @@ package ringleaf.tooth;
  * @param rack the basic rack; its rounding is the greatest root radius
  * @param tipRadius of the tips, the inner circle, mm; at least the base radius, where the involute begins
  */
-public record InternalForm(
-        double module, int teeth, double shift, double thinning, BasicRack rack, double tipRadius) {
+public record InternalForm(double module, int teeth, double shift, double thinning, BasicRack rack, double tipRadius) {
     public InternalForm {
         ToothForm filling = filling(module, teeth, shift, thinning, rack);
         double base = filling.baseRadius();
@@ -34,8 +34,7 @@ public record InternalForm(
     }
 
     private static ToothForm filling(double module, int teeth, double shift, double thinning, BasicRack rack) {
-        return new ToothForm(
-                module, teeth, shift, -thinning, rack, module * (teeth / 2.0 + rack.depth() + shift));
+        return new ToothForm(module, teeth, shift, -thinning, rack, module * (teeth / 2.0 + rack.depth() + shift));
     }
 
     /** The external gear whose teeth fill the ring's spaces; its tip circle is the ring's root circle. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import java.util.ArrayList;
@@ -45,8 +46,8 @@ public final class InternalOutline {
             throw new IllegalArgumentException("the teeth of the ring meet inside radius " + form.tipRadius() + " mm");
         }
         if (!(root.endRadius() > form.tipRadius())) {
-            throw new IllegalArgumentException("the ring's teeth are all root: no involute beyond radius "
-                    + form.tipRadius() + " mm");
+            throw new IllegalArgumentException(
+                    "the ring's teeth are all root: no involute beyond radius " + form.tipRadius() + " mm");
         }
         InvoluteCurve exact = root.flank(form.tipRadius());
         Path flank = ArcFit.fit(exact, tolerance);

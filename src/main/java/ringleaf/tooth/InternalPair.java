@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 /**
@@ -17,8 +18,8 @@ public record InternalPair(ToothForm pinion, InternalForm ring, double centreDis
         }
         requireMoreTeeth(pinion, ring);
         if (!(centreDistance > ring.baseRadius() - pinion.baseRadius()) || Double.isInfinite(centreDistance)) {
-            throw new IllegalArgumentException("at the centre distance " + centreDistance
-                    + " mm the base circles leave no line of action");
+            throw new IllegalArgumentException(
+                    "at the centre distance " + centreDistance + " mm the base circles leave no line of action");
         }
     }
 
@@ -188,9 +189,7 @@ public record InternalPair(ToothForm pinion, InternalForm ring, double centreDis
         double first = narrow
                 ? ring.tipRadius() / pinion.tipRadius()
                 : Math.sqrt(Math.max(0, (1 - cosines * cosines) / (1 - ratio * ratio)));
-        double second = narrow
-                ? 1
-                : Math.sqrt(Math.max(0, (1 / (cosines * cosines) - 1) / (1 / (ratio * ratio) - 1)));
+        double second = narrow ? 1 : Math.sqrt(Math.max(0, (1 / (cosines * cosines) - 1) / (1 / (ratio * ratio) - 1)));
         double working = Involute.inv(workingAngle());
         double pinionAngle = Math.asin(Math.min(1, first)) + Involute.inv(pinionTip) - working;
         double ringAngle = Math.asin(Math.min(1, second)) + Involute.inv(ringTip) - working;

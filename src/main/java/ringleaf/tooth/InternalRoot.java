@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -28,8 +29,7 @@ record InternalRoot(double baseRadius, double baseAngle, double roll, Point cent
         double centreRadius = filling.tipRadius() - rounding;
         double roll = InvoluteCurve.rollAt(base, centreRadius);
         double angle = baseAngle + rounding / base + roll - Math.atan(roll);
-        return new InternalRoot(
-                base, baseAngle, roll + rounding / base, Point.polar(centreRadius, angle), rounding);
+        return new InternalRoot(base, baseAngle, roll + rounding / base, Point.polar(centreRadius, angle), rounding);
     }
 
     /** The radius of the arc that fills the whole root, when it is below {@code wished}, else {@code wished}. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import ringleaf.geom.Point;
@@ -33,8 +34,12 @@ public record LewisFactor(double factor, double thickness, double height, double
         double apex = form.baseRadius() / Math.cos(form.pressureAngleAt(tip) - half);
         Search search = new Search(form, apex);
         Point inward = flank.deeper();
-        search.over(t -> flank.root().at(t).minus(inward), flank.root().from(), flank.root().to());
-        search.over(flank.involute()::at, flank.involute().from(), flank.involute().to());
+        search.over(
+                t -> flank.root().at(t).minus(inward),
+                flank.root().from(),
+                flank.root().to());
+        search.over(
+                flank.involute()::at, flank.involute().from(), flank.involute().to());
         return search.best;
     }
 
@@ -91,8 +96,7 @@ public record LewisFactor(double factor, double thickness, double height, double
             if (!(height > 0)) {
                 return new LewisFactor(Double.POSITIVE_INFINITY, thickness, height, radius);
             }
-            return new LewisFactor(
-                    thickness * thickness / (6 * height * form.module()), thickness, height, radius);
+            return new LewisFactor(thickness * thickness / (6 * height * form.module()), thickness, height, radius);
         }
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import ringleaf.curve.SmoothCurve;
@@ -63,7 +64,8 @@ record RelievedFlank(InvoluteCurve involute, double start, double end, double re
         }
         double rate = 2 * relief * share(roll) / (end - start);
         Point along = involute.tangent(roll);
-        return along.times(involute.baseRadius() * roll - depth(roll)).plus(along.left().times(rate));
+        return along.times(involute.baseRadius() * roll - depth(roll))
+                .plus(along.left().times(rate));
     }
 
     /**

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import ringleaf.curve.SmoothCurve;
@@ -29,15 +30,16 @@ record RootCurve(double referenceRadius, double depth, double offset, double rou
         double angle = rack.pressureAngle();
         double rounding = rack.rounding() * module;
         double depthBelowDatum = rack.dedendum() * module - rounding;
-        double offset = module * Math.PI / 4 + form.thinning() / 2 - depthBelowDatum * Math.tan(angle)
+        double offset = module * Math.PI / 4
+                + form.thinning() / 2
+                - depthBelowDatum * Math.tan(angle)
                 - rounding / Math.cos(angle);
         if (offset < -1e-12 * module) {
             throw new IllegalArgumentException("teeth thickened by " + -form.thinning()
                     + " mm leave no room for the root radius " + rounding + " mm");
         }
         double depth = form.shift() * module - depthBelowDatum;
-        return new RootCurve(
-                form.referenceRadius(), depth, Math.max(0, offset), rounding, 0, Math.PI / 2 - angle);
+        return new RootCurve(form.referenceRadius(), depth, Math.max(0, offset), rounding, 0, Math.PI / 2 - angle);
     }
 
     /** The same curve ended at another normal angle. */

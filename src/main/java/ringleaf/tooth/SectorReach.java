@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 /**
@@ -26,7 +27,8 @@ public record SectorReach(GearPair pair, double rimRadius, double halfAngle) {
         double tip = pinion.tipRadius();
         double cosine = (a * a + tip * tip - rimRadius * rimRadius) / (2 * a * tip);
         double lens = cosine >= 1 ? 0 : Math.acos(Math.max(-1, cosine));
-        double half = (lens + pinion.halfAngleAt(tip)) * pinion.teeth() / pair.gear().teeth();
+        double half =
+                (lens + pinion.halfAngleAt(tip)) * pinion.teeth() / pair.gear().teeth();
         return new SectorReach(pair, rimRadius, half);
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 /**
@@ -61,7 +62,9 @@ public record ShiftChoice(double pinion, double gear, boolean balanced) {
 
     /** The shift {@code most}, or less where the tips would be too thin; mostly they are not, which is soon seen. */
     private static double shiftUpTo(BasicRack rack, int teeth, double most, double leastTip) {
-        boolean thick = most > -1 && most < teeth && ToothForm.of(1, teeth, most, 0, rack).tipThickness() >= leastTip;
+        boolean thick = most > -1
+                && most < teeth
+                && ToothForm.of(1, teeth, most, 0, rack).tipThickness() >= leastTip;
         return thick ? most : Math.min(most, ToothForm.shiftForTip(rack, teeth, leastTip));
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -15,6 +16,7 @@ import ringleaf.geom.Point;
 record ToothFlank(ToothForm form, RootCurve root, InvoluteCurve involute, boolean undercut) {
     /** A root that is cut deeper closes by no more than this share of its width. */
     private static final double MOST_CLOSED = 0.7;
+
     private static final int FOOT_SAMPLES = 64;
 
     /**
@@ -106,7 +108,8 @@ record ToothFlank(ToothForm form, RootCurve root, InvoluteCurve involute, boolea
         Point inward = deeper();
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= FOOT_SAMPLES; i++) {
-            Point p = root.at(root.from() + (root.to() - root.from()) * i / FOOT_SAMPLES).minus(inward);
+            Point p = root.at(root.from() + (root.to() - root.from()) * i / FOOT_SAMPLES)
+                    .minus(inward);
             least = Math.min(least, 2 * p.norm() * Math.sin(Math.PI / form.teeth() - p.angle()));
         }
         return least;

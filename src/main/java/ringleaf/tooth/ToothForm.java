@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -15,8 +16,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * @param rack the basic rack
  * @param tipRadius of the tip circle, mm
  */
-public record ToothForm(
-        double module, int teeth, double shift, double thinning, BasicRack rack, double tipRadius) {
+public record ToothForm(double module, int teeth, double shift, double thinning, BasicRack rack, double tipRadius) {
     /** Fewer teeth leave no tooth between two undercut roots. */
     public static final int FEWEST_TEETH = 4;
 
@@ -48,8 +48,7 @@ public record ToothForm(
 
     /** Teeth at full height: tip radius m (z/2 + ha* + x). */
     public static ToothForm of(double module, int teeth, double shift, double thinning, BasicRack rack) {
-        return new ToothForm(
-                module, teeth, shift, thinning, rack, module * (teeth / 2.0 + rack.addendum() + shift));
+        return new ToothForm(module, teeth, shift, thinning, rack, module * (teeth / 2.0 + rack.addendum() + shift));
     }
 
     /** The same at another shift; the tip moves along, so a shortened tip stays shortened by as much. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Involute teeth, shared by every kind that meshes: the basic rack, the tooth it cuts, its outline and the pair.
  *

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -95,8 +96,10 @@ final class ApartCheck extends Check {
         synchronized (others) {
             nearest.put(pose.state, worst);
             if (broken > 1) {
-                others.put(pose.state, "; " + (broken - 1) + (broken == 2 ? " other pair" : " other pairs")
-                        + " there too near as well");
+                others.put(
+                        pose.state,
+                        "; " + (broken - 1) + (broken == 2 ? " other pair" : " other pairs")
+                                + " there too near as well");
             }
         }
         return new Measure(
@@ -134,8 +137,8 @@ final class ApartCheck extends Check {
             message = "The " + pair + " come as near as " + Words.mm(worst.value()) + " and need "
                     + Words.mm(worst.limit());
         } else {
-            message = "Nothing touches: nearest to its limit come the " + pair + " with "
-                    + Words.mm(worst.value()) + " of " + Words.mm(worst.limit());
+            message = "Nothing touches: nearest to its limit come the " + pair + " with " + Words.mm(worst.value())
+                    + " of " + Words.mm(worst.limit());
         }
         String more = others.getOrDefault(worst.state(), "");
         Finding.Draft draft = on(required.check(), worst);

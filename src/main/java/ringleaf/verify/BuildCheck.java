@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -81,7 +82,10 @@ final class BuildCheck extends Check {
     @Override
     void still() {
         shapes = new Shape[scene.slabs.size()];
-        rule = scene.assembly.leaves().map(family -> new LeafRule(scene, family, this::shape, from)).orElse(null);
+        rule = scene.assembly
+                .leaves()
+                .map(family -> new LeafRule(scene, family, this::shape, from))
+                .orElse(null);
         room = new BuildRoom(scene, this::shape, apartJudged);
         Built built = new Built(scene.assembly.members().size());
         for (int i = 0; i < steps.size(); i++) {
@@ -102,8 +106,8 @@ final class BuildCheck extends Check {
 
     private Finding blocked(int step, Obstacle first, int more) {
         String others = more == 0 ? "" : "; " + more + (more == 1 ? " other" : " others") + " in this step likewise";
-        Finding.Draft draft = still(NAME, first.members())
-                .at(Finding.Place.step(step).withPoint(first.at()));
+        Finding.Draft draft =
+                still(NAME, first.members()).at(Finding.Place.step(step).withPoint(first.at()));
         draft = first.overlaps() ? draft.atMost(first.depth(), first.limit(), "mm") : draft.plain(false);
         return draft.says("Step " + step + " has no room: " + first.message() + others + ".");
     }
@@ -151,13 +155,16 @@ final class BuildCheck extends Check {
         if (!(way instanceof Way.Threaded)) {
             List<String> who = both(leaf, over.get(0));
             String more = over.size() > 1 ? " and " + (over.size() - 1) + " more" : "";
-            return Obstacle.plain(who, "the " + name(leaf) + " has to go under the " + name(over.get(0)) + more
-                    + ", there already, and cannot from above");
+            return Obstacle.plain(
+                    who,
+                    "the " + name(leaf) + " has to go under the " + name(over.get(0)) + more
+                            + ", there already, and cannot from above");
         }
         for (int other : over) {
             passed.add(other);
             for (int rides : present) {
-                if (scene.assembly.members().get(rides).body() == scene.assembly.members().get(other).body()) {
+                if (scene.assembly.members().get(rides).body()
+                        == scene.assembly.members().get(other).body()) {
                     passed.add(rides);
                 }
             }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.List;
@@ -70,7 +71,11 @@ final class BuildRoom {
         }
         String mover = name(s.member);
         String way = fromAbove ? "come down" : "come up";
-        return new Obstacle(List.of(mover, name(t.member)), reach.at(), -reach.distance(), press,
+        return new Obstacle(
+                List.of(mover, name(t.member)),
+                reach.at(),
+                -reach.distance(),
+                press,
                 "the " + mover + " cannot " + way + " to its place past the " + name(t.member) + ", there already, "
                         + Words.mm(-reach.distance()) + " over each other");
     }
@@ -91,8 +96,12 @@ final class BuildRoom {
                     Shape shape = shapes.apply(s).placed(new Placement(0, off));
                     Reach reach = Reach.of(shape, shapes.apply(t), length - gone, scene.tolerance);
                     if (reach.distance() < -scene.tolerance) {
-                        return new Obstacle(List.of(name(s.member), name(t.member)), reach.at(), -reach.distance(),
-                                0, "the " + name(s.member) + " cannot slide to its place past the " + name(t.member)
+                        return new Obstacle(
+                                List.of(name(s.member), name(t.member)),
+                                reach.at(),
+                                -reach.distance(),
+                                0,
+                                "the " + name(s.member) + " cannot slide to its place past the " + name(t.member)
                                         + ", there already, " + Words.mm(-reach.distance()) + " over each other");
                     }
                     gone += Math.max(STEP, reach.distance());

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.List;
@@ -26,7 +27,8 @@ abstract class Check {
     /** A finding on the worst measure; its figures are still to come. */
     final Finding.Draft on(String check, Measure worst) {
         String label = scene.assembly.motion().label(worst.state());
-        Finding.Place place = Finding.Place.state(worst.state(), label).withPoint(worst.place().at());
+        Finding.Place place = Finding.Place.state(worst.state(), label)
+                .withPoint(worst.place().at());
         return still(check, worst.place().members()).at(place);
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.List;
@@ -65,8 +66,8 @@ final class ClearCheck extends Check {
         String who = worst.place().who();
         String message = worst.margin() < -scene.tolerance
                 ? "The " + who + " reaches " + Words.mm(-worst.value()) + " into what must stay clear"
-                : "Nothing reaches in; the " + who + " comes nearest, "
-                        + Words.mm(Math.max(0, worst.value())) + " away";
+                : "Nothing reaches in; the " + who + " comes nearest, " + Words.mm(Math.max(0, worst.value()))
+                        + " away";
         findings.add(on(required.check(), worst)
                 .atLeast(worst.value(), worst.limit(), "mm")
                 .says(message + scene.judged()));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.HashMap;
@@ -98,7 +99,9 @@ final class CoverCheck extends Check {
             return List.of();
         }
         String nearest = name(family.members().get(first));
-        return second < 0 ? List.of(nearest) : List.of(nearest, name(family.members().get(second)));
+        return second < 0
+                ? List.of(nearest)
+                : List.of(nearest, name(family.members().get(second)));
     }
 
     @Override
@@ -125,8 +128,8 @@ final class CoverCheck extends Check {
             }
         }
         if (worst == null) {
-            String kept = "A lap of " + Words.mm(asked)
-                    + " is kept: still covered with every " + family.name() + " shrunk by half of it";
+            String kept = "A lap of " + Words.mm(asked) + " is kept: still covered with every " + family.name()
+                    + " shrunk by half of it";
             return still(required.lapCheck(), family.name())
                     .unmeasured(Finding.Relation.AT_LEAST, asked, "mm", true)
                     .says(kept + scene.judged());
@@ -175,6 +178,7 @@ final class CoverCheck extends Check {
     }
 
     private String share(int state) {
-        return Words.number(overlaps.get(state), 1) + " mm² " + scene.assembly.motion().label(state);
+        return Words.number(overlaps.get(state), 1) + " mm² "
+                + scene.assembly.motion().label(state);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 /** Where two pieces cross, in closed form. Pieces on one carrier are not said to cross. */

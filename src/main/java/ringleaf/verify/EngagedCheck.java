@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.List;
@@ -81,7 +82,8 @@ final class EngagedCheck extends Check {
         findings.add(on(required.check(), worst)
                 .room(worst.value(), worst.limit(), "mm")
                 .says("Of the pins the " + pin + " comes nearest to leaving its hole: " + Words.mm(worst.value())
-                        + " of it stand in the " + hole + " where " + Words.mm(worst.limit()) + " must, its blade as far"
+                        + " of it stand in the " + hole + " where " + Words.mm(worst.limit())
+                        + " must, its blade as far"
                         + " off as it can lie" + scene.judged()));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -37,7 +38,8 @@ final class Inset {
         double sin = Math.sin(placement.angle());
         Piece[] movedCurves = new Piece[curves.length];
         for (int i = 0; i < curves.length; i++) {
-            movedCurves[i] = curves[i].moved(cos, sin, placement.shift().x(), placement.shift().y());
+            movedCurves[i] = curves[i].moved(
+                    cos, sin, placement.shift().x(), placement.shift().y());
         }
         return new Inset(moved, movedCurves, by);
     }

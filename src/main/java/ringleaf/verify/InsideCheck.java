@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -61,8 +62,8 @@ final class InsideCheck extends Check {
             return new Reach(nearest.distance, nearest.middle());
         }
         double fine = scene.tolerance / 4;
-        Geometry outside = OverlayNGRobust.overlay(
-                Chords.lean(shape, fine), Chords.full(room, fine), OverlayNG.DIFFERENCE);
+        Geometry outside =
+                OverlayNGRobust.overlay(Chords.lean(shape, fine), Chords.full(room, fine), OverlayNG.DIFFERENCE);
         List<Coordinate> probes = new ArrayList<>(List.of(outside.getCoordinates()));
         for (Polygon polygon : Reach.polygons(outside)) {
             Point deep = Reach.deepest(polygon, fine).at();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -145,8 +146,7 @@ final class LeafCovers {
         Coordinate[] from = ring.getCoordinates();
         Coordinate[] to = new Coordinate[from.length];
         for (int i = 0; i < to.length; i++) {
-            to[i] = new Coordinate(
-                    cos * from[i].x - sin * from[i].y + dx, sin * from[i].x + cos * from[i].y + dy);
+            to[i] = new Coordinate(cos * from[i].x - sin * from[i].y + dx, sin * from[i].x + cos * from[i].y + dy);
         }
         return Chords.FACTORY.createLinearRing(to);
     }

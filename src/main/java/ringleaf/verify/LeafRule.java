@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -88,7 +89,8 @@ final class LeafRule {
                 return scene.slabs.get(i);
             }
         }
-        throw new IllegalStateException(scene.assembly.members().get(member).name() + " has no level in the leaves' room");
+        throw new IllegalStateException(
+                scene.assembly.members().get(member).name() + " has no level in the leaves' room");
     }
 
     private Shape shape(int member) {
@@ -164,7 +166,9 @@ final class LeafRule {
         }
         for (Slab slab : present) {
             int above = carrier(slab, over);
-            if (above >= 0 && !slab.leafy && slab.zFrom < leaf(above).zFrom - scene.hair
+            if (above >= 0
+                    && !slab.leafy
+                    && slab.zFrom < leaf(above).zFrom - scene.hair
                     && liesOver(above, leaf, middle(shapes.apply(slab)))
                     && shares(shapes.apply(slab), shape(leaf))) {
                 return pinned(leaf, above, slab.member, "stands down from that one into");
@@ -191,7 +195,8 @@ final class LeafRule {
     }
 
     private Obstacle pinned(int leaf, int other, int pin, String how) {
-        return Obstacle.plain(List.of(name(leaf), name(other)),
+        return Obstacle.plain(
+                List.of(name(leaf), name(other)),
                 "the " + name(leaf) + " cannot be slipped under the " + name(other) + ": the " + name(pin) + " " + how
                         + " the other");
     }
@@ -222,7 +227,8 @@ final class LeafRule {
         for (Slab slab : present) {
             boolean stands = !slab.leafy && slab.zTo > family.zFrom() + scene.hair;
             if (stands && carrier(slab, over) < 0 && shares(swept, shapes.apply(slab))) {
-                return Obstacle.plain(List.of(name(leaf), name(slab.member)),
+                return Obstacle.plain(
+                        List.of(name(leaf), name(slab.member)),
                         "the " + name(pin.member) + " under the " + name(leaf) + " cannot come to its place past the "
                                 + name(slab.member));
             }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -198,8 +199,8 @@ final class MeshCheck extends Check {
                     .says("The " + Words.and(both) + " share no height and cannot mesh"));
             return;
         }
-        String rolled = " (rolled through " + required.rolled().words() + " in " + required.rolled().steps()
-                + " steps)";
+        String rolled = " (rolled through " + required.rolled().words() + " in "
+                + required.rolled().steps() + " steps)";
         Finding.Draft gap = still(required.check(), both)
                 .at(Finding.Place.when(moved(required.rolled().at(leastGap.step)))
                         .withPoint(leastGap.where));
@@ -210,8 +211,7 @@ final class MeshCheck extends Check {
                         ? "The outlines overlap, " + Words.mm(-leastGap.gap) + " deep"
                         : "The outlines never overlap; the least gap is " + Words.mm(leastGap.gap))
                 + rolled));
-        boolean leastIsOff =
-                Math.abs(leastPlay.play - required.play()) > Math.abs(mostPlay.play - required.play());
+        boolean leastIsOff = Math.abs(leastPlay.play - required.play()) > Math.abs(mostPlay.play - required.play());
         findings.add(still(required.playCheck(), both)
                 .onOutlines(0)
                 .about(

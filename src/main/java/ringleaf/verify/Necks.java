@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -106,7 +107,9 @@ final class Necks {
                 }
             }
         }
-        found.sort(Comparator.comparingDouble(Thin::width).thenComparingInt(Thin::first).thenComparingInt(Thin::second));
+        found.sort(Comparator.comparingDouble(Thin::width)
+                .thenComparingInt(Thin::first)
+                .thenComparingInt(Thin::second));
         return found;
     }
 
@@ -150,9 +153,8 @@ final class Necks {
 
     /** The piece from the point on, or up to it; null when nothing is left. */
     private static Segment rest(Segment s, Point p, boolean after) {
-        double u = s instanceof Arc arc
-                ? arc.shareOf(p.minus(arc.centre()).angle())
-                : p.distance(s.start()) / s.length();
+        double u =
+                s instanceof Arc arc ? arc.shareOf(p.minus(arc.centre()).angle()) : p.distance(s.start()) / s.length();
         if (u > 1) {
             u = p.distance(s.start()) < p.distance(s.end()) ? 0 : 1;
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.List;
@@ -56,8 +57,8 @@ final class OpensCheck extends Check {
                     .says("There are no blades to leave an opening."));
             return;
         }
-        String message = "The opening is " + Words.mm(worst.value()) + " across where "
-                + Words.mm(worst.limit()) + " within " + Words.mm(required.tolerance()) + " is asked for";
+        String message = "The opening is " + Words.mm(worst.value()) + " across where " + Words.mm(worst.limit())
+                + " within " + Words.mm(required.tolerance()) + " is asked for";
         findings.add(on(required.check(), worst)
                 .about(worst.value(), worst.limit(), required.tolerance(), "mm")
                 .says(message + scene.judged()));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -18,12 +19,14 @@ final class Piece {
     final double y1;
     /** Centre and radius; the radius of a line is 0. */
     final double cx;
+
     final double cy;
     final double r;
     /** 1 for a counter-clockwise arc, -1 for a clockwise one, 0 for a line. */
     final int turn;
     /** Whether this is a full circle. */
     final boolean whole;
+
     final double minX;
     final double minY;
     final double maxX;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 /** Told how far a judgement has come; never called by two threads at once. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.List;
@@ -65,8 +66,9 @@ final class RestsCheck extends Check {
         }
         String how = Math.abs(worst.value()) <= scene.tolerance
                 ? " lies on "
-                : worst.value() > 0 ? " hangs " + Words.mm(worst.value()) + " above " : " stands "
-                        + Words.mm(-worst.value()) + " deep in ";
+                : worst.value() > 0
+                        ? " hangs " + Words.mm(worst.value()) + " above "
+                        : " stands " + Words.mm(-worst.value()) + " deep in ";
         findings.add(draft.about(worst.value(), 0, 0, "mm").says(pair + how + on + "."));
     }
 }

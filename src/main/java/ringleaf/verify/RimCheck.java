@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.Arrays;
@@ -46,9 +47,8 @@ final class RimCheck extends Check {
         }
         String who = name(required.rimMember());
         Point amid = required.centre().plus(Point.polar(required.rimRadius(), widestEnd - widest / 2));
-        gaps[Arrays.binarySearch(scene.states, pose.state)] = new Measure(
-                pose.state, required.mostGap() - widest, widest, required.mostGap(),
-                Place.of(who, amid));
+        gaps[Arrays.binarySearch(scene.states, pose.state)] =
+                new Measure(pose.state, required.mostGap() - widest, widest, required.mostGap(), Place.of(who, amid));
         double limit = required.leastTotal();
         return new Measure(pose.state, total - limit, total, limit, Place.of(who, null));
     }
@@ -63,7 +63,8 @@ final class RimCheck extends Check {
                 continue;
             }
             for (Piece p : pose.shapes[i].pieces) {
-                if (p.isLine() || Math.abs(p.r - radius) > scene.tolerance
+                if (p.isLine()
+                        || Math.abs(p.r - radius) > scene.tolerance
                         || Math.hypot(p.cx - centre.x(), p.cy - centre.y()) > scene.tolerance) {
                     continue;
                 }

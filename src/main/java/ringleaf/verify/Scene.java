@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -164,7 +165,8 @@ final class Scene {
     }
 
     boolean isLeaf(int member) {
-        return assembly.leaves().isPresent() && assembly.leaves().get().members().contains(member);
+        return assembly.leaves().isPresent()
+                && assembly.leaves().get().members().contains(member);
     }
 
     private double[] room() {

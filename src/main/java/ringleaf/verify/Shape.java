@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.List;
@@ -57,14 +58,17 @@ final class Shape {
     }
 
     Shape placed(Placement placement) {
-        if (placement.angle() == 0 && placement.shift().x() == 0 && placement.shift().y() == 0) {
+        if (placement.angle() == 0
+                && placement.shift().x() == 0
+                && placement.shift().y() == 0) {
             return this;
         }
         double cos = Math.cos(placement.angle());
         double sin = Math.sin(placement.angle());
         Piece[] moved = new Piece[pieces.length];
         for (int i = 0; i < moved.length; i++) {
-            moved[i] = pieces[i].moved(cos, sin, placement.shift().x(), placement.shift().y());
+            moved[i] = pieces[i].moved(
+                    cos, sin, placement.shift().x(), placement.shift().y());
         }
         return new Shape(moved, starts);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 /** One region of one layer of one member, as drawn, with the heights at which it can meet others. */
@@ -7,9 +8,11 @@ final class Slab {
     final Shape drawn;
     /** Heights as drawn, mm. */
     final double zFrom;
+
     final double zTo;
     /** Heights at which others may meet it, mm; equal when none can. */
     final double meetsFrom;
+
     final double meetsTo;
     /** Whether this lies in the leaves' room as a leaf does, anywhere between floor and ceiling. */
     final boolean leafy;

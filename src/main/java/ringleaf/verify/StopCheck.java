@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -31,8 +32,7 @@ final class StopCheck extends Check {
         if (pose.state == 0 || end) {
             List<Segment> moving = pieces(pose, required.member(), required.stop());
             List<Segment> still = pieces(pose, required.stop(), required.member());
-            ways[end ? 1 : 0] =
-                    FreeTurn.of(moving, required.axis(), still, end == required.forward(), 0, LOOK);
+            ways[end ? 1 : 0] = FreeTurn.of(moving, required.axis(), still, end == required.forward(), 0, LOOK);
         }
         return null;
     }
@@ -77,7 +77,7 @@ final class StopCheck extends Check {
                 .onOutlines(Math.toDegrees(scene.tolerance / reach))
                 .at(place.withPoint(way.at()))
                 .atMost(Math.toDegrees(way.angle()), most, "deg")
-                .says("The " + both.get(0) + " turns on by " + Words.degrees(way.angle()) + " past the end of its travel"
-                        + " until the " + both.get(1) + " stops it."));
+                .says("The " + both.get(0) + " turns on by " + Words.degrees(way.angle())
+                        + " past the end of its travel" + " until the " + both.get(1) + " stops it."));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.List;
@@ -62,8 +63,8 @@ final class WebCheck extends Check {
         if (Double.isInfinite(least.width())) {
             findings.add(still(required.check(), part.name())
                     .unmeasured(Finding.Relation.AT_LEAST, required.web(), "mm", true)
-                    .says("The " + part.name() + " has one plain outline and no neck under "
-                            + Words.mm(required.web()) + "."));
+                    .says("The " + part.name() + " has one plain outline and no neck under " + Words.mm(required.web())
+                            + "."));
             return;
         }
         String message = least.width() < 0

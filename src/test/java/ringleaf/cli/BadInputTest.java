@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -38,7 +39,8 @@ class BadInputTest {
     void somethingIsThereAlready() throws IOException {
         Files.createDirectories(folder.resolve("out/lamp/parts"));
         Files.writeString(folder.resolve("out/lamp/parts/mine.svg"), "mine");
-        Files.writeString(folder.resolve("out/lamp/design.json"), "{\"ringleaf\": \"0\", \"files\": [\"parts/mine.svg\"]}");
+        Files.writeString(
+                folder.resolve("out/lamp/design.json"), "{\"ringleaf\": \"0\", \"files\": [\"parts/mine.svg\"]}");
     }
 
     /** Runs make and check on a text; both refuse it in the same words and leave everything as it was. */
@@ -89,9 +91,24 @@ class BadInputTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "{", "a: [1, 2", "a: b: c", "\t- x", "\"", "&a *a", "- just\n- a list", "just words", "42", "null", "---",
-                "# only a comment", "%YAML 9.9\n---\na: 1", "a: 1\n---\nb: 2", "!!java.io.File [/etc/passwd]", "? [a]\n: b",
-                "<<: {a: 1}", "a: !!binary AAAA"
+                "{",
+                "a: [1, 2",
+                "a: b: c",
+                "\t- x",
+                "\"",
+                "&a *a",
+                "- just\n- a list",
+                "just words",
+                "42",
+                "null",
+                "---",
+                "# only a comment",
+                "%YAML 9.9\n---\na: 1",
+                "a: 1\n---\nb: 2",
+                "!!java.io.File [/etc/passwd]",
+                "? [a]\n: b",
+                "<<: {a: 1}",
+                "a: !!binary AAAA"
             })
     void notASpec(String text) throws IOException {
         assertThat(refused(text)).startsWith("lamp.yaml");
@@ -129,7 +146,14 @@ class BadInputTest {
         StringBuilder bomb = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x]\n");
         for (int i = 1; i < 12; i++) {
             String below = "*a" + (i - 1);
-            bomb.append("a").append(i).append(": &a").append(i).append(" [").append((below + ", ").repeat(8)).append(below).append("]\n");
+            bomb.append("a")
+                    .append(i)
+                    .append(": &a")
+                    .append(i)
+                    .append(" [")
+                    .append((below + ", ").repeat(8))
+                    .append(below)
+                    .append("]\n");
         }
         refused(bomb.toString());
         assertThat(refused("[".repeat(100_000))).contains("deep");
@@ -187,7 +211,8 @@ class BadInputTest {
 
     @Test
     void everyProblemIsReportedInOneRun() throws IOException {
-        String err = refused("titel: x\nunits: furlongs\nmechanisms:\n  a:\n    kind: leaf-aperture\n    blades: 2\n    full-opening: -1\n");
+        String err = refused(
+                "titel: x\nunits: furlongs\nmechanisms:\n  a:\n    kind: leaf-aperture\n    blades: 2\n    full-opening: -1\n");
         assertThat(err).contains("titel", "furlongs", "below the least of 3", "least-opening", "blade-thickness");
         assertThat(err).contains("lamp.yaml:6:13: ");
     }
@@ -201,7 +226,18 @@ class BadInputTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "../../etc", "a/b", "a\\\\b", "..", ".", "/", "\\u0000", "\\e[31mred", "\\u202Etxt", "", "   ", "\\n\\n"
+                "../../etc",
+                "a/b",
+                "a\\\\b",
+                "..",
+                ".",
+                "/",
+                "\\u0000",
+                "\\e[31mred",
+                "\\u202Etxt",
+                "",
+                "   ",
+                "\\n\\n"
             })
     void pathTricksInTitles(String title) throws IOException {
         String err = refused(GOOD.replace("title: Lamp", "title: \"" + title + "\""));
@@ -215,7 +251,9 @@ class BadInputTest {
         Ran ran = run("make", "-o", "o");
         assertThat(ran.exit()).isLessThan(2);
         for (String view : new String[] {"open", "half", "closed", "exploded"}) {
-            assertThat(folder.resolve("o/views/shutter-" + view + ".svg")).content().doesNotContain("<script");
+            assertThat(folder.resolve("o/views/shutter-" + view + ".svg"))
+                    .content()
+                    .doesNotContain("<script");
         }
     }
 
@@ -251,15 +289,27 @@ class BadInputTest {
         String err = refused(with("full-opening", "1").replace("least-opening: 20", "least-opening: 3000"));
         assertThat(err.lines().filter(line -> line.startsWith("lamp.yaml:"))).hasSize(2);
         assertThat(refused(with("blades", "x"))).as("nothing could be read").contains("blades");
-        String other = refused(GOOD + "  pair:\n    kind: gear-pair\n    teeth: 17/28\n    module: 200\n    tooth: 3\n");
+        String other =
+                refused(GOOD + "  pair:\n    kind: gear-pair\n    teeth: 17/28\n    module: 200\n    tooth: 3\n");
         assertThat(other).contains("module: 200 is above").contains("tooth: unknown key");
     }
 
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "blades", "=14", "shutter.=3", "shuter.blades=14", "shutter.blade=14", "shutter.blades=two", "shutter.blades=",
-                "shutter.blades=1e9", "mechanisms=3", "a.b.c.d.e.f.g.h.i.j=1", "title=../x", "shutter.drive={by: ", "nothing=1"
+                "blades",
+                "=14",
+                "shutter.=3",
+                "shuter.blades=14",
+                "shutter.blade=14",
+                "shutter.blades=two",
+                "shutter.blades=",
+                "shutter.blades=1e9",
+                "mechanisms=3",
+                "a.b.c.d.e.f.g.h.i.j=1",
+                "title=../x",
+                "shutter.drive={by: ",
+                "nothing=1"
             })
     void wrongSets(String set) throws IOException {
         assertThat(refused(GOOD, "--set", set)).contains("--set");
@@ -295,7 +345,8 @@ class BadInputTest {
     void wrongCommandLines(String line, String said) throws IOException {
         Files.writeString(folder.resolve("lamp.yaml"), GOOD);
         Map<String, String> before = Ran.listing(folder);
-        Ran ran = assertTimeoutPreemptively(SOON, () -> Ran.in(folder, line.trim().split(" +")));
+        Ran ran =
+                assertTimeoutPreemptively(SOON, () -> Ran.in(folder, line.trim().split(" +")));
         assertThat(ran.exit()).as(ran.err()).isEqualTo(2);
         assertThat(ran.err()).startsWith("ringleaf: ").contains(said);
         assertThat(ran.out()).isEmpty();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -121,10 +122,14 @@ class BezelRunTest {
         String[][] cases = {
             {"housing: {outline: bezel-no-unit.dxf, layers: cut}", "housing.units: bezel-no-unit.dxf does not say"},
             {"housing: {outline: bezel-mm.dxf}", "TEXT: is a TEXT"},
-            {"housing: {outline: bezel-mm.dxf, layers: cut, x: 300}", "the aperture's axis lies outside of the outline"},
+            {"housing: {outline: bezel-mm.dxf, layers: cut, x: 300}", "the aperture's axis lies outside of the outline"
+            },
             {"housing: {outline: bezel-mm.dxf, layers: cut, x: 9}", "leaves 48 mm, and full-opening is 64 mm"},
             {"housing: {outline: bezel-mm.dxf, layers: cut}\n    screw: M4", "0 holes of 4 mm to 6.4 mm for screws M4"},
-            {"housing: {outline: bezel-mm.dxf, layers: cut}\n    outer-diameter: 120", "contradicts the outline under housing"},
+            {
+                "housing: {outline: bezel-mm.dxf, layers: cut}\n    outer-diameter: 120",
+                "contradicts the outline under housing"
+            },
             {"housing: {units: mm}", "housing.outline: is missing"},
             {"housing: {outline: light.yaml}", "a group code is wanted here"},
             {"housing: {outline: bezel-mm.dxf, laiers: cut}", "did you mean layers?"},

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -22,8 +23,7 @@ class BoughtPartsTest {
     private static final Catalogues READY = new Catalogues(SharedFiles.NONE, new Problems());
     private static final Pattern SCREW = Pattern.compile("(M[0-9.]+) x ([0-9.]+), ISO (4762|7045)");
     private static final Pattern NUT = Pattern.compile("(M[0-9.]+) nut, ISO 4032");
-    private static final Pattern SPACER =
-            Pattern.compile("round spacer for (M[0-9.]+), ([0-9.]+) x ([0-9.]+) mm long");
+    private static final Pattern SPACER = Pattern.compile("round spacer for (M[0-9.]+), ([0-9.]+) x ([0-9.]+) mm long");
     private static final Pattern ROD = Pattern.compile("([0-9.]+) mm .*, (EN|DIN|ASTM) [A0-9-]+(, cut to [0-9.]+ mm)?");
     private static final Pattern DOWEL = Pattern.compile("dowel pin ([0-9.]+) x ([0-9.]+), ISO 2338");
     private static final Pattern BELT = Pattern.compile("belt ([^, ]+) \\(pitch [0-9.]+ mm\\), .*");
@@ -39,10 +39,12 @@ class BoughtPartsTest {
     @ParameterizedTest
     @MethodSource("presets")
     void whatAPresetBuysIsSold(String preset) throws IOException {
-        assertThat(Ran.in(folder, "make", preset, "-o", "out", "--states", "7").exit()).isZero();
+        assertThat(Ran.in(folder, "make", preset, "-o", "out", "--states", "7").exit())
+                .isZero();
         List<String> told = new ArrayList<>();
         for (String line : Files.readAllLines(folder.resolve("out/parts.csv"))) {
-            Matcher bought = Pattern.compile("[a-z-]+,[0-9]+,bought,(\"[^\"]*\"|[^,]*),.*").matcher(line);
+            Matcher bought = Pattern.compile("[a-z-]+,[0-9]+,bought,(\"[^\"]*\"|[^,]*),.*")
+                    .matcher(line);
             if (bought.matches()) {
                 String goods = bought.group(1).replace("\"", "");
                 told.add(goods);
@@ -72,7 +74,10 @@ class BoughtPartsTest {
         }
         Matcher dowel = DOWEL.matcher(goods);
         if (dowel.matches()) {
-            return READY.soldDowels().of(Double.parseDouble(dowel.group(1))).orElseThrow().lengths()
+            return READY.soldDowels()
+                    .of(Double.parseDouble(dowel.group(1)))
+                    .orElseThrow()
+                    .lengths()
                     .contains(Double.valueOf(dowel.group(2)));
         }
         if (belt.matches()) {

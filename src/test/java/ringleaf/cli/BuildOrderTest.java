@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -34,7 +35,8 @@ class BuildOrderTest {
     private List<Assembly> assemblies(String spec) {
         Asked asked = new Asked(spec, List.of(), 7, false, Optional.empty());
         List<Assembly> all = new ArrayList<>();
-        for (Design design : Run.read(asked, Surroundings.plain(folder), InputStream.nullInputStream()).design()) {
+        for (Design design : Run.read(asked, Surroundings.plain(folder), InputStream.nullInputStream())
+                .design()) {
             all.add(design.assembly());
         }
         return all;
@@ -46,7 +48,8 @@ class BuildOrderTest {
     }
 
     private static List<Finding> order(Assembly assembly) {
-        List<Finding> found = new ArrayList<>(Judge.judge(assembly, Options.DEFAULT).findings());
+        List<Finding> found =
+                new ArrayList<>(Judge.judge(assembly, Options.DEFAULT).findings());
         found.removeIf(f -> !f.check().equals("build-order"));
         return found;
     }
@@ -60,16 +63,21 @@ class BuildOrderTest {
         }
         assertThat(built.loose()).as(assembly.name()).isEmpty();
         assertThat(built.isOne()).as(assembly.name()).isTrue();
-        assertThat(order(assembly)).singleElement().satisfies(f -> assertThat(f.status())
-                .as(f.message())
-                .isEqualTo(Finding.Status.PASS));
+        assertThat(order(assembly))
+                .singleElement()
+                .satisfies(f -> assertThat(f.status()).as(f.message()).isEqualTo(Finding.Status.PASS));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "harbour-light", "cold-frame-vent", "field-camera-stop", "lamp-carriage-rack", "lens-turntable-gears",
-        "semaphore-arm-belt"
-    })
+    @ValueSource(
+            strings = {
+                "harbour-light",
+                "cold-frame-vent",
+                "field-camera-stop",
+                "lamp-carriage-rack",
+                "lens-turntable-gears",
+                "semaphore-arm-belt"
+            })
     void presetsGoTogether(String preset) {
         for (Assembly assembly : assemblies(preset)) {
             assertWhole(assembly);
@@ -77,26 +85,31 @@ class BuildOrderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "hand: right", "drive: {servo: micro-180}", "drive: {servo: micro-180}, hand: right",
-        "drive-pin: far-end, drive: {by: step-up, module: 0.8}", "drive-pin: lever",
-        "drive-pin: lever, drive: {servo: micro-180}, hand: right"
-    })
+    @ValueSource(
+            strings = {
+                "hand: right",
+                "drive: {servo: micro-180}",
+                "drive: {servo: micro-180}, hand: right",
+                "drive-pin: far-end, drive: {by: step-up, module: 0.8}",
+                "drive-pin: lever",
+                "drive-pin: lever, drive: {servo: micro-180}, hand: right"
+            })
     void aperturesGoTogether(String more) throws IOException {
         assertWhole(aperture("0.15", more));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70",
-        "belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70, plates: none",
-        "belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70, plates: one, servo: micro-180",
-        "belt-drive, belt: T2.5, driver: {teeth: 19}, driven: {teeth: 12}, centres: fixed, centre-distance: 125,"
-                + " idler: {side: inside, along: 0.6}, belt-teeth: 133",
-        "belt-drive, belt: T2.5, driver: {teeth: 19}, driven: {teeth: 24}, centres: fixed, centre-distance: 70,"
-                + " idler: {side: outside}, plates: two",
-        "gear-train, ratio: 12, module: 1"
-    })
+    @ValueSource(
+            strings = {
+                "belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70",
+                "belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70, plates: none",
+                "belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70, plates: one, servo: micro-180",
+                "belt-drive, belt: T2.5, driver: {teeth: 19}, driven: {teeth: 12}, centres: fixed, centre-distance: 125,"
+                        + " idler: {side: inside, along: 0.6}, belt-teeth: 133",
+                "belt-drive, belt: T2.5, driver: {teeth: 19}, driven: {teeth: 24}, centres: fixed, centre-distance: 70,"
+                        + " idler: {side: outside}, plates: two",
+                "gear-train, ratio: 12, module: 1"
+            })
     void drivesGoTogether(String kind) throws IOException {
         Files.writeString(folder.resolve("d.yaml"), "title: D\nmechanisms:\n  drive: {kind: " + kind + "}\n");
         assertWhole(assemblies("d.yaml").get(0));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -41,7 +42,8 @@ class CatalogueRunTest {
         assertThat(ran.err()).isEmpty();
         String sources = ran.out().substring(ran.out().indexOf("\nsources\n"));
         for (String entry : ready(name).names()) {
-            String line = ran.out().lines()
+            String line = ran.out()
+                    .lines()
                     .filter(l -> l.startsWith(entry + " "))
                     .findFirst()
                     .orElseThrow(() -> new AssertionError(entry));
@@ -59,7 +61,8 @@ class CatalogueRunTest {
         String out = Ran.in(folder, "catalogue", "stock", "acrylic-3").out();
         assertThat(out).containsPattern("thickness +3 mm +nominal thickness, as the stock is sold");
         assertThat(out).containsPattern("slope-limit +3° +common practice, no source");
-        assertThat(Ran.in(folder, "catalogue", "screws", "M3").out()).contains("5, 6, 8, 10, 12, 16, 20, 25, 30, 35, 40, 45, 50 mm");
+        assertThat(Ran.in(folder, "catalogue", "screws", "M3").out())
+                .contains("5, 6, 8, 10, 12, 16, 20, 25, 30, 35, 40, 45, 50 mm");
     }
 
     @Test
@@ -69,7 +72,8 @@ class CatalogueRunTest {
         Files.writeString(folder.resolve("shared/screws.yaml"), "screws: {M2: {lengths: [7, 14]}}\n");
         Ran ran = Ran.in(folder, "catalogue", "screws", "--beside", "light.yaml");
         assertThat(ran.out()).containsPattern("(?m)^M2 .* 7, 14 mm +changed ").doesNotContain("M3  changed");
-        assertThat(Ran.in(folder, "catalogue", "screws", "M2", "--shared", "shared").out())
+        assertThat(Ran.in(folder, "catalogue", "screws", "M2", "--shared", "shared")
+                        .out())
                 .containsPattern("lengths +7, 14 mm +your own")
                 .containsPattern("thread +2 mm +nominal");
         assertThat(Ran.in(folder, "catalogue", "--shared", "shared").out()).containsPattern("screws +8 +1 ");
@@ -82,7 +86,9 @@ class CatalogueRunTest {
 
     @Test
     void unknownNamesAreToldWithTheNearest() {
-        assertThat(Ran.in(folder, "catalogue", "servo").err()).contains("no catalogue servo").contains("did you mean servos?");
+        assertThat(Ran.in(folder, "catalogue", "servo").err())
+                .contains("no catalogue servo")
+                .contains("did you mean servos?");
         Ran entry = Ran.in(folder, "catalogue", "servos", "mikro-180");
         assertThat(entry.exit()).isEqualTo(2);
         assertThat(entry.err()).contains("there is no servo mikro-180 in servos.yaml; did you mean micro-180?");
@@ -112,8 +118,10 @@ class CatalogueRunTest {
         assertThat(ran.exit()).isLessThan(2);
         String parts = Files.readString(folder.resolve("out/harbour-light/parts.csv"));
         assertThat(parts).contains("fibre-laser,brass-0.12").contains("tower-light, travel 170°");
-        assertThat(Files.readString(folder.resolve("out/harbour-light/design.json"))).contains("2.85");
-        assertThat(Ran.in(folder, "catalogue", "stock", "--beside", "light.yaml").out())
+        assertThat(Files.readString(folder.resolve("out/harbour-light/design.json")))
+                .contains("2.85");
+        assertThat(Ran.in(folder, "catalogue", "stock", "--beside", "light.yaml")
+                        .out())
                 .containsPattern("(?m)^brass-0.12 .* own ")
                 .containsPattern("(?m)^acrylic-3 .*2.85 mm.* changed ");
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -35,7 +36,8 @@ class CommandsTest {
     void helpListsTheCommandsInTheirOrder() {
         List<String> listed = new ArrayList<>();
         String out = Ran.in(folder, "--help").out();
-        for (String line : out.substring(out.indexOf("Commands:"), out.indexOf("Begin with:")).split("\n", -1)) {
+        for (String line : out.substring(out.indexOf("Commands:"), out.indexOf("Begin with:"))
+                .split("\n", -1)) {
             if (line.matches("  [a-z].*")) {
                 listed.add(line.trim().split(" ", 2)[0]);
             }
@@ -44,19 +46,21 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "coupon co2-laser | coupon takes options only, and co2-laser is none",
-        "tolerance harbour-light --builds 5 --builds 6 | tolerance: --builds may stand once only",
-        "check harbour-light --kerf --kerf | check: --kerf may stand once only",
-        "check harbour-light --kerf=maybe | check: --kerf takes no value",
-        "servo-table harbour-light --mechanism | servo-table: NAME is missing after --mechanism",
-        "preview | preview: SPEC is missing",
-        "preview harbour-light --port 0 | --port: 0 is no whole number from 1 to 65535",
-        "tolerance harbour-light --seed=-1 | --seed: -1 is no whole number from 0",
-        "tolerance harbour-light --builds= | --builds: \"\" is no whole number from 1",
-        "coupon --process= | there is no process \"\"",
-        "new harbour-light a b | nothing more is wanted than what stands before b"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "coupon co2-laser | coupon takes options only, and co2-laser is none",
+                "tolerance harbour-light --builds 5 --builds 6 | tolerance: --builds may stand once only",
+                "check harbour-light --kerf --kerf | check: --kerf may stand once only",
+                "check harbour-light --kerf=maybe | check: --kerf takes no value",
+                "servo-table harbour-light --mechanism | servo-table: NAME is missing after --mechanism",
+                "preview | preview: SPEC is missing",
+                "preview harbour-light --port 0 | --port: 0 is no whole number from 1 to 65535",
+                "tolerance harbour-light --seed=-1 | --seed: -1 is no whole number from 0",
+                "tolerance harbour-light --builds= | --builds: \"\" is no whole number from 1",
+                "coupon --process= | there is no process \"\"",
+                "new harbour-light a b | nothing more is wanted than what stands before b"
+            })
     void mistypedLinesAreToldInPlainWordsAndWriteNothing(String line, String reason) throws IOException {
         Ran ran = Ran.in(folder, line.split(" "));
         assertThat(ran.exit()).isEqualTo(2);
@@ -85,10 +89,15 @@ class CommandsTest {
         try (Stream<Path> paths = Files.list(Path.of("presets"))) {
             paths.map(path -> path.getFileName().toString()).sorted().forEach(files::add);
         }
-        assertThat(files).isEqualTo(Presets.NAMES.stream().map(Presets::fileName).toList());
+        assertThat(files)
+                .isEqualTo(Presets.NAMES.stream().map(Presets::fileName).toList());
         Ran ran = Ran.in(folder, "presets");
         assertThat(ran.exit()).isZero();
-        assertThat(ran.out().lines().map(line -> line.substring(0, line.indexOf(' '))).toList()).isEqualTo(Presets.NAMES);
+        assertThat(ran.out()
+                        .lines()
+                        .map(line -> line.substring(0, line.indexOf(' ')))
+                        .toList())
+                .isEqualTo(Presets.NAMES);
         assertThat(ran.out().lines()).allMatch(line -> line.length() > 40, "has a line of words");
     }
 
@@ -112,12 +121,16 @@ class CommandsTest {
         Files.createDirectory(folder.resolve("d"));
         Map<String, String> before = Ran.listing(folder);
         for (String[] args : new String[][] {
-            {"new", "harbour-light"}, {"new", "harbour-light", "dangling.yaml"}, {"new", "harbour-light", "d"},
+            {"new", "harbour-light"},
+            {"new", "harbour-light", "dangling.yaml"},
+            {"new", "harbour-light", "d"},
             {"new", "harbour-light", "no/such/folder.yaml"}
         }) {
             Ran ran = Ran.in(folder, args);
             assertThat(ran.exit()).isEqualTo(3);
-            assertThat(ran.err()).startsWith("ringleaf: cannot write ").contains(args.length > 2 ? args[2] : "harbour-light.yaml");
+            assertThat(ran.err())
+                    .startsWith("ringleaf: cannot write ")
+                    .contains(args.length > 2 ? args[2] : "harbour-light.yaml");
             assertThat(ran.out()).isEmpty();
         }
         assertThat(Ran.listing(folder)).isEqualTo(before);
@@ -137,7 +150,9 @@ class CommandsTest {
         Files.createDirectory(folder.resolve("d"));
         Files.createSymbolicLink(folder.resolve("a"), folder.resolve("b"));
         Files.createSymbolicLink(folder.resolve("b"), folder.resolve("a"));
-        for (String spec : new String[] {"d", "a", "no/such.yaml", "harbor-light.yaml", "d/x", "x".repeat(300), "/proc/self/mem"}) {
+        for (String spec :
+                new String[] {"d", "a", "no/such.yaml", "harbor-light.yaml", "d/x", "x".repeat(300), "/proc/self/mem"
+                }) {
             Ran ran = Ran.in(folder, "check", spec);
             assertThat(ran.exit()).as(spec + ran.err()).isEqualTo(3);
             assertThat(ran.err()).startsWith("ringleaf: cannot read " + spec);
@@ -170,17 +185,24 @@ class CommandsTest {
 
     @Test
     void formatsVersionsAndOverridesReachTheFiles() throws IOException {
-        assertThat(Ran.in(folder, "make", "harbour-light", "-o", "a", "--formats", "dxf", "--dxf", "r12").exit()).isZero();
+        assertThat(Ran.in(folder, "make", "harbour-light", "-o", "a", "--formats", "dxf", "--dxf", "r12")
+                        .exit())
+                .isZero();
         try (Stream<Path> parts = Files.list(folder.resolve("a/parts"))) {
             assertThat(parts).isNotEmpty().allMatch(path -> path.toString().endsWith(".dxf"));
         }
         assertThat(folder.resolve("a/parts/shutter-blade.dxf")).content().contains("AC1009");
-        assertThat(Ran.in(folder, "make", "harbour-light", "-o", "a", "--formats=svg", "--set", "shutter.lap=0.7").exit()).isZero();
+        assertThat(Ran.in(folder, "make", "harbour-light", "-o", "a", "--formats=svg", "--set", "shutter.lap=0.7")
+                        .exit())
+                .isZero();
         try (Stream<Path> parts = Files.list(folder.resolve("a/parts"))) {
-            assertThat(parts).as("files of the earlier run").isNotEmpty().allMatch(path -> path.toString().endsWith(".svg"));
+            assertThat(parts).as("files of the earlier run").isNotEmpty().allMatch(path -> path.toString()
+                    .endsWith(".svg"));
         }
         assertThat(folder.resolve("a/design.json")).content().containsPattern("\"value\" ?: 0.7,");
-        assertThat(Ran.in(folder, "make", "harbour-light", "-o", "b", "--states", "7").exit()).isZero();
+        assertThat(Ran.in(folder, "make", "harbour-light", "-o", "b", "--states", "7")
+                        .exit())
+                .isZero();
         assertThat(folder.resolve("b/motion/shutter.csv")).content().hasLineCount(8);
     }
 
@@ -195,9 +217,21 @@ class CommandsTest {
         assertThat(held.err()).contains("fail  depth").contains("held back").contains("--anyway");
         assertThat(Ran.listing(folder.resolve("o")).keySet())
                 .containsExactly(
-                        "/", "design.json", "motion/", "motion/shutter.csv", "parts.csv", "parts/", "parts/notes.svg",
-                        "report.html", "views/", "views/shutter-closed.svg", "views/shutter-exploded.svg", "views/shutter-half.svg", "views/shutter-open.svg");
-        Ran all = Ran.in(folder, Stream.concat(Stream.of(failing), Stream.of("--anyway")).toArray(String[]::new));
+                        "/",
+                        "design.json",
+                        "motion/",
+                        "motion/shutter.csv",
+                        "parts.csv",
+                        "parts/",
+                        "parts/notes.svg",
+                        "report.html",
+                        "views/",
+                        "views/shutter-closed.svg",
+                        "views/shutter-exploded.svg",
+                        "views/shutter-half.svg",
+                        "views/shutter-open.svg");
+        Ran all = Ran.in(
+                folder, Stream.concat(Stream.of(failing), Stream.of("--anyway")).toArray(String[]::new));
         assertThat(all.exit()).isEqualTo(1);
         assertThat(folder.resolve("o/parts/shutter-blade.dxf")).exists();
         assertThat(folder.resolve("o/parts/notes.svg")).hasContent("mine");
@@ -226,7 +260,9 @@ class CommandsTest {
     void cautionsAreThoseOfWhatIsUsedAndSaidOnce() {
         String out = Ran.in(folder, "make", "harbour-light", "--details").out();
         String cautions = out.substring(out.indexOf("cautions\n"));
-        assertThat(cautions).contains("fibre-laser: ", "co2-laser: ", "brass-0.15: ", "micro-180: ").doesNotContain("photo-etch");
+        assertThat(cautions)
+                .contains("fibre-laser: ", "co2-laser: ", "brass-0.15: ", "micro-180: ")
+                .doesNotContain("photo-etch");
         assertThat(cautions.split("\n  (?! )")).doesNotHaveDuplicates().hasSize(12);
         assertThat(Ran.in(folder, "make", "harbour-light").out())
                 .as("never left out altogether")
@@ -239,7 +275,10 @@ class CommandsTest {
         Ran help = Ran.in(folder, command, "--help");
         assertThat(help.exit()).isZero();
         assertThat(help.err()).isEmpty();
-        assertThat(help.out()).contains("Usage: ringleaf " + command).contains("Example").contains("  ringleaf " + command);
+        assertThat(help.out())
+                .contains("Usage: ringleaf " + command)
+                .contains("Example")
+                .contains("  ringleaf " + command);
         assertThat(Ran.in(folder, "help", command)).isEqualTo(help);
         Ran version = Ran.in(folder, command, "--version");
         assertThat(version).isEqualTo(Ran.in(folder, "--version"));
@@ -262,7 +301,8 @@ class CommandsTest {
     void theSchemaIsJson() throws IOException {
         Ran ran = Ran.in(folder, "schema");
         assertThat(ran.exit()).isZero();
-        assertThat(new ObjectMapper().readTree(ran.out()).path("$schema").asText()).contains("2020-12");
+        assertThat(new ObjectMapper().readTree(ran.out()).path("$schema").asText())
+                .contains("2020-12");
     }
 
     @Test
@@ -282,7 +322,9 @@ class CommandsTest {
         Ran silent = Ran.in(folder, args);
         Ran watched = Ran.with(new Surroundings(folder, true, false), "", args);
         assertThat(silent.err()).doesNotContain("\r");
-        assertThat(watched.err()).contains("\rshutter [########################] 21 of 21 states judged").endsWith(silent.err());
+        assertThat(watched.err())
+                .contains("\rshutter [########################] 21 of 21 states judged")
+                .endsWith(silent.err());
         assertThat(watched.out()).isEqualTo(silent.out());
     }
 }

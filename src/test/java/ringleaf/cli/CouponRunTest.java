@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -39,7 +40,8 @@ class CouponRunTest {
                   shutter: {kind: leaf-aperture, full-opening: 64, least-opening: 20, blades: 14, blade-thickness: 0.15}
                 """);
         assertThat(run("make", "light.yaml", "--anyway").exit()).isLessThan(2);
-        String kerf = Files.readString(folder.resolve("shared/stock.yaml")).replaceAll("(?s).*kerf: \\{is: ([0-9.]+),.*", "$1");
+        String kerf = Files.readString(folder.resolve("shared/stock.yaml"))
+                .replaceAll("(?s).*kerf: \\{is: ([0-9.]+),.*", "$1");
         String drawing = Files.readString(folder.resolve("out/light/parts/shutter-base-plate-kerf.svg"));
         assertThat(Double.parseDouble(kerf)).isBetween(0.15, 0.22);
         assertThat(drawing).contains(kerf.substring(0, 5));
@@ -53,7 +55,10 @@ class CouponRunTest {
         var before = Ran.listing(folder);
         Ran again = run("coupon", "--read", "coupon.yaml");
         assertThat(again.exit()).isEqualTo(3);
-        assertThat(again.err()).contains("shared/processes.yaml").contains("left as they are").contains("--replace");
+        assertThat(again.err())
+                .contains("shared/processes.yaml")
+                .contains("left as they are")
+                .contains("--replace");
         assertThat(Ran.listing(folder)).isEqualTo(before);
         Ran replaced = run("coupon", "--read", "coupon.yaml", "--replace");
         assertThat(replaced.exit()).isZero();
@@ -75,7 +80,8 @@ class CouponRunTest {
                 """);
         assertThat(run("coupon", "--read", "coupon.yaml").exit()).isZero();
         String text = Files.readString(own);
-        assertThat(text).startsWith("# mine\nprocesses:\n  fibre-laser:   # the old one\n    kerf: 0.07\n\n  co2-laser:\n");
+        assertThat(text)
+                .startsWith("# mine\nprocesses:\n  fibre-laser:   # the old one\n    kerf: 0.07\n\n  co2-laser:\n");
         assertThat(text).endsWith("sources: {me: measured long ago}\n");
         Files.writeString(own, "processes: {co2-laser: {kerf: 0.25}}\n");
         assertThat(run("coupon", "--read", "coupon.yaml").exit()).isEqualTo(3);
@@ -83,11 +89,15 @@ class CouponRunTest {
         assertThat(unclear.exit()).isEqualTo(3);
         assertThat(unclear.err()).contains("laid out so that");
         assertThat(Files.readString(own)).isEqualTo("processes: {co2-laser: {kerf: 0.25}}\n");
-        Files.writeString(own, "processes:\n  co2-laser:\n    kerf: 0.25  # guessed\n    least-web: 1.4\n    thickness-to: 6\n");
+        Files.writeString(
+                own, "processes:\n  co2-laser:\n    kerf: 0.25  # guessed\n    least-web: 1.4\n    thickness-to: 6\n");
         Files.delete(folder.resolve("coupon.yaml"));
         Files.copy(FILLED, folder.resolve("again.yaml"));
         assertThat(run("coupon", "--read", "again.yaml", "--replace").exit()).isZero();
-        assertThat(Files.readString(own)).doesNotContain("guessed").contains("thickness-to: 6").contains("standard uncertainty");
+        assertThat(Files.readString(own))
+                .doesNotContain("guessed")
+                .contains("thickness-to: 6")
+                .contains("standard uncertainty");
     }
 
     @Test
@@ -101,10 +111,15 @@ class CouponRunTest {
     @Test
     void wrongCommandLinesAreRefused() {
         assertThat(run("coupon").err()).contains("either --process NAME");
-        assertThat(run("coupon", "--process", "co2-laser", "--read", "coupon.yaml").exit()).isEqualTo(2);
+        assertThat(run("coupon", "--process", "co2-laser", "--read", "coupon.yaml")
+                        .exit())
+                .isEqualTo(2);
         assertThat(run("coupon", "--process", "co2-lazer").err()).contains("did you mean co2-laser?");
-        assertThat(run("coupon", "--process", "co2-laser", "--stock", "brass-0.1").err()).contains("what it makes: ");
-        assertThat(run("coupon", "--read", "coupon.yaml", "--stock", "pla").err()).contains("--stock has no meaning");
+        assertThat(run("coupon", "--process", "co2-laser", "--stock", "brass-0.1")
+                        .err())
+                .contains("what it makes: ");
+        assertThat(run("coupon", "--read", "coupon.yaml", "--stock", "pla").err())
+                .contains("--stock has no meaning");
         assertThat(run("coupon", "--process", "co2-laser", "--replace").err()).contains("--replace has no meaning");
         assertThat(run("coupon", "--read", "no.yaml").exit()).isEqualTo(3);
         assertThat(run("coupon", "--read", "").exit()).isEqualTo(2);
@@ -122,11 +137,15 @@ class CouponRunTest {
 
     @Test
     void printedPiecesHaveLevelsAndEveryProcessHasAPiece() throws IOException {
-        for (String process : new String[] {"fibre-laser", "co2-laser", "photo-etch", "drag-knife", "filament-print", "resin-print"}) {
+        for (String process :
+                new String[] {"fibre-laser", "co2-laser", "photo-etch", "drag-knife", "filament-print", "resin-print"
+                }) {
             Ran ran = run("coupon", "--process", process, "-o", process);
             assertThat(ran.exit()).as(process + ran.err()).isZero();
         }
         assertThat(Files.readString(folder.resolve("resin-print/coupon.svg"))).contains("id=\"level-3\"");
-        assertThat(Files.readString(folder.resolve("co2-laser/coupon.svg"))).contains("id=\"mark\"").contains("id=\"cut\"");
+        assertThat(Files.readString(folder.resolve("co2-laser/coupon.svg")))
+                .contains("id=\"mark\"")
+                .contains("id=\"cut\"");
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -22,11 +23,32 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** design.json of every preset against a schema of its own and against what the contract promises of it. */
 class DesignFileTest {
     private static final List<String> ALWAYS = List.of(
-            "full-opening", "least-opening", "blades", "pivot-radius", "blade-width", "blade-span", "blade-inner-radius",
-            "cavity-radius", "outer-diameter", "envelope-width", "ring-travel", "pin-diameter", "layers", "depth");
+            "full-opening",
+            "least-opening",
+            "blades",
+            "pivot-radius",
+            "blade-width",
+            "blade-span",
+            "blade-inner-radius",
+            "cavity-radius",
+            "outer-diameter",
+            "envelope-width",
+            "ring-travel",
+            "pin-diameter",
+            "layers",
+            "depth");
     private static final List<String> WITH_PINION = List.of(
-            "module", "pressure-angle", "pinion-teeth", "sector-teeth-full", "sector-teeth-cut", "pinion-profile-shift",
-            "sector-profile-shift", "backlash", "centre-distance", "pinion-angle", "outline-deviation");
+            "module",
+            "pressure-angle",
+            "pinion-teeth",
+            "sector-teeth-full",
+            "sector-teeth-cut",
+            "pinion-profile-shift",
+            "sector-profile-shift",
+            "backlash",
+            "centre-distance",
+            "pinion-angle",
+            "outline-deviation");
     private static final List<String> CHOICES = List.of("drive-pin", "pin-style", "slot", "hand", "drive");
     private static final String MOTION = "servo_deg,ring_deg,blade_deg,opening_diameter,opening_area,leak_area,lap,"
             + "slot_pressure_deg,pin_radius,clearance,clearance_at";
@@ -40,7 +62,8 @@ class DesignFileTest {
 
     private static JsonSchema schema() throws IOException {
         try (InputStream in = DesignFileTest.class.getResourceAsStream("design.schema.json")) {
-            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
+            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(in);
         }
     }
 
@@ -65,7 +88,8 @@ class DesignFileTest {
         for (JsonNode part : mechanism.get("parts")) {
             boolean drawn = part.get("layers").size() > 0;
             assertThat(part.get("files")).as(part.get("name").asText()).hasSize(drawn ? 2 : 0);
-            assertThat(part.has("box") && part.has("area") && part.has("perimeter")).isEqualTo(drawn);
+            assertThat(part.has("box") && part.has("area") && part.has("perimeter"))
+                    .isEqualTo(drawn);
             part.get("files").forEach(file -> assertThat(listed).contains(file.asText()));
         }
         assertThat(listed).contains("views/" + name + "-exploded.svg", "motion/" + name + ".csv");
@@ -92,7 +116,8 @@ class DesignFileTest {
         Set<String> files = new TreeSet<>();
         try (Stream<Path> paths = Files.walk(folder.resolve("o"))) {
             paths.filter(Files::isRegularFile)
-                    .forEach(path -> files.add(folder.resolve("o").relativize(path).toString().replace('\\', '/')));
+                    .forEach(path -> files.add(
+                            folder.resolve("o").relativize(path).toString().replace('\\', '/')));
         }
         return files;
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -39,14 +40,27 @@ class DocumentPicturesTest {
     static List<Picture> pictures() {
         return List.of(
                 Picture.of("harbour-light-half.svg", "views/shutter-half.svg", "make", "harbour-light"),
-                Picture.of("harbour-light-trial.svg", "views/shutter-half.svg", "make", "harbour-light", "--trial-blades", "3"),
+                Picture.of(
+                        "harbour-light-trial.svg",
+                        "views/shutter-half.svg",
+                        "make",
+                        "harbour-light",
+                        "--trial-blades",
+                        "3"),
                 Picture.of("lens-gears.svg", "views/lens-pair-mesh-1.svg", "make", "lens-turntable-gears"),
                 Picture.of("cage-ring.svg", "views/cage-ring-exploded.svg", "make", "lens-turntable-gears"),
                 Picture.of("semaphore-arm.svg", "views/arm-start.svg", "make", "semaphore-arm-belt"),
                 Picture.of("lamp-carriage.svg", "views/carriage-start.svg", "make", "lamp-carriage-rack"),
-                Picture.of("coupon-acrylic.svg", "coupon.svg", "coupon", "--process", "co2-laser", "--stock", "acrylic-3"),
                 Picture.of(
-                        "explored.svg", "explore.svg", "explore", "harbour-light", "--vary", "shutter.blades=8..20", "--vary",
+                        "coupon-acrylic.svg", "coupon.svg", "coupon", "--process", "co2-laser", "--stock", "acrylic-3"),
+                Picture.of(
+                        "explored.svg",
+                        "explore.svg",
+                        "explore",
+                        "harbour-light",
+                        "--vary",
+                        "shutter.blades=8..20",
+                        "--vary",
                         "shutter.least-opening=16,24,32"));
     }
 
@@ -55,19 +69,24 @@ class DocumentPicturesTest {
     void isAPictureOfTheTool(Picture picture) throws IOException {
         Path kept = PICTURES.resolve(picture.name());
         if (WRITE) {
-            String[] args = Stream.concat(picture.args().stream(), Stream.of("-o", "out")).toArray(String[]::new);
+            String[] args = Stream.concat(picture.args().stream(), Stream.of("-o", "out"))
+                    .toArray(String[]::new);
             Ran ran = Ran.in(folder, args);
             assertThat(ran.exit()).as(ran.err()).isZero();
             Files.write(kept, Files.readAllBytes(folder.resolve("out").resolve(picture.made())));
         }
-        assertThat(Files.readString(kept)).startsWith("<?xml").contains("<title>").endsWith("</svg>\n");
+        assertThat(Files.readString(kept))
+                .startsWith("<?xml")
+                .contains("<title>")
+                .endsWith("</svg>\n");
     }
 
     @Test
     void noOtherPictureIsKept() throws IOException {
         try (Stream<Path> files = Files.list(PICTURES)) {
             assertThat(files.map(f -> f.getFileName().toString()))
-                    .containsExactlyInAnyOrderElementsOf(pictures().stream().map(Picture::name).toList());
+                    .containsExactlyInAnyOrderElementsOf(
+                            pictures().stream().map(Picture::name).toList());
         }
     }
 }

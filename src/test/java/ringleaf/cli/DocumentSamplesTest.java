@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -28,7 +29,8 @@ class DocumentSamplesTest {
     private static List<Path> documents() throws IOException {
         List<Path> all = new ArrayList<>(List.of(Path.of("README.md")));
         try (Stream<Path> chapters = Files.list(Path.of("src/doc"))) {
-            all.addAll(chapters.filter(f -> f.toString().endsWith(".md")).sorted().toList());
+            all.addAll(
+                    chapters.filter(f -> f.toString().endsWith(".md")).sorted().toList());
         }
         return all;
     }
@@ -74,7 +76,9 @@ class DocumentSamplesTest {
                 shown++;
                 String spec = specs(document).get(0).replaceFirst("blades: [0-9]+", "blades: 2");
                 Files.writeString(folder.resolve("my-light.yaml"), spec);
-                assertThat(Ran.in(folder, "check", "my-light.yaml").err()).as(document.toString()).isEqualTo(mistake);
+                assertThat(Ran.in(folder, "check", "my-light.yaml").err())
+                        .as(document.toString())
+                        .isEqualTo(mistake);
             }
         }
         assertThat(shown).isPositive();
@@ -86,7 +90,8 @@ class DocumentSamplesTest {
         for (Path document : documents()) {
             for (String block : found(COMMANDS, document)) {
                 for (String line : block.lines().toList()) {
-                    Matcher command = Pattern.compile(".*?(?:target/)?ringleaf (?=[a-z])([^#]*?)(?:#.*|>.*)?").matcher(line);
+                    Matcher command = Pattern.compile(".*?(?:target/)?ringleaf (?=[a-z])([^#]*?)(?:#.*|>.*)?")
+                            .matcher(line);
                     if (line.startsWith("mvn") || !line.contains("ringleaf ") || !command.matches()) {
                         continue;
                     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -25,8 +26,7 @@ import org.xml.sax.InputSource;
 
 /** Whole runs of {@code explore}: what it prints, what it writes, what it leaves alone. */
 class ExploreRunTest {
-    private static final String SPEC =
-            """
+    private static final String SPEC = """
             title: Lamp
             mechanisms:
               shutter:
@@ -58,15 +58,27 @@ class ExploreRunTest {
 
     @Test
     void theTableTheFilesAndATakenSpecAgree() throws Exception {
-        Ran ran = explore("--vary", "shutter.blades=8..10", "--vary", "shutter.lap=0.5,0.8", "--keep", "3",
-                "--minimise", "outer-diameter", "--take", "2", "--to", "mine.yaml");
+        Ran ran = explore(
+                "--vary",
+                "shutter.blades=8..10",
+                "--vary",
+                "shutter.lap=0.5,0.8",
+                "--keep",
+                "3",
+                "--minimise",
+                "outer-diameter",
+                "--take",
+                "2",
+                "--to",
+                "mine.yaml");
         assertThat(ran.exit()).as(ran.err()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out())
                 .contains("6 combinations at 61 states", "sorted by outer-diameter", "wrote mine.yaml (place 2)");
         List<String> rows = Files.readAllLines(folder.resolve("out/lamp/explore.csv"));
         assertThat(rows).hasSize(7);
-        assertThat(rows.get(0)).startsWith("rank,shutter.blades,shutter.lap,result,best-trade-off,verified,outer-diameter_mm");
+        assertThat(rows.get(0))
+                .startsWith("rank,shutter.blades,shutter.lap,result,best-trade-off,verified,outer-diameter_mm");
         String[] second = rows.get(2).split(",");
         String taken = Files.readString(folder.resolve("mine.yaml"));
         assertThat(taken)
@@ -97,9 +109,8 @@ class ExploreRunTest {
     void theChartHasRealTextAndAMarkForEveryDesign() throws Exception {
         assertThat(explore("--vary", "shutter.blades=8..11").exit()).isZero();
         String svg = Files.readString(folder.resolve("out/lamp/explore.svg"));
-        Document chart = DocumentBuilderFactory.newInstance()
-                .newDocumentBuilder()
-                .parse(new InputSource(new StringReader(svg)));
+        Document chart =
+                DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
         NodeList texts = chart.getElementsByTagName("text");
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < texts.getLength(); i++) {
@@ -116,22 +127,24 @@ class ExploreRunTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "--vary | shutter.blades=24..8 | reversed",
-        "--vary | shutter.blades= | 0 combinations",
-        "--vary | shutter.lap=a..b | not numeric",
-        "--vary | shutter.lap=0..4..0.00001 | comes to 400001 combinations",
-        "--vary | shutter.blads=8..9 | did you mean blades?",
-        "--vary=shutter.blades=8,9 | --keep=0 | --keep: 0 is no whole number from 1 to 1000",
-        "--vary=shutter.blades=8,9 | --to=x.yaml | there is no --take",
-        "--vary=shutter.blades=8,9 | --take=3 | there are no more than 2 combinations",
-        "--vary=shutter.blades=8,9 | --set=shutter.blades=10 | --vary puts its own values there",
-        "--vary=shutter.blades=8,9 | --set=mechanisms.shutter.blades=10 | --vary puts its own values there",
-        "--vary | shutter.blades=8..9.5 | takes whole numbers",
-        "--vary | shutter.lap=0.4..0.6*1 | no whole number from 2 up",
-        "--why-not | --yes | no meaning beside it",
-        "--set | shutter.lap=0.5 | nothing is varied"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--vary | shutter.blades=24..8 | reversed",
+                "--vary | shutter.blades= | 0 combinations",
+                "--vary | shutter.lap=a..b | not numeric",
+                "--vary | shutter.lap=0..4..0.00001 | comes to 400001 combinations",
+                "--vary | shutter.blads=8..9 | did you mean blades?",
+                "--vary=shutter.blades=8,9 | --keep=0 | --keep: 0 is no whole number from 1 to 1000",
+                "--vary=shutter.blades=8,9 | --to=x.yaml | there is no --take",
+                "--vary=shutter.blades=8,9 | --take=3 | there are no more than 2 combinations",
+                "--vary=shutter.blades=8,9 | --set=shutter.blades=10 | --vary puts its own values there",
+                "--vary=shutter.blades=8,9 | --set=mechanisms.shutter.blades=10 | --vary puts its own values there",
+                "--vary | shutter.blades=8..9.5 | takes whole numbers",
+                "--vary | shutter.lap=0.4..0.6*1 | no whole number from 2 up",
+                "--why-not | --yes | no meaning beside it",
+                "--set | shutter.lap=0.5 | nothing is varied"
+            })
     void wrongCommandLinesWriteNothing(String option, String value, String reason) {
         Map<String, String> before = Ran.listing(folder);
         Ran ran = explore(option, value);
@@ -196,10 +209,12 @@ class ExploreRunTest {
         assertThat(fine.out()).contains("every calculated check holds");
         Ran ran = explore("--why-not", "--set", "shutter.outer-diameter={at-most: 72}");
         assertThat(ran.exit()).isEqualTo(1);
-        assertThat(ran.out()).contains("shutter fails\n  outer-diameter: ", "outer-diameter.at-most: ", " would fit (now 72 mm; ");
+        assertThat(ran.out())
+                .contains("shutter fails\n  outer-diameter: ", "outer-diameter.at-most: ", " would fit (now 72 mm; ");
         assertThat(Files.exists(folder.resolve("out"))).isFalse();
         Ran check = Ran.in(folder, "check", "lamp.yaml", "--set", "shutter.outer-diameter={at-most: 72}");
-        assertThat(check.err()).contains("what would mend it\n", "  outer-diameter.at-most: 81.2 mm would fit (now 72 mm)\n");
+        assertThat(check.err())
+                .contains("what would mend it\n", "  outer-diameter.at-most: 81.2 mm would fit (now 72 mm)\n");
     }
 
     private static Duration cpu(Process process) {
@@ -226,13 +241,16 @@ class ExploreRunTest {
                 .redirectOutput(out.toFile())
                 .redirectError(folder.resolve("stderr").toFile())
                 .start();
-        // Not by the clock, for a busy machine may not have started yet: some thousand combinations are left after this.
+        // Not by the clock, for a busy machine may not have started yet: some thousand combinations are left after
+        // this.
         Duration enough = Duration.ofSeconds(5);
         for (int i = 0; i < 900 && cpu(process).compareTo(enough) < 0; i++) {
             process.waitFor(100, TimeUnit.MILLISECONDS);
         }
         for (int i = 0; i < times; i++) {
-            new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
+            new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
+                    .start()
+                    .waitFor();
             process.waitFor(50, TimeUnit.MILLISECONDS);
         }
         assertThat(process.waitFor(100, TimeUnit.SECONDS)).isTrue();
@@ -283,7 +301,10 @@ class ExploreRunTest {
         assertThat(ran.out()).contains("NOT verified: only calculated", "written to out/lamp");
         assertThat(ran.err()).containsPattern("[0-9]+ of [0-9]+ shown not verified on the geometry");
         List<String[]> rows = table();
-        List<String> lines = ran.out().lines().filter(l -> l.matches(" *(\\* )? *[0-9]+  .*")).toList();
+        List<String> lines = ran.out()
+                .lines()
+                .filter(l -> l.matches(" *(\\* )? *[0-9]+  .*"))
+                .toList();
         int unjudged = 0;
         for (String line : lines) {
             int place = Integer.parseInt(line.trim().replaceFirst("^\\* ", "").split(" ")[0]);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -19,8 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Fits by name of every kind, and that the holes they tell of are in the files. */
 class FitsRunTest {
-    private static final String SPEC =
-            """
+    private static final String SPEC = """
             title: Lens and arm
             fabrication:
               gear: {process: co2-laser, stock: acrylic-3}
@@ -77,7 +77,8 @@ class FitsRunTest {
 
     private static JsonNode fit(JsonNode mechanism, String name, String part) {
         for (JsonNode fit : mechanism.get("fits")) {
-            if (fit.get("name").asText().equals(name) && fit.get("part").asText().equals(part)) {
+            if (fit.get("name").asText().equals(name)
+                    && fit.get("part").asText().equals(part)) {
                 return fit;
             }
         }
@@ -146,8 +147,9 @@ class FitsRunTest {
     /** Bores that are no plain circles: the driven pulley of the arm, the cage's keyway. */
     private static boolean isFormed(JsonNode fit) {
         return fit.get("name").asText().equals("bore")
-                && (fit.get("nominal").asDouble() == 8 || fit.get("nominal").asDouble() == 5
-                        && fit.get("fit").asText().equals("press"));
+                && (fit.get("nominal").asDouble() == 8
+                        || fit.get("nominal").asDouble() == 5
+                                && fit.get("fit").asText().equals("press"));
     }
 
     private static String svg(JsonNode mechanism, String part) {
@@ -172,11 +174,16 @@ class FitsRunTest {
     void whatContradictsItselfIsToldOfAllMechanismsAtOnce() throws IOException {
         Ran ran = make(
                 "none",
-                "--set", "lens.driven.bore.bearing=999",
-                "--set", "lens.driver.bore.diameter=5",
-                "--set", "cage.bore.bearing=623",
-                "--set", "arm.axle-bearing=608",
-                "--set", "roller.fits.bearing-seat=press");
+                "--set",
+                "lens.driven.bore.bearing=999",
+                "--set",
+                "lens.driver.bore.diameter=5",
+                "--set",
+                "cage.bore.bearing=623",
+                "--set",
+                "arm.axle-bearing=608",
+                "--set",
+                "roller.fits.bearing-seat=press");
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.err())
                 .contains("there is no bearing 999")
@@ -187,6 +194,7 @@ class FitsRunTest {
         assertThat(ran.showsATrace()).isFalse();
         assertThat(make("none", "--set", "lens.driven.bore.fit=running").err()).contains("does not turn in its seat");
         assertThat(make("none", "--set", "lens.driven.bore.bearing=6206").err()).contains("a smaller bearing");
-        assertThat(make("none", "--set", "lens.fits.thread-clearance=loose").err()).contains("fine | medium | coarse");
+        assertThat(make("none", "--set", "lens.fits.thread-clearance=loose").err())
+                .contains("fine | medium | coarse");
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -60,7 +61,10 @@ class GoldenTest {
         assertThat(result.paths()).isEqualTo(Files.readString(golden.resolve("files")));
         for (String path : expected(golden)) {
             assertThat(result.files).as("an orphan below expected/").containsKey(path);
-            same(path, golden.resolve("expected").resolve(path), new String(result.files.get(path), StandardCharsets.UTF_8));
+            same(
+                    path,
+                    golden.resolve("expected").resolve(path),
+                    new String(result.files.get(path), StandardCharsets.UTF_8));
         }
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -33,7 +34,8 @@ class LauncherTest {
     private static final Path JAVA_HOME = Path.of(System.getProperty("java.home"));
     private static final String ARCHIVE_OPTION = "-XX:SharedArchiveFile=";
     private static final String LIGHT_OPTION = "-XX:TieredStopAtLevel=1";
-    private static final List<String> OPTIONS_OF_JAVA = List.of("JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS", "_JAVA_OPTIONS");
+    private static final List<String> OPTIONS_OF_JAVA =
+            List.of("JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS", "_JAVA_OPTIONS");
 
     @TempDir
     static Path built;
@@ -99,7 +101,8 @@ class LauncherTest {
         Map<String, String> environment = builder.environment();
         OPTIONS_OF_JAVA.forEach(environment::remove);
         environment.put("JAVA_HOME", JAVA_HOME.toString());
-        return builder.redirectOutput(folder.resolve("stdout").toFile()).redirectError(folder.resolve("stderr").toFile());
+        return builder.redirectOutput(folder.resolve("stdout").toFile())
+                .redirectError(folder.resolve("stderr").toFile());
     }
 
     private Ran run(ProcessBuilder builder) throws IOException, InterruptedException {
@@ -107,7 +110,9 @@ class LauncherTest {
         process.getOutputStream().close();
         assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
         return new Ran(
-                process.exitValue(), Files.readString(folder.resolve("stdout")), Files.readString(folder.resolve("stderr")));
+                process.exitValue(),
+                Files.readString(folder.resolve("stdout")),
+                Files.readString(folder.resolve("stderr")));
     }
 
     /** A run like any other, with what lies beside the launcher now. */
@@ -122,13 +127,19 @@ class LauncherTest {
         try {
             long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
             while (!process.info().command().orElse("").endsWith("/java")) {
-                assertThat(process.isAlive() && System.nanoTime() < end).as("Java in the launcher's process").isTrue();
+                assertThat(process.isAlive() && System.nanoTime() < end)
+                        .as("Java in the launcher's process")
+                        .isTrue();
                 Thread.sleep(5);
             }
             List<String> arguments = Arrays.asList(process.info().arguments().orElseThrow());
             Path maps = Path.of("/proc", Long.toString(process.pid()), "maps");
-            while (expectArchive && Files.exists(maps) && !Files.readString(maps).contains("/ringleaf.jsa")) {
-                assertThat(process.isAlive() && System.nanoTime() < end).as("the archive in use").isTrue();
+            while (expectArchive
+                    && Files.exists(maps)
+                    && !Files.readString(maps).contains("/ringleaf.jsa")) {
+                assertThat(process.isAlive() && System.nanoTime() < end)
+                        .as("the archive in use")
+                        .isTrue();
                 Thread.sleep(5);
             }
             assertThat(process.descendants()).as("processes beside Java's").isEmpty();
@@ -147,7 +158,8 @@ class LauncherTest {
 
     @Test
     void whatMayTakeLongHasBothCompilers() throws Exception {
-        List<String> options = options(tool(built.resolve("ringleaf"), "explore", "-", "--vary", "a.blades=3..4"), true);
+        List<String> options =
+                options(tool(built.resolve("ringleaf"), "explore", "-", "--vary", "a.blades=3..4"), true);
         assertThat(options).doesNotContain(LIGHT_OPTION).contains(ARCHIVE_OPTION + built.resolve("ringleaf.jsa"));
     }
 
@@ -236,15 +248,23 @@ class LauncherTest {
                     .isEqualTo(Ran.in(folder, "presets"));
         }
         ProcessBuilder called = tool(Path.of("relative"), "presets");
-        called.command(List.of("/bin/sh", "-c", "PATH=\"$PWD/bin:$PATH\"; relative presets && cd bin && sh relative presets"));
+        called.command(
+                List.of("/bin/sh", "-c", "PATH=\"$PWD/bin:$PATH\"; relative presets && cd bin && sh relative presets"));
         Ran expected = Ran.in(folder, "presets");
         assertThat(run(called)).isEqualTo(new Ran(0, expected.out() + expected.out(), ""));
     }
 
     @Test
     void optionsForJavaOfOnesOwnEndNoRun() throws Exception {
-        for (String own : List.of("-XX:+UseG1GC", "-XX:+UseSerialGC", "-XX:+UseParallelGC", "-Xint", "-Xmx300m",
-                "-XX:-TieredCompilation", "-Xshare:off", "-XX:-UseCompressedOops")) {
+        for (String own : List.of(
+                "-XX:+UseG1GC",
+                "-XX:+UseSerialGC",
+                "-XX:+UseParallelGC",
+                "-Xint",
+                "-Xmx300m",
+                "-XX:-TieredCompilation",
+                "-Xshare:off",
+                "-XX:-UseCompressedOops")) {
             ProcessBuilder builder = tool(built.resolve("ringleaf"), "presets");
             builder.environment().put("JAVA_TOOL_OPTIONS", own);
             Ran ran = run(builder);
@@ -265,12 +285,21 @@ class LauncherTest {
         assertThat(run(builder)).as("in its home").isEqualTo(Ran.in(folder, "presets"));
 
         builder.environment().remove("JAVA_HOME");
-        assertThat(run(builder)).as("nowhere").isEqualTo(new Ran(3, "",
-                "ringleaf: there is no java; install Java 17 or newer, or set JAVA_HOME to where it is\n"));
+        assertThat(run(builder))
+                .as("nowhere")
+                .isEqualTo(new Ran(
+                        3,
+                        "",
+                        "ringleaf: there is no java; install Java 17 or newer, or set JAVA_HOME to where it is\n"));
 
         builder.environment().put("JAVA_HOME", folder.resolve("none").toString());
-        assertThat(run(builder)).as("a home that is none").isEqualTo(new Ran(3, "", "ringleaf: there is no "
-                + folder.resolve("none/bin/java") + "; install Java 17 or newer, or set JAVA_HOME to where it is\n"));
+        assertThat(run(builder))
+                .as("a home that is none")
+                .isEqualTo(new Ran(
+                        3,
+                        "",
+                        "ringleaf: there is no " + folder.resolve("none/bin/java")
+                                + "; install Java 17 or newer, or set JAVA_HOME to where it is\n"));
 
         callOf(JAVA_HOME.resolve("bin/java"), bin.resolve("java"));
         builder.environment().put("JAVA_HOME", "");
@@ -281,13 +310,18 @@ class LauncherTest {
     void aLauncherAloneSaysWhatItMisses() throws Exception {
         Path alone = Files.copy(built.resolve("ringleaf"), folder.resolve("alone"), StandardCopyOption.COPY_ATTRIBUTES);
         Ran ran = run(tool(alone, "presets"));
-        assertThat(ran).isEqualTo(new Ran(3, "", "ringleaf: cannot read " + folder + "/ringleaf.jar, which belongs"
-                + " beside this launcher; link to the launcher to call it from elsewhere\n"));
+        assertThat(ran)
+                .isEqualTo(new Ran(
+                        3,
+                        "",
+                        "ringleaf: cannot read " + folder + "/ringleaf.jar, which belongs"
+                                + " beside this launcher; link to the launcher to call it from elsewhere\n"));
     }
 
     @Test
     void whoEndsItEndsJava() throws Exception {
-        Process process = tool(built.resolve("ringleaf"), "make", "-", "-o", "o").start();
+        Process process =
+                tool(built.resolve("ringleaf"), "make", "-", "-o", "o").start();
         while (!process.info().command().orElse("").endsWith("/java") && process.isAlive()) {
             Thread.sleep(5);
         }

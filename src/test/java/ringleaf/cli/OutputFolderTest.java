@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -47,8 +48,8 @@ class OutputFolderTest {
         Files.writeString(folder.resolve("o/parts/mine.svg"), "mine");
         Files.writeString(folder.resolve("outside.svg"), "outside");
         at("o").write(
-                files("design.json", "3"),
-                List.of("parts/x.svg", "views/v.svg", "design.json", "parts/never.svg", "../outside.svg"));
+                        files("design.json", "3"),
+                        List.of("parts/x.svg", "views/v.svg", "design.json", "parts/never.svg", "../outside.svg"));
         assertThat(folder.resolve("o/parts/x.svg")).doesNotExist();
         assertThat(folder.resolve("o/parts/mine.svg")).hasContent("mine");
         assertThat(folder.resolve("o/views")).doesNotExist();
@@ -65,7 +66,8 @@ class OutputFolderTest {
                         + " \"../b.svg\", \"parts/../../c.svg\", \"/etc/d.svg\", \"parts/.e.svg\", \"parts/f.txt\","
                         + " \"parts\\\\g.svg\", \"parts/sub/h.svg\", \"notes.csv\", \"parts/\", \"\"]}");
         assertThat(EarlierRun.files(folder)).containsExactly("parts/a.svg", "motion/m.csv");
-        for (String other : new String[] {"{\"files\": [\"parts/a.svg\"]}", "[]", "", "{\"ringleaf\": ", "\0", "{\"files\": {}}"}) {
+        for (String other :
+                new String[] {"{\"files\": [\"parts/a.svg\"]}", "[]", "", "{\"ringleaf\": ", "\0", "{\"files\": {}}"}) {
             Files.writeString(design, other);
             assertThat(EarlierRun.files(folder)).as(other).isEmpty();
         }
@@ -89,7 +91,8 @@ class OutputFolderTest {
         at("o").write(files("parts/x.svg", "1", "design.json", "2"), List.of());
         Files.createDirectories(folder.resolve("o/parts.csv"));
         Map<String, String> before = Ran.listing(folder);
-        assertThatThrownBy(() -> at("o").write(files("parts/x.svg", "3", "new/y.svg", "4", "parts.csv", "5"), List.of("parts/x.svg")))
+        assertThatThrownBy(() -> at("o").write(
+                                files("parts/x.svg", "3", "new/y.svg", "4", "parts.csv", "5"), List.of("parts/x.svg")))
                 .isInstanceOf(Stop.class)
                 .hasMessageContaining("o/parts.csv")
                 .hasMessageContaining("folder");
@@ -105,9 +108,12 @@ class OutputFolderTest {
                 .isInstanceOf(Stop.class)
                 .hasMessageContaining("o/parts");
         assertThat(Ran.listing(folder)).isEqualTo(before);
-        assertThatThrownBy(() -> at("o/parts/deeper").check()).isInstanceOf(Stop.class).hasMessageContaining("not a folder");
+        assertThatThrownBy(() -> at("o/parts/deeper").check())
+                .isInstanceOf(Stop.class)
+                .hasMessageContaining("not a folder");
         assertThatThrownBy(() -> at("o/parts").check()).isInstanceOf(Stop.class).hasMessageContaining("file");
-        assertThatThrownBy(() -> at("o/parts/deeper").write(files("x", "1"), List.of())).isInstanceOf(Stop.class);
+        assertThatThrownBy(() -> at("o/parts/deeper").write(files("x", "1"), List.of()))
+                .isInstanceOf(Stop.class);
         assertThat(Ran.listing(folder)).isEqualTo(before);
     }
 
@@ -117,7 +123,9 @@ class OutputFolderTest {
         Files.createSymbolicLink(folder.resolve("b"), folder.resolve("a"));
         Map<String, String> before = Ran.listing(folder);
         assertThatThrownBy(() -> at("a").check()).isInstanceOf(Stop.class).hasMessageContaining("cannot write a: ");
-        assertThatThrownBy(() -> at("a/out").check()).isInstanceOf(Stop.class).hasMessageContaining("cannot write a/out: ");
+        assertThatThrownBy(() -> at("a/out").check())
+                .isInstanceOf(Stop.class)
+                .hasMessageContaining("cannot write a/out: ");
         assertThatThrownBy(() -> at("a").write(files("x", "1"), List.of())).isInstanceOf(Stop.class);
         assertThat(Ran.listing(folder)).isEqualTo(before);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -8,9 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -45,11 +46,13 @@ class PagesRunTest {
         Asked asked = new Asked(spec, List.of(sets), 21, false, Optional.empty());
         Run run = Run.read(asked, Surroundings.plain(folder), new ByteArrayInputStream(new byte[0]));
         List<Design> designs = run.design();
-        return PagePlans.parts(run.document(), designs, run.prepare(designs), Wanted.of("dxf,pdf", null, null, null, null));
+        return PagePlans.parts(
+                run.document(), designs, run.prepare(designs), Wanted.of("dxf,pdf", null, null, null, null));
     }
 
     static Stream<Arguments> presets() {
-        return Presets.NAMES.stream().flatMap(name -> Stream.of(Paper.values()).map(paper -> Arguments.of(name, paper)));
+        return Presets.NAMES.stream()
+                .flatMap(name -> Stream.of(Paper.values()).map(paper -> Arguments.of(name, paper)));
     }
 
     @ParameterizedTest
@@ -60,7 +63,10 @@ class PagesRunTest {
         assertThat(pages).hasSizeGreaterThanOrEqualTo(parts.sheets().size());
         for (int i = 0; i < pages.size(); i++) {
             String where = preset + " " + paper + " sheet " + (i + 1);
-            check(pages.get(i), where, new Box(20, 10, pages.get(i).width() - 10, pages.get(i).height() - 10));
+            check(
+                    pages.get(i),
+                    where,
+                    new Box(20, 10, pages.get(i).width() - 10, pages.get(i).height() - 10));
         }
     }
 
@@ -89,12 +95,15 @@ class PagesRunTest {
                 texts(page).forEach(text -> told.add(text.text()));
             }
             assertThat(told).contains("in").doesNotContain("mm");
-            double reach = Math.hypot(item.part().box().width(), item.part().box().height());
+            double reach =
+                    Math.hypot(item.part().box().width(), item.part().box().height());
             for (String text : told) {
                 for (Matcher size = number.matcher(text); size.find(); ) {
                     double inches = Double.parseDouble(size.group(1));
                     largest = Math.max(largest, inches);
-                    assertThat(25.4 * inches).as(item.part().name() + ": " + text).isLessThan(1.01 * reach);
+                    assertThat(25.4 * inches)
+                            .as(item.part().name() + ": " + text)
+                            .isLessThan(1.01 * reach);
                 }
             }
         }
@@ -136,7 +145,8 @@ class PagesRunTest {
             Box box = texts.get(i).box().grown(PEN);
             for (int j = 0; j < i; j++) {
                 assertThat(texts.get(j).box().grown(PEN).meets(box))
-                        .as(where + ": " + texts.get(i).text() + " over " + texts.get(j).text())
+                        .as(where + ": " + texts.get(i).text() + " over "
+                                + texts.get(j).text())
                         .isFalse();
             }
         }
@@ -209,7 +219,8 @@ class PagesRunTest {
         assertThat(folder.resolve("a/drawing.pdf")).isNotEmptyFile();
         assertThat(folder.resolve("a/design.json")).content().contains("\"paper.pdf\"", "\"drawing.pdf\"");
         assertThat(folder.resolve("a/parts/stop-blade.svg")).isNotEmptyFile();
-        Ran paper = Ran.in(folder, "make", "field-camera-stop", "-o", "a", "--formats", "paper", "--page-size", "letter");
+        Ran paper =
+                Ran.in(folder, "make", "field-camera-stop", "-o", "a", "--formats", "paper", "--page-size", "letter");
         assertThat(paper.exit()).isZero();
         assertThat(folder.resolve("a/paper.pdf")).isNotEmptyFile();
         assertThat(folder.resolve("a/drawing.pdf")).as("of the earlier run").doesNotExist();
@@ -245,7 +256,8 @@ class PagesRunTest {
     @Test
     void drawingsSayWhatTheDesignSays() throws Exception {
         Ran.in(folder, "make", "lens-turntable-gears", "-o", "a", "--formats", "drawing,dxf");
-        try (PDDocument document = Loader.loadPDF(folder.resolve("a/drawing.pdf").toFile())) {
+        try (PDDocument document =
+                Loader.loadPDF(folder.resolve("a/drawing.pdf").toFile())) {
             String text = new PDFTextStripper().getText(document);
             // figures of design.json: teeth, span and tip diameter of the driver, root diameter of the driven gear
             assertThat(text).contains("lens-pair driver", "17", "span over 3 teeth", "15.419", "\u00D838.888");
@@ -255,7 +267,8 @@ class PagesRunTest {
 
     @Test
     void pagesAreHeldBackWithTheParts() {
-        Ran ran = Ran.in(folder, "make", "cold-frame-vent", "-o", "a", "--formats", "pdf", "--set", "vent.least-opening=10mm");
+        Ran ran = Ran.in(
+                folder, "make", "cold-frame-vent", "-o", "a", "--formats", "pdf", "--set", "vent.least-opening=10mm");
         assertThat(ran.exit()).isEqualTo(Exit.FAILED);
         assertThat(folder.resolve("a/paper.pdf")).doesNotExist();
         assertThat(folder.resolve("a/drawing.pdf")).doesNotExist();
@@ -293,7 +306,9 @@ class PagesRunTest {
         Run run = Run.read(asked, Surroundings.plain(folder), new ByteArrayInputStream(new byte[0]));
         List<Design> designs = run.design();
         int compared = 0;
-        for (SheetItem item : PagePlans.parts(run.document(), designs, List.of(), Wanted.of("pdf", null, null, null, null)).sheets()) {
+        for (SheetItem item : PagePlans.parts(
+                        run.document(), designs, List.of(), Wanted.of("pdf", null, null, null, null))
+                .sheets()) {
             List<SheetItem.Datum> told = new ArrayList<>(item.data());
             Optional<SheetItem.Datum> stated =
                     told.stream().filter(d -> d.name().startsWith("span")).findFirst();
@@ -302,8 +317,15 @@ class PagesRunTest {
             }
             told.remove(stated.get());
             SheetItem silent = new SheetItem(
-                    item.title(), item.mechanism(), item.part(), item.tolerance(), item.file(), item.fits(), told,
-                    item.involute(), item.unit());
+                    item.title(),
+                    item.mechanism(),
+                    item.part(),
+                    item.tolerance(),
+                    item.file(),
+                    item.fits(),
+                    told,
+                    item.involute(),
+                    item.unit());
             SheetItem.Datum measured = SheetPages.span(silent).orElseThrow();
             // another tooth more between the jaws is a base pitch more
             SheetItem.Involute gear = item.involute().orElseThrow();

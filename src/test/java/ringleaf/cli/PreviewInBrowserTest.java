@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -81,10 +82,12 @@ class PreviewInBrowserTest {
             Number before = browser.run("return " + share);
             Files.writeString(spec, SPEC.replace("blades: 8", "blades: 9"));
             awaitBlades(9);
-            assertThat(browser.<Boolean>run("return window.untouched")).as("the page was not loaded anew").isTrue();
-            assertThat(browser.<Number>run("return " + share).doubleValue())
-                    .isEqualTo(before.doubleValue());
-            assertThat(browser.<Boolean>run("return document.querySelector('.layers input').checked")).isFalse();
+            assertThat(browser.<Boolean>run("return window.untouched"))
+                    .as("the page was not loaded anew")
+                    .isTrue();
+            assertThat(browser.<Number>run("return " + share).doubleValue()).isEqualTo(before.doubleValue());
+            assertThat(browser.<Boolean>run("return document.querySelector('.layers input').checked"))
+                    .isFalse();
             assertThat(browser.<Number>run("return scrollY").intValue()).isEqualTo(160);
             assertThat(browser.<String>run("return document.title")).isEqualTo("Shutter");
             assertThat(browser.complaints()).isEmpty();
@@ -105,12 +108,17 @@ class PreviewInBrowserTest {
                     .contains("<img src=x onerror=alert(1)>")
                     .contains("^")
                     .endsWith("The last good design stays in view.");
-            assertThat(browser.<String>run("return document.querySelector('#banner').getAttribute('role')")).isEqualTo("alert");
-            assertThat(browser.<Number>run("return document.querySelectorAll('#banner *').length").intValue()).isZero();
+            assertThat(browser.<String>run("return document.querySelector('#banner').getAttribute('role')"))
+                    .isEqualTo("alert");
+            assertThat(browser.<Number>run("return document.querySelectorAll('#banner *').length")
+                            .intValue())
+                    .isZero();
             awaitBlades(8);
             Files.writeString(spec, SPEC.replace("title: Shutter", "title: <b>Shutter"));
             await("!(" + SHOWN + ") && document.title === '<b>Shutter'");
-            assertThat(browser.<Number>run("return document.querySelectorAll('h1 b').length").intValue()).isZero();
+            assertThat(browser.<Number>run("return document.querySelectorAll('h1 b').length")
+                            .intValue())
+                    .isZero();
             assertThat(browser.complaints()).isEmpty();
         }
     }
@@ -126,7 +134,9 @@ class PreviewInBrowserTest {
             preview.next();
         }
         await(SHOWN);
-        assertThat(browser.<String>run(BANNER)).startsWith("The preview has ended.").contains("--port " + port);
+        assertThat(browser.<String>run(BANNER))
+                .startsWith("The preview has ended.")
+                .contains("--port " + port);
         awaitBlades(8);
         Files.writeString(spec, SPEC.replace("blades: 8", "blades: 10"));
         try (Previewed again = Previewed.in(folder, "shutter.yaml", "--port", Integer.toString(port))) {
@@ -143,7 +153,9 @@ class PreviewInBrowserTest {
         try (Previewed preview = Previewed.in(folder, "shutter.yaml")) {
             browser.driver().get(preview.address());
             await(SHOWN);
-            assertThat(browser.<String>run(BANNER)).startsWith("shutter.yaml:2:").doesNotContain("last good");
+            assertThat(browser.<String>run(BANNER))
+                    .startsWith("shutter.yaml:2:")
+                    .doesNotContain("last good");
             Files.writeString(spec, SPEC);
             awaitBlades(8);
             await("!(" + SHOWN + ")");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -59,7 +60,8 @@ class PreviewTest {
     private static String raw(int port, String... lines) throws IOException {
         try (Socket socket = new Socket(InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), port)) {
             socket.getOutputStream()
-                    .write((String.join("\r\n", lines) + "\r\nConnection: close\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+                    .write((String.join("\r\n", lines) + "\r\nConnection: close\r\n\r\n")
+                            .getBytes(StandardCharsets.US_ASCII));
             return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         }
     }
@@ -74,17 +76,21 @@ class PreviewTest {
             assertThat(page.headers().firstValue("cache-control")).contains("no-store");
             assertThat(page.headers().firstValue("x-content-type-options")).contains("nosniff");
             assertThat(page.headers().firstValue("x-frame-options")).contains("DENY");
-            assertThat(page.headers().firstValue("cross-origin-resource-policy")).contains("same-origin");
-            assertThat(page.headers().firstValue("content-security-policy")).hasValueSatisfying(
-                    policy -> assertThat(policy).contains("frame-ancestors 'none'"));
+            assertThat(page.headers().firstValue("cross-origin-resource-policy"))
+                    .contains("same-origin");
+            assertThat(page.headers().firstValue("content-security-policy"))
+                    .hasValueSatisfying(policy -> assertThat(policy).contains("frame-ancestors 'none'"));
             assertThat(page.headers().map().keySet()).doesNotContain("access-control-allow-origin");
             HttpResponse<String> head = preview.send("HEAD", "");
             assertThat(head.statusCode()).isEqualTo(200);
             assertThat(head.body()).isEmpty();
             assertThat(head.headers().firstValue("content-length"))
                     .contains(Integer.toString(page.body().getBytes(StandardCharsets.UTF_8).length));
-            assertThat(digest(preview.next())).isEqualTo(page.body().substring(page.body().length() - 19, page.body().length() - 3));
-            for (String path : List.of("table.yaml", "report.html", "%2e%2e/table.yaml", "events/", "events%00", "?", "a?b")) {
+            assertThat(digest(preview.next()))
+                    .isEqualTo(page.body()
+                            .substring(page.body().length() - 19, page.body().length() - 3));
+            for (String path :
+                    List.of("table.yaml", "report.html", "%2e%2e/table.yaml", "events/", "events%00", "?", "a?b")) {
                 assertThat(preview.get(path).statusCode()).as(path).isEqualTo(path.equals("?") ? 200 : 404);
             }
             for (String method : List.of("POST", "PUT", "DELETE", "PATCH", "OPTIONS")) {
@@ -99,8 +105,14 @@ class PreviewTest {
     /** A name elsewhere that leads to this machine must not make a foreign page's script a reader of this one. */
     @ParameterizedTest
     @CsvSource({
-        "127.0.0.1:PORT, 200", "localhost:PORT, 200", "LocalHost:PORT, 200",
-        "example.com, 421", "example.com:PORT, 421", "127.0.0.1, 421", "127.0.0.1:PORT.example.com, 421", "'', 421"
+        "127.0.0.1:PORT, 200",
+        "localhost:PORT, 200",
+        "LocalHost:PORT, 200",
+        "example.com, 421",
+        "example.com:PORT, 421",
+        "127.0.0.1, 421",
+        "127.0.0.1:PORT.example.com, 421",
+        "'', 421"
     })
     void onlyItsOwnNameIsAnswered(String host, int status) throws Exception {
         try (Previewed preview = Previewed.in(folder, "table.yaml")) {
@@ -235,9 +247,10 @@ class PreviewTest {
                     blade-thickness: 0.1
                     housing: {outline: edge.svg, units: mm}
                 """);
-        String square = "<svg xmlns='http://www.w3.org/2000/svg' width='%1$dmm' height='%1$dmm' viewBox='%2$d %2$d %1$d %1$d'>"
-                + "<rect x='%2$d' y='%2$d' width='%1$d' height='%1$d'/>"
-                + "<circle cx='-44' cy='-44' r='1.1'/><circle cx='44' cy='44' r='1.1'/></svg>";
+        String square =
+                "<svg xmlns='http://www.w3.org/2000/svg' width='%1$dmm' height='%1$dmm' viewBox='%2$d %2$d %1$d %1$d'>"
+                        + "<rect x='%2$d' y='%2$d' width='%1$d' height='%1$d'/>"
+                        + "<circle cx='-44' cy='-44' r='1.1'/><circle cx='44' cy='44' r='1.1'/></svg>";
         Path edge = folder.resolve("edge.svg");
         Files.writeString(edge, String.format(java.util.Locale.ROOT, square, 100, -50));
         try (Previewed preview = Previewed.in(folder, "light.yaml")) {
@@ -257,7 +270,9 @@ class PreviewTest {
             assertThat(preview.get("").body()).contains("<h1>table.yaml</h1>").doesNotContain("<i>Table");
             Files.writeString(spec, SPEC.replace("Lens", "<i>Lens"));
             assertThat(problem(preview.next())).isEmpty();
-            assertThat(preview.get("").body()).contains("<h1>&#60;i&#62;Lens turntable</h1>").doesNotContain("<i>Lens");
+            assertThat(preview.get("").body())
+                    .contains("<h1>&#60;i&#62;Lens turntable</h1>")
+                    .doesNotContain("<i>Lens");
         }
     }
 
@@ -271,8 +286,10 @@ class PreviewTest {
             assertThat(one.next()).isEqualTo(two.next());
             Ran busy = Ran.in(folder, "preview", "table.yaml", "--port", Integer.toString(one.port()));
             assertThat(busy.exit()).isEqualTo(3);
-            assertThat(busy.err()).isEqualTo("ringleaf: cannot serve on port " + one.port()
-                    + ": another program has it, maybe another preview; take another, or leave --port out for a free one\n");
+            assertThat(busy.err())
+                    .isEqualTo(
+                            "ringleaf: cannot serve on port " + one.port()
+                                    + ": another program has it, maybe another preview; take another, or leave --port out for a free one\n");
         }
     }
 
@@ -304,7 +321,10 @@ class PreviewTest {
     void aPortIsOneOfThoseThereAre(String port) {
         Ran ran = Ran.in(folder, "preview", "table.yaml", "--port=" + port);
         assertThat(ran.exit()).isEqualTo(2);
-        assertThat(ran.err()).startsWith("ringleaf: --port: ").contains("from 1 to 65535").hasLineCount(1);
+        assertThat(ran.err())
+                .startsWith("ringleaf: --port: ")
+                .contains("from 1 to 65535")
+                .hasLineCount(1);
     }
 
     @Test
@@ -315,8 +335,10 @@ class PreviewTest {
         });
         assertThat(Ran.in(folder, "preview", "-").exit()).isEqualTo(2);
         assertThat(Ran.in(folder, "preview").exit()).isEqualTo(2);
-        assertThat(Ran.in(folder, "preview", "table.yaml", "--shared", "none").exit()).isEqualTo(3);
-        assertThat(Ran.in(folder, "preview", "table.yaml", "--set", "nonsense").exit()).isEqualTo(2);
+        assertThat(Ran.in(folder, "preview", "table.yaml", "--shared", "none").exit())
+                .isEqualTo(3);
+        assertThat(Ran.in(folder, "preview", "table.yaml", "--set", "nonsense").exit())
+                .isEqualTo(2);
         assertThat(Ran.in(folder, "preview", ".").exit()).isEqualTo(3);
     }
 
@@ -344,7 +366,12 @@ class PreviewTest {
     void anInterruptEndsTheProcessCleanly() throws Exception {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         Process process = new ProcessBuilder(
-                        java, "-cp", System.getProperty("java.class.path"), "ringleaf.cli.Main", "preview", "table.yaml")
+                        java,
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        "ringleaf.cli.Main",
+                        "preview",
+                        "table.yaml")
                 .directory(folder.toFile())
                 .redirectErrorStream(true)
                 .start();
@@ -353,7 +380,9 @@ class PreviewTest {
             for (int c = out.read(); c >= 0 && said.indexOf("drawn: ") < 0; c = out.read()) {
                 said.append((char) c);
             }
-            new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
+            new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
+                    .start()
+                    .waitFor();
             said.append(new String(out.readAllBytes(), StandardCharsets.UTF_8));
             assertThat(said.toString()).endsWith("preview ended\n");
             assertThat(process.waitFor()).isZero();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import java.io.BufferedReader;
@@ -81,10 +82,13 @@ final class Previewed implements AutoCloseable {
     }
 
     private void listen() {
-        HttpRequest request = HttpRequest.newBuilder(URI.create(address + "events")).build();
+        HttpRequest request =
+                HttpRequest.newBuilder(URI.create(address + "events")).build();
         listening = new Thread(() -> {
             try (BufferedReader reader = new BufferedReader(new InputStreamReader(
-                    client.send(request, HttpResponse.BodyHandlers.ofInputStream()).body(), StandardCharsets.UTF_8))) {
+                    client.send(request, HttpResponse.BodyHandlers.ofInputStream())
+                            .body(),
+                    StandardCharsets.UTF_8))) {
                 for (String line = reader.readLine(); line != null; line = reader.readLine()) {
                     lines.add(line);
                 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -53,7 +54,9 @@ class ProcessTest {
     void aFullDeviceIsTrouble() throws Exception {
         Ran ran = shell("ringleaf presets > /dev/full");
         assertThat(ran.exit()).isEqualTo(3);
-        assertThat(ran.err()).startsWith("ringleaf: cannot write standard output: ").hasLineCount(1);
+        assertThat(ran.err())
+                .startsWith("ringleaf: cannot write standard output: ")
+                .hasLineCount(1);
     }
 
     @Test
@@ -80,13 +83,24 @@ class ProcessTest {
     void interruptedRunsLeaveOldFilesWholeAndNoLitter() throws Exception {
         assertThat(shell("ringleaf make harbour-light -o o").exit()).isZero();
         Map<String, String> before = Ran.listing(folder.resolve("work"));
-        assertThat(shell("ringleaf make harbour-light -o p --set shutter.lap=0.7").exit()).isZero();
+        assertThat(shell("ringleaf make harbour-light -o p --set shutter.lap=0.7")
+                        .exit())
+                .isZero();
         Map<String, String> after = Ran.listing(folder.resolve("work/p"));
         shell("rm -rf p");
         List<String> mixed = new ArrayList<>();
         for (long wait : new long[] {300, 700, 1100}) {
             Process process = new ProcessBuilder(
-                            JAVA, "-cp", CLASSES, "ringleaf.cli.Main", "make", "harbour-light", "-o", "o", "--set", "shutter.lap=0.7")
+                            JAVA,
+                            "-cp",
+                            CLASSES,
+                            "ringleaf.cli.Main",
+                            "make",
+                            "harbour-light",
+                            "-o",
+                            "o",
+                            "--set",
+                            "shutter.lap=0.7")
                     .directory(folder.resolve("work").toFile())
                     .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                     .redirectError(ProcessBuilder.Redirect.DISCARD)

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -14,8 +15,32 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A random spec gives a good design, the nearest one with its broken limits, or a clear refusal; never a trace. */
 class RandomSpecTest {
     private static final String[] ODD = {
-        "0", "-1", "1e9", ".nan", ".inf", "~", "''", "[]", "{}", "[1, 2]", "{a: 1}", "1:30", "0x10", "1,5", "2 1/2 in", "3/8\"",
-        "12thou", "64mm + 12thou", "true", "\"\\u202e\"", "&a 5", "*a", "!!str 5", "lever", "{at-most: 1}", "{at-most: 0.001, at-least: 9}"
+        "0",
+        "-1",
+        "1e9",
+        ".nan",
+        ".inf",
+        "~",
+        "''",
+        "[]",
+        "{}",
+        "[1, 2]",
+        "{a: 1}",
+        "1:30",
+        "0x10",
+        "1,5",
+        "2 1/2 in",
+        "3/8\"",
+        "12thou",
+        "64mm + 12thou",
+        "true",
+        "\"\\u202e\"",
+        "&a 5",
+        "*a",
+        "!!str 5",
+        "lever",
+        "{at-most: 1}",
+        "{at-most: 0.001, at-least: 9}"
     };
 
     @TempDir
@@ -28,17 +53,29 @@ class RandomSpecTest {
         double full = Math.round(Math.exp(Math.log(8) + random.nextDouble() * Math.log(40)) * 10) / 10.0;
         double least = Math.round(full * random.nextDouble() * 95) / 100.0;
         StringBuilder spec = new StringBuilder("mechanisms:\n  a:\n    kind: leaf-aperture\n");
-        spec.append("    full-opening: ").append(full).append("\n    least-opening: ").append(least).append('\n');
+        spec.append("    full-opening: ")
+                .append(full)
+                .append("\n    least-opening: ")
+                .append(least)
+                .append('\n');
         spec.append("    blades: ").append(3 + random.nextInt(30)).append('\n');
-        spec.append("    blade-thickness: ").append(0.05 + random.nextInt(20) * 0.05).append('\n');
+        spec.append("    blade-thickness: ")
+                .append(0.05 + random.nextInt(20) * 0.05)
+                .append('\n');
         if (random.nextBoolean()) {
-            spec.append("    drive: {module: ").append(0.4 + random.nextInt(5) * 0.2).append("}\n");
+            spec.append("    drive: {module: ")
+                    .append(0.4 + random.nextInt(5) * 0.2)
+                    .append("}\n");
         }
         if (random.nextInt(3) == 0) {
-            spec.append("    outer-diameter: {at-most: ").append(full * (1.2 + random.nextDouble())).append("}\n");
+            spec.append("    outer-diameter: {at-most: ")
+                    .append(full * (1.2 + random.nextDouble()))
+                    .append("}\n");
         }
         if (random.nextInt(3) == 0) {
-            spec.append("    drive-pin: ").append(random.nextBoolean() ? "lever" : "far-end").append('\n');
+            spec.append("    drive-pin: ")
+                    .append(random.nextBoolean() ? "lever" : "far-end")
+                    .append('\n');
         }
         if (random.nextInt(3) == 0) {
             spec.append("    hand: right\n");
@@ -61,8 +98,12 @@ class RandomSpecTest {
             Files.writeString(folder.resolve("s.yaml"), spoilt);
             Ran ran = Ran.in(folder, "check", "s.yaml", "--states", "3");
             Files.delete(folder.resolve("s.yaml"));
-            assertThat(ran.showsATrace()).as("seed " + seed + ", " + i + "\n" + spoilt + ran.err()).isFalse();
-            assertThat(ran.exit()).as("seed " + seed + ", " + i + "\n" + spoilt + ran.err()).isIn(0, 1, 2);
+            assertThat(ran.showsATrace())
+                    .as("seed " + seed + ", " + i + "\n" + spoilt + ran.err())
+                    .isFalse();
+            assertThat(ran.exit())
+                    .as("seed " + seed + ", " + i + "\n" + spoilt + ran.err())
+                    .isIn(0, 1, 2);
             assertThat(Ran.listing(folder)).isEqualTo(before);
         }
     }
@@ -91,7 +132,9 @@ class RandomSpecTest {
     private Ran make(long seed, String spec) throws IOException {
         Files.writeString(folder.resolve("s.yaml"), spec);
         Ran ran = Ran.in(folder, "make", "s.yaml", "-o", "o", "--states", "13");
-        assertThat(ran.showsATrace()).as("seed " + seed + "\n" + spec + ran.err()).isFalse();
+        assertThat(ran.showsATrace())
+                .as("seed " + seed + "\n" + spec + ran.err())
+                .isFalse();
         assertThat(folder.resolve("o/design.json").toFile().exists()).isEqualTo(ran.exit() < 2);
         return ran;
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -65,11 +66,13 @@ class ReportFrames {
             browser.driver().manage().timeouts().scriptTimeout(Duration.ofMinutes(2));
             for (int i = 0; i < 5; i++) {
                 browser.open(page, 1280, 900);
-                List<Number> first = browser.run("return [performance.getEntriesByName('first-contentful-paint')"
-                        + "[0]?.startTime ?? -1, performance.timing.loadEventEnd - performance.timing.navigationStart]");
+                List<Number> first = browser.run(
+                        "return [performance.getEntriesByName('first-contentful-paint')"
+                                + "[0]?.startTime ?? -1, performance.timing.loadEventEnd - performance.timing.navigationStart]");
                 System.out.println("first picture, ms: " + first.get(0) + "; all ready, ms: " + first.get(1));
             }
-            for (String query : List.of("window", "window", "window", "window", "window", "ceiling", "ceiling", "apart", "apart")) {
+            for (String query :
+                    List.of("window", "window", "window", "window", "window", "ceiling", "ceiling", "apart", "apart")) {
                 if (query.equals("apart")) {
                     browser.run("const s = document.querySelector('.pull'); s.value = 100;"
                             + "s.dispatchEvent(new Event('input'))");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -69,8 +70,10 @@ class ReportInBrowserTest {
     }
 
     private static void drive(int state) {
-        browser.run("const s = document.querySelector('#m0-drive'); s.value = arguments[0];"
-                + "s.dispatchEvent(new Event('input', {bubbles: true}))", state);
+        browser.run(
+                "const s = document.querySelector('#m0-drive'); s.value = arguments[0];"
+                        + "s.dispatchEvent(new Event('input', {bubbles: true}))",
+                state);
     }
 
     /** By name of member: what its first use's matrix does, {@code [a, b, c, d, e, f]} with y down. */
@@ -133,8 +136,10 @@ class ReportInBrowserTest {
     void whileTheDriveMovesOnACanvasShowsTheSamePicture() throws Exception {
         for (boolean apart : new boolean[] {false, true}) {
             open(HARBOUR);
-            browser.run("const s = document.querySelector('#m0 .pull'); s.value = arguments[0];"
-                    + "s.dispatchEvent(new Event('input'))", apart ? 100 : 0);
+            browser.run(
+                    "const s = document.querySelector('#m0 .pull'); s.value = arguments[0];"
+                            + "s.dispatchEvent(new Event('input'))",
+                    apart ? 100 : 0);
             drive(137);
             assertThat(filmed()).isFalse();
             BufferedImage still = picture();
@@ -143,7 +148,9 @@ class ReportInBrowserTest {
             BufferedImage elsewhere = picture();
             moveOnTo(137);
             assertThat(filmed()).isTrue();
-            assertThat(differing(still, picture())).as("on the canvas, soft edges apart").isLessThan(0.02);
+            assertThat(differing(still, picture()))
+                    .as("on the canvas, soft edges apart")
+                    .isLessThan(0.02);
             // What moves is a small part of the picture that is pulled apart.
             assertThat(differing(still, elsewhere)).as("the measure itself").isGreaterThan(apart ? 0.005 : 0.025);
             drive(137);
@@ -155,9 +162,11 @@ class ReportInBrowserTest {
 
     /** Moves the drive twice within a frame and keeps it from coming to rest. */
     private static void moveOnTo(int state) {
-        browser.run("const s = document.querySelector('#m0-drive');"
-                + "for (const v of [arguments[0] - 1, arguments[0]]) { s.value = v; s.dispatchEvent(new Event('input')); }"
-                + "clearTimeout(ringleaf.mechanisms()[0].film.timer)", state);
+        browser.run(
+                "const s = document.querySelector('#m0-drive');"
+                        + "for (const v of [arguments[0] - 1, arguments[0]]) { s.value = v; s.dispatchEvent(new Event('input')); }"
+                        + "clearTimeout(ringleaf.mechanisms()[0].film.timer)",
+                state);
     }
 
     private static boolean filmed() {
@@ -196,7 +205,8 @@ class ReportInBrowserTest {
     private static double readout(String name) {
         for (WebElement pair : browser.driver().findElements(By.cssSelector("#m0 .now > div"))) {
             if (pair.findElement(By.tagName("dt")).getText().equals(name)) {
-                return Double.parseDouble(pair.findElement(By.tagName("dd")).getText().replaceAll("[^0-9.]", ""));
+                return Double.parseDouble(
+                        pair.findElement(By.tagName("dd")).getText().replaceAll("[^0-9.]", ""));
             }
         }
         throw new AssertionError("no readout " + name);
@@ -219,8 +229,10 @@ class ReportInBrowserTest {
         open(BELT);
         csv = Files.readAllLines(folder.resolve(BELT + "/motion/arm.csv"));
         drive(100);
-        assertThat(turned("driver-pulley")).isEqualTo(Double.parseDouble(csv.get(101).split(",")[1]), within(1e-3));
-        assertThat(turned("driven-pulley")).isEqualTo(Double.parseDouble(csv.get(101).split(",")[2]), within(1e-3));
+        assertThat(turned("driver-pulley"))
+                .isEqualTo(Double.parseDouble(csv.get(101).split(",")[1]), within(1e-3));
+        assertThat(turned("driven-pulley"))
+                .isEqualTo(Double.parseDouble(csv.get(101).split(",")[2]), within(1e-3));
     }
 
     private static double turned(String member) {
@@ -245,7 +257,8 @@ class ReportInBrowserTest {
         browser.prefer("prefers-reduced-motion", "reduce");
         Object stands = browser.run("return document.querySelector('#m0-drive').value");
         Thread.sleep(150);
-        assertThat(browser.<Object>run("return document.querySelector('#m0-drive').value")).isEqualTo(stands);
+        assertThat(browser.<Object>run("return document.querySelector('#m0-drive').value"))
+                .isEqualTo(stands);
     }
 
     @Test
@@ -277,8 +290,10 @@ class ReportInBrowserTest {
                 continue;
             }
             row.findElement(By.cssSelector("button.show")).click();
-            String state = where.group(1).equals("open") ? "0" : where.group(1).equals("closed") ? "180" : where.group(2);
-            assertThat((String) browser.run("return document.querySelector('#m0-drive').value")).isEqualTo(state);
+            String state =
+                    where.group(1).equals("open") ? "0" : where.group(1).equals("closed") ? "180" : where.group(2);
+            assertThat((String) browser.run("return document.querySelector('#m0-drive').value"))
+                    .isEqualTo(state);
             List<Number> mark = browser.run("const m = document.querySelector('#m0 .marker'),"
                     + "b = m.ownerSVGElement.getBoundingClientRect(), c = m.getBoundingClientRect();"
                     + "return [+m.getAttribute('cx'), -m.getAttribute('cy'),"
@@ -292,7 +307,8 @@ class ReportInBrowserTest {
             assertThat(lit.isEmpty() && !pieces.isEmpty()).as(where.group(0)).isFalse();
             assertThat((String) browser.run("return document.activeElement.id")).isEqualTo("m0-drive");
             browser.driver().findElement(By.cssSelector("#m0 .back")).click();
-            assertThat((String) browser.run("return document.activeElement.className")).isEqualTo("show");
+            assertThat((String) browser.run("return document.activeElement.className"))
+                    .isEqualTo("show");
             jumped++;
         }
         assertThat(jumped).isGreaterThan(4);
@@ -301,34 +317,44 @@ class ReportInBrowserTest {
     @Test
     void layersHideAndPullApartInTheOrderOfTheirHeights() {
         open(HARBOUR);
-        WebElement box = browser.driver().findElement(By.xpath("//section[@id='m0']//label[contains(., 'retainer')]/input"));
+        WebElement box =
+                browser.driver().findElement(By.xpath("//section[@id='m0']//label[contains(., 'retainer')]/input"));
         box.click();
-        List<?> shown = browser.run("return [...document.querySelectorAll('#m0 .sheaf')].filter(g => g.dataset.part =="
-                + " arguments[0].closest('[data-part]').dataset.part).map(g => getComputedStyle(g).display)", box);
+        List<?> shown = browser.run(
+                "return [...document.querySelectorAll('#m0 .sheaf')].filter(g => g.dataset.part =="
+                        + " arguments[0].closest('[data-part]').dataset.part).map(g => getComputedStyle(g).display)",
+                box);
         assertThat(shown).isNotEmpty().allMatch("none"::equals);
         box.click();
-        browser.run("const s = document.querySelector('#m0 .pull'); s.value = 100; s.dispatchEvent(new Event('input'))");
+        browser.run(
+                "const s = document.querySelector('#m0 .pull'); s.value = 100; s.dispatchEvent(new Event('input'))");
         drive(70);
         // Middle of each part's box, in pixels, and the height of its lower face, mm.
-        List<List<Number>> parts = browser.run("const data = JSON.parse(document.querySelector('#data').textContent)[0];"
-                + "return data.parts.map((p, i) => { let all = null;"
-                + "  for (const g of document.querySelectorAll(`#m0 .sheaf[data-part='${i}']`)) {"
-                + "    const b = g.getBoundingClientRect(); all = all ? [Math.min(all[0], b.top), Math.max(all[1],"
-                + " b.bottom)] : [b.top, b.bottom]; }"
-                + "  return [all[1], p[1]]; })");
+        List<List<Number>> parts =
+                browser.run("const data = JSON.parse(document.querySelector('#data').textContent)[0];"
+                        + "return data.parts.map((p, i) => { let all = null;"
+                        + "  for (const g of document.querySelectorAll(`#m0 .sheaf[data-part='${i}']`)) {"
+                        + "    const b = g.getBoundingClientRect(); all = all ? [Math.min(all[0], b.top), Math.max(all[1],"
+                        + " b.bottom)] : [b.top, b.bottom]; }"
+                        + "  return [all[1], p[1]]; })");
         // Pieces of one height stand a little apart too, so only plates as large as each other are compared.
         List<List<Number>> plates = new ArrayList<>();
         for (String name : List.of("cover", "base-plate", "spacer-ring", "retainer")) {
-            Number index = browser.run("const data = JSON.parse(document.querySelector('#data').textContent)[0];"
-                    + "return data.parts.findIndex(p => p[0] === arguments[0])", name);
+            Number index = browser.run(
+                    "const data = JSON.parse(document.querySelector('#data').textContent)[0];"
+                            + "return data.parts.findIndex(p => p[0] === arguments[0])",
+                    name);
             plates.add(parts.get(index.intValue()));
         }
         for (int i = 1; i < plates.size(); i++) {
-            assertThat(plates.get(i).get(1).doubleValue()).isGreaterThan(plates.get(i - 1).get(1).doubleValue());
-            assertThat(plates.get(i).get(0).doubleValue()).isLessThan(plates.get(i - 1).get(0).doubleValue() - 20);
+            assertThat(plates.get(i).get(1).doubleValue())
+                    .isGreaterThan(plates.get(i - 1).get(1).doubleValue());
+            assertThat(plates.get(i).get(0).doubleValue())
+                    .isLessThan(plates.get(i - 1).get(0).doubleValue() - 20);
         }
         browser.run("const s = document.querySelector('#m0 .pull'); s.value = 0; s.dispatchEvent(new Event('input'))");
-        assertThat(browser.<Long>run("return document.querySelectorAll('#m0 .wall, #m0 .label').length")).isZero();
+        assertThat(browser.<Long>run("return document.querySelectorAll('#m0 .wall, #m0 .label').length"))
+                .isZero();
     }
 
     @Test
@@ -336,16 +362,23 @@ class ReportInBrowserTest {
         open(HARBOUR);
         WebElement row = browser.driver().findElement(By.xpath("//section[@id='m0']//tr[th/button[.='drive-ring']]"));
         browser.run("arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", row);
-        new Actions(browser.driver()).moveToElement(row.findElement(By.tagName("button"))).perform();
+        new Actions(browser.driver())
+                .moveToElement(row.findElement(By.tagName("button")))
+                .perform();
         String part = row.getDomAttribute("data-part");
-        assertThat(browser.<Boolean>run("return [...document.querySelectorAll('#m0 .sheaf')].every(g =>"
-                        + " g.classList.contains('lit') === (g.dataset.part === arguments[0]))", part))
+        assertThat(browser.<Boolean>run(
+                        "return [...document.querySelectorAll('#m0 .sheaf')].every(g =>"
+                                + " g.classList.contains('lit') === (g.dataset.part === arguments[0]))",
+                        part))
                 .isTrue();
         new Actions(browser.driver()).moveToLocation(2, 2).perform();
-        browser.run("window.scrollTo(0, 0); document.querySelector(`#m0 .sheaf[data-part='${arguments[0]}']`).focus()", part);
+        browser.run(
+                "window.scrollTo(0, 0); document.querySelector(`#m0 .sheaf[data-part='${arguments[0]}']`).focus()",
+                part);
         assertThat(row.getDomAttribute("class")).contains("lit");
         new Actions(browser.driver()).sendKeys(Keys.ENTER).perform();
-        assertThat(row.findElement(By.tagName("button")).getDomAttribute("aria-pressed")).isEqualTo("true");
+        assertThat(row.findElement(By.tagName("button")).getDomAttribute("aria-pressed"))
+                .isEqualTo("true");
         assertThat(text(".bar output")).isEqualTo("1 \u00d7 drive-ring");
     }
 
@@ -354,7 +387,8 @@ class ReportInBrowserTest {
         open(HARBOUR);
         Actions keys = new Actions(browser.driver());
         keys.sendKeys(Keys.TAB).perform();
-        assertThat((String) browser.run("return document.activeElement.className")).isEqualTo("skip");
+        assertThat((String) browser.run("return document.activeElement.className"))
+                .isEqualTo("skip");
         boolean slider = false;
         boolean played = false;
         for (int i = 0; i < 40 && !slider; i++) {
@@ -370,10 +404,12 @@ class ReportInBrowserTest {
         assertThat(slider).isTrue();
         keys.sendKeys(Keys.HOME).perform();
         keys.sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT).perform();
-        assertThat((String) browser.run("return document.querySelector('#m0-drive').value")).isEqualTo("2");
-        assertThat(browser.driver().findElement(By.id("m0-drive")).getDomAttribute("aria-valuetext")).contains("opening");
-        for (WebElement element : browser.driver().findElements(By.cssSelector(
-                "button, input, [tabindex='0'], svg[role=img], summary, a[href]"))) {
+        assertThat((String) browser.run("return document.querySelector('#m0-drive').value"))
+                .isEqualTo("2");
+        assertThat(browser.driver().findElement(By.id("m0-drive")).getDomAttribute("aria-valuetext"))
+                .contains("opening");
+        for (WebElement element : browser.driver()
+                .findElements(By.cssSelector("button, input, [tabindex='0'], svg[role=img], summary, a[href]"))) {
             if (element.isDisplayed()) {
                 assertThat(element.getAccessibleName())
                         .as(element.getDomProperty("outerHTML"))
@@ -398,9 +434,10 @@ class ReportInBrowserTest {
         }
         assertThat(ran.exit()).as(ran.err()).isZero();
         open("hostile");
-        assertThat(browser.driver().findElement(By.tagName("h1")).getText())
-                .isEqualTo(title);
-        assertThat(browser.<Long>run("return document.querySelectorAll('img, b').length")).isZero();
-        assertThat(browser.<Boolean>run("return !!document.querySelector('#m0-drive')")).isTrue();
+        assertThat(browser.driver().findElement(By.tagName("h1")).getText()).isEqualTo(title);
+        assertThat(browser.<Long>run("return document.querySelectorAll('img, b').length"))
+                .isZero();
+        assertThat(browser.<Boolean>run("return !!document.querySelector('#m0-drive')"))
+                .isTrue();
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -113,7 +114,8 @@ class ReportLooksTest {
             browser.open(page(preset), 1280, 900);
             picture(preset + "-light", 4000);
             browser.prefer("prefers-color-scheme", "dark");
-            browser.run("const s = document.querySelector('#m0 .pull'); s.value = 100; s.dispatchEvent(new Event('input'))");
+            browser.run(
+                    "const s = document.querySelector('#m0 .pull'); s.value = 100; s.dispatchEvent(new Event('input'))");
             picture(preset + "-dark-apart", 900);
             browser.prefer("prefers-color-scheme", "light");
             browser.open(page(preset), 390, 844);
@@ -126,19 +128,28 @@ class ReportLooksTest {
 
     private static void picture(String name, int most) throws Exception {
         long high = Math.min(most, browser.<Long>run("return document.documentElement.scrollHeight"));
-        Map<String, Object> clip = Map.of(
-                "x", 0, "y", 0, "width", browser.run("return innerWidth"), "height", high, "scale", 1);
-        Map<String, Object> shot = browser.driver().executeCdpCommand(
-                "Page.captureScreenshot", Map.of("captureBeyondViewport", true, "clip", clip));
+        Map<String, Object> clip =
+                Map.of("x", 0, "y", 0, "width", browser.run("return innerWidth"), "height", high, "scale", 1);
+        Map<String, Object> shot = browser.driver()
+                .executeCdpCommand("Page.captureScreenshot", Map.of("captureBeyondViewport", true, "clip", clip));
         byte[] png = Base64.getDecoder().decode((String) shot.get("data"));
         assertThat(png.length).isGreaterThan(10_000);
         Files.write(PICTURES.resolve(name + ".png"), png);
     }
 
     private static void print(String name) throws Exception {
-        Map<String, Object> printed = browser.driver().executeCdpCommand(
-                "Page.printToPDF", Map.of("printBackground", true, "preferCSSPageSize", true, "paperWidth", 8.27,
-                        "paperHeight", 11.69));
+        Map<String, Object> printed = browser.driver()
+                .executeCdpCommand(
+                        "Page.printToPDF",
+                        Map.of(
+                                "printBackground",
+                                true,
+                                "preferCSSPageSize",
+                                true,
+                                "paperWidth",
+                                8.27,
+                                "paperHeight",
+                                11.69));
         byte[] pdf = Base64.getDecoder().decode((String) printed.get("data"));
         assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
         Files.write(PICTURES.resolve(name + "-print.pdf"), pdf);

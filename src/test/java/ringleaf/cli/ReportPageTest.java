@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -35,9 +36,10 @@ class ReportPageTest {
     /** The page allows the script whose digest stands in its frame; this says which that is when the script changed. */
     @Test
     void theFrameAllowsTheScriptAsItIs() throws Exception {
-        byte[] digest = MessageDigest.getInstance("SHA-256")
-                .digest(resource("page.js").getBytes(StandardCharsets.UTF_8));
-        assertThat(resource("page.html")).contains("'sha256-" + Base64.getEncoder().encodeToString(digest) + "'");
+        byte[] digest =
+                MessageDigest.getInstance("SHA-256").digest(resource("page.js").getBytes(StandardCharsets.UTF_8));
+        assertThat(resource("page.html"))
+                .contains("'sha256-" + Base64.getEncoder().encodeToString(digest) + "'");
     }
 
     @Test
@@ -65,7 +67,9 @@ class ReportPageTest {
     @Test
     void whatFailedStandsFirstAndSaysNotToCut() throws Exception {
         String page = made("harbour-light", "--set", "shutter.outer-diameter=100");
-        assertThat(page.contains("<strong>Fail: do not cut this.</strong> Outer-diameter 110.8 mm where at most 100 mm is allowed"))
+        assertThat(
+                        page.contains(
+                                "<strong>Fail: do not cut this.</strong> Outer-diameter 110.8 mm where at most 100 mm is allowed"))
                 .isTrue();
         assertThat(page.contains("What would mend it")).isTrue();
         assertThat(page.indexOf(" failed</h4>")).isBetween(0, page.indexOf(" passed</summary>"));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -39,8 +40,11 @@ class ServoTableRunTest {
     /** A table of its own does not go when everything is made anew beside it. */
     @Test
     void makingLeavesTheTable() {
-        assertThat(Ran.in(folder, "servo-table", "harbour-light", "-o", "o").exit()).isZero();
-        assertThat(Ran.in(folder, "make", "harbour-light", "-o", "o", "--formats", "svg").exit()).isZero();
+        assertThat(Ran.in(folder, "servo-table", "harbour-light", "-o", "o").exit())
+                .isZero();
+        assertThat(Ran.in(folder, "make", "harbour-light", "-o", "o", "--formats", "svg")
+                        .exit())
+                .isZero();
         assertThat(folder.resolve("o/servo/shutter.h")).exists();
     }
 
@@ -101,8 +105,10 @@ class ServoTableRunTest {
             assertThat(ran.out()).contains("of 20 random builds (seed 1) ").contains("gives way");
         }
         assertThat(Files.readString(folder.resolve("harbour-light/tolerance/shutter-drift.csv")))
-                .startsWith("size,what,copies,").contains("\nslot-width,width of the slot,14,one,mm,");
+                .startsWith("size,what,copies,")
+                .contains("\nslot-width,width of the slot,14,one,mm,");
         assertThat(Files.readString(folder.resolve("harbour-light/tolerance/shutter-yield.csv")))
-                .startsWith("check,builds,").contains("\nlight-tight,20,");
+                .startsWith("check,builds,")
+                .contains("\nlight-tight,20,");
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -8,8 +9,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import ringleaf.curve.Containment;
-import ringleaf.draw.Drawn;
 import ringleaf.draw.DrawingLayer;
+import ringleaf.draw.Drawn;
 import ringleaf.draw.SheetDrawing;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.Sheets;
@@ -27,8 +28,7 @@ class SheetMarksTest {
     private static final String SHEET = "  sheet: {width: 600, height: 600, effort: 1}\n";
     private static final int SPECS = 54;
 
-    private static final String TRAIN =
-            """
+    private static final String TRAIN = """
             fabrication:
               sheet: {width: 200, height: 150, effort: 1}
               gear: {process: co2-laser, stock: acrylic-3}
@@ -39,8 +39,7 @@ class SheetMarksTest {
                 module: 1
             """;
 
-    private static final String STOP =
-            """
+    private static final String STOP = """
             fabrication:
               sheet: {width: 400, height: 300, effort: 1}
               names: NAMES
@@ -61,7 +60,8 @@ class SheetMarksTest {
     void marksOfASteppedGearLieOnTheirOwnPieces() {
         ThrownSpec.Made train = ThrownSpec.design(TRAIN).orElseThrow();
         // two stages: the middle shaft carries two gears, each with the mark of its own mesh
-        assertThat(look(train, TRAIN)).containsExactlyInAnyOrder("gear-1", "gear-2-level-1", "gear-2-level-2", "gear-3");
+        assertThat(look(train, TRAIN))
+                .containsExactlyInAnyOrder("gear-1", "gear-2-level-1", "gear-2-level-2", "gear-3");
     }
 
     @Test
@@ -69,7 +69,8 @@ class SheetMarksTest {
         int marked = 0;
         for (long seed = 0; seed < SPECS; seed++) {
             String spec = ThrownSpec.of(seed, SHEET);
-            marked += ThrownSpec.design(spec).map(made -> look(made, spec).size()).orElse(0) > 0 ? 1 : 0;
+            marked +=
+                    ThrownSpec.design(spec).map(made -> look(made, spec).size()).orElse(0) > 0 ? 1 : 0;
         }
         assertThat(marked).as("specs with marks on sheets").isGreaterThan(9);
     }
@@ -86,7 +87,8 @@ class SheetMarksTest {
         String spec = STOP.replace("NAMES", names);
         List<String> texts = new ArrayList<>();
         for (SheetFiles.Sheet sheet : sheets(ThrownSpec.design(spec).orElseThrow(), spec)) {
-            for (DrawingLayer layer : SheetDrawing.of(sheet.drawing(), sheet.items()).layers()) {
+            for (DrawingLayer layer :
+                    SheetDrawing.of(sheet.drawing(), sheet.items()).layers()) {
                 for (Drawn thing : layer.things()) {
                     if (layer.name().equals(DrawingLayer.MARK) && thing instanceof Drawn.Lettering lettering) {
                         texts.add(lettering.text());
@@ -119,7 +121,10 @@ class SheetMarksTest {
         Sheets sheets = Sheets.of(List.of(made.design()), List.of(prepared), problems);
         assertThat(problems.text()).as(spec).isEmpty();
         List<SheetFiles.Sheet> all = new ArrayList<>();
-        SheetPlans.of("thrown", sheets.laid((done, tries) -> {}), made.document().catalogues())
+        SheetPlans.of(
+                        "thrown",
+                        sheets.laid((done, tries) -> {}),
+                        made.document().catalogues())
                 .forEach(stack -> all.addAll(stack.sheets()));
         return all;
     }
@@ -137,7 +142,9 @@ class SheetMarksTest {
         }
         for (Part part : made.drawn()) {
             boolean cut = !part.source().process().endsWith("-print");
-            assertThat(!cut || part.marks().isEmpty() || !marks.isEmpty()).as("marks are lost\n" + spec).isTrue();
+            assertThat(!cut || part.marks().isEmpty() || !marks.isEmpty())
+                    .as("marks are lost\n" + spec)
+                    .isTrue();
         }
         return marks;
     }
@@ -145,7 +152,8 @@ class SheetMarksTest {
     private static void assertOn(SheetDrawing.Item item, Path mark, String spec) {
         for (Point place : places(mark)) {
             Region outline = item.outline();
-            assertThat(Containment.of(outline, place, 0)).as(item.name() + " at " + place + "\n" + spec)
+            assertThat(Containment.of(outline, place, 0))
+                    .as(item.name() + " at " + place + "\n" + spec)
                     .isEqualTo(Containment.INSIDE);
         }
     }

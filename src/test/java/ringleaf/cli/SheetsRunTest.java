@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -17,8 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Whole runs with kerf, fits and sheets asked for. */
 class SheetsRunTest {
-    private static final String SPEC =
-            """
+    private static final String SPEC = """
             title: Lamp stop
             fabrication:
               kerf: true
@@ -67,14 +67,18 @@ class SheetsRunTest {
                 .doesNotContainKey("parts/stop-blade.svg");
 
         String blade = Files.readString(folder.resolve("one/parts/stop-blade-kerf.svg"));
-        assertThat(blade).contains("kerf of 0.04 mm is in").doesNotContain("nominal").contains("id=\"guide\"");
+        assertThat(blade)
+                .contains("kerf of 0.04 mm is in")
+                .doesNotContain("nominal")
+                .contains("id=\"guide\"");
         String sheet = Files.readString(folder.resolve("one/sheets/photo-etch-brass-0-15-1.svg"));
         assertThat(sheet).contains("kerf of 0.04 mm is in").contains("inside before outside");
         // ten blades and a spare with two holes each, and three tooling holes
         String cut = sheet.substring(0, sheet.indexOf("id=\"mark\""));
         assertThat(cut.split("<circle", -1)).hasSizeGreaterThanOrEqualTo(26);
 
-        JsonNode root = new ObjectMapper().readTree(folder.resolve("one/design.json").toFile());
+        JsonNode root =
+                new ObjectMapper().readTree(folder.resolve("one/design.json").toFile());
         JsonNode stop = root.get("mechanisms").get("stop");
         JsonNode hole = null;
         for (JsonNode fit : stop.get("fits")) {
@@ -112,7 +116,13 @@ class SheetsRunTest {
     @Test
     void oneColourALayer() throws IOException {
         for (String line : new String[] {"usual", "by-process", "hairline"}) {
-            Ran ran = make(line, "--formats", "dxf", "--set", "fabrication.line=" + line, "--set",
+            Ran ran = make(
+                    line,
+                    "--formats",
+                    "dxf",
+                    "--set",
+                    "fabrication.line=" + line,
+                    "--set",
                     "fabrication.blade.process=fibre-laser");
             assertThat(ran.exit()).as(ran.err()).isZero();
             int layered = 0;
@@ -125,8 +135,10 @@ class SheetsRunTest {
             }
             assertThat(layered).as("files with several layers").isGreaterThan(4);
             String sheets = line + "/sheets/";
-            String fibre = colours(folder.resolve(sheets + "fibre-laser-brass-0-15-1.dxf")).get("cut");
-            String co2 = colours(folder.resolve(sheets + "co2-laser-acrylic-3-1.dxf")).get("cut");
+            String fibre = colours(folder.resolve(sheets + "fibre-laser-brass-0-15-1.dxf"))
+                    .get("cut");
+            String co2 = colours(folder.resolve(sheets + "co2-laser-acrylic-3-1.dxf"))
+                    .get("cut");
             assertThat(fibre.equals(co2)).as(line).isEqualTo(!line.equals("by-process"));
         }
     }
@@ -156,9 +168,12 @@ class SheetsRunTest {
     void printersHaveABed() throws IOException {
         Ran ran = make(
                 "bed",
-                "--set", "fabrication.ring={process: filament-print, stock: petg}",
-                "--set", "fabrication.spacer={process: filament-print, stock: petg}",
-                "--set", "fabrication.sheet.effort=1");
+                "--set",
+                "fabrication.ring={process: filament-print, stock: petg}",
+                "--set",
+                "fabrication.spacer={process: filament-print, stock: petg}",
+                "--set",
+                "fabrication.sheet.effort=1");
         assertThat(ran.exit()).as(ran.err()).isZero();
         String bed = Files.readString(folder.resolve("bed/sheets/filament-print-petg-1.svg"));
         assertThat(bed)
@@ -170,7 +185,8 @@ class SheetsRunTest {
         assertThat(Files.readString(folder.resolve("bed/sheets.csv"))).contains("filament-print,petg,210,150,1,2,");
         Ran small = make(
                 "none",
-                "--set", "fabrication.ring={process: filament-print, stock: petg, sheet: {width: 50, height: 50}}");
+                "--set",
+                "fabrication.ring={process: filament-print, stock: petg, sheet: {width: 50, height: 50}}");
         assertThat(small.exit()).isEqualTo(2);
         assertThat(small.err()).contains("50 by 50 mm is too small for drive-ring");
     }
@@ -180,17 +196,22 @@ class SheetsRunTest {
     void ownSheetsGoOverThoseForAll() throws IOException {
         Ran ran = make(
                 "own",
-                "--set", "fabrication.plate={process: co2-laser, stock: acrylic-3, sheet: {width: 160, height: 120}}",
-                "--set", "fabrication.spacer={process: co2-laser, stock: acrylic-3}",
-                "--set", "fabrication.sheet.effort=1",
+                "--set",
+                "fabrication.plate={process: co2-laser, stock: acrylic-3, sheet: {width: 160, height: 120}}",
+                "--set",
+                "fabrication.spacer={process: co2-laser, stock: acrylic-3}",
+                "--set",
+                "fabrication.sheet.effort=1",
                 "--anyway");
         // a spacer of whole sheets is too high for these pins, which is beside the point here
         assertThat(ran.exit()).as(ran.err()).isEqualTo(1);
         assertThat(Files.readString(folder.resolve("own/sheets.csv"))).contains("co2-laser,acrylic-3,160,120,");
         Ran two = make(
                 "none",
-                "--set", "fabrication.plate={stock: acrylic-3, sheet: {width: 160, height: 120}}",
-                "--set", "fabrication.spacer={stock: acrylic-3, sheet: {width: 200, height: 120}}");
+                "--set",
+                "fabrication.plate={stock: acrylic-3, sheet: {width: 160, height: 120}}",
+                "--set",
+                "fabrication.spacer={stock: acrylic-3, sheet: {width: 200, height: 120}}");
         assertThat(two.exit()).isEqualTo(2);
         assertThat(two.err()).contains("share their sheets");
     }
@@ -263,6 +284,8 @@ class SheetsRunTest {
             assertThat(fit.get("drawn")).as(fit.get("name").asText()).isEqualTo(fit.get("outline"));
         }
         assertThat(stop.get("fits").toString()).contains("kerf not in the file");
-        assertThat(Ran.in(folder, "help", "fabrication").out()).contains("sheet.gap").contains("kerf-width");
+        assertThat(Ran.in(folder, "help", "fabrication").out())
+                .contains("sheet.gap")
+                .contains("kerf-width");
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -23,8 +24,7 @@ import ringleaf.readback.ThreeMfReader;
 
 /** Whole runs with solids asked for, and what is refused. */
 class SolidsRunTest {
-    private static final String PRINTED =
-            """
+    private static final String PRINTED = """
             title: Printed stop
             mechanisms:
               stop:
@@ -45,7 +45,8 @@ class SolidsRunTest {
         String[] args = {"make", preset, "-o", "out", "--formats", "stl,3mf", "--solids", "all", "--states", "21"};
         Ran ran = Ran.in(folder, args);
         assertThat(ran.exit()).as(ran.err()).isZero();
-        JsonNode root = new ObjectMapper().readTree(folder.resolve("out/design.json").toFile());
+        JsonNode root =
+                new ObjectMapper().readTree(folder.resolve("out/design.json").toFile());
         boolean checker = MeshChecker.isThere();
         int solids = 0;
         for (JsonNode mechanism : root.get("mechanisms")) {
@@ -98,7 +99,8 @@ class SolidsRunTest {
         ThreeMfReader.Plate plate =
                 ThreeMfReader.read(Files.readAllBytes(folder.resolve("one/solids/filament-print-pla.3mf")));
         assertThat(plate.metadata().get("Description")).contains("chords within 0.05 mm");
-        assertThat(plate.copies().stream().filter(c -> c.number().startsWith("stop-blade "))).hasSize(8);
+        assertThat(plate.copies().stream().filter(c -> c.number().startsWith("stop-blade ")))
+                .hasSize(8);
         for (ThreeMfReader.Solid solid : plate.solids()) {
             assertThat(solid.mesh().faults()).as(solid.name()).isZero();
             assertThat(solid.mesh().least(2)).isZero();
@@ -144,9 +146,7 @@ class SolidsRunTest {
 
     @Test
     void nothingPrintedIsSaidInsteadOfAnEmptyFolder() throws IOException {
-        Files.writeString(
-                folder.resolve("pair.yaml"),
-                """
+        Files.writeString(folder.resolve("pair.yaml"), """
                 title: Pair
                 fabrication:
                   gear: {process: co2-laser, stock: acrylic-3}
@@ -164,7 +164,13 @@ class SolidsRunTest {
     @Test
     void bladesThinnerThanThePrinterPrintsAreRefusedWithTheReason() throws IOException {
         String[] printed = {
-            "make", "harbour-light", "--formats", "stl", "--set", "fabrication.blade.process=filament-print", "--set",
+            "make",
+            "harbour-light",
+            "--formats",
+            "stl",
+            "--set",
+            "fabrication.blade.process=filament-print",
+            "--set",
             "fabrication.blade.stock=petg"
         };
         Ran ran = Ran.in(folder, printed);

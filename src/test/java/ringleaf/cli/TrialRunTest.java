@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -39,8 +40,19 @@ class TrialRunTest {
     @ValueSource(strings = {"acrylic-4", "acrylic-5", "plywood-3"})
     void thickPlatesLeaveTheirOwnWebs(String stock) {
         Ran ran = Ran.in(
-                folder, "make", "harbour-light", "--trial-blades", "3", "--states", "9",
-                "--set", "fabrication.plate.stock=" + stock, "--set", "shutter.depth=30", "--set", "shutter.outer-diameter=130");
+                folder,
+                "make",
+                "harbour-light",
+                "--trial-blades",
+                "3",
+                "--states",
+                "9",
+                "--set",
+                "fabrication.plate.stock=" + stock,
+                "--set",
+                "shutter.depth=30",
+                "--set",
+                "shutter.outer-diameter=130");
         assertThat(ran.exit()).as(ran.err()).isZero();
     }
 
@@ -71,9 +83,7 @@ class TrialRunTest {
 
     @Test
     void ofSeveralMechanismsOnlyTheAperturesAreTriedWithSolidsAndTwiceTheSame() throws IOException {
-        Files.writeString(
-                folder.resolve("two.yaml"),
-                """
+        Files.writeString(folder.resolve("two.yaml"), """
                 title: Two
                 mechanisms:
                   wheel: {kind: gear, teeth: 24}
@@ -82,7 +92,17 @@ class TrialRunTest {
         List<Object> listings = new ArrayList<>();
         for (String out : new String[] {"one", "two"}) {
             String[] args = {
-                "make", "two.yaml", "--trial-blades", "2", "-o", out, "--formats", "svg,stl,3mf", "--states", "9", "--anyway"
+                "make",
+                "two.yaml",
+                "--trial-blades",
+                "2",
+                "-o",
+                out,
+                "--formats",
+                "svg,stl,3mf",
+                "--states",
+                "9",
+                "--anyway"
             };
             Ran ran = Ran.in(folder, args);
             assertThat(ran.exit()).as(ran.err()).isZero();

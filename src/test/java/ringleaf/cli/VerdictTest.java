@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -48,8 +49,10 @@ class VerdictTest {
     void whatFailsSaysWhyFirstAndThenWhatWouldMendIt() {
         String screen = screen("make", "harbour-light", "--set", "shutter.outer-diameter=100");
         assertThat(screen)
-                .startsWith("FAIL  Do not cut Harbour light: outer-diameter 110.8 mm where at most 100 mm is\n      allowed (spacer-ring).\n");
-        assertThat(screen.indexOf("fail  outer-diameter 110.8 mm, at most 100 mm")).isPositive();
+                .startsWith(
+                        "FAIL  Do not cut Harbour light: outer-diameter 110.8 mm where at most 100 mm is\n      allowed (spacer-ring).\n");
+        assertThat(screen.indexOf("fail  outer-diameter 110.8 mm, at most 100 mm"))
+                .isPositive();
         assertThat(screen.indexOf("what would mend it\n"))
                 .isGreaterThan(screen.indexOf("fail  outer-diameter"))
                 .isLessThan(screen.indexOf("  outer diameter     110.8 mm\n"));
@@ -106,9 +109,12 @@ class VerdictTest {
                 .replaceAll("<td>bought, [^<]*", " ")
                 .replaceAll("<[^>]*>", " ");
         assertThat(read).contains("Lengths in in");
-        assertThat(Pattern.compile("\\d mm\\b").matcher(read.replaceAll("\\bmodule +[\\d.]+ mm", "")).results())
+        assertThat(Pattern.compile("\\d mm\\b")
+                        .matcher(read.replaceAll("\\bmodule +[\\d.]+ mm", ""))
+                        .results())
                 .isEmpty();
-        assertThat(Files.readString(folder.resolve("out/vent/design.json"))).contains("\"units\": \"mm\"", "\"value\": 63.5");
+        assertThat(Files.readString(folder.resolve("out/vent/design.json")))
+                .contains("\"units\": \"mm\"", "\"value\": 63.5");
     }
 
     @Test

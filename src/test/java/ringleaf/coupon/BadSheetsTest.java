@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -45,34 +46,39 @@ class BadSheetsTest {
     @Test
     void theEmptySheetNamesEveryGap() {
         String text = refusal(CouponSheet.of(MACHINE.coupon));
-        for (String gap : new String[] {"pin", "P1", "P6", "BX", "H5", "S4", "tongue-enters", "pin-slides", "pin-held",
-            "pin-turns", "W1", "D8"}) {
+        for (String gap : new String[] {
+            "pin", "P1", "P6", "BX", "H5", "S4", "tongue-enters", "pin-slides", "pin-held", "pin-turns", "W1", "D8"
+        }) {
             assertThat(text).contains(": " + gap + ": is not filled in");
         }
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "title: Harbour light | this is no sheet of a coupon",
-        "[1, 2, 3] | this is no sheet of a coupon",
-        "{ringleaf-coupon: 2} | this sheet has the form 2, and this version reads form 1",
-        "{ringleaf-coupon: [1]} | this sheet has the form a list",
-        "{ringleaf-coupon: 1} | is missing",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "title: Harbour light | this is no sheet of a coupon",
+                "[1, 2, 3] | this is no sheet of a coupon",
+                "{ringleaf-coupon: 2} | this sheet has the form 2, and this version reads form 1",
+                "{ringleaf-coupon: [1]} | this sheet has the form a list",
+                "{ringleaf-coupon: 1} | is missing",
+            })
     void whatIsNotOursIsRefused(String sheet, String words) {
         assertThat(refusal(sheet)).contains(words);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "P2: {drawn: 4mm | P2: {drawn: 4.1mm | the drawn sizes here are not those of piece",
-        "stock: acrylic-3 | stock: acrylic-2 | the drawn sizes here are not those of piece",
-        "C9: 3.21mm, | '' | the drawn sizes here are not those of piece",
-        "units: mm | units: furlongs | furlongs is not one of mm",
-        "units: mm | units: in | most readings look as if they were in millimetres",
-        "outside: {step: 0.01mm, error: 0.0mm} | outside: {step: 0.01mm} | outside.error: is missing",
-        "tongue-enters: | tongue-enter: | unknown key; did you mean tongue-enters?",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "P2: {drawn: 4mm | P2: {drawn: 4.1mm | the drawn sizes here are not those of piece",
+                "stock: acrylic-3 | stock: acrylic-2 | the drawn sizes here are not those of piece",
+                "C9: 3.21mm, | '' | the drawn sizes here are not those of piece",
+                "units: mm | units: furlongs | furlongs is not one of mm",
+                "units: mm | units: in | most readings look as if they were in millimetres",
+                "outside: {step: 0.01mm, error: 0.0mm} | outside: {step: 0.01mm} | outside.error: is missing",
+                "tongue-enters: | tongue-enter: | unknown key; did you mean tongue-enters?",
+            })
     void whatWasChangedIsSeen(String from, String to, String words) {
         assertThat(refusal(changed(from, to))).contains(words);
     }
@@ -100,7 +106,9 @@ class BadSheetsTest {
         }
         assertThat(refusal(inches.toString())).contains("units: most readings look as if they were in inches");
         // Written in inches and said so, the same sheet gives the same kerf.
-        String said = inches.toString().replace("units: mm", "units: in").replace("measured: [3.0, 3.0]", "measured: [3mm, 3mm]");
+        String said = inches.toString()
+                .replace("units: mm", "units: in")
+                .replace("measured: [3.0, 3.0]", "measured: [3mm, 3mm]");
         Problems problems = new Problems();
         Measured again = MACHINE.measured(said, problems).orElseThrow(() -> new AssertionError(problems.text()));
         Measured first = MACHINE.measured(GOOD, new Problems()).orElseThrow();
@@ -111,8 +119,11 @@ class BadSheetsTest {
     @Test
     void slipsAreSeen() {
         assertThat(refusal(measured("H4", "[8.21, 8.71, 8.20]")))
-                .contains("H4: 8.71 mm does not go with the other readings of this line").contains("8.71, ");
-        assertThat(refusal(measured("H4", "[8.61, 8.62, 8.60]"))).contains("H4: its mean 8.61 mm is").contains("larger than");
+                .contains("H4: 8.71 mm does not go with the other readings of this line")
+                .contains("8.71, ");
+        assertThat(refusal(measured("H4", "[8.61, 8.62, 8.60]")))
+                .contains("H4: its mean 8.61 mm is")
+                .contains("larger than");
         assertThat(refusal(measured("P1", "[2.8]"))).contains("has one reading, and two are the least");
         assertThat(refusal(measured("P1", "[a, b]"))).contains("P1");
         assertThat(refusal(measured("P1", "[-2.8, -2.8]"))).contains("P1");
@@ -122,19 +133,25 @@ class BadSheetsTest {
     void laddersThatRunBackwardsAreSeen() {
         String text = refusal(line("W5", l -> l.replace("whole: yes", "whole: no")));
         assertThat(text).contains("W5: is not whole at 3.14 mm, while W1 is at 0.98 mm");
-        assertThat(refusal(line("D8", l -> l.replace("open: yes", "open: maybe")))).contains("maybe is neither yes nor no");
+        assertThat(refusal(line("D8", l -> l.replace("open: yes", "open: maybe"))))
+                .contains("maybe is neither yes nor no");
         String none = GOOD.replace("whole: yes", "whole: no");
         assertThat(refusal(none)).contains("W8: not even 4.76 mm came out whole");
     }
 
     @Test
     void fitsThatCannotBeAreSeen() {
-        assertThat(refusal(GOOD.replaceFirst("pin-turns: +F\\d+", "pin-turns: F1"))).contains("is said to hold the pin");
-        String narrow = GOOD.replaceFirst("pin-turns: +F\\d+", "pin-turns: F2").replaceFirst("pin-held: +F\\d+", "pin-held: F1");
+        assertThat(refusal(GOOD.replaceFirst("pin-turns: +F\\d+", "pin-turns: F1")))
+                .contains("is said to hold the pin");
+        String narrow = GOOD.replaceFirst("pin-turns: +F\\d+", "pin-turns: F2")
+                .replaceFirst("pin-held: +F\\d+", "pin-held: F1");
         assertThat(refusal(narrow)).contains("pin-turns: F2 is").contains("cannot turn in it");
-        assertThat(refusal(GOOD.replaceFirst("tongue-enters: +C\\d+", "tongue-enters: C1"))).contains("cannot enter it");
-        assertThat(refusal(GOOD.replaceFirst("pin-slides: +C\\d+", "pin-slides: C11"))).contains("C11 is none of C1 to C10");
-        assertThat(refusal(GOOD.replace("pin: {drawn: 3mm, measured: [3.0, 3.0]}", "pin: {drawn: 3mm, measured: none}")))
+        assertThat(refusal(GOOD.replaceFirst("tongue-enters: +C\\d+", "tongue-enters: C1")))
+                .contains("cannot enter it");
+        assertThat(refusal(GOOD.replaceFirst("pin-slides: +C\\d+", "pin-slides: C11")))
+                .contains("C11 is none of C1 to C10");
+        assertThat(refusal(
+                        GOOD.replace("pin: {drawn: 3mm, measured: [3.0, 3.0]}", "pin: {drawn: 3mm, measured: none}")))
                 .contains("a pin was tried, and its diameter was not measured");
     }
 
@@ -171,7 +188,9 @@ class BadSheetsTest {
     @Test
     void whatIsLostIsLeftOutUntilTooMuchIs() {
         Problems problems = new Problems();
-        assertThat(MACHINE.measured(measured("H2", "none"), problems)).as(problems.text()).isPresent();
+        assertThat(MACHINE.measured(measured("H2", "none"), problems))
+                .as(problems.text())
+                .isPresent();
         String most = GOOD.replaceAll("(  [H][345]: \\{drawn: [^,]+, measured: )\\[[^]]*]", "$1none");
         assertThat(refusal(most)).contains("2 of holes were measured, and 3 are the least");
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -53,7 +54,9 @@ class CouponPieceTest {
                 double before = 0;
                 for (Feature feature : coupon.of(kind)) {
                     boolean rises = kind == Feature.Kind.BAR || feature.drawn() > before;
-                    assertThat(rises).as(coupon.process() + " " + coupon.stock() + " " + feature).isTrue();
+                    assertThat(rises)
+                            .as(coupon.process() + " " + coupon.stock() + " " + feature)
+                            .isTrue();
                     before = feature.drawn();
                 }
             }
@@ -75,8 +78,9 @@ class CouponPieceTest {
                     sum += one.getArea();
                     whole = whole.union(one);
                 }
-                assertThat(whole.getArea()).as(as + ": regions overlap").isCloseTo(
-                        sum, org.assertj.core.api.Assertions.within(1e-6));
+                assertThat(whole.getArea())
+                        .as(as + ": regions overlap")
+                        .isCloseTo(sum, org.assertj.core.api.Assertions.within(1e-6));
                 if (plate != null) {
                     // What stands on a level stands on material, all of it.
                     assertThat(whole.difference(plate).getArea()).as(as).isLessThan(1e-3);
@@ -98,11 +102,15 @@ class CouponPieceTest {
                 box = box == null ? stroke.box() : box.union(stroke.box());
             }
             assertThat(label.height()).as(as + " " + label.text()).isGreaterThan(0.9);
-            Geometry around = Flattening.polygon(
-                    Region.of(ringleaf.geom.Contour.rectangle(box.grown(0.4))), Tolerance.JUDGE);
-            assertThat(around.difference(plate).getArea()).as(as + ": " + label.text() + " meets an edge").isLessThan(1e-9);
+            Geometry around =
+                    Flattening.polygon(Region.of(ringleaf.geom.Contour.rectangle(box.grown(0.4))), Tolerance.JUDGE);
+            assertThat(around.difference(plate).getArea())
+                    .as(as + ": " + label.text() + " meets an edge")
+                    .isLessThan(1e-9);
             for (Box other : boxes) {
-                assertThat(box.grown(0.25).meets(other.grown(0.25))).as(as + ": " + label.text() + " meets another").isFalse();
+                assertThat(box.grown(0.25).meets(other.grown(0.25)))
+                        .as(as + ": " + label.text() + " meets another")
+                        .isFalse();
             }
             boxes.add(box);
         }

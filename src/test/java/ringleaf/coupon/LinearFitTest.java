@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -46,7 +47,8 @@ class LinearFitTest {
         assertThat(fit.parameter(0)).isCloseTo(-0.262323073774029, within(1e-11));
         assertThat(fit.parameter(1)).isCloseTo(1.00211681802045, within(1e-13));
         assertThat(Math.sqrt(fit.variance())).isCloseTo(0.884796396144373, within(1e-11));
-        assertThat(Math.sqrt(fit.variance() * fit.spread(new double[] {1, 0}))).isCloseTo(0.232818234301152, within(1e-11));
+        assertThat(Math.sqrt(fit.variance() * fit.spread(new double[] {1, 0})))
+                .isCloseTo(0.232818234301152, within(1e-11));
         assertThat(Math.sqrt(fit.variance() * fit.spread(new double[] {0, 1})))
                 .isCloseTo(0.000429796848199937, within(1e-14));
     }
@@ -96,7 +98,9 @@ class LinearFitTest {
                 double[] w = new double[3];
                 w[j] = 1;
                 assertThat(fit.parameter(j)).as("seed " + seed).isCloseTo(beta[j], within(1e-9));
-                assertThat(Math.sqrt(fit.variance() * fit.spread(w))).as("seed " + seed).isCloseTo(errors[j], within(1e-9));
+                assertThat(Math.sqrt(fit.variance() * fit.spread(w)))
+                        .as("seed " + seed)
+                        .isCloseTo(errors[j], within(1e-9));
                 assertThat(fit.moved(w, y)).as("seed " + seed).isCloseTo(beta[j], within(1e-9));
             }
             studentizedIsTheDistanceToTheFitWithoutIt(rows, y, fit, seed);
@@ -104,7 +108,8 @@ class LinearFitTest {
     }
 
     /** By its definition: the observation less what a fit without it predicts, over the deviation of that difference. */
-    private static void studentizedIsTheDistanceToTheFitWithoutIt(double[][] rows, double[] y, LinearFit fit, long seed) {
+    private static void studentizedIsTheDistanceToTheFitWithoutIt(
+            double[][] rows, double[] y, LinearFit fit, long seed) {
         List<double[]> others = new ArrayList<>();
         double[] theirs = new double[y.length - 1];
         for (int i = 1; i < y.length; i++) {

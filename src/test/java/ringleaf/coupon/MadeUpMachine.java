@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import java.util.Locale;
@@ -22,9 +23,11 @@ final class MadeUpMachine {
     double scaleY = -0.0007;
     /** Deviation of a feature's size, and of a reading. */
     double machine = 0.03;
+
     double reading = 0.012;
     /** Limits of the instrument's own error; the true one is drawn within them. */
     double outsideError;
+
     double insideError;
     double step = 0.01;
     int readings = 3;
@@ -46,7 +49,8 @@ final class MadeUpMachine {
         String text = CouponSheet.of(coupon)
                 .replace("outside: {step: 0.01mm, error: 0.02mm}", instrument("outside", outsideError))
                 .replace("inside: {step: 0.01mm, error: 0.03mm}", instrument("inside", insideError));
-        text = text.replace("pin: {drawn: 3mm, measured: []}", "pin: {drawn: 3mm, measured: [" + pin + ", " + pin + "]}");
+        text = text.replace(
+                "pin: {drawn: 3mm, measured: []}", "pin: {drawn: 3mm, measured: [" + pin + ", " + pin + "]}");
         double tongue = made(coupon.pin(), -1, false, random);
         String enters = SheetReader.NONE;
         String slides = SheetReader.NONE;
@@ -75,8 +79,10 @@ final class MadeUpMachine {
                 turns = turns.equals("none") && f.drawn() + kerf >= pin + 0.06 ? f.name() : turns;
             }
         }
-        return answer(answer(answer(answer(text, "tongue-enters", enters), "pin-slides", slides), "pin-held", held),
-                "pin-turns", turns);
+        return answer(
+                answer(answer(answer(text, "tongue-enters", enters), "pin-slides", slides), "pin-held", held),
+                "pin-turns",
+                turns);
     }
 
     private double made(double drawn, int sense, boolean y, Random random) {

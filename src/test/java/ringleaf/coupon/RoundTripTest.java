@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.coupon;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -34,12 +35,13 @@ class RoundTripTest {
             }
             coverage.runs++;
             Measured m = measured.get();
-            Estimate kerf = layers
-                    ? MadeUpMachine.value(m, "slots come out wider by")
-                    : MadeUpMachine.value(m, "kerf");
+            Estimate kerf = layers ? MadeUpMachine.value(m, "slots come out wider by") : MadeUpMachine.value(m, "kerf");
             count(coverage, 0, kerf, machine.kerf);
             coverage.bias += kerf.value() - machine.kerf;
-            count(coverage, 1, MadeUpMachine.value(m, "holes come out wider by"),
+            count(
+                    coverage,
+                    1,
+                    MadeUpMachine.value(m, "holes come out wider by"),
                     machine.hole + (layers ? machine.kerf : 0));
             count(coverage, 2, MadeUpMachine.value(m, "scale along x is off by"), 100 * machine.scaleX);
             count(coverage, 3, MadeUpMachine.value(m, "scale along y is off by"), 100 * machine.scaleY);
@@ -118,9 +120,13 @@ class RoundTripTest {
         int within = 0;
         int runs = 60;
         for (long seed = 1; seed <= runs; seed++) {
-            String sheet = machine.sheet(seed).replace("error: 0.02mm", "error: 0mm").replace("error: 0.03mm", "error: 0mm");
+            String sheet =
+                    machine.sheet(seed).replace("error: 0.02mm", "error: 0mm").replace("error: 0.03mm", "error: 0mm");
             var measured = machine.measured(sheet, new Problems());
-            within += measured.isPresent() && MadeUpMachine.value(measured.get(), "kerf").holds(0.055) ? 1 : 0;
+            within += measured.isPresent()
+                            && MadeUpMachine.value(measured.get(), "kerf").holds(0.055)
+                    ? 1
+                    : 0;
         }
         assertThat((double) within / runs).isLessThan(0.85);
     }
@@ -137,7 +143,8 @@ class RoundTripTest {
             var measured = machine.measured(machine.sheet(seed), new Problems());
             if (measured.isPresent()) {
                 sum += MadeUpMachine.value(measured.get(), "repeatability").value();
-                double scatter = MadeUpMachine.value(measured.get(), "readings of one size scatter by").value();
+                double scatter = MadeUpMachine.value(measured.get(), "readings of one size scatter by")
+                        .value();
                 assertThat(scatter).as("seed " + seed).isCloseTo(0.03, within(0.007));
                 runs++;
             }
@@ -157,7 +164,8 @@ class RoundTripTest {
         // The interval runs from the rung that failed to the first that came out, and the catalogue takes the latter.
         assertThat(web.holds(machine.leastWeb)).isTrue();
         assertThat(web.value()).isGreaterThanOrEqualTo(machine.leastWeb - 0.01);
-        assertThat(MadeUpMachine.value(m, "least-hole").holds(machine.leastHole)).isTrue();
+        assertThat(MadeUpMachine.value(m, "least-hole").holds(machine.leastHole))
+                .isTrue();
         assertThat(MadeUpMachine.value(m, "running-clearance").holds(0.06)).isTrue();
         assertThat(MadeUpMachine.value(m, "slot-clearance").holds(0.1)).isTrue();
         assertThat(MadeUpMachine.value(m, "press-allowance").holds(0.01)).isTrue();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -34,8 +35,7 @@ class ArcFitTest {
         return new Curve(
                 from,
                 to,
-                t -> new Point(
-                        base * (Math.cos(t) + t * Math.sin(t)), base * (Math.sin(t) - t * Math.cos(t))),
+                t -> new Point(base * (Math.cos(t) + t * Math.sin(t)), base * (Math.sin(t) - t * Math.cos(t))),
                 t -> Point.polar(1, t));
     }
 
@@ -49,11 +49,12 @@ class ArcFitTest {
     @Test
     void deviationHoldsAgainstFiftyTimesAsManyPlaces() {
         for (double tolerance : new double[] {1e-5, 5e-4, 1e-2}) {
-            checkFit(involute(5, 0, 1.2), ArcFit.fitted(involute(5, 0, 1.2), new Tolerance(tolerance)),
+            checkFit(
+                    involute(5, 0, 1.2),
+                    ArcFit.fitted(involute(5, 0, 1.2), new Tolerance(tolerance)),
                     new Tolerance(tolerance));
         }
-        SmoothCurve wave = new Curve(
-                0, 12, t -> new Point(t, Math.sin(t)), t -> new Point(3, 3 * Math.cos(t)));
+        SmoothCurve wave = new Curve(0, 12, t -> new Point(t, Math.sin(t)), t -> new Point(3, 3 * Math.cos(t)));
         checkFit(wave, ArcFit.fitted(wave, MICRON), MICRON);
         SmoothCurve ellipse = new Curve(
                 0,
@@ -65,27 +66,25 @@ class ArcFitTest {
 
     @Test
     void circleGivesOneArcAndLineOneLine() {
-        SmoothCurve circle =
-                new Curve(1, 3, t -> Point.polar(7, t).plus(new Point(3, -2)), t -> Point.polar(5, t).left());
+        SmoothCurve circle = new Curve(1, 3, t -> Point.polar(7, t).plus(new Point(3, -2)), t -> Point.polar(5, t)
+                .left());
         Path path = ArcFit.fit(circle, MICRON);
         assertThat(path.segments()).hasSize(1);
         Arc arc = (Arc) path.segments().get(0);
         assertThat(arc.radius()).isCloseTo(7, within(1e-12));
         assertThat(arc.sweep()).isCloseTo(2, within(1e-12));
         SmoothCurve line = new Curve(0, 2, t -> new Point(3 * t, 4 * t), t -> new Point(3, 4));
-        assertThat(ArcFit.fit(line, MICRON).segments())
-                .isEqualTo(List.of(new Line(new Point(0, 0), new Point(6, 8))));
+        assertThat(ArcFit.fit(line, MICRON).segments()).isEqualTo(List.of(new Line(new Point(0, 0), new Point(6, 8))));
     }
 
     @Test
     void refusesACurveAgainstItsTangentAndAnEmptyRange() {
-        SmoothCurve backwards = new Curve(
-                0, 1, t -> new Point(Math.cos(t), Math.sin(t)), t -> new Point(Math.sin(t), -Math.cos(t)));
+        SmoothCurve backwards =
+                new Curve(0, 1, t -> new Point(Math.cos(t), Math.sin(t)), t -> new Point(Math.sin(t), -Math.cos(t)));
         assertThatThrownBy(() -> ArcFit.fit(backwards, MICRON)).isInstanceOf(IllegalArgumentException.class);
         SmoothCurve lost = new Curve(0, 1, t -> new Point(t, Double.NaN), t -> new Point(1, 0));
         assertThatThrownBy(() -> ArcFit.fit(lost, MICRON)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> ArcFit.fit(involute(20, 0, 0), MICRON))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> ArcFit.fit(involute(20, 0, 0), MICRON)).isInstanceOf(IllegalArgumentException.class);
     }
 
     private static void checkFit(SmoothCurve curve, ArcFit.Fitted fitted, Tolerance tolerance) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -41,11 +42,16 @@ class DistancesTest {
     @Test
     void closedFormsOfDiscsRingsAndBars() {
         Region disc = Region.disc(Point.ORIGIN, 2);
-        assertThat(Distances.between(disc, Region.disc(new Point(6, 8), 3)).distance()).isCloseTo(5, within(1e-14));
-        assertThat(Distances.between(disc, Region.ring(Point.ORIGIN, 3, 4)).distance()).isCloseTo(1, within(1e-14));
-        assertThat(Distances.between(disc, Region.disc(new Point(1, 0), 9)).distance()).isZero();
-        assertThat(Distances.between(Region.disc(new Point(1, 0), 9), disc).distance()).isZero();
-        assertThat(Distances.between(disc, Region.disc(new Point(3, 0), 2)).distance()).isZero();
+        assertThat(Distances.between(disc, Region.disc(new Point(6, 8), 3)).distance())
+                .isCloseTo(5, within(1e-14));
+        assertThat(Distances.between(disc, Region.ring(Point.ORIGIN, 3, 4)).distance())
+                .isCloseTo(1, within(1e-14));
+        assertThat(Distances.between(disc, Region.disc(new Point(1, 0), 9)).distance())
+                .isZero();
+        assertThat(Distances.between(Region.disc(new Point(1, 0), 9), disc).distance())
+                .isZero();
+        assertThat(Distances.between(disc, Region.disc(new Point(3, 0), 2)).distance())
+                .isZero();
         Gap gap = Distances.between(disc, Region.of(Contour.rectangle(new Box(3, -9, 4, 9))));
         assertThat(gap.distance()).isCloseTo(1, within(1e-14));
         assertThat(gap.onFirst()).isEqualTo(new Point(2, 0));
@@ -71,8 +77,7 @@ class DistancesTest {
             Random random = new Random(seed);
             RandomShapes shapes = new RandomShapes(seed, seed % 2 == 0);
             for (Region region : Overlay.union(shapes.some(1, 3))) {
-                var flat = new IndexedPointInAreaLocator(
-                        Flattening.polygon(region, fine));
+                var flat = new IndexedPointInAreaLocator(Flattening.polygon(region, fine));
                 for (int i = 0; i < 300; i++) {
                     // half of the points on the grid, where corners lie on each other's rays
                     Point p = i % 2 == 0
@@ -81,7 +86,9 @@ class DistancesTest {
                     Containment place = Containment.of(region, p, 1e-3);
                     if (place != Containment.ON) {
                         boolean in = flat.locate(new Coordinate(p.x(), p.y())) == Location.INTERIOR;
-                        assertThat(place == Containment.INSIDE).as("seed " + seed + " at " + p).isEqualTo(in);
+                        assertThat(place == Containment.INSIDE)
+                                .as("seed " + seed + " at " + p)
+                                .isEqualTo(in);
                         int winding = Winding.of(region.outer().reversed(), p);
                         assertThat(winding).isEqualTo(-Winding.of(region.outer(), p));
                     }

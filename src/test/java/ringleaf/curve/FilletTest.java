@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -64,8 +65,8 @@ class FilletTest {
         assertThat(corner.centre().x()).isCloseTo(Math.sqrt(15), within(1e-12));
         assertThat(corner.centre().y()).isCloseTo(1, within(1e-12));
         // disc with an ear: two concave corners between arc and line
-        Contour keyhole = Overlay.union(List.of(
-                        Region.disc(Point.ORIGIN, 5), Region.of(Contour.rectangle(new Box(0, -1, 9, 1)))))
+        Contour keyhole = Overlay.union(
+                        List.of(Region.disc(Point.ORIGIN, 5), Region.of(Contour.rectangle(new Box(0, -1, 9, 1)))))
                 .get(0)
                 .outer();
         Contour smooth = Fillet.rounded(keyhole, 0.8, p -> p.x() < 6);
@@ -75,8 +76,7 @@ class FilletTest {
 
     @Test
     void arcAndArcCorners() {
-        Region both = Overlay.union(List.of(
-                        Region.disc(new Point(-3, 0), 4), Region.disc(new Point(3, 0), 4)))
+        Region both = Overlay.union(List.of(Region.disc(new Point(-3, 0), 4), Region.disc(new Point(3, 0), 4)))
                 .get(0);
         Contour waist = Fillet.rounded(both.outer(), 1, p -> true);
         assertThat(waist.segments()).hasSize(4);

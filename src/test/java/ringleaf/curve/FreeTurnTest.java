@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -78,7 +79,9 @@ class FreeTurnTest {
         assertThat(turn.meets()).as("seed " + seed).isTrue();
         assertThat(distance(moving, still, -turn.angle())).as("seed " + seed).isLessThan(1e-9);
         for (int i = 0; i < 40; i++) {
-            assertThat(distance(moving, still, -turn.angle() * i / 40.0)).as("seed " + seed).isGreaterThan(1e-6);
+            assertThat(distance(moving, still, -turn.angle() * i / 40.0))
+                    .as("seed " + seed)
+                    .isGreaterThan(1e-6);
         }
     }
 

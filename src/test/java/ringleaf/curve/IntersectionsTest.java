@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -78,8 +79,10 @@ class IntersectionsTest {
         meet(RIGHT_HALF, left, 0, 5, 0, -5);
         meet(RIGHT_HALF, Arc.of(Point.ORIGIN, 5, 2, 1));
         assertThat(Intersections.sameCarrier(RIGHT_HALF, left, TOUCH)).isTrue();
-        assertThat(Intersections.sameCarrier(RIGHT_HALF, Arc.circle(Point.ORIGIN, 5.1), TOUCH)).isFalse();
-        assertThat(Intersections.sameCarrier(line(0, 0, 1, 1), line(5, 5, 3, 3), TOUCH)).isTrue();
+        assertThat(Intersections.sameCarrier(RIGHT_HALF, Arc.circle(Point.ORIGIN, 5.1), TOUCH))
+                .isFalse();
+        assertThat(Intersections.sameCarrier(line(0, 0, 1, 1), line(5, 5, 3, 3), TOUCH))
+                .isTrue();
     }
 
     @Test
@@ -93,7 +96,9 @@ class IntersectionsTest {
                 assertThat(Distances.distance(b, p)).as("case " + i).isLessThan(1e-9);
             }
             boolean met = !Intersections.of(a, b, TOUCH).isEmpty();
-            assertThat(Distances.between(a, b).distance() < 1e-10).as("case " + i).isEqualTo(met);
+            assertThat(Distances.between(a, b).distance() < 1e-10)
+                    .as("case " + i)
+                    .isEqualTo(met);
         }
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -53,7 +54,8 @@ class LetteringTest {
     void printableSignsDiffer() {
         List<String> seen = new ArrayList<>();
         for (char c = '!'; c <= '~'; c++) {
-            String strokes = Lettering.strokes(String.valueOf(c), Point.ORIGIN, 6, 0).toString();
+            String strokes =
+                    Lettering.strokes(String.valueOf(c), Point.ORIGIN, 6, 0).toString();
             assertThat(seen.contains(strokes)).as("sign " + c).isFalse();
             seen.add(strokes);
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -67,7 +68,6 @@ class OffsetStrokesTest {
     private static Region alongArc(Arc arc, double distance) {
         double inner = arc.radius() - distance;
         double from = arc.startAngle();
-        return Region.of(
-                Shapes.annulusSector(arc.centre(), inner, arc.radius() + distance, from, from + arc.sweep()));
+        return Region.of(Shapes.annulusSector(arc.centre(), inner, arc.radius() + distance, from, from + arc.sweep()));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -65,8 +66,7 @@ class OffsetTest {
     @Test
     void slotOfTwiceTheDistanceClosesWhole() {
         Region plate = Region.of(
-                Contour.rectangle(new Box(-10, -10, 10, 10)),
-                Shapes.obround(new Point(-3, 0), new Point(3, 0), 2));
+                Contour.rectangle(new Box(-10, -10, 10, 10)), Shapes.obround(new Point(-3, 0), new Point(3, 0), 2));
         assertThat(Offset.of(plate, 2).get(0).holes()).isEmpty();
         assertThat(Offset.of(plate, 1.9).get(0).holes()).hasSize(1);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -67,10 +68,13 @@ final class OverlayJudge {
         List<Region> both = new ArrayList<>(a);
         both.addAll(b);
         check(as + " union", Overlay.union(both), judged(flatA, flatB, OverlayNG.UNION), both, slack);
-        check(as + " difference", Overlay.difference(a, b),
-                judged(flatA, flatB, OverlayNG.DIFFERENCE), both, slack);
-        check(as + " intersection", Overlay.intersection(a, b),
-                judged(flatA, flatB, OverlayNG.INTERSECTION), both, slack);
+        check(as + " difference", Overlay.difference(a, b), judged(flatA, flatB, OverlayNG.DIFFERENCE), both, slack);
+        check(
+                as + " intersection",
+                Overlay.intersection(a, b),
+                judged(flatA, flatB, OverlayNG.INTERSECTION),
+                both,
+                slack);
     }
 
     static void check(String as, List<Region> made, Geometry judged, List<Region> sources, double slack) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -37,14 +38,14 @@ class OverlayTest {
     @Test
     void disjointStaysTwoUntouched() {
         areas(disc(0, 0, 1), disc(5, 0, 2), 0, 2, 1);
-        assertThat(Overlay.union(List.of(disc(0, 0, 1), disc(5, 0, 2))))
-                .containsExactly(disc(0, 0, 1), disc(5, 0, 2));
+        assertThat(Overlay.union(List.of(disc(0, 0, 1), disc(5, 0, 2)))).containsExactly(disc(0, 0, 1), disc(5, 0, 2));
     }
 
     @Test
     void containedBecomesAHoleOrVanishes() {
         areas(disc(0, 0, 5), disc(1, 0, 2), 4 * Math.PI, 1, 1);
-        Region pierced = Overlay.difference(List.of(disc(0, 0, 5)), List.of(disc(1, 0, 2))).get(0);
+        Region pierced = Overlay.difference(List.of(disc(0, 0, 5)), List.of(disc(1, 0, 2)))
+                .get(0);
         assertThat(pierced.outer().isCircle()).isTrue();
         assertThat(pierced.holes()).hasSize(1);
         assertThat(pierced.holes().get(0).isCircle()).isTrue();
@@ -58,7 +59,8 @@ class OverlayTest {
         assertThat(Overlay.union(List.of(disc(1, 2, 3), disc(1, 2, 3)))).containsExactly(disc(1, 2, 3));
         assertThat(Overlay.union(List.of())).isEmpty();
         assertThat(Overlay.intersection(List.of(UNIT), List.of())).isEmpty();
-        assertThat(OverlayJudge.area(Overlay.difference(List.of(UNIT), List.of()))).isEqualTo(100);
+        assertThat(OverlayJudge.area(Overlay.difference(List.of(UNIT), List.of())))
+                .isEqualTo(100);
     }
 
     @Test
@@ -104,12 +106,11 @@ class OverlayTest {
     void touchingInAPointStaysTwoAndAHoleMayTouch() {
         areas(UNIT, square(10, 10, 5), 0, 2, 1);
         // four squares round a square hole that touch only in corners
-        List<Region> around = List.of(
-                square(0, 10, 10), square(10, 0, 10), square(20, 10, 10), square(10, 20, 10));
+        List<Region> around = List.of(square(0, 10, 10), square(10, 0, 10), square(20, 10, 10), square(10, 20, 10));
         assertThat(Overlay.union(around)).hasSize(4).allMatch(r -> r.holes().isEmpty());
         Region plate = square(0, 0, 10);
-        Region diamond = Region.of(Contour.polygon(
-                List.of(new Point(5, 2), new Point(8, 5), new Point(5, 8), new Point(0, 5))));
+        Region diamond =
+                Region.of(Contour.polygon(List.of(new Point(5, 2), new Point(8, 5), new Point(5, 8), new Point(0, 5))));
         List<Region> left = Overlay.difference(List.of(plate), List.of(diamond));
         assertThat(left).hasSize(1);
         assertThat(left.get(0).holes()).hasSize(1);
@@ -126,8 +127,7 @@ class OverlayTest {
         assertThat(whole.get(0).area()).isCloseTo(16 * Math.PI, within(1e-10));
         // overlapping stretches of one circle
         Region more = Region.of(Shapes.annulusSector(new Point(2, 3), 3, 4, 2, 5));
-        assertThat(OverlayJudge.area(Overlay.union(List.of(left, more))))
-                .isCloseTo(2.5 * 8 + 2 * 3.5, within(1e-10));
+        assertThat(OverlayJudge.area(Overlay.union(List.of(left, more)))).isCloseTo(2.5 * 8 + 2 * 3.5, within(1e-10));
     }
 
     @Test

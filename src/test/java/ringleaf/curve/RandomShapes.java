@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import java.util.ArrayList;
@@ -34,8 +35,7 @@ final class RandomShapes {
                 return Region.disc(point(), length());
             case 1:
                 Point corner = point();
-                return Region.of(Contour.rectangle(
-                        Box.of(corner, corner.plus(new Point(length() + 1, length() + 1)))));
+                return Region.of(Contour.rectangle(Box.of(corner, corner.plus(new Point(length() + 1, length() + 1)))));
             case 2:
                 return Region.of(Shapes.obround(point(), point(), length()));
             case 3:

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -28,7 +29,8 @@ class ShapesTest {
         assertThat(slot.area()).isCloseTo(5 * 3 + Math.PI * 2.25, within(1e-12));
         assertThat(slot.length()).isCloseTo(10 + 3 * Math.PI, within(1e-12));
         assertThat(slot.segments()).hasSize(4);
-        assertThat(Shapes.obround(new Point(1, 2), new Point(1, 2), 1.5).isCircle()).isTrue();
+        assertThat(Shapes.obround(new Point(1, 2), new Point(1, 2), 1.5).isCircle())
+                .isTrue();
         checkTangent(slot);
     }
 
@@ -65,7 +67,9 @@ class ShapesTest {
             for (Circle disc : discs) {
                 judge = judge.union(Flattening.polygon(Region.disc(disc.centre(), disc.radius()), FINE));
             }
-            assertThat(hull.area()).as("seed " + seed).isCloseTo(judge.convexHull().getArea(), within(2e-3));
+            assertThat(hull.area())
+                    .as("seed " + seed)
+                    .isCloseTo(judge.convexHull().getArea(), within(2e-3));
             checkTangent(hull);
         }
     }
@@ -112,7 +116,8 @@ class ShapesTest {
         Polygon ring = Flattening.polygon(Region.ring(Point.ORIGIN, 5, 8), FINE);
         assertThat(ring.isValid()).isTrue();
         assertThat(ring.getArea()).isCloseTo(Math.PI * 39, within(1e-3));
-        assertThat(Flattening.points(Contour.circle(Point.ORIGIN, 1), new Tolerance(5))).hasSize(3);
+        assertThat(Flattening.points(Contour.circle(Point.ORIGIN, 1), new Tolerance(5)))
+                .hasSize(3);
     }
 
     private static void checkTangent(Contour contour) {

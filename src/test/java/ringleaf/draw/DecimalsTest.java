@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -15,9 +16,20 @@ import org.junit.jupiter.params.provider.CsvSource;
 class DecimalsTest {
     @ParameterizedTest
     @CsvSource({
-        "0,6,0", "-0.0,6,0", "-0.0000004,6,0", "1.5,6,1.5", "-0.5,6,-0.5", "12.000001,6,12.000001",
-        "0.05,6,0.05", "100,6,100", "1234567.25,1,1234567.2", "3,0,3", "0.0000005000001,6,0.000001",
-        "5e9,12,5000000000", "1e18,6,1000000000000000000", "-1e-20,9,0"
+        "0,6,0",
+        "-0.0,6,0",
+        "-0.0000004,6,0",
+        "1.5,6,1.5",
+        "-0.5,6,-0.5",
+        "12.000001,6,12.000001",
+        "0.05,6,0.05",
+        "100,6,100",
+        "1234567.25,1,1234567.2",
+        "3,0,3",
+        "0.0000005000001,6,0.000001",
+        "5e9,12,5000000000",
+        "1e18,6,1000000000000000000",
+        "-1e-20,9,0"
     })
     void roundsAndTrims(double value, int decimals, String text) {
         assertThat(Decimals.of(value, decimals)).isEqualTo(text);
@@ -25,8 +37,14 @@ class DecimalsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "3247.220912345678,9,9,3247.22091", "0.123456789123,9,9,0.123456789", "123456789012.5,9,9,123456789000",
-        "0,12,9,0", "-2.5,12,9,-2.5", "9999.99999,6,9,10000", "0.00000000049,12,9,0", "1e15,12,9,1000000000000000"
+        "3247.220912345678,9,9,3247.22091",
+        "0.123456789123,9,9,0.123456789",
+        "123456789012.5,9,9,123456789000",
+        "0,12,9,0",
+        "-2.5,12,9,-2.5",
+        "9999.99999,6,9,10000",
+        "0.00000000049,12,9,0",
+        "1e15,12,9,1000000000000000"
     })
     void keepsSignificantDigits(double value, int digits, int decimals, String text) {
         assertThat(Decimals.significant(value, digits, decimals)).isEqualTo(text);
@@ -42,12 +60,16 @@ class DecimalsTest {
             BigDecimal written = new BigDecimal(Decimals.of(value, decimals));
             BigDecimal off = written.subtract(new BigDecimal(value)).abs();
             BigDecimal half = new BigDecimal("0.5").movePointLeft(decimals).add(new BigDecimal(Math.ulp(value)));
-            assertThat(off).as("seed " + seed + ", " + value + " to " + decimals).isLessThanOrEqualTo(half);
+            assertThat(off)
+                    .as("seed " + seed + ", " + value + " to " + decimals)
+                    .isLessThanOrEqualTo(half);
             int digits = 3 + random.nextInt(10);
             BigDecimal few = new BigDecimal(Decimals.significant(value, digits, 15));
             BigDecimal expected = new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
             BigDecimal unit = BigDecimal.ONE.movePointLeft(Math.min(15, expected.scale()));
-            assertThat(few.subtract(expected).abs()).as("seed " + seed + ", " + value).isLessThanOrEqualTo(unit);
+            assertThat(few.subtract(expected).abs())
+                    .as("seed " + seed + ", " + value)
+                    .isLessThanOrEqualTo(unit);
         }
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -44,7 +45,8 @@ class DrawingTest {
                 .containsExactly("level-2 z 1 to 3", "level-1 z 0 to 1");
         assertThat(drawing.box()).isEqualTo(RING.box());
         // The same outline on two levels stands on both.
-        assertThat(drawing.layers().get(0).things()).isEqualTo(drawing.layers().get(1).things());
+        assertThat(drawing.layers().get(0).things())
+                .isEqualTo(drawing.layers().get(1).things());
     }
 
     @Test
@@ -60,7 +62,8 @@ class DrawingTest {
             assertThat(corner.norm()).isBetween(32.8, 54.2);
         }
         Part quiet = part(1, Layer.of(RING, 0, 3));
-        assertThat(names(PartDrawing.of(quiet, new PartDrawing.Options(Naming.NONE, Map.of())))).containsExactly("cut");
+        assertThat(names(PartDrawing.of(quiet, new PartDrawing.Options(Naming.NONE, Map.of()))))
+                .containsExactly("cut");
     }
 
     @Test
@@ -73,7 +76,8 @@ class DrawingTest {
     void stylesOfLayersCanBeSet() {
         LayerStyle red = new LayerStyle(0xC02020, 1, 0.2);
         Drawing drawing = PartDrawing.of(
-                part(2, Layer.of(RING, 0, 3)), new PartDrawing.Options(Naming.EVERYWHERE, Map.of(DrawingLayer.CUT, red)));
+                part(2, Layer.of(RING, 0, 3)),
+                new PartDrawing.Options(Naming.EVERYWHERE, Map.of(DrawingLayer.CUT, red)));
         assertThat(drawing.layers().get(0).style()).isEqualTo(red);
         assertThat(red.hex()).isEqualTo("#c02020");
         assertThat(new LayerStyle(0xAB, 5, 1).hex()).isEqualTo("#0000ab");
@@ -90,7 +94,8 @@ class DrawingTest {
                         .isInstanceOf(IllegalArgumentException.class);
             }
         }
-        assertThat(new DrawingLayer("mark", style, "", List.of(Drawn.of(line), text)).things()).hasSize(2);
+        assertThat(new DrawingLayer("mark", style, "", List.of(Drawn.of(line), text)).things())
+                .hasSize(2);
     }
 
     @Test
@@ -103,8 +108,7 @@ class DrawingTest {
         DrawingLayer layer = new DrawingLayer("mark", style, "", List.of(new Drawn.Round(Point.ORIGIN, 1)));
         assertThatThrownBy(() -> new Drawing("", List.of(), List.of(layer, layer)))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Drawing("", List.of(), List.of()))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Drawing("", List.of(), List.of())).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -60,11 +61,13 @@ class ExplorationTest {
                 2,
                 "shutter.blades=" + String.join(",", blades),
                 "shutter.least-opening=" + String.join(",", openings));
-        assertThat(Explored.figure(result, result.rows().get(0), "outer-diameter")).isEqualTo(best);
+        assertThat(Explored.figure(result, result.rows().get(0), "outer-diameter"))
+                .isEqualTo(best);
         Map<String, Double> found = new HashMap<>();
         for (Row row : result.rows()) {
             if (row.works()) {
-                String key = result.grid().text(row.index(), 0) + "/" + result.grid().text(row.index(), 1);
+                String key =
+                        result.grid().text(row.index(), 0) + "/" + result.grid().text(row.index(), 1);
                 found.put(key, Explored.figure(result, row, "outer-diameter"));
                 assertThat(row.judged()).isTrue();
             }
@@ -74,19 +77,21 @@ class ExplorationTest {
 
     /** A trial is the same design with less around it. */
     @ParameterizedTest
-    @ValueSource(strings = {
-        "",
-        "shutter.drive-pin=lever",
-        "shutter.drive={servo: micro-180}",
-        "shutter.hand=right",
-        "shutter.outer-diameter=90",
-        "shutter.slot=linear-opening",
-        "shutter.least-opening=0"
-    })
+    @ValueSource(
+            strings = {
+                "",
+                "shutter.drive-pin=lever",
+                "shutter.drive={servo: micro-180}",
+                "shutter.hand=right",
+                "shutter.outer-diameter=90",
+                "shutter.slot=linear-opening",
+                "shutter.least-opening=0"
+            })
     void aTrialHasTheFiguresAndFindingsOfTheDesign(String set) {
         String[] sets = set.isEmpty() ? new String[0] : new String[] {set};
         Design design = Explored.design(Explored.SHUTTER, sets);
-        Variants.Variant variant = Explored.variants(Explored.SHUTTER, sets).reader().read(List.of());
+        Variants.Variant variant =
+                Explored.variants(Explored.SHUTTER, sets).reader().read(List.of());
         Trial trial = variant.planned().get(0).trial(61, new Memo(10));
         assertThat(trial.findings()).isEqualTo(design.findings());
         assertThat(trial.choices()).isEqualTo(design.choices());
@@ -112,7 +117,8 @@ class ExplorationTest {
                 "shutter.outer-diameter={at-most: " + (58 + random.nextInt(30)) + "}",
                 "shutter.depth={at-most: " + (8 + random.nextInt(12)) + "}"
             };
-            Variants.Variant variant = Explored.variants(Explored.SHUTTER, sets).reader().read(List.of());
+            Variants.Variant variant =
+                    Explored.variants(Explored.SHUTTER, sets).reader().read(List.of());
             Kind.Planned planned = variant.planned().get(0);
             Optional<Finding> refusal = planned.refusal();
             if (refusal.isPresent()) {
@@ -140,8 +146,7 @@ class ExplorationTest {
 
     @Test
     void aLargerLapNeverGivesASmallerDiameter() {
-        Exploration.Result result =
-                Explored.run(Explored.SHUTTER, "outer-diameter", 1, 2, "shutter.lap=0.2..3.2..0.3");
+        Exploration.Result result = Explored.run(Explored.SHUTTER, "outer-diameter", 1, 2, "shutter.lap=0.2..3.2..0.3");
         double before = 0;
         for (int index = 0; index < result.grid().size(); index++) {
             double outer = Explored.figure(result, row(result, index), "outer-diameter");
@@ -151,17 +156,21 @@ class ExplorationTest {
     }
 
     private static Row row(Exploration.Result result, int index) {
-        return result.rows().stream().filter(r -> r.index() == index).findFirst().orElseThrow();
+        return result.rows().stream()
+                .filter(r -> r.index() == index)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
     void combinationsThatContradictThemselvesAreRowsWithTheReason() {
-        Exploration.Result result = Explored.run(
-                Explored.SHUTTER, null, 1, 2, "shutter.full-opening=40,48", "shutter.least-opening=20,44");
+        Exploration.Result result =
+                Explored.run(Explored.SHUTTER, null, 1, 2, "shutter.full-opening=40,48", "shutter.least-opening=20,44");
         Row against = result.rows().get(result.rows().size() - 1);
         assertThat(against.status()).isEqualTo(Row.Status.CONTRADICTS);
         assertThat(against.limit()).contains("least-opening").contains("not below the full opening");
-        assertThat(result.rows().stream().filter(r -> r.status() == Row.Status.CONTRADICTS)).hasSize(1);
+        assertThat(result.rows().stream().filter(r -> r.status() == Row.Status.CONTRADICTS))
+                .hasSize(1);
     }
 
     @Test
@@ -184,7 +193,9 @@ class ExplorationTest {
                 for (double[] other : points) {
                     dominated |= other != null && !dominated && dominates(other, points.get(i));
                 }
-                assertThat(best[i]).as("seed %d round %d point %d", seed, round, i).isEqualTo(!dominated);
+                assertThat(best[i])
+                        .as("seed %d round %d point %d", seed, round, i)
+                        .isEqualTo(!dominated);
             }
         }
     }
@@ -201,8 +212,7 @@ class ExplorationTest {
 
     @Test
     void severalMechanismsVaryTogether() {
-        String text = Explored.SHUTTER
-                + """
+        String text = Explored.SHUTTER + """
                   stop:
                     kind: leaf-aperture
                     full-opening: 30
@@ -214,8 +224,7 @@ class ExplorationTest {
                     kind: gear
                     teeth: 24
                 """;
-        Exploration.Result result =
-                Explored.run(text, "parts", 1, 2, "shutter.blades=8,9", "stop.blades=7,8");
+        Exploration.Result result = Explored.run(text, "parts", 1, 2, "shutter.blades=8,9", "stop.blades=7,8");
         assertThat(result.columns().mechanisms()).containsExactly("shutter", "stop");
         String stop = text.replaceFirst("(?s)  shutter:.*?far-end\n", "");
         for (Row row : result.rows()) {
@@ -232,8 +241,7 @@ class ExplorationTest {
 
     @Test
     void kindsWithoutATrialOfTheirOwnAreDesignedInFull() {
-        String text =
-                """
+        String text = """
                 mechanisms:
                   pair:
                     kind: gear-pair

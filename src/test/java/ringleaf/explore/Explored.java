@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -25,8 +26,7 @@ import ringleaf.verify.Options;
 
 /** Explores specs in tests, and designs them by the ordinary way to compare. */
 final class Explored {
-    static final String SHUTTER =
-            """
+    static final String SHUTTER = """
             title: Lamp
             mechanisms:
               shutter:
@@ -79,8 +79,8 @@ final class Explored {
             SetOption.parse(set, problems).ifPresent(options::add);
         }
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        Optional<SpecDocument> document = new SpecReader(Kinds.fields(), catalogues, problems)
-                .read(SpecSource.of("lamp.yaml", text), options);
+        Optional<SpecDocument> document =
+                new SpecReader(Kinds.fields(), catalogues, problems).read(SpecSource.of("lamp.yaml", text), options);
         problems.throwIfAny();
         MechanismSpec mechanism = document.orElseThrow().mechanisms().get(0);
         Kind.Planned planned = Kinds.named(mechanism.kind().name())

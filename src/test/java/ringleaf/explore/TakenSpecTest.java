@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -30,7 +31,8 @@ class TakenSpecTest {
 
     @Test
     void valuesAreReplacedAndCommentsStay() {
-        String text = taken(Explored.SHUTTER, "shutter.full-opening=50", "shutter.blade-thickness=0.15").orElseThrow();
+        String text = taken(Explored.SHUTTER, "shutter.full-opening=50", "shutter.blade-thickness=0.15")
+                .orElseThrow();
         assertThat(text)
                 .isEqualTo(Explored.SHUTTER
                         .replace("48      # clear", "50      # clear")
@@ -39,7 +41,11 @@ class TakenSpecTest {
 
     @Test
     void newFieldsComeAfterTheLastOfTheirMap() {
-        String text = taken(Explored.SHUTTER, "shutter.lap=0.8", "shutter.drive.module=0.5", "shutter.drive.at=90",
+        String text = taken(
+                        Explored.SHUTTER,
+                        "shutter.lap=0.8",
+                        "shutter.drive.module=0.5",
+                        "shutter.drive.at=90",
                         "fabrication.blade.stock=brass-0.1")
                 .orElseThrow();
         assertThat(text)
@@ -74,8 +80,8 @@ class TakenSpecTest {
     /** The place that is taken, written out, read again and designed by the ordinary way, has the row's figures. */
     @Test
     void aTakenSpecDesignsToTheFiguresOfItsRow() {
-        Exploration.Result result = Explored.run(
-                Explored.SHUTTER, "outer-diameter", 1, 2, "shutter.blades=8..10", "shutter.lap=0.5,0.9");
+        Exploration.Result result =
+                Explored.run(Explored.SHUTTER, "outer-diameter", 1, 2, "shutter.blades=8..10", "shutter.lap=0.5,0.9");
         for (Row row : result.rows()) {
             String text = taken(
                             Explored.SHUTTER,

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -17,26 +18,28 @@ class WeighedTest {
     private static final double EQUAL = 1e-6;
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "{kind: gear, teeth: 24} | teeth=18,20,24 | width=3,5 | gear-tip-diameter width",
-        "{kind: gear, teeth: 60, internal: true} | teeth=50,60 | module=0.8,1 | gear-tip-diameter width",
-        "{kind: gear-pair, ratio: 5:3} | overall-length=30,40 | ratio-within=0%,3% | overall-length ratio-error depth",
-        "{kind: gear-pair, module: 1, driver: {teeth: 12}} | driver.teeth=12,15 | driven.teeth=20,25 | overall-length depth",
-        "{kind: gear-train, ratio: 12} | ratio-within=0%,3% | module=0.8,1 | overall-length depth ratio-error parts",
-        "{kind: pulley, belt: T2.5, teeth: 20} | teeth=18,20 | belt-width=6,10 "
-                + "| outside-diameter flange-diameter face-width",
-        "{kind: belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70} | driver.teeth=16,20 "
-                + "| centre-distance=50,70 | centre-distance depth ratio-error parts"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{kind: gear, teeth: 24} | teeth=18,20,24 | width=3,5 | gear-tip-diameter width",
+                "{kind: gear, teeth: 60, internal: true} | teeth=50,60 | module=0.8,1 | gear-tip-diameter width",
+                "{kind: gear-pair, ratio: 5:3} | overall-length=30,40 | ratio-within=0%,3% | overall-length ratio-error depth",
+                "{kind: gear-pair, module: 1, driver: {teeth: 12}} | driver.teeth=12,15 | driven.teeth=20,25 | overall-length depth",
+                "{kind: gear-train, ratio: 12} | ratio-within=0%,3% | module=0.8,1 | overall-length depth ratio-error parts",
+                "{kind: pulley, belt: T2.5, teeth: 20} | teeth=18,20 | belt-width=6,10 "
+                        + "| outside-diameter flange-diameter face-width",
+                "{kind: belt-drive, belt: T2.5, ratio: 5:2, centre-distance: 70} | driver.teeth=16,20 "
+                        + "| centre-distance=50,70 | centre-distance depth ratio-error parts"
+            })
     void theUndominatedAreThoseOfBruteForce(String spec, String one, String other, String weighed) {
         String text = "mechanisms:\n  it: " + spec + "\n";
         Exploration.Result result = Explored.run(text, null, 1, 2, "it." + one, "it." + other);
-        assertThat(result.columns().weighed().stream().map(i -> result.columns().all().get(i).shown()))
+        assertThat(result.columns().weighed().stream()
+                        .map(i -> result.columns().all().get(i).shown()))
                 .containsExactly(weighed.split(" "));
         List<double[]> figures = new ArrayList<>();
         for (Row row : result.rows()) {
-            Design design = Explored.design(
-                    text, set(result, row, 0), set(result, row, 1));
+            Design design = Explored.design(text, set(result, row, 0), set(result, row, 1));
             assertThat(row.works()).isEqualTo(!Explored.fails(design.findings()));
             double[] own = figures(design, weighed.split(" "), spec);
             for (int k = 0; k < own.length; k++) {
@@ -51,22 +54,25 @@ class WeighedTest {
             for (double[] than : figures) {
                 best = best && (than == null || !dominates(than, figures.get(i)));
             }
-            assertThat(result.rows().get(i).undominated()).as(set(result, result.rows().get(i), 0)).isEqualTo(best);
+            assertThat(result.rows().get(i).undominated())
+                    .as(set(result, result.rows().get(i), 0))
+                    .isEqualTo(best);
             undominated += best ? 1 : 0;
         }
         assertThat(undominated).isPositive();
     }
 
     private static String set(Exploration.Result result, Row row, int axis) {
-        return result.grid().axes().get(axis).path().shown() + "=" + result.grid().text(row.index(), axis);
+        return result.grid().axes().get(axis).path().shown() + "="
+                + result.grid().text(row.index(), axis);
     }
 
     private static double[] figures(Design design, String[] names, String spec) {
         double[] figures = new double[names.length];
         for (int k = 0; k < names.length; k++) {
-            figures[k] = names[k].equals("parts") ? design.parts().stream().mapToInt(p -> p.quantity()).sum()
-                    : names[k].equals("ratio-error") ? error(design, spec)
-                    : Explored.dimension(design, names[k]);
+            figures[k] = names[k].equals("parts")
+                    ? design.parts().stream().mapToInt(p -> p.quantity()).sum()
+                    : names[k].equals("ratio-error") ? error(design, spec) : Explored.dimension(design, names[k]);
         }
         return figures;
     }

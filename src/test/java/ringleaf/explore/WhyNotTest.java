@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.explore;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -26,13 +27,15 @@ class WhyNotTest {
 
     /** By the ordinary way of designing. */
     private static boolean works(String set, String path, String value) {
-        return !Explored.fails(Explored.design(Explored.SHUTTER, set, "shutter." + path + "=" + value).findings());
+        return !Explored.fails(Explored.design(Explored.SHUTTER, set, "shutter." + path + "=" + value)
+                .findings());
     }
 
     @Test
     void aHousingTooSmallIsToldWhatWouldFit() {
         String set = "shutter.outer-diameter={at-most: 72}";
-        assertThat(Explored.fails(Explored.design(Explored.SHUTTER, set).findings())).isTrue();
+        assertThat(Explored.fails(Explored.design(Explored.SHUTTER, set).findings()))
+                .isTrue();
         List<Change> changes = changes(2, set);
         assertThat(changes).isNotEmpty();
         double before = 0;
@@ -85,13 +88,15 @@ class WhyNotTest {
     /** A sheet of the catalogue has its own thickness; another is told with the stock it needs. */
     @Test
     void thinnerSheetIsToldInAThicknessThatIsSold() {
-        String text = Explored.SHUTTER.replace("0.1  # shim", "0.2").replace("title: Lamp",
-                "title: Lamp\nfabrication:\n  blade: {stock: brass-0.2}");
+        String text = Explored.SHUTTER
+                .replace("0.1  # shim", "0.2")
+                .replace("title: Lamp", "title: Lamp\nfabrication:\n  blade: {stock: brass-0.2}");
         double depth = Explored.dimension(Explored.design(text), "depth") - 0.05;
         Variants variants = Explored.variants(text, "shutter.depth={at-most: " + depth + "}");
         Variants.Variant now = variants.reader().read(List.of());
         assertThat(now.isGood()).isTrue();
-        List<Change> changes = new WhyNot(variants, 31, 2).changes("shutter", WhyNot.Effort.FULL, (d, t) -> {}, () -> false)
+        List<Change> changes = new WhyNot(variants, 31, 2)
+                .changes("shutter", WhyNot.Effort.FULL, (d, t) -> {}, () -> false)
                 .single();
         Change sheet = of(changes, "blade-thickness");
         assertThat(sheet.note()).contains("stock");
@@ -100,15 +105,17 @@ class WhyNotTest {
 
     /** Every whole number of the field's range tried by the ordinary way: the nearest each way is what is told. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "shutter.depth={at-most: 8.5} | blades | 5 | 12",
-        "shutter.outer-diameter={at-most: 78} | blades | 8 | 14",
-        "shutter.drive={pinion-teeth: 24, module: 0.8} | drive.pinion-teeth | 20 | 30"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "shutter.depth={at-most: 8.5} | blades | 5 | 12",
+                "shutter.outer-diameter={at-most: 78} | blades | 8 | 14",
+                "shutter.drive={pinion-teeth: 24, module: 0.8} | drive.pinion-teeth | 20 | 30"
+            })
     void wholeNumbersAreThoseOfBruteForce(String set, String path, int least, int most) {
         Variants.Variant now = Explored.variants(Explored.SHUTTER, set).reader().read(List.of());
-        Attempts attempts = new Attempts(
-                Explored.variants(Explored.SHUTTER, set).reader(), "shutter", 31, new Memo(500));
+        Attempts attempts =
+                new Attempts(Explored.variants(Explored.SHUTTER, set).reader(), "shutter", 31, new Memo(500));
         List<Integer> works = new ArrayList<>();
         for (int value = least; value <= most; value++) {
             List<String> keys = new ArrayList<>(List.of("mechanisms", "shutter"));
@@ -122,11 +129,15 @@ class WhyNotTest {
         int at = path.equals("blades") ? 10 : 24;
         Optional<Integer> below = works.stream().filter(v -> v < at).max(Integer::compare);
         Optional<Integer> above = works.stream().filter(v -> v > at).min(Integer::compare);
-        List<String> told = changes.stream().filter(c -> c.path().equals(path)).map(Change::value).toList();
+        List<String> told = changes.stream()
+                .filter(c -> c.path().equals(path))
+                .map(Change::value)
+                .toList();
         List<String> all = new ArrayList<>();
         below.ifPresent(v -> all.add(v + ""));
         above.ifPresent(v -> all.add(v + ""));
-        assertThat(told.stream().filter(v -> Integer.parseInt(v) <= most && Integer.parseInt(v) >= least)).containsExactlyInAnyOrderElementsOf(all);
+        assertThat(told.stream().filter(v -> Integer.parseInt(v) <= most && Integer.parseInt(v) >= least))
+                .containsExactlyInAnyOrderElementsOf(all);
         assertThat(works).doesNotContain(at);
     }
 
@@ -137,7 +148,8 @@ class WhyNotTest {
         List<Change> all = changes(2, set);
         WhyNot whyNot = new WhyNot(Explored.variants(Explored.SHUTTER, set), 31, 2);
         WhyNot.Effort effort = new WhyNot.Effort(1, 10_000, false);
-        List<Change> first = whyNot.changes("shutter", effort, (d, t) -> {}, () -> false).single();
+        List<Change> first =
+                whyNot.changes("shutter", effort, (d, t) -> {}, () -> false).single();
         assertThat(first).hasSize(1);
         assertThat(first.get(0).words(true)).isEqualTo(all.get(0).words(true));
     }
@@ -149,8 +161,8 @@ class WhyNotTest {
                 + "blade-thickness: 0.1, drive-pin: far-end, outer-diameter: {at-most: 77}, depth: {at-most: 8}}\n";
         Design asItIs = Explored.design(text);
         assertThat(Explored.fails(asItIs.findings())).isTrue();
-        WhyNot.Found found = new WhyNot(Explored.variants(text), 31, 2)
-                .changes("it", WhyNot.Effort.FULL, (d, t) -> {}, () -> false);
+        WhyNot.Found found =
+                new WhyNot(Explored.variants(text), 31, 2).changes("it", WhyNot.Effort.FULL, (d, t) -> {}, () -> false);
         assertThat(found.single()).isEmpty();
         assertThat(found.pairs()).isNotEmpty();
         double before = 0;
@@ -158,10 +170,17 @@ class WhyNotTest {
             assertThat(pair.share()).isGreaterThanOrEqualTo(before);
             before = pair.share();
             String one = "it." + pair.one().path() + "=" + pair.one().values().get(0);
-            String other = "it." + pair.other().path() + "=" + pair.other().values().get(0);
-            assertThat(Explored.works(Explored.design(text, one, other))).as(pair.words()).isTrue();
-            assertThat(Explored.fails(Explored.design(text, one).findings())).as(pair.words()).isTrue();
-            assertThat(Explored.fails(Explored.design(text, other).findings())).as(pair.words()).isTrue();
+            String other =
+                    "it." + pair.other().path() + "=" + pair.other().values().get(0);
+            assertThat(Explored.works(Explored.design(text, one, other)))
+                    .as(pair.words())
+                    .isTrue();
+            assertThat(Explored.fails(Explored.design(text, one).findings()))
+                    .as(pair.words())
+                    .isTrue();
+            assertThat(Explored.fails(Explored.design(text, other).findings()))
+                    .as(pair.words())
+                    .isTrue();
         }
         // The limits themselves: each by what the design as it is comes to, on a grid of a tenth.
         ChangePair limits = found.pairs().stream()
@@ -174,8 +193,8 @@ class WhyNotTest {
             assertThat(told).isBetween(needed - 1e-9, needed + 0.1 + 1e-9);
         }
         assertThat(new WhyNot(Explored.variants(text), 31, 1)
-                        .changes("it", WhyNot.Effort.FULL, (d, t) -> {}, () -> false)
-                        .pairs().stream().map(ChangePair::words))
+                        .changes("it", WhyNot.Effort.FULL, (d, t) -> {}, () -> false).pairs().stream()
+                                .map(ChangePair::words))
                 .isEqualTo(found.pairs().stream().map(ChangePair::words).toList());
     }
 
@@ -189,7 +208,9 @@ class WhyNotTest {
         assertThat(found.single()).isNotEmpty();
         for (Change change : found.single()) {
             String set = "it." + change.path() + "=" + change.values().get(0);
-            assertThat(Explored.works(Explored.design(text, set))).as(change.words(true)).isTrue();
+            assertThat(Explored.works(Explored.design(text, set)))
+                    .as(change.words(true))
+                    .isTrue();
         }
     }
 

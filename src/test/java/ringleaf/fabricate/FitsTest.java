@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -111,7 +112,14 @@ class FitsTest {
     @Test
     void basisStandsInPlaceOfTheAllowance() {
         Joint screw = new Joint(
-                "screw-hole", "base-plate", Joint.Shape.HOLE, "thread-clearance", 3, 3.2, 4, "hole of ISO 273 fine for M3");
+                "screw-hole",
+                "base-plate",
+                Joint.Shape.HOLE,
+                "thread-clearance",
+                3,
+                3.2,
+                4,
+                "hole of ISO 273 fine for M3");
         FitSize size = Fits.made(screw, process("co2-laser"), stock("acrylic-3"), 0.2, true);
         assertThat(size.how()).contains("ISO 273 fine").doesNotContain("allowance");
         assertThat((size.least() + size.most()) / 2).isCloseTo(3.2, within(1e-12));
@@ -124,36 +132,55 @@ class FitsTest {
         Stock brass = stock("brass-0.15");
         Joint asWide = new Joint("pin-hole", "blade", Joint.Shape.HOLE, "press", 1, 1, 1, "as wide as the pin");
         assertThat(Fits.made(asWide, fibre, brass, 0.06, false).how())
-                .contains("too wide to hold").contains("put the kerf in the file").doesNotContain("ream it");
+                .contains("too wide to hold")
+                .contains("put the kerf in the file")
+                .doesNotContain("ream it");
         assertThat(Fits.made(asWide, fibre, brass, 0.06, true).how()).contains("tight or loose");
         Joint wide = new Joint("pin-hole", "blade", Joint.Shape.HOLE, "press", 1, 1.05, 1, "");
-        assertThat(Fits.made(wide, fibre, brass, 0.06, true).how()).endsWith(", finer than the process: cut it smaller and ream")
-                .contains("makes it wider: glue").doesNotContain("kerf in the file, or");
+        assertThat(Fits.made(wide, fibre, brass, 0.06, true).how())
+                .endsWith(", finer than the process: cut it smaller and ream")
+                .contains("makes it wider: glue")
+                .doesNotContain("kerf in the file, or");
         Joint small = new Joint("pin-hole", "blade", Joint.Shape.HOLE, "press", 1, 0.95, 1, "");
-        assertThat(Fits.made(small, fibre, brass, 0.06, true).how()).contains("tight: open it").contains("ream it");
+        assertThat(Fits.made(small, fibre, brass, 0.06, true).how())
+                .contains("tight: open it")
+                .contains("ream it");
         Joint bore = new Joint("bore", "plate", Joint.Shape.HOLE, "running", 3, 3.05, 1, "");
-        assertThat(Fits.made(bore, process("co2-laser"), stock("acrylic-3"), 0.229, true).how()).contains("too tight");
+        assertThat(Fits.made(bore, process("co2-laser"), stock("acrylic-3"), 0.229, true)
+                        .how())
+                .contains("too tight");
         Joint free = new Joint("bore", "plate", Joint.Shape.HOLE, "running", 3, 3.25, 1, "");
-        assertThat(Fits.made(free, process("co2-laser"), stock("acrylic-3"), 0.229, true).how()).endsWith("±0.1 mm, kerf in the file");
+        assertThat(Fits.made(free, process("co2-laser"), stock("acrylic-3"), 0.229, true)
+                        .how())
+                .endsWith("±0.1 mm, kerf in the file");
     }
 
     /** Classes of ISO 286 stand only beside sizes that the process keeps: F8 of 3 mm is 3.006 to 3.020 (ISO 286-2). */
     @Test
     void classesAreNamedOnlyWhereTheProcessKeepsThem() {
         Joint bore = new Joint("bore", "plate", Joint.Shape.HOLE, "running", 3, 3.013, 1, "");
-        assertThat(Fits.made(bore, process("co2-laser"), stock("acrylic-3"), 0.229, true).isoClass()).isEmpty();
-        assertThat(Fits.made(bore, process("fibre-laser"), stock("brass-0.15"), 0.06, true).isoClass()).isEmpty();
+        assertThat(Fits.made(bore, process("co2-laser"), stock("acrylic-3"), 0.229, true)
+                        .isoClass())
+                .isEmpty();
+        assertThat(Fits.made(bore, process("fibre-laser"), stock("brass-0.15"), 0.06, true)
+                        .isoClass())
+                .isEmpty();
         MakingProcess fine = new Catalogues(
                         (file, problems) -> file.equals("processes.yaml")
                                 ? java.util.List.of(ringleaf.spec.text.SpecSource.of(
                                         "mine", "processes: {fibre-laser: {repeatability: 0.005}}"))
                                 : java.util.List.of(),
                         new Problems())
-                .processes().require("fibre-laser");
-        FitSize.IsoClass kept = Fits.made(bore, fine, stock("brass-0.15"), 0.06, true).isoClass().orElseThrow();
+                .processes()
+                .require("fibre-laser");
+        FitSize.IsoClass kept = Fits.made(bore, fine, stock("brass-0.15"), 0.06, true)
+                .isoClass()
+                .orElseThrow();
         assertThat(kept.name()).isEqualTo("F8");
         assertThat(kept.least()).isCloseTo(3.006, within(1e-12));
         assertThat(kept.most()).isCloseTo(3.020, within(1e-12));
-        assertThat(Fits.bought(new Joint("pin", "pin", Joint.Shape.SHAFT, "press", 3, 3, 1, "")).isoClass()).isPresent();
+        assertThat(Fits.bought(new Joint("pin", "pin", Joint.Shape.SHAFT, "press", 3, 3, 1, ""))
+                        .isoClass())
+                .isPresent();
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -127,9 +128,7 @@ class KerfTest {
             Geometry exact = Flattening.polygon(kerfed(shape, kerf), fine);
             BufferParameters parameters = new BufferParameters(60);
             Geometry buffer = BufferOp.bufferOp(Flattening.polygon(shape, fine), kerf / 2, parameters);
-            assertThat(exact.symDifference(buffer).getArea())
-                    .as("trial %d", i)
-                    .isLessThan(exact.getLength() * 2e-4);
+            assertThat(exact.symDifference(buffer).getArea()).as("trial %d", i).isLessThan(exact.getLength() * 2e-4);
         }
     }
 
@@ -154,8 +153,8 @@ class KerfTest {
                 .get(0);
         assertThat(Kerf.of(part(notched), 0.25).findings()).anyMatch(Finding::failed);
         assertThat(Kerf.of(part(notched), 0.19).findings()).noneMatch(Finding::failed);
-        Region pierced = new Region(
-                Contour.rectangle(new Box(0, 0, 30, 20)), List.of(Contour.circle(new Point(7, 8), 0.1)));
+        Region pierced =
+                new Region(Contour.rectangle(new Box(0, 0, 30, 20)), List.of(Contour.circle(new Point(7, 8), 0.1)));
         Finding hole = Kerf.of(part(pierced), 0.25).findings().get(0);
         assertThat(hole.failed()).isTrue();
         assertThat(hole.measured()).isCloseTo(0.2, within(1e-9));
@@ -163,15 +162,14 @@ class KerfTest {
 
     @Test
     void sharpInnerCornersAreReportedAndRoundOnesAreNot() {
-        Region window = new Region(
-                Contour.rectangle(new Box(0, 0, 30, 20)), List.of(Contour.rectangle(new Box(5, 5, 25, 15))));
+        Region window =
+                new Region(Contour.rectangle(new Box(0, 0, 30, 20)), List.of(Contour.rectangle(new Box(5, 5, 25, 15))));
         List<Finding> findings = Kerf.of(part(window), 0.2).findings();
         assertThat(findings).hasSize(1);
         assertThat(findings.get(0).status()).isEqualTo(Finding.Status.WARN);
         assertThat(findings.get(0).message()).startsWith("4 inner corners");
         Region round = new Region(
-                Contour.rectangle(new Box(0, 0, 30, 20)),
-                List.of(Shapes.roundedRectangle(new Box(5, 5, 25, 15), 0.5)));
+                Contour.rectangle(new Box(0, 0, 30, 20)), List.of(Shapes.roundedRectangle(new Box(5, 5, 25, 15), 0.5)));
         assertThat(Kerf.of(part(round), 0.2).findings()).isEmpty();
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -39,7 +40,8 @@ class LeadPlanTest {
             Segment line = lead.segments().get(0);
             assertThat(line.length()).isLessThanOrEqualTo(length + 1e-12).isGreaterThanOrEqualTo(length / 8 - 1e-12);
             LineString drawn = new GeometryFactory().createLineString(new Coordinate[] {
-                new Coordinate(line.start().x(), line.start().y()), new Coordinate(line.end().x(), line.end().y())
+                new Coordinate(line.start().x(), line.start().y()),
+                new Coordinate(line.end().x(), line.end().y())
             });
             assertThat(drawn.intersection(material).getLength()).isLessThan(0.01);
             double far = material.getBoundary().distance(drawn.getStartPoint());
@@ -99,7 +101,8 @@ class LeadPlanTest {
         assertThat(LeadPlan.NONE.leads(PLATE, true)).isEmpty();
         // too small for an eighth of the lead
         Region pinhole = new Region(
-                Contour.rectangle(new Box(0, 0, 9, 9)), List.of(Contour.circle(new Point(4, 4), 0.05).clockwise()));
+                Contour.rectangle(new Box(0, 0, 9, 9)),
+                List.of(Contour.circle(new Point(4, 4), 0.05).clockwise()));
         LeadPlan plan = new LeadPlan(8, List.of());
         assertThat(plan.leads(plan.started(pinhole), false)).isEmpty();
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -60,9 +61,13 @@ class NestingTest {
             for (int i = 0; i < shapes.size(); i++) {
                 for (int j = 0; j < i; j++) {
                     assertThat(shapes.get(i).distance(shapes.get(j)))
-                            .as("%s and %s", sheet.get(i).piece().name(), sheet.get(j).piece().name())
+                            .as(
+                                    "%s and %s",
+                                    sheet.get(i).piece().name(),
+                                    sheet.get(j).piece().name())
                             .isGreaterThanOrEqualTo(size.gap() - 2 * FINE.length());
-                    assertThat(shapes.get(i).intersection(shapes.get(j)).getArea()).isZero();
+                    assertThat(shapes.get(i).intersection(shapes.get(j)).getArea())
+                            .isZero();
                 }
             }
         }
@@ -78,15 +83,13 @@ class NestingTest {
         Cutting.SheetSize size = sheet(300, 200, 2, "free", 4);
         Nested nested = Nesting.of(pieces, size, (done, all) -> {});
         judge(nested, size, 17);
-        assertThat(nested.utilisation(300, 200))
-                .isGreaterThan(nested.area() / BoxPacking.usedArea(pieces, size));
+        assertThat(nested.utilisation(300, 200)).isGreaterThan(nested.area() / BoxPacking.usedArea(pieces, size));
     }
 
     @Test
     void smallPiecesLieInTheHolesOfLargeOnesAndAreCutFirst() {
         List<NestPiece> pieces = List.of(
-                piece("plate", Region.ring(Point.ORIGIN, 40, 48), 1),
-                piece("disc", Region.disc(Point.ORIGIN, 30), 1));
+                piece("plate", Region.ring(Point.ORIGIN, 40, 48), 1), piece("disc", Region.disc(Point.ORIGIN, 30), 1));
         Cutting.SheetSize size = sheet(104, 104, 2, "free", 2);
         Nested nested = Nesting.of(pieces, size, (done, all) -> {});
         judge(nested, size, 2);
@@ -143,7 +146,8 @@ class NestingTest {
         List<NestPiece> pieces = List.of(piece("bar", Region.of(Contour.rectangle(new Box(0, 0, 60, 10))), 5));
         for (String turn : new String[] {"none", "half", "quarter"}) {
             Cutting.SheetSize size = sheet(150, 100, 1, turn, 3);
-            for (List<Nested.Laid> sheet : Nesting.of(pieces, size, (done, all) -> {}).sheets()) {
+            for (List<Nested.Laid> sheet :
+                    Nesting.of(pieces, size, (done, all) -> {}).sheets()) {
                 for (Nested.Laid laid : sheet) {
                     double step = turn.equals("none") ? 2 * Math.PI : turn.equals("half") ? Math.PI : Math.PI / 2;
                     double turns = laid.placement().angle() / step;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -58,21 +59,29 @@ class TabsTest {
         Region square = Region.of(Contour.rectangle(new Box(0, 0, 10, 10)));
         TabPlan plan = new TabPlan(2, 0.5, 0, List.of(Region.disc(new Point(5, 5), 20)));
         Part part = new Part(
-                "p", "plate", 1, new Part.Source("co2-laser", "acrylic-3"), List.of(Layer.of(square, 0, 3)), List.of(), "");
+                "p",
+                "plate",
+                1,
+                new Part.Source("co2-laser", "acrylic-3"),
+                List.of(Layer.of(square, 0, 3)),
+                List.of(),
+                "");
         assertThat(plan.room(part)).isZero();
         assertThat(plan.narrower(part)).isNaN();
         // two corners of 1.6 mm stand out of the working disc: room for one tab less wide at each
         TabPlan wide = new TabPlan(2, 5, 0, List.of(Region.disc(new Point(5, 5), 6.2)));
         assertThat(wide.room(part)).isLessThan(2);
         assertThat(wide.narrower(part)).isLessThan(5);
-        assertThat(new TabPlan(2, wide.narrower(part), 0, wide.working()).room(part)).isEqualTo(2);
+        assertThat(new TabPlan(2, wide.narrower(part), 0, wide.working()).room(part))
+                .isEqualTo(2);
         assertThat(plan.cuts(square)).isEmpty();
     }
 
     @Test
     void onWheelsTheyStandOnTipsAndNeverOnFlanks() {
         ToothForm form = ToothForm.of(2, 24);
-        Region wheel = Region.of(GearOutline.of(form, Tolerance.CURVE).external().placed(Placement.shift(40, 7)));
+        Region wheel =
+                Region.of(GearOutline.of(form, Tolerance.CURVE).external().placed(Placement.shift(40, 7)));
         Part gear = new Part(
                 "gear",
                 "gear",

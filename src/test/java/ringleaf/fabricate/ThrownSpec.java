@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.fabricate;
 
 import java.util.ArrayList;
@@ -39,6 +40,7 @@ public final class ThrownSpec {
     private static final String[] BELTS = {"T2.5", "T5", "T10", "3M", "5M", "8M", "XL", "MXL"};
     /** Pitches of the belts, mm, and the fewest teeth that their cords stand, as the catalogue has them or more. */
     private static final double[] PITCHES = {2.5, 5, 10, 3, 5, 8, 5.08, 2.032};
+
     private static final int FEWEST = 22;
     private static final String[] SCREWS = {"M1.6", "M2", "M2.5", "M3"};
 
@@ -85,8 +87,8 @@ public final class ThrownSpec {
     public static Optional<Made> design(String spec) {
         Problems problems = new Problems();
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        Optional<SpecDocument> document =
-                new SpecReader(Kinds.fields(), catalogues, problems).read(SpecSource.of("thrown.yaml", spec), List.of());
+        Optional<SpecDocument> document = new SpecReader(Kinds.fields(), catalogues, problems)
+                .read(SpecSource.of("thrown.yaml", spec), List.of());
         if (document.isEmpty() || !problems.isEmpty()) {
             return Optional.empty();
         }
@@ -94,9 +96,7 @@ public final class ThrownSpec {
         Kind.Planned planned = Kinds.named(mechanism.kind().name())
                 .read(new Request(
                         mechanism.name(), mechanism.values(), document.get().fabrication(), catalogues, problems));
-        return problems.isEmpty()
-                ? Optional.of(new Made(spec, document.get(), planned.design(13)))
-                : Optional.empty();
+        return problems.isEmpty() ? Optional.of(new Made(spec, document.get(), planned.design(13))) : Optional.empty();
     }
 
     private void fabrication(String cutting) {
@@ -161,7 +161,9 @@ public final class ThrownSpec {
         boolean ring = chance(4);
         line("internal", Boolean.toString(ring));
         line("module", 0.8 + 0.2 * random.nextInt(6));
-        text.append("    driver:\n      teeth: ").append(14 + random.nextInt(12)).append('\n');
+        text.append("    driver:\n      teeth: ")
+                .append(14 + random.nextInt(12))
+                .append('\n');
         lines(body(), "      ");
         text.append("    driven:\n      teeth: ").append(ring ? 60 + random.nextInt(20) : 20 + random.nextInt(50));
         text.append('\n');

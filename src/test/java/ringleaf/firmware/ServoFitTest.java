@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.firmware;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -142,14 +143,29 @@ class ServoFitTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "", "# nothing\n", "servo,opening_mm\n1,2\n", "servo_deg\n1\n", "opening_mm\n1\n", "servo_deg,pulse_us,opening_mm\n",
-        "servo_deg,opening_mm\n1\n", "servo_deg,opening_mm\n1,2,3\n", "servo_deg,opening_mm\n1,41,5\n",
-        "servo_deg,opening_mm\n1,NaN\n", "servo_deg,opening_mm\n1,1e3\n", "servo_deg,opening_mm\n1,\n",
-        "servo_deg,opening_mm\n200,30\n", "servo_deg,opening_mm\n-30,30\n", "servo_deg,opening_mm\n1,-3\n",
-        "servo_deg,opening_mm\n1,900\n", "servo_deg,angle_deg\n1,9\n", "{\"servo\": 1}", "servo_deg;opening_mm\n1;9\n",
-        "servo_deg,opening_mm\n1,99999999999999999999999999999999999\n"
-    })
+    @ValueSource(
+            strings = {
+                "",
+                "# nothing\n",
+                "servo,opening_mm\n1,2\n",
+                "servo_deg\n1\n",
+                "opening_mm\n1\n",
+                "servo_deg,pulse_us,opening_mm\n",
+                "servo_deg,opening_mm\n1\n",
+                "servo_deg,opening_mm\n1,2,3\n",
+                "servo_deg,opening_mm\n1,41,5\n",
+                "servo_deg,opening_mm\n1,NaN\n",
+                "servo_deg,opening_mm\n1,1e3\n",
+                "servo_deg,opening_mm\n1,\n",
+                "servo_deg,opening_mm\n200,30\n",
+                "servo_deg,opening_mm\n-30,30\n",
+                "servo_deg,opening_mm\n1,-3\n",
+                "servo_deg,opening_mm\n1,900\n",
+                "servo_deg,angle_deg\n1,9\n",
+                "{\"servo\": 1}",
+                "servo_deg;opening_mm\n1;9\n",
+                "servo_deg,opening_mm\n1,99999999999999999999999999999999999\n"
+            })
     void whatIsNoSuchFileIsToldByLine(String text) {
         read(text);
         assertThat(problems).isNotEmpty().allMatch(problem -> problem.matches("(?s)[0-9]+: .+"));

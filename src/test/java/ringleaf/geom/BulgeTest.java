@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.geom;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -59,7 +60,8 @@ class BulgeTest {
             Point mid = start.towards(end, 0.5);
             Point right = end.minus(start).unit().left().times(-1);
             double sagitta = row[4] * start.distance(end) / 2;
-            assertThat(arc.pointAt(0.5).distance(mid.plus(right.times(sagitta)))).isLessThan(1e-12);
+            assertThat(arc.pointAt(0.5).distance(mid.plus(right.times(sagitta))))
+                    .isLessThan(1e-12);
         }
     }
 }

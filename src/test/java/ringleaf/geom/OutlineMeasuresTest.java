@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.geom;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -55,8 +56,12 @@ class OutlineMeasuresTest {
             String as = "seed " + seed;
             assertThat(contour.area()).as(as).isCloseTo(flat.getArea(), within(1e-5));
             assertThat(contour.length()).as(as).isCloseTo(flat.getLength(), within(1e-5));
-            assertThat(contour.centroid().x()).as(as).isCloseTo(flat.getCentroid().getX(), within(1e-5));
-            assertThat(contour.centroid().y()).as(as).isCloseTo(flat.getCentroid().getY(), within(1e-5));
+            assertThat(contour.centroid().x())
+                    .as(as)
+                    .isCloseTo(flat.getCentroid().getX(), within(1e-5));
+            assertThat(contour.centroid().y())
+                    .as(as)
+                    .isCloseTo(flat.getCentroid().getY(), within(1e-5));
             Envelope box = flat.getEnvelopeInternal();
             assertThat(contour.box().minX()).as(as).isCloseTo(box.getMinX(), within(1e-5));
             assertThat(contour.box().maxX()).as(as).isCloseTo(box.getMaxX(), within(1e-5));
@@ -94,8 +99,8 @@ class OutlineMeasuresTest {
             Contour lens = Contour.of(Arc.ofBulge(a, b, bulge), Arc.ofBulge(b, a, bulge));
             double off = 20 * bulge * bulge * bulge + 1e-12;
             assertThat(lens.area()).isCloseTo(2 * 2.0 / 3 * 10 * bulge * 5, within(off));
-            Contour plate = Contour.of(Arc.ofBulge(a, b, bulge), new Line(b, new Point(0, 60)), new Line(
-                    new Point(0, 60), a));
+            Contour plate =
+                    Contour.of(Arc.ofBulge(a, b, bulge), new Line(b, new Point(0, 60)), new Line(new Point(0, 60), a));
             Contour flat = Contour.polygon(List.of(a, b, new Point(0, 60)));
             assertThat(plate.area()).isCloseTo(flat.area() + 2.0 / 3 * 10 * bulge * 5, within(off));
             assertThat(plate.centroid().distance(flat.centroid())).isLessThan(10 * bulge + 1e-12);
@@ -112,11 +117,13 @@ class OutlineMeasuresTest {
             Contour placed = contour.placed(placement);
             assertThat(placed.area()).isCloseTo(contour.area(), within(1e-10));
             assertThat(placed.length()).isCloseTo(contour.length(), within(1e-11));
-            assertThat(placed.centroid().distance(placement.apply(contour.centroid()))).isLessThan(1e-11);
+            assertThat(placed.centroid().distance(placement.apply(contour.centroid())))
+                    .isLessThan(1e-11);
             Mirror mirror = new Mirror(3 * random.nextDouble(), new Point(1, 2));
             Contour mirrored = contour.mirrored(mirror);
             assertThat(mirrored.area()).isCloseTo(-contour.area(), within(1e-10));
-            assertThat(mirrored.centroid().distance(mirror.apply(contour.centroid()))).isLessThan(1e-11);
+            assertThat(mirrored.centroid().distance(mirror.apply(contour.centroid())))
+                    .isLessThan(1e-11);
             checkPieces(placed);
             checkPieces(mirrored);
             checkPieces(contour.reversed());
@@ -144,7 +151,8 @@ class OutlineMeasuresTest {
                 Point end = arc.centre().plus(Point.polar(arc.radius(), arc.startAngle() + arc.sweep()));
                 assertThat(arc.start().distance(start)).isLessThan(1e-11);
                 assertThat(arc.end().distance(end)).isLessThan(1e-11);
-                Point ahead = arc.pointAt(0.5 + 1e-6).minus(arc.pointAt(0.5 - 1e-6)).unit();
+                Point ahead =
+                        arc.pointAt(0.5 + 1e-6).minus(arc.pointAt(0.5 - 1e-6)).unit();
                 assertThat(ahead.distance(arc.tangentAt(0.5))).isLessThan(1e-6);
             }
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.groove;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -28,8 +29,8 @@ class GrooveTest {
             for (int teeth : TEETH) {
                 for (double room : new double[] {0, 0.02}) {
                     double pitch = each.getValue().pitch();
-                    Groove groove = Groove.generated(
-                            each.getValue(), teeth, room * pitch, room * pitch / 2, Tolerance.CURVE);
+                    Groove groove =
+                            Groove.generated(each.getValue(), teeth, room * pitch, room * pitch / 2, Tolerance.CURVE);
                     RollCheck rolled = RollCheck.of(groove, each.getValue());
                     String name = each.getKey() + ", " + teeth + " teeth, room " + room;
                     assertThat(rolled.overlap()).as(name).isLessThanOrEqualTo(0.0006);
@@ -229,7 +230,9 @@ class GrooveTest {
             Groove groove = Groove.generated(each.getValue(), 18, 0.05, 0.05, Tolerance.CURVE);
             Contour outline = groove.outline(0.3);
             assertThat(outline.isCounterClockwise()).isTrue();
-            assertThat(Flattening.polygon(Region.of(outline), Tolerance.JUDGE).isValid()).as(each.getKey()).isTrue();
+            assertThat(Flattening.polygon(Region.of(outline), Tolerance.JUDGE).isValid())
+                    .as(each.getKey())
+                    .isTrue();
             Contour turned = groove.outline(0.3 + 2 * Math.PI / 18);
             assertThat(turned.area()).isCloseTo(outline.area(), within(1e-9 * outline.area()));
             double disc = Math.PI * groove.rim() * groove.rim();
@@ -249,7 +252,8 @@ class GrooveTest {
                     Point before = pieces.get(i - 1).tangentAt(1);
                     Point after = pieces.get(i).tangentAt(0);
                     assertThat(before.minus(after).norm())
-                            .as(each.getKey() + ", " + teeth + " teeth, piece " + i + " at " + pieces.get(i).start())
+                            .as(each.getKey() + ", " + teeth + " teeth, piece " + i + " at "
+                                    + pieces.get(i).start())
                             .isLessThan(1e-5);
                 }
             }
@@ -320,7 +324,9 @@ class GrooveTest {
     @Test
     void groovesThatLeaveNoRimAreRefused() {
         BeltTooth tooth = Sections.all().get("8 mm round");
-        assertThatThrownBy(() -> Groove.generated(tooth, 20, 3, 0, Tolerance.CURVE)).isInstanceOf(Groove.NoRim.class);
-        assertThatThrownBy(() -> Groove.generated(tooth, 3, 0, 0, Tolerance.CURVE)).isInstanceOf(Groove.NoRim.class);
+        assertThatThrownBy(() -> Groove.generated(tooth, 20, 3, 0, Tolerance.CURVE))
+                .isInstanceOf(Groove.NoRim.class);
+        assertThatThrownBy(() -> Groove.generated(tooth, 3, 0, 0, Tolerance.CURVE))
+                .isInstanceOf(Groove.NoRim.class);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -68,7 +69,8 @@ class BandTest {
                 double slope = (WORKED.ringAngle(pin, b + 1e-5) - WORKED.ringAngle(pin, b - 1e-5)) / 2e-5;
                 assertThat(WORKED.ringRate(pin, b)).isCloseTo(slope, within(1e-5));
                 Point z = WORKED.pin(pin, b);
-                double turned = z.turned(-WORKED.ringAngle(pin, b)).angle() - WORKED.pin(pin, 0).angle();
+                double turned = z.turned(-WORKED.ringAngle(pin, b)).angle()
+                        - WORKED.pin(pin, 0).angle();
                 assertThat(Math.sin(turned)).isCloseTo(0, within(1e-12));
             }
         }
@@ -80,7 +82,8 @@ class BandTest {
             assertThat(WORKED.inscribedRadius(WORKED.bladeAngle(r))).isCloseTo(r, within(1e-12));
         }
         assertThat(WORKED.boundsOpening(0)).isTrue();
-        assertThat(new Band(37.4, 10.5, Math.toRadians(80), 14).boundsOpening(0.1)).isFalse();
+        assertThat(new Band(37.4, 10.5, Math.toRadians(80), 14).boundsOpening(0.1))
+                .isFalse();
     }
 
     /** Corner and area against the common part of the discs, integrated in narrow sectors. */

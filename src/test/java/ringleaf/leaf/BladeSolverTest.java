@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -20,14 +21,22 @@ class BladeSolverTest {
     private static BladeNeeds needs(double clear, double least, int blades, Play play) {
         BladeNeeds.PinNeeds pins = new BladeNeeds.PinNeeds(
                 1.5, 1.5, 0.8, 1.6, 1.6, 0, 0.8, 0.8, clear, Math.toRadians(30), Math.toRadians(45));
-        return new BladeNeeds(
-                clear, least, blades, 0.6, 0.1, 0.1, pins, play, BladeNeeds.Given.NOTHING, false, OPEN);
+        return new BladeNeeds(clear, least, blades, 0.6, 0.1, 0.1, pins, play, BladeNeeds.Given.NOTHING, false, OPEN);
     }
 
     private static BladeNeeds linear(BladeNeeds n) {
         return new BladeNeeds(
-                n.clearRadius(), n.leastRadius(), n.blades(), n.lap(), n.opensBy(), n.endClearance(), n.pins(),
-                n.play(), n.given(), true, n.cavityAtMost());
+                n.clearRadius(),
+                n.leastRadius(),
+                n.blades(),
+                n.lap(),
+                n.opensBy(),
+                n.endClearance(),
+                n.pins(),
+                n.play(),
+                n.given(),
+                true,
+                n.cavityAtMost());
     }
 
     /**
@@ -35,10 +44,7 @@ class BladeSolverTest {
      * slot's clearance was counted, which the brute-force search left open.
      */
     @ParameterizedTest
-    @CsvSource({
-        "32, 10, 14, FAR_END, 42.1",
-        "60, 15, 40, FAR_END, 78.5"
-    })
+    @CsvSource({"32, 10, 14, FAR_END, 42.1", "60, 15, 40, FAR_END, 78.5"})
     void whichLayout(double clear, double least, int blades, Layout layout, double cavity) {
         BladePlan plan = BladeSolver.solve(needs(clear, least, blades, Play.NONE), layout);
         assertThat(plan.broken()).isEmpty();
@@ -70,7 +76,9 @@ class BladeSolverTest {
         assertThat(othersOver(plan, plan.pin(), room - 1e-6)).as(what).isZero();
         DrivePin.Lever lever = (DrivePin.Lever) plan.pin();
         double shorter = PinRoom.leastLength(plan.band(), lever.angle(), room) - 0.02;
-        assertThat(othersOver(plan, new DrivePin.Lever(shorter, lever.angle()), room)).as(what).isPositive();
+        assertThat(othersOver(plan, new DrivePin.Lever(shorter, lever.angle()), room))
+                .as(what)
+                .isPositive();
     }
 
     /** What the designer leaves out: where only the band bounds the cavity, no lever makes a smaller one. */
@@ -136,13 +144,17 @@ class BladeSolverTest {
             for (double degrees : new double[] {180, 165, -150}) {
                 BladeNeeds inward = needs.withGiven(new BladeNeeds.Given(OPEN, OPEN, OPEN, Math.toRadians(degrees)));
                 BladePlan plan = BladeSolver.solve(inward, Layout.LEVER);
-                assertThat(plan.broken()).as(plan.toString()).extracting(BladePlan.Shortfall::limit)
+                assertThat(plan.broken())
+                        .as(plan.toString())
+                        .extracting(BladePlan.Shortfall::limit)
                         .containsAnyOf(BladeLimit.EAR, BladeLimit.PIN_CLEAR);
             }
             for (double length : new double[] {3, 6, 12, 20, 30}) {
                 BladeNeeds inward = needs.withGiven(new BladeNeeds.Given(OPEN, OPEN, length, Math.PI));
                 BladePlan plan = BladeSolver.solve(inward, Layout.LEVER);
-                assertThat(plan.broken()).as(plan.toString()).extracting(BladePlan.Shortfall::limit)
+                assertThat(plan.broken())
+                        .as(plan.toString())
+                        .extracting(BladePlan.Shortfall::limit)
                         .containsAnyOf(BladeLimit.EAR, BladeLimit.PIN_CLEAR);
             }
         }
@@ -164,7 +176,9 @@ class BladeSolverTest {
             Band band = plan.band();
             Sweep sweep = Sweep.of(plan.law(), plan.closed(), clear, BladeSolver.STATES, needs.play(), plan.ear());
             assertThat(sweep.lap[Sweep.leastOf(sweep.lap)]).as(what).isGreaterThanOrEqualTo(0.6);
-            assertThat(sweep.lapAfterPlay[Sweep.leastOf(sweep.lapAfterPlay)]).as(what).isGreaterThanOrEqualTo(-1e-3);
+            assertThat(sweep.lapAfterPlay[Sweep.leastOf(sweep.lapAfterPlay)])
+                    .as(what)
+                    .isGreaterThanOrEqualTo(-1e-3);
             double steepest = sweep.pressure[Sweep.greatestOf(sweep.pressure)];
             assertThat(steepest).as(what).isLessThanOrEqualTo(plan.pressureLimit());
             double reach = sweep.reach[Sweep.greatestOf(sweep.reach)];
@@ -176,7 +190,9 @@ class BladeSolverTest {
             assertThat(band.width() * 20).as(what).isCloseTo(Math.rint(band.width() * 20), within(1e-9));
             // The polygons' word on the thinnest state.
             double b = sweep.bladeAngle[Sweep.leastOf(sweep.lap)];
-            assertThat(new FlatBlades(band, b, 1e-3).leak(clear, 0.298, 4e-3)).as(what).isLessThan(1e-4);
+            assertThat(new FlatBlades(band, b, 1e-3).leak(clear, 0.298, 4e-3))
+                    .as(what)
+                    .isLessThan(1e-4);
         }
     }
 
@@ -200,7 +216,9 @@ class BladeSolverTest {
                     for (int i = 20; i >= 0 && laps; i--) {
                         laps = cover.at(band, closed * i / 20).isTight(clear, 0.3);
                     }
-                    assertThat(laps).as("span %s width %s against %s", spanDeg, width, plan).isFalse();
+                    assertThat(laps)
+                            .as("span %s width %s against %s", spanDeg, width, plan)
+                            .isFalse();
                 }
             }
         }
@@ -240,13 +258,12 @@ class BladeSolverTest {
     void givenValuesStay() {
         BladeNeeds needs = needs(32, 10, 14, Play.NONE);
         double span = Math.toRadians(150);
-        BladePlan plan = BladeSolver.solve(
-                needs.withGiven(new BladeNeeds.Given(11.3, span, OPEN, OPEN)), Layout.FAR_END);
+        BladePlan plan =
+                BladeSolver.solve(needs.withGiven(new BladeNeeds.Given(11.3, span, OPEN, OPEN)), Layout.FAR_END);
         assertThat(plan.band().width()).isEqualTo(11.3);
         assertThat(plan.band().span()).isEqualTo(span);
         assertThat(plan.holds()).isTrue();
-        BladePlan lever = BladeSolver.solve(
-                needs.withGiven(new BladeNeeds.Given(OPEN, OPEN, 8, -0.2)), Layout.LEVER);
+        BladePlan lever = BladeSolver.solve(needs.withGiven(new BladeNeeds.Given(OPEN, OPEN, 8, -0.2)), Layout.LEVER);
         assertThat(lever.pin()).isEqualTo(new DrivePin.Lever(8, -0.2));
         assertThat(lever.ear()).as("the pin stands outside the root").isPositive();
         assertThat(lever.holds()).isTrue();
@@ -291,7 +308,8 @@ class BladeSolverTest {
             BladePlan plan = BladeSolver.solve(linear(needs(32, 16, 14, Play.NONE)), layout);
             assertThat(plan.holds()).as(plan.toString()).isTrue();
             assertThat(plan.law()).isInstanceOf(SlotLaw.LinearOpening.class);
-            assertThat(SlotLaw.LinearOpening.turnsBack(plan.band(), plan.pin(), plan.closed())).isNaN();
+            assertThat(SlotLaw.LinearOpening.turnsBack(plan.band(), plan.pin(), plan.closed()))
+                    .isNaN();
         }
         BladeNeeds fixed = linear(needs(32, 10, 14, Play.NONE))
                 .withGiven(new BladeNeeds.Given(10, Math.toRadians(145), OPEN, OPEN));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -57,7 +58,9 @@ class FoldedCoverTest {
         double lap = cover.lap(clear);
         if (lap > 0.1 && lap < FoldedCover.LAP_CAP) {
             // A gap that the blades close by 0.02 mm more width is wider than the chords' error; one less is none.
-            assertThat(flat.leak(clear, lap / 2 - 2 * tolerance, 3 * tolerance)).as(what).isLessThan(1e-7);
+            assertThat(flat.leak(clear, lap / 2 - 2 * tolerance, 3 * tolerance))
+                    .as(what)
+                    .isLessThan(1e-7);
             assertThat(flat.leak(clear, lap / 2 + 0.01, 3 * tolerance)).as(what).isGreaterThan(1e-5);
         }
         assertThat(leak > 1e-9).as(what).isEqualTo(!cover.isTight(clear, 0));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -12,8 +13,8 @@ import ringleaf.geom.Point;
 class PinInSlotTest {
     private static final Band BAND = new Band(37.4, 10.5, Math.toRadians(145), 14);
     private static final double CLOSED = Math.toRadians(44);
-    private static final List<DrivePin> PINS = List.of(
-            new DrivePin.FarEnd(), DrivePin.Lever.outward(6, CLOSED), DrivePin.Lever.inward(3, CLOSED));
+    private static final List<DrivePin> PINS =
+            List.of(new DrivePin.FarEnd(), DrivePin.Lever.outward(6, CLOSED), DrivePin.Lever.inward(3, CLOSED));
 
     @Test
     void asDrawnItIsTheSlotsOwnLaw() {
@@ -21,7 +22,9 @@ class PinInSlotTest {
             SlotLaw law = new SlotLaw.Radial(BAND, pin);
             PinInSlot follower = new PinInSlot(law);
             for (double b = -0.01; b <= CLOSED + 0.01; b += 0.05) {
-                assertThat(follower.bladeAngle(law.ringAngle(b), 0, 0, 0, 0, 0)).as(pin + " " + b).isCloseTo(b, within(1e-12));
+                assertThat(follower.bladeAngle(law.ringAngle(b), 0, 0, 0, 0, 0))
+                        .as(pin + " " + b)
+                        .isCloseTo(b, within(1e-12));
             }
         }
     }
@@ -39,7 +42,9 @@ class PinInSlotTest {
                 double[] off = random.doubles(5, -0.2, 0.2).toArray();
                 double b = follower.bladeAngle(ring, off[0], off[1], off[2], off[3], off[4]);
                 Point slot = BAND.pin(pin, 0).unit().turned(ring);
-                assertThat(slot.cross(stands(pin, b, off))).as(pin + " seed 3 " + i).isCloseTo(off[4], within(1e-12));
+                assertThat(slot.cross(stands(pin, b, off)))
+                        .as(pin + " seed 3 " + i)
+                        .isCloseTo(off[4], within(1e-12));
                 assertThat(b).isCloseTo(drawn, within(0.3));
             }
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -98,7 +99,8 @@ class SlotLawTest {
         double rate = 1.4 * Math.cos(dip / 2) / (2 * Math.sin(CLOSED / 2));
         Point along = velocity.minus(z.left().times(rate));
         assertThat(velocity.cross(along) / velocity.norm() / along.norm()).isCloseTo(0, within(1e-9));
-        assertThat(SlotLaw.LinearOpening.turnsBack(WORKED, far, Math.toRadians(17))).isNaN();
+        assertThat(SlotLaw.LinearOpening.turnsBack(WORKED, far, Math.toRadians(17)))
+                .isNaN();
         assertThat(SlotLaw.LinearOpening.turnsBack(WORKED, DrivePin.Lever.outward(6, CLOSED), CLOSED))
                 .isCloseTo(CLOSED / 2, within(1e-12));
     }

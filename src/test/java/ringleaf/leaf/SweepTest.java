@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -27,7 +28,8 @@ class SweepTest {
         assertThat(sweep.lap[180]).isCloseTo(0.061, within(5e-4));
         assertThat(sweep.leak).containsOnly(0);
         assertThat(sweep.lapAfterPlay[180]).isEqualTo(sweep.lap[180]);
-        assertThat(Math.toDegrees(sweep.pressure[Sweep.greatestOf(sweep.pressure)])).isCloseTo(23.9055, within(5e-5));
+        assertThat(Math.toDegrees(sweep.pressure[Sweep.greatestOf(sweep.pressure)]))
+                .isCloseTo(23.9055, within(5e-5));
         assertThat(sweep.reach[Sweep.greatestOf(sweep.reach)]).isCloseTo(46.74, within(5e-3));
         assertThatThrownBy(() -> Sweep.of(law, 0, 32, 181, Play.NONE, 0)).isInstanceOf(IllegalArgumentException.class);
     }

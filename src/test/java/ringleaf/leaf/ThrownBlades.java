@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
 import java.util.ArrayList;
@@ -9,10 +10,6 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import ringleaf.leaf.Band;
-import ringleaf.leaf.FlatBlades;
-import ringleaf.leaf.Play;
-import ringleaf.leaf.SlotLaw;
 
 /** Blades each thrown off to a corner of what the play of its joints allows, as polygons. */
 final class ThrownBlades {
@@ -46,7 +43,8 @@ final class ThrownBlades {
             opening = opening == null ? hole : OverlayNGRobust.overlay(opening, hole, OverlayNG.INTERSECTION);
         }
         Geometry cover = OverlayNGRobust.union(factory.buildGeometry(blades));
-        Geometry disc = factory.createPoint(new org.locationtech.jts.geom.Coordinate(0, 0)).buffer(clear, 200);
+        Geometry disc = factory.createPoint(new org.locationtech.jts.geom.Coordinate(0, 0))
+                .buffer(clear, 200);
         Geometry must = OverlayNGRobust.overlay(disc, opening, OverlayNG.DIFFERENCE);
         return OverlayNGRobust.overlay(must, cover, OverlayNG.DIFFERENCE).getArea();
     }

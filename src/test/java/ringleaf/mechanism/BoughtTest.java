@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -63,7 +64,9 @@ class BoughtTest {
         assertThat(bolt.tail()).isCloseTo(3.5, within(1e-9));
         assertThat(bolt.clears("servo-plate", 4, 0.2).status()).isEqualTo(Finding.Status.PASS);
         assertThat(bolt.clears("servo-plate", 3.6, 0.2).status()).isEqualTo(Finding.Status.FAIL);
-        assertThat(bolt.clears("servo-plate", 3.5, 0).status()).as("what only touches").isEqualTo(Finding.Status.FAIL);
+        assertThat(bolt.clears("servo-plate", 3.5, 0).status())
+                .as("what only touches")
+                .isEqualTo(Finding.Status.FAIL);
     }
 
     @Test
@@ -120,8 +123,12 @@ class BoughtTest {
     void theThickestScrewIsTakenWhoseHeadNeitherSlipsThroughNorStandsAgainstAnything() {
         assertThat(hardware.screwThrough(2, 10).orElseThrow().name()).isEqualTo("M2");
         assertThat(hardware.screwThrough(4.4, 10).orElseThrow().name()).isEqualTo("M4");
-        assertThat(hardware.screwThrough(4.4, 3.48).orElseThrow().name()).as("the head of M4 is 4 mm").isEqualTo("M3");
-        assertThat(hardware.screwThrough(4.4, 2.1)).as("what is flat enough slips through").isEmpty();
+        assertThat(hardware.screwThrough(4.4, 3.48).orElseThrow().name())
+                .as("the head of M4 is 4 mm")
+                .isEqualTo("M3");
+        assertThat(hardware.screwThrough(4.4, 2.1))
+                .as("what is flat enough slips through")
+                .isEmpty();
         assertThat(hardware.screwThrough(1, 10)).isEmpty();
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -32,9 +33,16 @@ class MeshOffTest {
         assertThat(margins.backlash()).isCloseTo(pair().backlash(), within(1e-12));
         assertThat(margins.tips()).isCloseTo(0.25, within(1e-12));
         assertThat(margins.contact()).isCloseTo(pair().contact().usableRatio() - 1, within(1e-12));
-        assertThat(sizes.all()).extracting(AsBuilt.Deviation::name)
-                .containsExactly("centre-distance", "driver-tooth", "driver-tip", "driver-root", "driven-tooth",
-                        "driven-tip", "driven-root");
+        assertThat(sizes.all())
+                .extracting(AsBuilt.Deviation::name)
+                .containsExactly(
+                        "centre-distance",
+                        "driver-tooth",
+                        "driver-tip",
+                        "driver-root",
+                        "driven-tooth",
+                        "driven-tip",
+                        "driven-root");
     }
 
     /** Axes apart by da: 2 da tan aw more play, to first order. Teeth thicker by t: t less, on the reference circles. */
@@ -54,7 +62,8 @@ class MeshOffTest {
         off = off(sizes);
         off[mesh.secondTip()][0] = 0.2;
         assertThat(mesh.margins(off, 0).tips()).isCloseTo(0.05, within(1e-12));
-        assertThat(mesh.margins(off, 0).contact()).isGreaterThan(pair().contact().usableRatio() - 1);
+        assertThat(mesh.margins(off, 0).contact())
+                .isGreaterThan(pair().contact().usableRatio() - 1);
     }
 
     /** In a ring a larger distance takes play away, and tips come nearer to roots on the far side. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -29,8 +30,9 @@ class RoomLawTest {
             for (int i = 0; i < builds; i++) {
                 boolean touches = false;
                 for (int k = 0; k < copies; k++) {
-                    double off = (0.2 * random.nextGaussian() + 0.1 * random.nextGaussian() + 0.05 * random.nextGaussian())
-                            / RoomLaw.COVERAGE;
+                    double off =
+                            (0.2 * random.nextGaussian() + 0.1 * random.nextGaussian() + 0.05 * random.nextGaussian())
+                                    / RoomLaw.COVERAGE;
                     touches |= off > room;
                 }
                 spoilt += touches ? 1 : 0;
@@ -45,7 +47,7 @@ class RoomLawTest {
         assertThat(RoomLaw.room(5, 0, 0)).isZero();
         assertThat(RoomLaw.room(1, 0.2, 0.1)).isGreaterThan(RoomLaw.room(1, 0.2));
         assertThat(RoomLaw.room(20, 0.2)).isGreaterThan(RoomLaw.room(2, 0.2));
-        assertThat(RoomLaw.words(9, 0.2, 0.1)).isEqualTo(
-                "processes keep 0.2 and 0.1 mm: 1.63 times their root-sum-square for 9 of them");
+        assertThat(RoomLaw.words(9, 0.2, 0.1))
+                .isEqualTo("processes keep 0.2 and 0.1 mm: 1.63 times their root-sum-square for 9 of them");
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.outline;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -46,7 +47,8 @@ class OutlineFileTest {
     private static List<Region> read(String name, String text, OutlineFile.Reading reading) {
         Problems problems = new Problems();
         SpecSource source = SpecSource.of(name, text);
-        List<Region> regions = OutlineFile.regions(source, reading, source.whole().named("units"), problems);
+        List<Region> regions =
+                OutlineFile.regions(source, reading, source.whole().named("units"), problems);
         assertThat(problems.isEmpty()).as(problems.text()).isTrue();
         return regions;
     }
@@ -54,7 +56,8 @@ class OutlineFileTest {
     private static String refusal(String text, OutlineFile.Reading reading) {
         Problems problems = new Problems();
         SpecSource source = SpecSource.of("bezel", text);
-        assertThat(OutlineFile.regions(source, reading, source.whole().named("units"), problems)).isEmpty();
+        assertThat(OutlineFile.regions(source, reading, source.whole().named("units"), problems))
+                .isEmpty();
         assertThat(problems.isEmpty()).isFalse();
         return problems.text();
     }
@@ -133,18 +136,20 @@ class OutlineFileTest {
     @Test
     void unitsAreBelievedWhenDeclaredAndAskedForOtherwise() throws IOException {
         String silent = file("bezel-no-unit.dxf");
-        assertThat(refusal(silent, reading("cut"))).contains("units: bezel does not say in which unit it is drawn; set units:");
-        OutlineFile.Reading inches =
-                new OutlineFile.Reading(Optional.of(LengthUnit.IN), List.of("cut"), 0, 0, 0);
+        assertThat(refusal(silent, reading("cut")))
+                .contains("units: bezel does not say in which unit it is drawn; set units:");
+        OutlineFile.Reading inches = new OutlineFile.Reading(Optional.of(LengthUnit.IN), List.of("cut"), 0, 0, 0);
         assertThat(read("b", silent, inches).get(0).box().width()).isCloseTo(132 * 25.4, within(1e-9));
         assertThat(refusal(file("bezel-mm.dxf"), inches)).contains("is in, and bezel says that its unit is 1 mm");
         String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='100' height='100' viewBox='0 0 100 100'>"
                 + "<circle r='9'/></svg>";
         assertThat(refusal(svg, PLAIN)).contains("does not say in which unit");
-        assertThat(refusal(svg.replace("'100' height='100'", "'100px' height='100px'"), PLAIN)).contains("does not say");
+        assertThat(refusal(svg.replace("'100' height='100'", "'100px' height='100px'"), PLAIN))
+                .contains("does not say");
         String real = svg.replace("'100' height='100'", "'4in' height='4in'");
         assertThat(read("s", real, PLAIN).get(0).box().width()).isCloseTo(18 * 1.016, within(1e-9));
-        assertThat(refusal(svg.replace("'100' height='100'", "'100mm' height='90mm'"), PLAIN)).contains("stretch the drawing");
+        assertThat(refusal(svg.replace("'100' height='100'", "'100mm' height='90mm'"), PLAIN))
+                .contains("stretch the drawing");
     }
 
     @Test
@@ -152,8 +157,14 @@ class OutlineFileTest {
         for (long seed = 1; seed <= 30; seed++) {
             Random random = new Random(seed);
             Region region = plate(random);
-            Part part = new Part("plate", "plate", 1, new Part.Source("co2-laser", "acrylic-3"),
-                    List.of(Layer.of(region, 0, 3)), List.of(), "");
+            Part part = new Part(
+                    "plate",
+                    "plate",
+                    1,
+                    new Part.Source("co2-laser", "acrylic-3"),
+                    List.of(Layer.of(region, 0, 3)),
+                    List.of(),
+                    "");
             Drawing drawing = PartDrawing.of(part);
             String as = "seed " + seed;
             String svg = new String(SvgWriter.write(drawing), StandardCharsets.UTF_8);
@@ -195,8 +206,8 @@ class OutlineFileTest {
             double turn = 6 * random.nextDouble();
             OutlineFile.Reading placed = new OutlineFile.Reading(Optional.empty(), List.of(), x, -7, turn);
             Region moved = read("loose", text, placed).get(0);
-            Region wanted = region.placed(ringleaf.geom.Placement.shift(-x, 7))
-                    .placed(ringleaf.geom.Placement.turn(turn));
+            Region wanted =
+                    region.placed(ringleaf.geom.Placement.shift(-x, 7)).placed(ringleaf.geom.Placement.turn(turn));
             same(moved, wanted, 0.005, "seed " + seed);
         }
     }
@@ -204,15 +215,18 @@ class OutlineFileTest {
     private static String entity(Segment segment, Random random) {
         double off = 0.0015 * random.nextDouble();
         if (segment instanceof Line line) {
-            return "0\nLINE\n8\n0\n10\n" + (line.start().x() + off) + "\n20\n" + line.start().y() + "\n11\n"
-                    + line.end().x() + "\n21\n" + (line.end().y() - off) + "\n";
+            return "0\nLINE\n8\n0\n10\n" + (line.start().x() + off) + "\n20\n"
+                    + line.start().y() + "\n11\n" + line.end().x() + "\n21\n"
+                    + (line.end().y() - off) + "\n";
         }
         Arc arc = (Arc) segment;
         if (arc.isCircle()) {
-            return "0\nCIRCLE\n8\n0\n10\n" + arc.centre().x() + "\n20\n" + arc.centre().y() + "\n40\n" + arc.radius() + "\n";
+            return "0\nCIRCLE\n8\n0\n10\n" + arc.centre().x() + "\n20\n"
+                    + arc.centre().y() + "\n40\n" + arc.radius() + "\n";
         }
         Arc forward = arc.sweep() > 0 ? arc : arc.reversed();
-        return "0\nARC\n8\n0\n10\n" + (arc.centre().x() + off) + "\n20\n" + arc.centre().y() + "\n40\n" + arc.radius()
+        return "0\nARC\n8\n0\n10\n" + (arc.centre().x() + off) + "\n20\n"
+                + arc.centre().y() + "\n40\n" + arc.radius()
                 + "\n50\n" + Math.toDegrees(forward.startAngle()) + "\n51\n"
                 + Math.toDegrees(forward.startAngle() + forward.sweep()) + "\n";
     }
@@ -230,7 +244,8 @@ class OutlineFileTest {
     void whatIsNoOutlineIsRefusedWithItsPlace() throws IOException {
         String open = line(0, 0, 10, 0) + line(10, 0, 10, 10) + line(10, 10, 0.3, 0);
         assertThat(refusal(dxf(open), PLAIN)).contains("is open at").contains("the nearest other end is");
-        assertThat(refusal(dxf(line(0, 0, 10, 0)), PLAIN)).contains("is open at 10, 0; the nearest other end is 10 mm away");
+        assertThat(refusal(dxf(line(0, 0, 10, 0)), PLAIN))
+                .contains("is open at 10, 0; the nearest other end is 10 mm away");
         String crossing = line(0, 0, 10, 10) + line(10, 10, 10, 0) + line(10, 0, 0, 10) + line(0, 10, 0, 0);
         assertThat(refusal(dxf(crossing), PLAIN)).contains("crosses or touches itself at 5, 5");
         String square = line(0, 0, 9, 0) + line(9, 0, 9, 9) + line(9, 9, 0, 9) + line(0, 9, 0, 0);
@@ -248,22 +263,27 @@ class OutlineFileTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "SPLINE | is a SPLINE",
-        "INSERT | is a INSERT",
-        "ELLIPSE | is a ELLIPSE",
-        "HATCH | is a HATCH",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "SPLINE | is a SPLINE",
+                "INSERT | is a INSERT",
+                "ELLIPSE | is a ELLIPSE",
+                "HATCH | is a HATCH",
+            })
     void otherEntitiesAreRefusedAndNotSkipped(String type, String words) {
         assertThat(refusal(dxf("0\n" + type + "\n8\n0\n10\n1\n20\n2\n"), PLAIN)).contains(words);
-        assertThat(refusal(dxf("0\n" + type + "\n8\nother\n10\n1\n20\n2\n"), reading("0"))).contains("holds no outline on 0");
+        assertThat(refusal(dxf("0\n" + type + "\n8\nother\n10\n1\n20\n2\n"), reading("0")))
+                .contains("holds no outline on 0");
     }
 
     @Test
     void brokenFilesAreRefused() throws IOException {
         String good = file("bezel-mm.dxf");
-        assertThat(refusal(good.substring(0, good.length() - 12), reading("cut"))).contains("breaks off");
-        assertThat(refusal(good.substring(0, good.indexOf("CIRCLE")), reading("cut"))).contains("breaks off");
+        assertThat(refusal(good.substring(0, good.length() - 12), reading("cut")))
+                .contains("breaks off");
+        assertThat(refusal(good.substring(0, good.indexOf("CIRCLE")), reading("cut")))
+                .contains("breaks off");
         assertThat(refusal("title: x\nkind: y\n", PLAIN)).contains("bezel:1:1: a group code is wanted here");
         assertThat(refusal("0\nEOF\n", PLAIN)).contains("holds no section of entities");
         String circle = "0\nCIRCLE\n8\n0\n10\n9\n20\n5\n40\n";
@@ -272,8 +292,10 @@ class OutlineFileTest {
         assertThat(refusal(dxf(circle + "-2\n"), PLAIN)).contains("a radius is above 0");
         assertThat(refusal(dxf("0\nCIRCLE\n8\n0\n10\n9\n40\n2\n"), PLAIN)).contains("lacks its group 20");
         assertThat(refusal(dxf(circle + "2\n230\n-1\n"), PLAIN)).contains("plane of its own");
-        assertThat(refusal(dxf("0\nPOLYLINE\n8\n0\n70\n1\n0\nVERTEX\n10\n0\n20\n0\n"), PLAIN)).contains("has no end");
-        assertThat(refusal(good.replaceFirst("(\\$INSUNITS\\s+70\\s+)4", "$118"), reading("cut"))).contains("unit number 18");
+        assertThat(refusal(dxf("0\nPOLYLINE\n8\n0\n70\n1\n0\nVERTEX\n10\n0\n20\n0\n"), PLAIN))
+                .contains("has no end");
+        assertThat(refusal(good.replaceFirst("(\\$INSUNITS\\s+70\\s+)4", "$118"), reading("cut")))
+                .contains("unit number 18");
     }
 
     private static String svg(String inside) {
@@ -282,30 +304,33 @@ class OutlineFileTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "<path d='M0 0 C 1 1 2 2 3 3 Z'/> | <path>: holds a Bézier curve (C, character 7)",
-        "<path d='M0 0 A 3 4 0 0 1 5 5 Z'/> | holds a piece of an ellipse",
-        "<path d='M0 0 L 4'/> | a number is wanted at character",
-        "<path d='M0 0 K 4 4'/> | there is no command K",
-        "<path d='0 0 L 4 4'/> | lack a command at character 1",
-        "<path d='M0 0 L 4 4 9 1'/> | is open at",
-        "<text>a</text> | <text>: is not read",
-        "<use href='#a'/> | <use>: is not read",
-        "<ellipse rx='3' ry='4'/> | is an ellipse",
-        "<circle r='0'/> | has no radius above 0",
-        "<circle r='3' transform='scale(1 2)'/> | stretched or slanted by a transform",
-        "<circle r='3' transform='skewX(20)'/> | stretched or slanted by a transform",
-        "<circle r='3' transform='spin(20)'/> | its transform is not readable",
-        "<circle r='3em'/> | a plain number is wanted",
-        "<circle r='3'> | not readable as XML",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "<path d='M0 0 C 1 1 2 2 3 3 Z'/> | <path>: holds a Bézier curve (C, character 7)",
+                "<path d='M0 0 A 3 4 0 0 1 5 5 Z'/> | holds a piece of an ellipse",
+                "<path d='M0 0 L 4'/> | a number is wanted at character",
+                "<path d='M0 0 K 4 4'/> | there is no command K",
+                "<path d='0 0 L 4 4'/> | lack a command at character 1",
+                "<path d='M0 0 L 4 4 9 1'/> | is open at",
+                "<text>a</text> | <text>: is not read",
+                "<use href='#a'/> | <use>: is not read",
+                "<ellipse rx='3' ry='4'/> | is an ellipse",
+                "<circle r='0'/> | has no radius above 0",
+                "<circle r='3' transform='scale(1 2)'/> | stretched or slanted by a transform",
+                "<circle r='3' transform='skewX(20)'/> | stretched or slanted by a transform",
+                "<circle r='3' transform='spin(20)'/> | its transform is not readable",
+                "<circle r='3em'/> | a plain number is wanted",
+                "<circle r='3'> | not readable as XML",
+            })
     void partsOfAnSvgThatAreNoOutlinesAreRefused(String inside, String words) {
         assertThat(refusal(svg(inside), PLAIN)).contains(words);
     }
 
     @Test
     void entitiesOfXmlAreNotOpened() {
-        String hostile = "<!DOCTYPE svg [<!ENTITY a SYSTEM 'file:///etc/hostname'>]>" + svg("<desc>&a;</desc><circle r='3'/>");
+        String hostile =
+                "<!DOCTYPE svg [<!ENTITY a SYSTEM 'file:///etc/hostname'>]>" + svg("<desc>&a;</desc><circle r='3'/>");
         assertThat(refusal(hostile, PLAIN)).contains("not readable as XML").contains("DOCTYPE");
         assertThat(refusal("<html></html>", PLAIN)).contains("the root is <html> and not <svg>");
     }

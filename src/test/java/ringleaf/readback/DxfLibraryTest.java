@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -93,7 +94,8 @@ class DxfLibraryTest {
 
     private String run(List<String> command) throws Exception {
         Path errors = folder.resolve("errors.txt");
-        Process process = new ProcessBuilder(command).redirectError(errors.toFile()).start();
+        Process process =
+                new ProcessBuilder(command).redirectError(errors.toFile()).start();
         String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
         assertThat(process.exitValue()).as(Files.readString(errors)).isZero();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import java.nio.charset.StandardCharsets;
@@ -118,18 +119,18 @@ final class DxfReader {
         for (int i = 0; i < entities.size(); i++) {
             Item item = entities.get(i);
             switch (item.type()) {
-                case "CIRCLE" -> figures.add(new ReadFigure(
-                        item.first(8),
-                        true,
-                        true,
-                        List.of(ReadPiece.circle(item.number(10), item.number(20), item.number(40)))));
+                case "CIRCLE" ->
+                    figures.add(new ReadFigure(
+                            item.first(8),
+                            true,
+                            true,
+                            List.of(ReadPiece.circle(item.number(10), item.number(20), item.number(40)))));
                 case "LWPOLYLINE" -> lightPolyline(item);
                 case "POLYLINE" -> {
                     List<double[]> vertices = new ArrayList<>();
                     for (i++; entities.get(i).type().equals("VERTEX"); i++) {
                         Item v = entities.get(i);
-                        vertices.add(
-                                new double[] {v.number(10), v.number(20), v.first(42) == null ? 0 : v.number(42)});
+                        vertices.add(new double[] {v.number(10), v.number(20), v.first(42) == null ? 0 : v.number(42)});
                     }
                     if (!entities.get(i).type().equals("SEQEND")) {
                         throw new IllegalArgumentException("polyline without an end");
@@ -148,7 +149,7 @@ final class DxfReader {
                 case 10 -> vertices.add(new double[] {pair.number(), Double.NaN, 0});
                 case 20 -> vertices.get(vertices.size() - 1)[1] = pair.number();
                 case 42 -> vertices.get(vertices.size() - 1)[2] = pair.number();
-                default -> { }
+                default -> {}
             }
         }
         if (vertices.size() != (int) item.number(90)) {
@@ -164,9 +165,7 @@ final class DxfReader {
             double[] a = vertices.get(i);
             double[] b = vertices.get((i + 1) % vertices.size());
             pieces.add(
-                    a[2] == 0
-                            ? ReadPiece.line(a[0], a[1], b[0], b[1])
-                            : ReadPiece.bulge(a[0], a[1], b[0], b[1], a[2]));
+                    a[2] == 0 ? ReadPiece.line(a[0], a[1], b[0], b[1]) : ReadPiece.bulge(a[0], a[1], b[0], b[1], a[2]));
         }
         return new ReadFigure(layer, closed, false, pieces);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -51,7 +52,9 @@ class DxfStructureTest {
             }
             String handle = item.type().equals("DIMSTYLE") ? item.first(105) : item.first(5);
             assertThat(handle).as(item.type() + " has a handle").isNotNull();
-            assertThat(byHandle.put(handle, item)).as("handle " + handle + " once").isNull();
+            assertThat(byHandle.put(handle, item))
+                    .as("handle " + handle + " once")
+                    .isNull();
             greatest = Math.max(greatest, Long.parseLong(handle, 16));
         }
         assertThat(tables)
@@ -72,7 +75,8 @@ class DxfStructureTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(read.itemsOf("ENTITIES")).allMatch(e -> e.first(330).equals(model.first(5)));
-        assertThat(read.itemsOf("ENTITIES")).allMatch(e -> Set.of("CIRCLE", "LWPOLYLINE").contains(e.type()));
+        assertThat(read.itemsOf("ENTITIES"))
+                .allMatch(e -> Set.of("CIRCLE", "LWPOLYLINE").contains(e.type()));
     }
 
     @ParameterizedTest

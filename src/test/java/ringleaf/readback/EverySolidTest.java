@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -26,12 +27,13 @@ class EverySolidTest {
 
     /** Parts whose levels end in points on one another's edges, or nearly so. */
     @ParameterizedTest
-    @ValueSource(strings = {
-        "{kind: belt-drive, belt: T5, driver: {teeth: 15}, driven: {teeth: 33}}",
-        "{kind: belt-drive, belt: 5M, driver: {teeth: 20}, driven: {teeth: 40, hub-screws: {screw: M2},"
-                + " lightening: {form: spokes, count: 8}}}",
-        "{kind: pulley, belt: T2.5, teeth: 24, hub-height: 6, hub-diameter: 14, bore: {form: bearing, bearing: 623}}"
-    })
+    @ValueSource(
+            strings = {
+                "{kind: belt-drive, belt: T5, driver: {teeth: 15}, driven: {teeth: 33}}",
+                "{kind: belt-drive, belt: 5M, driver: {teeth: 20}, driven: {teeth: 40, hub-screws: {screw: M2},"
+                        + " lightening: {form: spokes, count: 8}}}",
+                "{kind: pulley, belt: T2.5, teeth: 24, hub-height: 6, hub-diameter: 14, bore: {form: bearing, bearing: 623}}"
+            })
     void levelsThatTouch(String mechanism) {
         String spec = "mechanisms:\n  made: " + mechanism + "\n";
         assertThat(faults(spec)).as(spec).isEmpty();

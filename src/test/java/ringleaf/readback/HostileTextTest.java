@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -20,10 +21,10 @@ import ringleaf.part.Layer;
 import ringleaf.part.MotionTable;
 import ringleaf.part.Part;
 import ringleaf.report.DesignJson;
+import ringleaf.report.FileSet;
 import ringleaf.report.MechanismReport;
 import ringleaf.report.PartFiles;
 import ringleaf.report.PartsCsv;
-import ringleaf.report.FileSet;
 
 /** Names and notes with markup, line breaks and worse leave every file readable and its drawing as it was. */
 class HostileTextTest {
@@ -59,7 +60,9 @@ class HostileTextTest {
             Part part = part(text);
             SvgReader svg = new SvgReader(SvgWriter.write(PartDrawing.of(part)));
             assertThat(svg.root().getElementsByTagName("script").getLength()).isZero();
-            assertThat(svg.figures.stream().filter(f -> f.layer().equals("cut"))).as("seed " + seed).hasSize(2);
+            assertThat(svg.figures.stream().filter(f -> f.layer().equals("cut")))
+                    .as("seed " + seed)
+                    .hasSize(2);
             for (DxfVersion version : DxfVersion.values()) {
                 byte[] file = DxfWriter.write(PartDrawing.of(part), version);
                 boolean plain = true;
@@ -68,7 +71,8 @@ class HostileTextTest {
                 }
                 assertThat(plain).as("ASCII only").isTrue();
                 DxfReader dxf = new DxfReader(file);
-                assertThat(dxf.figures.stream().filter(f -> f.layer().equals("cut"))).hasSize(2);
+                assertThat(dxf.figures.stream().filter(f -> f.layer().equals("cut")))
+                        .hasSize(2);
             }
         }
     }

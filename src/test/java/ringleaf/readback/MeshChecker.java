@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -19,21 +20,27 @@ public final class MeshChecker {
     public static boolean isThere() throws Exception {
         boolean there;
         try {
-            Process process = new ProcessBuilder("admesh", "--version").redirectErrorStream(true).start();
+            Process process = new ProcessBuilder("admesh", "--version")
+                    .redirectErrorStream(true)
+                    .start();
             process.getInputStream().readAllBytes();
             there = process.waitFor() == 0;
         } catch (IOException absent) {
             there = false;
         }
         if (!there) {
-            assertThat(System.getenv("RINGLEAF_REQUIRE_READERS")).as("admesh is required").isNotEqualTo("1");
+            assertThat(System.getenv("RINGLEAF_REQUIRE_READERS"))
+                    .as("admesh is required")
+                    .isNotEqualTo("1");
         }
         return there;
     }
 
     /** Asks that it finds closed bodies without a fault, so many unless 0; gives the volume that it finds, mm³. */
     public static double volume(Path stl, int bodies) throws Exception {
-        Process process = new ProcessBuilder("admesh", stl.toString()).redirectErrorStream(true).start();
+        Process process = new ProcessBuilder("admesh", stl.toString())
+                .redirectErrorStream(true)
+                .start();
         String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(process.waitFor()).isZero();
         Map<String, String> figures = new TreeMap<>();

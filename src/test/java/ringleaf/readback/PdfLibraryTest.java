@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -69,7 +70,9 @@ class PdfLibraryTest {
             if (contour.isCircle()) {
                 Arc circle = (Arc) contour.segments().get(0);
                 double[] middle = closed.get(i).middle();
-                double[] off = {middle[0] - circle.centre().x(), middle[1] - circle.centre().y()};
+                double[] off = {
+                    middle[0] - circle.centre().x(), middle[1] - circle.centre().y()
+                };
                 shift = shift == null ? off : shift;
                 assertThat(Math.hypot(off[0] - shift[0], off[1] - shift[1])).isLessThan(0.01);
             }
@@ -78,7 +81,9 @@ class PdfLibraryTest {
             int along = axis;
             assertThat(curves.stream()
                             .filter(c -> !c.closed() && c.points().size() == 4)
-                            .filter(c -> Math.abs(Math.abs(c.points().get(3)[along] - c.points().get(0)[along]) - 100)
+                            .filter(c -> Math.abs(Math.abs(c.points().get(3)[along]
+                                                    - c.points().get(0)[along])
+                                            - 100)
                                     < 0.01))
                     .hasSize(1);
         }
@@ -132,7 +137,8 @@ class PdfLibraryTest {
 
     private static boolean isThere() throws Exception {
         try {
-            Process process = new ProcessBuilder("mutool", "-v").redirectErrorStream(true).start();
+            Process process =
+                    new ProcessBuilder("mutool", "-v").redirectErrorStream(true).start();
             process.getInputStream().readAllBytes();
             process.waitFor();
             return true;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -17,9 +18,9 @@ import ringleaf.draw.paper.PaperPages;
 import ringleaf.draw.pdf.PdfWriter;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
+import ringleaf.geom.Region;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
-import ringleaf.geom.Region;
 
 /** Pages at true scale, read back by PDFBox's parser: sizes, bars, areas and places of holes. */
 class PdfReadbackTest {
@@ -73,7 +74,8 @@ class PdfReadbackTest {
     private static long bars(PdfReader.Sheet sheet, int axis) {
         return sheet.curves().stream()
                 .filter(c -> !c.closed() && c.points().size() == 4 && Math.abs(c.width() - OUTLINE) < 1e-3)
-                .filter(c -> Math.abs(Math.abs(c.points().get(3)[axis] - c.points().get(0)[axis]) - 100) < 1e-3)
+                .filter(c ->
+                        Math.abs(Math.abs(c.points().get(3)[axis] - c.points().get(0)[axis]) - 100) < 1e-3)
                 .filter(c -> Math.abs(c.points().get(3)[1 - axis] - c.points().get(0)[1 - axis]) < 1e-6)
                 .count();
     }
@@ -104,14 +106,17 @@ class PdfReadbackTest {
     @Test
     void holesLieWhereTheyShouldFromOneAnother() throws Exception {
         Part plate = Samples.plate();
-        List<PdfReader.Curve> circles = outlines(PdfReader.read(paper(List.of(plate), Paper.LETTER)).get(0));
+        List<PdfReader.Curve> circles =
+                outlines(PdfReader.read(paper(List.of(plate), Paper.LETTER)).get(0));
         List<Contour> exact = contours(plate);
         assertThat(circles).hasSize(exact.size());
         double[] origin = circles.get(0).middle();
         for (int i = 0; i < exact.size(); i++) {
             Arc arc = (Arc) exact.get(i).segments().get(0);
-            assertThat(circles.get(i).middle()[0] - origin[0]).isCloseTo(arc.centre().x(), within(1e-4));
-            assertThat(circles.get(i).middle()[1] - origin[1]).isCloseTo(arc.centre().y(), within(1e-4));
+            assertThat(circles.get(i).middle()[0] - origin[0])
+                    .isCloseTo(arc.centre().x(), within(1e-4));
+            assertThat(circles.get(i).middle()[1] - origin[1])
+                    .isCloseTo(arc.centre().y(), within(1e-4));
         }
     }
 

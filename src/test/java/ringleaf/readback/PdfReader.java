@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import java.io.IOException;
@@ -29,7 +30,12 @@ public final class PdfReader {
         }
 
         private static double cubic(double[] a, double[] b, double[] c, double[] d) {
-            return (6 * cross(a, b) + 3 * cross(a, c) + cross(a, d) + 3 * cross(b, c) + 3 * cross(b, d) + 6 * cross(c, d))
+            return (6 * cross(a, b)
+                            + 3 * cross(a, c)
+                            + cross(a, d)
+                            + 3 * cross(b, c)
+                            + 3 * cross(b, d)
+                            + 6 * cross(c, d))
                     / 20;
         }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -29,12 +30,13 @@ class RandomArcsTest {
             Point centre = new Point(random.nextDouble() * 400 - 200, random.nextDouble() * 400 - 200);
             double radius = 0.05 * Math.pow(10, 4 * random.nextDouble());
             // Near 120 and 180 degrees as often as elsewhere: there readers go astray.
-            double sweepDeg = switch (i % 4) {
-                case 0 -> 120 + (random.nextDouble() - 0.5) * 0.01;
-                case 1 -> 180 + (random.nextDouble() - 0.5) * 0.01;
-                case 2 -> 359.99 * random.nextDouble() + 0.001;
-                default -> 20 * random.nextDouble() + 0.001;
-            };
+            double sweepDeg =
+                    switch (i % 4) {
+                        case 0 -> 120 + (random.nextDouble() - 0.5) * 0.01;
+                        case 1 -> 180 + (random.nextDouble() - 0.5) * 0.01;
+                        case 2 -> 359.99 * random.nextDouble() + 0.001;
+                        default -> 20 * random.nextDouble() + 0.001;
+                    };
             double sense = random.nextBoolean() ? 1 : -1;
             arcs.add(Arc.of(centre, radius, 7 * random.nextDouble(), sense * Math.toRadians(sweepDeg)));
         }
@@ -46,8 +48,7 @@ class RandomArcsTest {
         for (Arc arc : arcs) {
             things.add(Drawn.of(Path.of(arc)));
         }
-        return new Drawing(
-                "arcs", List.of(), List.of(new DrawingLayer("mark", LayerStyle.black(0.1), "", things)));
+        return new Drawing("arcs", List.of(), List.of(new DrawingLayer("mark", LayerStyle.black(0.1), "", things)));
     }
 
     /** The greatest distance from the true circle, and how far the rebuilt piece is from the true sweep. */
@@ -61,7 +62,10 @@ class RandomArcsTest {
                 sweep += piece.sweep();
                 for (int k = 0; k <= 10; k++) {
                     double[] at = piece.at(k / 10.0);
-                    double off = Math.hypot(at[0] - arc.centre().x(), at[1] - arc.centre().y()) - arc.radius();
+                    double off = Math.hypot(
+                                    at[0] - arc.centre().x(),
+                                    at[1] - arc.centre().y())
+                            - arc.radius();
                     worst = Math.max(worst, Math.abs(off));
                 }
             }

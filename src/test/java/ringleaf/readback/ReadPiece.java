@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 /**
@@ -19,8 +20,7 @@ record ReadPiece(double x0, double y0, double x1, double y1, double cx, double c
         double dy = y1 - y0;
         double k = (1 - b * b) / (4 * b);
         double radius = Math.hypot(dx, dy) * (1 + b * b) / (4 * Math.abs(b));
-        return new ReadPiece(
-                x0, y0, x1, y1, (x0 + x1) / 2 - k * dy, (y0 + y1) / 2 + k * dx, radius, 4 * Math.atan(b));
+        return new ReadPiece(x0, y0, x1, y1, (x0 + x1) / 2 - k * dy, (y0 + y1) / 2 + k * dx, radius, 4 * Math.atan(b));
     }
 
     boolean isArc() {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -95,7 +96,8 @@ class ReadbackTest {
             }
         }
         for (ReadFigure figure : figures) {
-            assertThat(layers.contains(figure.layer()) || List.of("mark", "guide").contains(figure.layer()))
+            assertThat(layers.contains(figure.layer())
+                            || List.of("mark", "guide").contains(figure.layer()))
                     .as(figure.layer())
                     .isTrue();
         }
@@ -105,7 +107,8 @@ class ReadbackTest {
         assertThat(read.closed()).isTrue();
         assertThat(read.circle()).isEqualTo(contour.isCircle());
         double length = contour.length();
-        assertThat(read.length()).isEqualTo(length, within(deviation * (10 + read.pieces().size())));
+        assertThat(read.length())
+                .isEqualTo(length, within(deviation * (10 + read.pieces().size())));
         if (!read.circle()) {
             double slack = 2 * deviation * length;
             assertThat(read.area()).as("sense of travel, too").isEqualTo(contour.area(), within(slack));
@@ -116,10 +119,14 @@ class ReadbackTest {
             assertThat(piece.length()).as("no piece without length").isGreaterThan(0);
             assertThat(piece.x0()).as("joins exactly").isEqualTo(before.x1());
             assertThat(piece.y0()).as("joins exactly").isEqualTo(before.y1());
-            assertThat(read.circle() || Math.abs(piece.sweep()) <= widest + 1e-6).isTrue();
+            assertThat(read.circle() || Math.abs(piece.sweep()) <= widest + 1e-6)
+                    .isTrue();
             for (int k = 0; k <= 8; k++) {
                 double[] at = piece.at(k / 8.0);
-                double off = exact.stream().mapToDouble(e -> e.distance(at[0], at[1])).min().orElseThrow();
+                double off = exact.stream()
+                        .mapToDouble(e -> e.distance(at[0], at[1]))
+                        .min()
+                        .orElseThrow();
                 assertThat(off).as("deviation").isLessThan(deviation);
             }
             before = piece;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -25,8 +26,10 @@ class SameBytesTest {
             try {
                 Locale.setDefault(Locale.GERMANY);
                 assertThat(SvgWriter.write(PartDrawing.of(again.get(i)))).isEqualTo(svg);
-                assertThat(DxfWriter.write(PartDrawing.of(again.get(i)), DxfVersion.AC1015)).isEqualTo(dxf);
-                assertThat(DxfWriter.write(PartDrawing.of(again.get(i)), DxfVersion.R12)).isEqualTo(old);
+                assertThat(DxfWriter.write(PartDrawing.of(again.get(i)), DxfVersion.AC1015))
+                        .isEqualTo(dxf);
+                assertThat(DxfWriter.write(PartDrawing.of(again.get(i)), DxfVersion.R12))
+                        .isEqualTo(old);
             } finally {
                 Locale.setDefault(before);
             }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import java.util.ArrayList;
@@ -36,7 +37,9 @@ final class Samples {
         List<Segment> joined = new ArrayList<>();
         Point at = pieces.get(0).start();
         for (int i = 0; i < pieces.size(); i++) {
-            Point end = i == pieces.size() - 1 ? pieces.get(0).start() : pieces.get(i).end();
+            Point end = i == pieces.size() - 1
+                    ? pieces.get(0).start()
+                    : pieces.get(i).end();
             joined.add(pieces.get(i).withEnds(at, end));
             at = end;
         }
@@ -135,8 +138,12 @@ final class Samples {
     /** Every sample, and each turned, shifted far off and mirrored by a seeded throw. */
     static List<Part> all(long seed) {
         Random random = new Random(seed);
-        List<Part> plain = List.of(ring(), blade(), plate(), notched(), part(
-                "square", Region.of(Contour.rectangle(new Box(-1.0 / 3, 0, 2.0 / 3, 1.0 / 7)))));
+        List<Part> plain = List.of(
+                ring(),
+                blade(),
+                plate(),
+                notched(),
+                part("square", Region.of(Contour.rectangle(new Box(-1.0 / 3, 0, 2.0 / 3, 1.0 / 7)))));
         List<Part> all = new ArrayList<>(plain);
         for (Part part : plain) {
             Placement placement = new Placement(

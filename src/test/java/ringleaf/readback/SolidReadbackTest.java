@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -53,13 +54,15 @@ class SolidReadbackTest {
     void stlIsClosedOutwardAndOfTheRightVolume() {
         for (Part part : samples()) {
             for (double chord : CHORDS) {
-                byte[] file = StlWriter.write(PartMesh.onBed(part, new Tolerance(chord)).orElseThrow(), "mm; " + part.name());
+                byte[] file = StlWriter.write(
+                        PartMesh.onBed(part, new Tolerance(chord)).orElseThrow(), "mm; " + part.name());
                 assertThat(StlReader.header(file)).isEqualTo("mm; " + part.name());
                 assertSolid(StlReader.read(file), part, chord);
             }
         }
         Part finest = SolidSamples.all().get(2);
-        byte[] file = StlWriter.write(PartMesh.onBed(finest, new Tolerance(0.0005)).orElseThrow(), "");
+        byte[] file =
+                StlWriter.write(PartMesh.onBed(finest, new Tolerance(0.0005)).orElseThrow(), "");
         assertSolid(StlReader.read(file), finest, 0.0005);
     }
 
@@ -67,7 +70,8 @@ class SolidReadbackTest {
     void everyCornerLiesOnTheOutlineAndNoChordLeavesItByMoreThanTheTolerance() {
         double chord = 0.01;
         Part disc = SolidSamples.stack("disc", List.of(Layer.of(Region.disc(new Point(3, 4), 20), 0, 2)));
-        ReadMesh read = StlReader.read(StlWriter.write(PartMesh.onBed(disc, new Tolerance(chord)).orElseThrow(), ""));
+        ReadMesh read = StlReader.read(
+                StlWriter.write(PartMesh.onBed(disc, new Tolerance(chord)).orElseThrow(), ""));
         double least = Double.POSITIVE_INFINITY;
         for (double[] t : read.triangles()) {
             for (int k = 0; k < 9; k += 3) {
@@ -88,7 +92,8 @@ class SolidReadbackTest {
     void thrownStacksOfLevelsThatShareEdgesAreClosed() {
         for (long seed = 1; seed <= 60; seed++) {
             Part part = SolidSamples.thrown(seed);
-            byte[] file = StlWriter.write(PartMesh.onBed(part, new Tolerance(0.01)).orElseThrow(), "");
+            byte[] file =
+                    StlWriter.write(PartMesh.onBed(part, new Tolerance(0.01)).orElseThrow(), "");
             assertSolid(StlReader.read(file), part, 0.01);
         }
     }
@@ -104,7 +109,8 @@ class SolidReadbackTest {
             copies += 1 + 2 * i;
         }
         byte[] file = ThreeMfWriter.write("T & <t>", "chords within 0.01 mm", "ringleaf 0", items);
-        assertThat(ThreeMfWriter.write("T & <t>", "chords within 0.01 mm", "ringleaf 0", items)).isEqualTo(file);
+        assertThat(ThreeMfWriter.write("T & <t>", "chords within 0.01 mm", "ringleaf 0", items))
+                .isEqualTo(file);
         ThreeMfReader.Plate plate = ThreeMfReader.read(file);
         assertThat(plate.metadata())
                 .containsEntry("Title", "T & <t>")
@@ -137,7 +143,8 @@ class SolidReadbackTest {
     @Test
     void largerFaceLiesOnTheBedAndNothingIsMirrored() {
         Part pinned = SolidSamples.all().get(1);
-        ReadMesh read = StlReader.read(StlWriter.write(PartMesh.onBed(pinned, new Tolerance(0.01)).orElseThrow(), ""));
+        ReadMesh read = StlReader.read(
+                StlWriter.write(PartMesh.onBed(pinned, new Tolerance(0.01)).orElseThrow(), ""));
         double onBed = 0;
         double pinX = 0;
         int pinCorners = 0;
@@ -165,7 +172,8 @@ class SolidReadbackTest {
         Part disc = SolidSamples.stack("disc", List.of(Layer.of(Region.disc(Point.ORIGIN, 30), 0, 2)));
         // n chords: sagitta 30 (1 - cos(pi/n)) within the tolerance; 2 n walls and 2 (n - 2) faces
         for (double[] known : new double[][] {{0.1, 39}, {0.01, 122}, {0.001, 385}}) {
-            assertThat(PartMesh.of(disc, new Tolerance(known[0])).orElseThrow().triangleCount()).isEqualTo((int) (4 * known[1] - 4));
+            assertThat(PartMesh.of(disc, new Tolerance(known[0])).orElseThrow().triangleCount())
+                    .isEqualTo((int) (4 * known[1] - 4));
         }
     }
 
@@ -183,8 +191,11 @@ class SolidReadbackTest {
                 for (Segment segment : contour.segments()) {
                     // a chord of sagitta 0.01 spans 2 acos(1 - 0.01 / r)
                     corners += segment instanceof Arc arc
-                            ? (int) Math.max(arc.isCircle() ? 3 : 1, Math.ceil(Math.abs(arc.sweep()) / (2 * Math.acos(
-                                            Math.max(-1, 1 - 0.01 / arc.radius()))) - 1e-7))
+                            ? (int) Math.max(
+                                    arc.isCircle() ? 3 : 1,
+                                    Math.ceil(Math.abs(arc.sweep())
+                                                    / (2 * Math.acos(Math.max(-1, 1 - 0.01 / arc.radius())))
+                                            - 1e-7))
                             : 1;
                 }
             }
@@ -212,7 +223,9 @@ class SolidReadbackTest {
         }
         for (Part part : parts) {
             Path file = folder.resolve(part.name() + ".stl");
-            Files.write(file, StlWriter.write(PartMesh.onBed(part, new Tolerance(0.01)).orElseThrow(), "mm"));
+            Files.write(
+                    file,
+                    StlWriter.write(PartMesh.onBed(part, new Tolerance(0.01)).orElseThrow(), "mm"));
             double volume = SolidSamples.volume(part);
             // hollows inside a thrown stack count as bodies of their own
             assertThat(MeshChecker.volume(file, part.name().startsWith("thrown") ? 0 : 1))

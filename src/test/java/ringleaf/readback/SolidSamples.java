@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import java.util.ArrayList;
@@ -98,8 +99,7 @@ final class SolidSamples {
     static double rounding(Part part) {
         double rounding = 0;
         Box box = part.box();
-        double reach = Math.max(
-                Math.max(Math.abs(box.minX()), box.maxX()), Math.max(Math.abs(box.minY()), box.maxY()));
+        double reach = Math.max(Math.max(Math.abs(box.minX()), box.maxX()), Math.max(Math.abs(box.minY()), box.maxY()));
         for (Layer layer : part.layers()) {
             for (Region region : layer.regions()) {
                 rounding += region.perimeter() * layer.height() * Math.ulp((float) reach);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -34,7 +35,8 @@ public final class StlReader {
             }
             good &= Math.abs(n[0] * n[0] + n[1] * n[1] + n[2] * n[2] - 1) < 1e-5;
             if (!good) {
-                throw new AssertionError("normal or filler of triangle " + Arrays.toString(t) + ": " + Arrays.toString(n));
+                throw new AssertionError(
+                        "normal or filler of triangle " + Arrays.toString(t) + ": " + Arrays.toString(n));
             }
         }
         return new ReadMesh(triangles);

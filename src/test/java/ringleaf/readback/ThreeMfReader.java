@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.readback;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -39,10 +40,12 @@ public final class ThreeMfReader {
         assertThat(entries.keySet()).first().isEqualTo("[Content_Types].xml");
         Element types = xml(entries.get("[Content_Types].xml")).getDocumentElement();
         assertThat(types.getElementsByTagName("Default").getLength()).isEqualTo(2);
-        Element start = (Element)
-                xml(entries.get("_rels/.rels")).getElementsByTagName("Relationship").item(0);
+        Element start = (Element) xml(entries.get("_rels/.rels"))
+                .getElementsByTagName("Relationship")
+                .item(0);
         assertThat(start.getAttribute("Type")).isEqualTo(START);
-        Element model = xml(entries.get(start.getAttribute("Target").substring(1))).getDocumentElement();
+        Element model =
+                xml(entries.get(start.getAttribute("Target").substring(1))).getDocumentElement();
         assertThat(model.getNamespaceURI()).isEqualTo(CORE);
         assertThat(model.getAttribute("unit")).isEqualTo("millimeter");
         Map<String, String> metadata = new LinkedHashMap<>();
@@ -58,7 +61,10 @@ public final class ThreeMfReader {
         List<Copy> copies = new ArrayList<>();
         for (Element item : all(model, "item")) {
             String[] turn = item.getAttribute("transform").split(" ");
-            assertThat(turn).hasSize(12).startsWith("1", "0", "0", "0", "1", "0", "0", "0", "1").endsWith("0");
+            assertThat(turn)
+                    .hasSize(12)
+                    .startsWith("1", "0", "0", "0", "1", "0", "0", "0", "1")
+                    .endsWith("0");
             copies.add(new Copy(
                     item.getAttribute("partnumber"),
                     solids.get(item.getAttribute("objectid")),

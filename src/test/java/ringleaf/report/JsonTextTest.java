@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -22,9 +23,17 @@ class JsonTextTest {
     void layout() {
         byte[] json = new JsonText()
                 .beginObject()
-                .name("a").raw("1.5")
-                .name("none").beginArray().endArray()
-                .name("list").beginArray().text("x").beginObject().endObject().endArray()
+                .name("a")
+                .raw("1.5")
+                .name("none")
+                .beginArray()
+                .endArray()
+                .name("list")
+                .beginArray()
+                .text("x")
+                .beginObject()
+                .endObject()
+                .endArray()
                 .endObject()
                 .toBytes();
         assertThat(new String(json, StandardCharsets.UTF_8)).isEqualTo("""
@@ -47,7 +56,9 @@ class JsonTextTest {
             JsonNode tree = tree(random, 0);
             JsonText text = new JsonText();
             write(tree, text);
-            assertThat(new ObjectMapper().readTree(text.toBytes())).as("seed %d, tree %d", seed, i).isEqualTo(tree);
+            assertThat(new ObjectMapper().readTree(text.toBytes()))
+                    .as("seed %d, tree %d", seed, i)
+                    .isEqualTo(tree);
         }
     }
 
@@ -74,7 +85,8 @@ class JsonTextTest {
     private static String string(Random random) {
         StringBuilder text = new StringBuilder();
         for (int i = random.nextInt(12); i > 0; i--) {
-            text.appendCodePoint(SIGNS.codePointAt(SIGNS.offsetByCodePoints(0, random.nextInt(SIGNS.codePointCount(0, SIGNS.length())))));
+            text.appendCodePoint(SIGNS.codePointAt(
+                    SIGNS.offsetByCodePoints(0, random.nextInt(SIGNS.codePointCount(0, SIGNS.length())))));
         }
         return text.toString();
     }

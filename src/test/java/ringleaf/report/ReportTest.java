@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -32,10 +33,12 @@ class ReportTest {
             List.of(Layer.of(Region.ring(Point.ORIGIN, 30, 40), 3, 6)),
             List.of(),
             "");
-    private static final Part SCREW = new Part(
-            "screw", "pin", 6, new Part.Source("bought", "M2.5, 12 mm"), List.of(), List.of(), "with a nut");
-    private static final Finding GOOD =
-            Finding.of("lap").at(Finding.Place.when("closed")).atLeast(0.61, 0.6, "mm").says("the blades overlap enough");
+    private static final Part SCREW =
+            new Part("screw", "pin", 6, new Part.Source("bought", "M2.5, 12 mm"), List.of(), List.of(), "with a nut");
+    private static final Finding GOOD = Finding.of("lap")
+            .at(Finding.Place.when("closed"))
+            .atLeast(0.61, 0.6, "mm")
+            .says("the blades overlap enough");
     private static final Finding BAD = Finding.of("light-tight")
             .onOutlines(1e-6)
             .about("blade 1", "blade 2")
@@ -105,7 +108,9 @@ class ReportTest {
                         + "\"where\":\"state 180, blade 1 and blade 2, at (3, -4)\","
                         + "\"message\":\"the blades leave slits\"}");
         assertThat(shutter.at("/travel/unknown").isNull()).isTrue();
-        assertThat(new String(json(), StandardCharsets.UTF_8)).contains("85.619512346").endsWith("}\n");
+        assertThat(new String(json(), StandardCharsets.UTF_8))
+                .contains("85.619512346")
+                .endsWith("}\n");
     }
 
     @Test
@@ -148,7 +153,9 @@ class ReportTest {
         Finding none = Finding.of("lap")
                 .unmeasured(Finding.Relation.AT_LEAST, 30, "deg", true)
                 .says("was not measured");
-        assertThat(FindingsText.of(List.of(none), ShownUnit.MM, false)).contains("lap    -").contains("at least 30°");
+        assertThat(FindingsText.of(List.of(none), ShownUnit.MM, false))
+                .contains("lap    -")
+                .contains("at least 30°");
     }
 
     @Test

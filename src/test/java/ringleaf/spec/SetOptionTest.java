@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -11,8 +12,8 @@ class SetOptionTest {
 
     private static Values vent(String... options) {
         Specs specs = new Specs();
-        SpecDocument document = specs.read(Specs.SMALLEST, options).orElseThrow(() -> new AssertionError(
-                specs.problems.text()));
+        SpecDocument document =
+                specs.read(Specs.SMALLEST, options).orElseThrow(() -> new AssertionError(specs.problems.text()));
         return document.mechanisms().get(0).values();
     }
 
@@ -20,10 +21,16 @@ class SetOptionTest {
     void overridesAFieldFromTheRootOrFromTheMechanism() {
         assertThat(vent("mechanisms.vent.flaps=16").require(VentFields.FLAPS)).isEqualTo(16);
         assertThat(vent("vent.flaps=16").require(VentFields.FLAPS)).isEqualTo(16);
-        assertThat(vent("vent.flaps=16", "vent.flaps=18").require(VentFields.FLAPS)).as("the last holds").isEqualTo(18);
-        assertThat(vent("vent.full-opening=2 1/2 in").require(VentFields.OPENING)).isEqualTo(63.5);
+        assertThat(vent("vent.flaps=16", "vent.flaps=18").require(VentFields.FLAPS))
+                .as("the last holds")
+                .isEqualTo(18);
+        assertThat(vent("vent.full-opening=2 1/2 in").require(VentFields.OPENING))
+                .isEqualTo(63.5);
         assertThat(vent("vent.full-opening=3\"").require(VentFields.OPENING)).isCloseTo(76.2, within(1e-12));
-        assertThat(vent("vent.outer-width={at-most: 110}").bound(VentFields.WIDTH).atMost()).hasValue(110);
+        assertThat(vent("vent.outer-width={at-most: 110}")
+                        .bound(VentFields.WIDTH)
+                        .atMost())
+                .hasValue(110);
         assertThat(vent("units=in").require(VentFields.OPENING)).isEqualTo(1625.6);
     }
 
@@ -35,7 +42,8 @@ class SetOptionTest {
         SpecDocument document = specs.read(
                         Specs.SMALLEST, "fabrication.blade.stock=steel-0.1", "slide.kind=slide-vent", "title=Vent: two")
                 .orElseThrow(() -> new AssertionError(specs.problems.text()));
-        assertThat(document.fabrication().given("blade").orElseThrow().stock().name()).isEqualTo("steel-0.1");
+        assertThat(document.fabrication().given("blade").orElseThrow().stock().name())
+                .isEqualTo("steel-0.1");
         assertThat(document.mechanisms()).hasSize(2);
         assertThat(document.slug()).isEqualTo("vent-two");
     }

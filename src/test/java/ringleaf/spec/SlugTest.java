@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -58,7 +59,9 @@ class SlugTest {
         assertThat(Slug.refusal("a".repeat(81))).contains("81 characters");
         assertThat(Slug.refusal("a\u202Eb")).contains("U+202E");
         assertThat(Slug.refusal("a\nb")).contains("U+000A");
-        assertThat(Slug.refusal("<script>alert(1)<script>")).as("markup is text").isEmpty();
+        assertThat(Slug.refusal("<script>alert(1)<script>"))
+                .as("markup is text")
+                .isEmpty();
     }
 
     @Test
@@ -73,7 +76,8 @@ class SlugTest {
             }
             Slug.of(title.toString())
                     .ifPresent(slug -> assertThat(slug).as("seed %d", seed).matches("[a-z0-9]+(-[a-z0-9]+)*"));
-            Slug.of(title.toString()).ifPresent(slug -> assertThat(slug.length()).isLessThan(70));
+            Slug.of(title.toString())
+                    .ifPresent(slug -> assertThat(slug.length()).isLessThan(70));
         }
     }
 

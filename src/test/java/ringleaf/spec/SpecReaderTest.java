@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -27,7 +28,8 @@ class SpecReaderTest {
         assertThat(document.slug()).isEqualTo("harbour-light");
         assertThat(document.units()).isEqualTo(LengthUnit.MM);
         assertThat(document.mechanisms()).extracting(MechanismSpec::name).containsExactly("vent", "slide-2");
-        assertThat(document.mechanisms().get(0).values().require(VentFields.OPENING)).isEqualTo(63.5);
+        assertThat(document.mechanisms().get(0).values().require(VentFields.OPENING))
+                .isEqualTo(63.5);
         Making blade = document.fabrication().given("blade").orElseThrow();
         assertThat(blade.process().name()).isEqualTo("fibre-laser");
         assertThat(blade.stock().thickness()).hasValue(0.15);
@@ -48,7 +50,8 @@ class SpecReaderTest {
         assertThat(thin.given()).isFalse();
         assertThat(document.fabrication().of("blade", 0.2).stock().slopeLimit())
                 .isCloseTo(Math.toRadians(6), within(1e-15));
-        assertThat(document.fabrication().of("blade", 0.8).process().makesLayers()).isTrue();
+        assertThat(document.fabrication().of("blade", 0.8).process().makesLayers())
+                .isTrue();
         assertThat(document.fabrication().of("plate", 3).stock().name()).isEqualTo("pla");
     }
 
@@ -90,8 +93,7 @@ class SpecReaderTest {
     void tellsEverythingThatIsWrongInOneRun() {
         Problems problems = new Problems();
         Specs specs = new Specs();
-        assertThat(specs.read(
-                        """
+        assertThat(specs.read("""
                         title: ../etc
                         unit: mm
                         fabrication:
@@ -108,8 +110,7 @@ class SpecReaderTest {
                           vent:
                             kind: flap-vent
                             flaps: 2
-                        """))
-                .isEmpty();
+                        """)).isEmpty();
         assertThat(specs.problems.text())
                 .contains(":1:8: title: holds a /, which parts folders")
                 .contains(":2:1: unit: unknown key; did you mean units?")
@@ -181,7 +182,8 @@ class SpecReaderTest {
 
     @Test
     void readsAndComplainsTheSameWhereDecimalsTakeAComma() {
-        String wrong = Specs.WHOLE.replace("14", "1.5").replace("110", "0.0001in").replace("250", "2,5");
+        String wrong =
+                Specs.WHOLE.replace("14", "1.5").replace("110", "0.0001in").replace("250", "2,5");
         String before = Specs.messages(wrong);
         String schema = SpecSchema.write(Specs.KINDS);
         Locale locale = Locale.getDefault();
@@ -202,7 +204,8 @@ class SpecReaderTest {
             text.append("  v").append(i).append(": {kind: slide-vent}\n");
         }
         assertThat(Specs.messages(text.toString())).contains("51 mechanisms stand here, and 50 are the most");
-        assertThat(new Specs().read(text.toString().replace("  v50: {kind: slide-vent}\n", ""))).isPresent();
+        assertThat(new Specs().read(text.toString().replace("  v50: {kind: slide-vent}\n", "")))
+                .isPresent();
     }
 
     @Test
@@ -210,10 +213,47 @@ class SpecReaderTest {
         long seed = 4242;
         Random random = new Random(seed);
         String[] pieces = {
-            "title", "units", "mechanisms", "vent", "kind", "flap-vent", "full-opening", ": ", "\n", "\n  ", "\n    ",
+            "title",
+            "units",
+            "mechanisms",
+            "vent",
+            "kind",
+            "flap-vent",
+            "full-opening",
+            ": ",
+            "\n",
+            "\n  ",
+            "\n    ",
             "64",
-            "{", "}", "[", "]", ",", "- ", "&a ", "*a", "!!x ", "|", ">", "'", "\"", "#", "? ", "\t", "é", "😀",
-            "---", "%", "1/2", "in", "at-most", "null", "~", "2,5", ".nan", "@", "`"
+            "{",
+            "}",
+            "[",
+            "]",
+            ",",
+            "- ",
+            "&a ",
+            "*a",
+            "!!x ",
+            "|",
+            ">",
+            "'",
+            "\"",
+            "#",
+            "? ",
+            "\t",
+            "é",
+            "😀",
+            "---",
+            "%",
+            "1/2",
+            "in",
+            "at-most",
+            "null",
+            "~",
+            "2,5",
+            ".nan",
+            "@",
+            "`"
         };
         for (int run = 0; run < 1200; run++) {
             StringBuilder text = new StringBuilder(run % 3 == 0 ? Specs.WHOLE : run % 3 == 1 ? Specs.SMALLEST : "");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -19,8 +20,8 @@ import ringleaf.spec.field.VentFields;
 
 class SpecSchemaTest {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final JsonSchema SCHEMA = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-            .getSchema(SpecSchema.write(Specs.KINDS));
+    private static final JsonSchema SCHEMA =
+            JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(SpecSchema.write(Specs.KINDS));
     private static final String VENT = "mechanisms: {v: {kind: flap-vent, full-opening: 64, flaps: 14, %s}}";
 
     /** The text as an editor sees it: YAML 1.2 core turned into JSON. */
@@ -77,7 +78,8 @@ class SpecSchemaTest {
         assertThat(meets(Specs.WHOLE)).isTrue();
         assertThat(meets(Specs.SMALLEST)).isTrue();
         assertThat(meets("title: 64\n" + Specs.SMALLEST)).isTrue();
-        assertThat(meets("units: thou\n" + Specs.SMALLEST.replace("64", "60000"))).isTrue();
+        assertThat(meets("units: thou\n" + Specs.SMALLEST.replace("64", "60000")))
+                .isTrue();
         assertThat(meets("units: in\n" + Specs.SMALLEST.replace("64", "0.05"))).isTrue();
     }
 
@@ -137,8 +139,7 @@ class SpecSchemaTest {
     void everyRandomSpecThatReadsMeetsTheSchema() {
         long seed = 31;
         Random random = new Random(seed);
-        String[] lengths = {
-            "64", "0.01", "5000", "12thou", "3/8in", "1 1/2", "0", "5001", "200000", "1e3", "64mm + 1in"
+        String[] lengths = {"64", "0.01", "5000", "12thou", "3/8in", "1 1/2", "0", "5001", "200000", "1e3", "64mm + 1in"
         };
         String[] units = {"mm", "cm", "in", "thou"};
         int read = 0;
@@ -150,7 +151,9 @@ class SpecSchemaTest {
                     + lengths[random.nextInt(lengths.length)] + "}}}";
             if (Specs.messages(text).isEmpty()) {
                 read++;
-                assertThat(meets(text)).as("seed %d, run %d: %s", seed, run, text).isTrue();
+                assertThat(meets(text))
+                        .as("seed %d, run %d: %s", seed, run, text)
+                        .isTrue();
             }
         }
         assertThat(read).isGreaterThan(60);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
 import java.util.ArrayList;
@@ -14,16 +15,14 @@ final class Specs {
     static final List<KindFields> KINDS = List.of(
             new KindFields("flap-vent", "flaps over a round opening", () -> VentFields.FIELDS),
             new KindFields("slide-vent", "a slide over slots", () -> VentFields.DRIVE_FIELDS));
-    static final String SMALLEST =
-            """
+    static final String SMALLEST = """
             mechanisms:
               vent:
                 kind: flap-vent
                 full-opening: 64
                 flaps: 14
             """;
-    static final String WHOLE =
-            """
+    static final String WHOLE = """
             title: Harbour light
             units: mm
             fabrication:

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tolerance;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -34,7 +35,8 @@ class DefaultYieldTest {
         SpecReader reader = new SpecReader(Kinds.fields(), new Catalogues(SharedFiles.NONE, problems), problems);
         SpecSource source = SpecSource.of("test.yaml", spec);
         Node.Mapping root = reader.root(source, List.of()).orElseThrow();
-        Variants.Variant variant = new Variants(source, root, SharedFiles.NONE).reader().read(List.of());
+        Variants.Variant variant =
+                new Variants(source, root, SharedFiles.NONE).reader().read(List.of());
         return variant.isGood() ? variant.planned().get(0).asBuilt() : Optional.empty();
     }
 
@@ -87,10 +89,12 @@ class DefaultYieldTest {
     @ParameterizedTest
     @ValueSource(strings = {"backlash: 0", "backlash: 0.05"})
     void playThatIsGivenTooSmallIsToldWithWhatTheProcessAsksFor(String given) {
-        AsBuilt built = built("fabrication:\n  gear: " + MAKING[2] + "\nmechanisms:\n  g:\n    kind: gear-pair\n    " + given
-                        + "\n    module: 1\n    driver: {teeth: 20}\n    driven: {teeth: 40}\n")
+        AsBuilt built = built("fabrication:\n  gear: " + MAKING[2] + "\nmechanisms:\n  g:\n    kind: gear-pair\n    "
+                        + given + "\n    module: 1\n    driver: {teeth: 20}\n    driven: {teeth: 40}\n")
                 .orElseThrow();
-        assertThat(new DriftStudy(built).brokenAsDrawn()).as("rounding breaks nothing").isEmpty();
+        assertThat(new DriftStudy(built).brokenAsDrawn())
+                .as("rounding breaks nothing")
+                .isEmpty();
         Yield yield = new YieldStudy(built).of(600, 1, 1, Ticker.NONE);
         assertThat(yield.share()).isLessThan(0.95);
         assertThat(yield.failures().get(0).check()).isEqualTo("backlash");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -35,15 +36,21 @@ class DeeperRootTest {
         ToothForm plain = form(teeth, shift, thinning, 0);
         ToothForm deep = form(teeth, shift, thinning, deeper);
         assertThat(plain.rootRadius() - deep.rootRadius()).isCloseTo(deeper, within(1e-12));
-        LineString space = Flattened.line(GearOutline.of(deep, Tolerance.CURVE).toothSpace(0).segments(), 1e-6);
+        LineString space = Flattened.line(
+                GearOutline.of(deep, Tolerance.CURVE).toothSpace(0).segments(), 1e-6);
         Coordinate[] middle = {new Coordinate(0, 0), new Coordinate(2 * deep.tipRadius(), 0)};
-        double bottom = space.intersection(Flattened.FACTORY.createLineString(middle)).getCoordinate().x;
+        double bottom =
+                space.intersection(Flattened.FACTORY.createLineString(middle)).getCoordinate().x;
         assertThat(bottom).as("bottom of the space").isCloseTo(deep.rootRadius(), within(2e-5));
         Polygon one = polygon(plain);
         Polygon other = polygon(deep);
-        assertThat(other.difference(one).getArea()).as("material where there was none").isLessThan(teeth * 2e-4);
+        assertThat(other.difference(one).getArea())
+                .as("material where there was none")
+                .isLessThan(teeth * 2e-4);
         double ring = plain.formRadius() + 1e-3;
-        double lost = one.difference(other).difference(Flattened.jts(Point.ORIGIN).buffer(ring, 500)).getArea();
+        double lost = one.difference(other)
+                .difference(Flattened.jts(Point.ORIGIN).buffer(ring, 500))
+                .getArea();
         assertThat(lost).as("taken from the involute").isLessThan(teeth * 2e-4);
         assertThat(GearOutline.of(deep, Tolerance.CURVE).deviation()).isLessThan(Tolerance.CURVE.length());
     }
@@ -68,9 +75,11 @@ class DeeperRootTest {
     void aDeeperRootIsNoStrongerAndItsFootIsMeasured() {
         ToothForm plain = form(20, 0, 0.2, 0);
         ToothForm deep = form(20, 0, 0.2, 0.3);
-        assertThat(LewisFactor.of(deep).factor()).isLessThan(LewisFactor.of(plain).factor());
+        assertThat(LewisFactor.of(deep).factor())
+                .isLessThan(LewisFactor.of(plain).factor());
         double least = Double.POSITIVE_INFINITY;
-        for (Point p : Flattened.points(GearOutline.of(deep, Tolerance.CURVE).toothSpace(Math.PI / 20).segments(), 1e-4)) {
+        for (Point p : Flattened.points(
+                GearOutline.of(deep, Tolerance.CURVE).toothSpace(Math.PI / 20).segments(), 1e-4)) {
             boolean low = p.norm() < deep.formRadius() && p.angle() < 0.1;
             // the space stands half a pitch aside, so the tooth's middle is the x axis
             least = low && p.y() > 0 ? Math.min(least, 2 * p.y()) : least;
@@ -85,7 +94,8 @@ class DeeperRootTest {
         InternalForm deep = InternalForm.of(1, 60, 0, 0.2, RACK.withDeeper(0.24));
         assertThat(deep.rootRadius() - plain.rootRadius()).isCloseTo(0.24, within(1e-12));
         double most = 0;
-        for (Point p : Flattened.points(InternalOutline.of(deep, Tolerance.CURVE).opening().segments(), 1e-5)) {
+        for (Point p : Flattened.points(
+                InternalOutline.of(deep, Tolerance.CURVE).opening().segments(), 1e-5)) {
             most = Math.max(most, p.norm());
         }
         assertThat(most).isCloseTo(deep.rootRadius(), within(1e-6));

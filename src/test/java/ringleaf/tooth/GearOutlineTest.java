@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -107,8 +108,8 @@ class GearOutlineTest {
             }
             // The pin sits between two flanks: their deviation shows in its height over the sine of the half wedge.
             double half = Math.PI / form.teeth() - form.baseHalfAngle();
-            double wedge = Math.sin(half + InvoluteCurve.rollAt(
-                    form.baseRadius(), form.referenceRadius() + form.shift() * form.module()));
+            double wedge = Math.sin(half
+                    + InvoluteCurve.rollAt(form.baseRadius(), form.referenceRadius() + form.shift() * form.module()));
             assertThat(high).isCloseTo(ToothMeasure.pinRadius(form, pin), within((CURVE + 1e-6) / wedge));
         }
     }
@@ -191,7 +192,8 @@ class GearOutlineTest {
                 assertThat(piece.start().norm()).isLessThan(tip + 1e-12);
             }
             Arc land = (Arc) rim.segments().get(0);
-            assertThat(Angles.signed(land.startAngle() + land.sweep() / 2 - 1 - Math.PI)).isCloseTo(0, within(1e-12));
+            assertThat(Angles.signed(land.startAngle() + land.sweep() / 2 - 1 - Math.PI))
+                    .isCloseTo(0, within(1e-12));
         }
     }
 
@@ -214,7 +216,8 @@ class GearOutlineTest {
         }
         assertThat(widest).isCloseTo(45.8, within(1e-12));
         assertThat(outline.deviation(45.8)).isBetween(outline.deviation(), CURVE);
-        assertThat(Flattened.polygon(outline.sectorRim(45.8, 1, 0), 1e-4).isValid()).isTrue();
+        assertThat(Flattened.polygon(outline.sectorRim(45.8, 1, 0), 1e-4).isValid())
+                .isTrue();
     }
 
     @Test

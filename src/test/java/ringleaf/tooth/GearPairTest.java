@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -50,7 +51,8 @@ class GearPairTest {
         }
         // The formula alone gives plausible ratios where the mate's tip passes the base tangent point: must be seen.
         for (double[] row : new double[][] {{12, 24, 1.5111222305}, {12, 120, 1.6458547208}, {15, 60, 1.6330731758}}) {
-            ContactPath path = GearPair.of(form(1, (int) row[0], 0), form(1, (int) row[1], 0)).contact();
+            ContactPath path = GearPair.of(form(1, (int) row[0], 0), form(1, (int) row[1], 0))
+                    .contact();
             assertThat(path.ratio()).isCloseTo(row[2], within(6e-11));
             assertThat(path.isClean()).isFalse();
             assertThat(path.gearTipPastTangent()).isPositive();
@@ -97,13 +99,15 @@ class GearPairTest {
     @Test
     void backlashFromThinning() {
         // jt = 0.1 at the reference distance: jbn 0.0939692621, 0.5729577951 degrees on 20 teeth (computed).
-        GearPair pair = GearPair.of(form(1, 20, 0).withThinning(0.06), form(1, 40, 0).withThinning(0.04));
+        GearPair pair =
+                GearPair.of(form(1, 20, 0).withThinning(0.06), form(1, 40, 0).withThinning(0.04));
         assertThat(pair.backlash()).isCloseTo(0.1, within(1e-13));
         assertThat(pair.normalBacklash()).isCloseTo(0.0939692621, within(6e-11));
         assertThat(Math.toDegrees(pair.pinionPlay())).isCloseTo(0.5729577951, within(6e-11));
         assertThat(pair.gearPlay()).isCloseTo(pair.pinionPlay() / 2, within(1e-13));
         for (double share = 0; share <= 1; share += 0.25) {
-            GearPair spread = GearPair.of(form(0.8, 17, 0.3), form(0.8, 60, -0.1)).withCentreDistance(31.3);
+            GearPair spread =
+                    GearPair.of(form(0.8, 17, 0.3), form(0.8, 60, -0.1)).withCentreDistance(31.3);
             GearPair split = spread.withNormalBacklash(0.12, share);
             assertThat(split.normalBacklash()).isCloseTo(0.12, within(1e-13));
             double total = split.pinion().thinning() + split.gear().thinning();
@@ -128,6 +132,7 @@ class GearPairTest {
     @Test
     void refusesWhatIsNoPair() {
         assertThatThrownBy(() -> GearPair.of(form(1, 20, 0), form(2, 20, 0))).hasMessageContaining("share module");
-        assertThatThrownBy(() -> new GearPair(form(1, 20, 0), form(1, 20, 0), 18)).hasMessageContaining("base circles");
+        assertThatThrownBy(() -> new GearPair(form(1, 20, 0), form(1, 20, 0), 18))
+                .hasMessageContaining("base circles");
     }
 }

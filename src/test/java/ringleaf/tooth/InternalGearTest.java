@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -46,8 +47,12 @@ class InternalGearTest {
     @Test
     void contactRatiosAndLimits() {
         double[][] ratios = {
-            {24, 120, 1.8644573087}, {20, 80, 1.8896813303}, {24, 80, 1.9122136324}, {30, 100, 1.9082048642},
-            {30, 60, 1.9980000888}, {21, 60, 1.9558084379}
+            {24, 120, 1.8644573087},
+            {20, 80, 1.8896813303},
+            {24, 80, 1.9122136324},
+            {30, 100, 1.9082048642},
+            {30, 60, 1.9980000888},
+            {21, 60, 1.9558084379}
         };
         for (double[] row : ratios) {
             InternalPair pair = InternalPair.of(form(1, (int) row[0], 0), ring(1, (int) row[1], 0));
@@ -55,7 +60,11 @@ class InternalGearTest {
             assertThat(pair.involuteMargin()).isPositive();
         }
         double[][] trims = {
-            {20, 35, -0.00426}, {20, 36, -0.00113}, {20, 37, 0.00165}, {20, 38, 0.00415}, {15, 60, 0.04228},
+            {20, 35, -0.00426},
+            {20, 36, -0.00113},
+            {20, 37, 0.00165},
+            {20, 38, 0.00415},
+            {15, 60, 0.04228},
             {12, 120, 0.07247}
         };
         for (double[] row : trims) {
@@ -65,8 +74,10 @@ class InternalGearTest {
         // Least pinion by the involute condition, as a real number: 23.6778 in 40, 19.1836 in 80 (computed).
         for (int[] row : new int[][] {{40, 23}, {80, 19}, {120, 18}}) {
             InternalForm ring = ring(1, row[0], 0);
-            assertThat(InternalPair.of(form(1, row[1], 0), ring).involuteMargin()).isNegative();
-            assertThat(InternalPair.of(form(1, row[1] + 1, 0), ring).involuteMargin()).isPositive();
+            assertThat(InternalPair.of(form(1, row[1], 0), ring).involuteMargin())
+                    .isNegative();
+            assertThat(InternalPair.of(form(1, row[1] + 1, 0), ring).involuteMargin())
+                    .isPositive();
         }
     }
 
@@ -95,8 +106,12 @@ class InternalGearTest {
     @Test
     void outlinesAreSound() {
         for (InternalForm form : List.of(
-                ring(1, 40, 0), ring(0.8, 81, 0.3), ring(2, 36, 0.2), InternalForm.of(1, 24, 0, 0, EXACT),
-                InternalForm.of(1, 60, -0.4, 0.05, BasicRack.FORM_D), InternalForm.of(1, 30, 0.9, 0, EXACT))) {
+                ring(1, 40, 0),
+                ring(0.8, 81, 0.3),
+                ring(2, 36, 0.2),
+                InternalForm.of(1, 24, 0, 0, EXACT),
+                InternalForm.of(1, 60, -0.4, 0.05, BasicRack.FORM_D),
+                InternalForm.of(1, 30, 0.9, 0, EXACT))) {
             Contour opening = opening(form);
             Polygon polygon = Flattened.polygon(opening, 1e-5);
             assertThat(polygon.isValid()).as(form.toString()).isTrue();
@@ -117,17 +132,21 @@ class InternalGearTest {
     @Test
     void refusesWhatIsNoRing() {
         assertThatThrownBy(() -> ring(1, 40, 0).withTipRadius(18)).hasMessageContaining("base radius");
-        assertThatThrownBy(() -> InternalPair.of(form(1, 40, 0), ring(1, 40, 0))).hasMessageContaining("more teeth");
+        assertThatThrownBy(() -> InternalPair.of(form(1, 40, 0), ring(1, 40, 0)))
+                .hasMessageContaining("more teeth");
         assertThatThrownBy(() -> opening(ring(1, 40, 4))).hasMessageContaining("end in a point");
     }
 
     static List<InternalPair> pairs() {
         return List.of(
-                InternalPair.of(form(1, 24, 0), ring(1, 60, 0)).withNormalBacklash(0.05, 0.5)
+                InternalPair.of(form(1, 24, 0), ring(1, 60, 0))
+                        .withNormalBacklash(0.05, 0.5)
                         .withCleanTips(),
-                InternalPair.of(form(0.8, 20, 0.3), ring(0.8, 81, 0.4)).withNormalBacklash(0.08, 0.2)
+                InternalPair.of(form(0.8, 20, 0.3), ring(0.8, 81, 0.4))
+                        .withNormalBacklash(0.08, 0.2)
                         .withCleanTips(),
-                InternalPair.of(form(1, 24, 0), ring(1, 60, 0)).withCentreDistance(17.9)
+                InternalPair.of(form(1, 24, 0), ring(1, 60, 0))
+                        .withCentreDistance(17.9)
                         .withCleanTips());
     }
 
@@ -136,7 +155,8 @@ class InternalGearTest {
         InternalPair full = InternalPair.of(form(1, 24, 0), ring(1, 60, 0));
         assertThat(full.involuteMargin()).isPositive();
         assertThat(full.isClean()).isFalse();
-        assertThat(full.ringTipLimit()).isBetween(full.ring().tipRadius(), full.ring().referenceRadius());
+        assertThat(full.ringTipLimit())
+                .isBetween(full.ring().tipRadius(), full.ring().referenceRadius());
         assertThat(full.withCleanTips().contactRatio()).isLessThan(full.contactRatio());
     }
 

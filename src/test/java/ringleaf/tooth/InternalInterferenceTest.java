@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -33,7 +34,8 @@ class InternalInterferenceTest {
             InternalPair pair = pair(pinion, pinion + more);
             double margin = pair.trochoidMargin();
             if (Math.abs(margin) > NEAR) {
-                assertThat(gapRolled(pair) > 0).as(pinion + " in " + (pinion + more) + ", margin " + margin)
+                assertThat(gapRolled(pair) > 0)
+                        .as(pinion + " in " + (pinion + more) + ", margin " + margin)
                         .isEqualTo(margin > 0);
             }
         }
@@ -52,8 +54,12 @@ class InternalInterferenceTest {
     @Test
     void handbookLimitOfStandardTeeth() {
         for (int pinion : new int[] {30, 40, 60}) {
-            assertThat(full(pinion, pinion + 7).trochoidMargin()).as(pinion + "").isNegative();
-            assertThat(full(pinion, pinion + 10).trochoidMargin()).as(pinion + "").isPositive();
+            assertThat(full(pinion, pinion + 7).trochoidMargin())
+                    .as(pinion + "")
+                    .isNegative();
+            assertThat(full(pinion, pinion + 10).trochoidMargin())
+                    .as(pinion + "")
+                    .isPositive();
         }
     }
 
@@ -68,7 +74,8 @@ class InternalInterferenceTest {
             InternalPair pair = pair(pinion, pinion + more);
             double margin = pair.trimmingMargin();
             if (Math.abs(margin) > NEAR && pair.trochoidMargin() > NEAR) {
-                assertThat(goesIn(pair)).as(pinion + " into " + (pinion + more) + ", margin " + margin)
+                assertThat(goesIn(pair))
+                        .as(pinion + " into " + (pinion + more) + ", margin " + margin)
                         .isEqualTo(margin > 0);
             }
         }
@@ -84,7 +91,8 @@ class InternalInterferenceTest {
         Contour opening = InternalOutline.of(pair.ring(), Tolerance.CURVE).opening();
         double outside = pair.ring().rootRadius() + 2;
         List<Segment> pieces = new ArrayList<>();
-        for (Contour contour : Region.of(Contour.circle(Point.ORIGIN, outside), opening).contours()) {
+        for (Contour contour :
+                Region.of(Contour.circle(Point.ORIGIN, outside), opening).contours()) {
             pieces.addAll(contour.segments());
         }
         return pieces;
@@ -111,8 +119,7 @@ class InternalInterferenceTest {
         List<Segment> ring = ring(pair);
         for (int i = 1; i <= 60; i++) {
             double distance = pair.centreDistance() * i / 60;
-            RollingPair at =
-                    new RollingPair(pinion(pair, distance), new Point(distance, 0), ring, Point.ORIGIN);
+            RollingPair at = new RollingPair(pinion(pair, distance), new Point(distance, 0), ring, Point.ORIGIN);
             if (at.at(0, 0).gap().distance() == 0) {
                 return false;
             }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -54,7 +55,8 @@ class InvoluteTest {
         RootCurve root = RootCurve.of(ToothForm.of(2, 14));
         for (int i = 1; i < 20; i++) {
             double roll = i / 20.0;
-            Point step = involute.at(roll + 1e-6).minus(involute.at(roll - 1e-6)).unit();
+            Point step =
+                    involute.at(roll + 1e-6).minus(involute.at(roll - 1e-6)).unit();
             assertThat(step.distance(involute.tangent(roll))).isLessThan(1e-7);
             double normal = root.to() * i / 20;
             Point move = root.at(normal + 1e-6).minus(root.at(normal - 1e-6)).unit();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -35,7 +36,8 @@ class LewisFactorTest {
         assertThat(LewisFactor.of(ToothForm.of(1, 30)).factor()).isGreaterThan(plain);
         ToothForm shifted = ToothForm.of(1, 20, 0.3, 0, BasicRack.FORM_A);
         assertThat(LewisFactor.of(shifted).factor()).isGreaterThan(plain);
-        assertThat(LewisFactor.of(ToothForm.of(1, 20).withThinning(0.2)).factor()).isLessThan(plain);
+        assertThat(LewisFactor.of(ToothForm.of(1, 20).withThinning(0.2)).factor())
+                .isLessThan(plain);
     }
 
     @Test

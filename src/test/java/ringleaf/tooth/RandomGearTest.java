@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -18,8 +19,12 @@ import ringleaf.geom.Tolerance;
 
 class RandomGearTest {
     private static final BasicRack[] RACKS = {
-        BasicRack.FORM_A, BasicRack.FORM_B, BasicRack.FORM_C, BasicRack.FORM_D,
-        BasicRack.ofFullClearance(Math.toRadians(25), 1, 1.2), new BasicRack(Math.toRadians(14.5), 1, 1.25, 0.2)
+        BasicRack.FORM_A,
+        BasicRack.FORM_B,
+        BasicRack.FORM_C,
+        BasicRack.FORM_D,
+        BasicRack.ofFullClearance(Math.toRadians(25), 1, 1.2),
+        new BasicRack(Math.toRadians(14.5), 1, 1.25, 0.2)
     };
 
     @Test

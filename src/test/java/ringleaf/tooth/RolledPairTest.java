@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -71,8 +72,10 @@ class RolledPairTest {
         double[] starts = {path.gearAngleBefore(), path.gearAngleAfter()};
         for (int i = 0; i < 2; i++) {
             double side = i == 0 ? 1 : -1;
-            assertThat(gap(pair, tooth, pinion, atPitchPoint + side * (starts[i] - inside))).isLessThan(0.0025);
-            assertThat(gap(pair, tooth, pinion, atPitchPoint + side * (starts[i] - outside))).isGreaterThan(0.004);
+            assertThat(gap(pair, tooth, pinion, atPitchPoint + side * (starts[i] - inside)))
+                    .isLessThan(0.0025);
+            assertThat(gap(pair, tooth, pinion, atPitchPoint + side * (starts[i] - outside)))
+                    .isGreaterThan(0.004);
         }
     }
 
@@ -100,8 +103,7 @@ class RolledPairTest {
     /** The pinion at its place when the gear has turned by {@code turn}, and {@code more} out of the middle. */
     private static Polygon meshed(GearPair pair, Polygon pinion, double turn, double more) {
         double space = pair.gear().pitchAngle() / 2 + turn;
-        AffineTransformation place =
-                AffineTransformation.rotationInstance(pair.pinionPhase(space, DIRECTION) + more);
+        AffineTransformation place = AffineTransformation.rotationInstance(pair.pinionPhase(space, DIRECTION) + more);
         Point centre = Point.polar(pair.centreDistance(), DIRECTION);
         place.translate(centre.x(), centre.y());
         return (Polygon) place.transform(pinion);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -43,10 +44,12 @@ class SectorReachTest {
             assertThat(reach.spaces(travel, 2)).isEqualTo(spaces + 4);
             assertThat(reach.travel(spaces + 4, 2)).isCloseTo(travel, within(1e-12));
             for (int i = 0; i <= 12; i++) {
-                assertThat(overlap(pair, sector, spaces, travel * (i / 12.0 - 0.5))).isLessThan(1e-6);
+                assertThat(overlap(pair, sector, spaces, travel * (i / 12.0 - 0.5)))
+                        .isLessThan(1e-6);
             }
             // Half a degree of the pinion farther, and a tooth stands on the uncut rim.
-            double more = Math.toRadians(0.5) * pair.pinion().teeth() / pair.gear().teeth();
+            double more =
+                    Math.toRadians(0.5) * pair.pinion().teeth() / pair.gear().teeth();
             assertThat(overlap(pair, sector, spaces, travel / 2 + more)).isGreaterThan(1e-6);
             assertThat(overlap(pair, sector, spaces, -travel / 2 - more)).isGreaterThan(1e-6);
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -39,7 +40,8 @@ class TipFinishTest {
 
     @Test
     void everyJointOfARelievedFlankIsSmooth() {
-        Contour contour = GearOutline.of(FORM, Tolerance.CURVE, new TipFinish(0.03, 0.5, 0)).external();
+        Contour contour = GearOutline.of(FORM, Tolerance.CURVE, new TipFinish(0.03, 0.5, 0))
+                .external();
         List<Segment> pieces = contour.segments();
         for (int i = 1; i < pieces.size(); i++) {
             Segment before = pieces.get(i - 1);
@@ -53,7 +55,8 @@ class TipFinishTest {
     @Test
     void roundingTouchesTipCircleAndFlank() {
         Contour sharp = GearOutline.of(FORM, Tolerance.CURVE).external();
-        Contour round = GearOutline.of(FORM, Tolerance.CURVE, new TipFinish(0, 0, 0.1)).external();
+        Contour round =
+                GearOutline.of(FORM, Tolerance.CURVE, new TipFinish(0, 0, 0.1)).external();
         assertThat(round.area()).isLessThan(sharp.area());
         assertThat(round.box().maxX()).isCloseTo(FORM.tipRadius(), within(1e-9));
         int rounded = 0;
@@ -71,7 +74,8 @@ class TipFinishTest {
 
     @Test
     void whatDoesNotFitIsRefused() {
-        assertThatThrownBy(() -> GearOutline.of(FORM, Tolerance.CURVE, new TipFinish(0, 0, 1)).external())
+        assertThatThrownBy(() -> GearOutline.of(FORM, Tolerance.CURVE, new TipFinish(0, 0, 1))
+                        .external())
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("does not fit");
         assertThatThrownBy(() -> GearOutline.of(FORM, Tolerance.CURVE, new TipFinish(0.03, 2.2, 0)))

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -27,16 +28,20 @@ class ToothFormTest {
     @Test
     void undercutLimits() {
         // Computed from 2 ha/sin^2 a and ha - z sin^2 a/2.
-        double[][] least = {
-            {14.5, 31.902940317}, {20, 17.097264341}, {22.5, 13.656854249}, {25, 11.197819864}, {30, 8}
+        double[][] least = {{14.5, 31.902940317}, {20, 17.097264341}, {22.5, 13.656854249}, {25, 11.197819864}, {30, 8}
         };
         for (double[] row : least) {
             BasicRack rack = BasicRack.ofFullClearance(Math.toRadians(row[0]), 1, 1.1);
             assertThat(rack.leastTeeth()).isCloseTo(row[1], within(5e-9));
         }
         double[][] shift = {
-            {8, 0.532088886}, {10, 0.415111108}, {12, 0.298133329}, {14, 0.181155551}, {15, 0.122666662},
-            {16, 0.064177772}, {17, 0.005688883}
+            {8, 0.532088886},
+            {10, 0.415111108},
+            {12, 0.298133329},
+            {14, 0.181155551},
+            {15, 0.122666662},
+            {16, 0.064177772},
+            {17, 0.005688883}
         };
         for (double[] row : shift) {
             int teeth = (int) row[0];

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -22,13 +23,12 @@ import ringleaf.report.FindingWords;
 
 /** An arm that turns a quarter round a centre, with posts and walls about it. */
 class ApartTest {
-    private static final Motion QUARTER =
-            Mechanisms.motion(91, List.of(s -> Placement.turn(Math.toRadians(s))));
+    private static final Motion QUARTER = Mechanisms.motion(91, List.of(s -> Placement.turn(Math.toRadians(s))));
     private static final Region ARM = Region.of(Mechanisms.rectangle(0, -1, 20, 1));
 
     private static Finding apart(double least, List<Requirement.Pair> pairs, Member... members) {
-        Assembly a = Mechanisms.assembly(
-                QUARTER, List.of(members), new Requirement.StaysApart("clearance", least, pairs));
+        Assembly a =
+                Mechanisms.assembly(QUARTER, List.of(members), new Requirement.StaysApart("clearance", least, pairs));
         return Mechanisms.judge(a).findings().get(0);
     }
 
@@ -77,7 +77,8 @@ class ApartTest {
     @Test
     void heightsThatDoNotOverlapDoNotMeet() {
         assertThat(apart(0.5, List.of(), arm(), post(0, 10, 1, 2, 4)).failed()).isFalse();
-        assertThat(apart(0.5, List.of(), arm(), post(0, 10, 1, 1.99, 4)).failed()).isTrue();
+        assertThat(apart(0.5, List.of(), arm(), post(0, 10, 1, 1.99, 4)).failed())
+                .isTrue();
     }
 
     @Test
@@ -186,8 +187,11 @@ class ApartTest {
         // A plate without a bore under the leaves is met by the pin, the same plate with one is not.
         Member plate = Mechanisms.member("plate", 0, Region.disc(Point.ORIGIN, 50), 0, 3);
         Member bored = Mechanisms.member(
-                "plate", 0, Region.disc(Point.ORIGIN, 50).withHoles(
-                        List.of(Contour.circle(new Point(37.4, 0), 1))), 0, 3);
+                "plate",
+                0,
+                Region.disc(Point.ORIGIN, 50).withHoles(List.of(Contour.circle(new Point(37.4, 0), 1))),
+                0,
+                3);
         assertThat(judge(leaves, rule, flush, plate).failed()).isTrue();
         Finding ok = judge(leaves, rule, flush, bored);
         assertThat(ok.failed()).isFalse();
@@ -197,14 +201,20 @@ class ApartTest {
     @Test
     void aLeafOfTwoLevelsMeetsOthersByEach() {
         // One arm of two levels: only the upper, shorter one shares a height with the post.
-        Member stepped = new Member("arm", Mechanisms.part("arm", Layer.of(ARM, 0, 2),
-                Layer.of(Region.of(Mechanisms.rectangle(0, -1, 10, 1)), 2, 4)), 1, Placement.IDENTITY);
+        Member stepped = new Member(
+                "arm",
+                Mechanisms.part(
+                        "arm", Layer.of(ARM, 0, 2), Layer.of(Region.of(Mechanisms.rectangle(0, -1, 10, 1)), 2, 4)),
+                1,
+                Placement.IDENTITY);
         Finding f = apart(0.5, List.of(), stepped, post(0, 15, 1, 3, 5));
         assertThat(f.failed()).isFalse();
         assertThat(f.measured()).isCloseTo(4, within(1e-9));
     }
 
     private static Finding judge(BandLeaves leaves, Requirement rule, Member... more) {
-        return Mechanisms.judge(leaves.assembly(181, List.of(more), rule)).findings().get(0);
+        return Mechanisms.judge(leaves.assembly(181, List.of(more), rule))
+                .findings()
+                .get(0);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -83,7 +84,12 @@ record BandLeaves(int count, double pivot, double width, double spanDeg, double 
         for (int k = 0; k < count; k++) {
             leaves.add(k);
         }
-        return new LeafFamily("blade", leaves, 3, 5, Region.disc(Point.ORIGIN, clear),
+        return new LeafFamily(
+                "blade",
+                leaves,
+                3,
+                5,
+                Region.disc(Point.ORIGIN, clear),
                 s -> opening(mostAngle() * s.state() / (states - 1), s.by()));
     }
 
@@ -99,7 +105,13 @@ record BandLeaves(int count, double pivot, double width, double spanDeg, double 
     Assembly assembly(int states, List<Member> more, Requirement... requirements) {
         List<Member> members = new ArrayList<>(members());
         members.addAll(more);
-        return new Assembly("made-up", members, motion(states), Optional.of(family(states)), List.of(requirements),
-                List.of(), List.of());
+        return new Assembly(
+                "made-up",
+                members,
+                motion(states),
+                Optional.of(family(states)),
+                List.of(requirements),
+                List.of(),
+                List.of());
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -32,7 +33,14 @@ class BuildTest {
 
     private static Assembly built(Assembly a, BuildStep... steps) {
         return new Assembly(
-                a.name(), a.members(), a.motion(), a.leaves(), a.requirements(), a.callouts(), List.of(steps), a.views());
+                a.name(),
+                a.members(),
+                a.motion(),
+                a.leaves(),
+                a.requirements(),
+                a.callouts(),
+                List.of(steps),
+                a.views());
     }
 
     private static BuildStep step(Placing... placings) {
@@ -46,9 +54,9 @@ class BuildTest {
     }
 
     private static void assertFree(Assembly assembly) {
-        assertThat(findings(assembly)).singleElement().satisfies(f -> assertThat(f.status())
-                .as(f.message())
-                .isEqualTo(Finding.Status.PASS));
+        assertThat(findings(assembly))
+                .singleElement()
+                .satisfies(f -> assertThat(f.status()).as(f.message()).isEqualTo(Finding.Status.PASS));
     }
 
     private static Finding blocked(Assembly assembly) {
@@ -69,7 +77,8 @@ class BuildTest {
 
     @Test
     void nothingIsAskedOfSentencesAlone() {
-        assertThat(findings(built(List.of(peg(0, 0, 1)), BuildStep.of("Deburr it.")))).isEmpty();
+        assertThat(findings(built(List.of(peg(0, 0, 1)), BuildStep.of("Deburr it."))))
+                .isEmpty();
     }
 
     @Test
@@ -79,7 +88,8 @@ class BuildTest {
         BuildStep first = step(Placing.of(0, Placing.NOTHING, Way.DOWN), Placing.of(1, 0, Way.DOWN));
         BuildStep second = step(Placing.of(2, 0, Way.DOWN));
         assertFree(built(List.of(plate("base", 0, 0, 3), collar, plate("lid", 2.1, 4, 6)), first, second));
-        Finding narrow = blocked(built(List.of(plate("base", 0, 0, 3), collar, plate("lid", 1.1, 4, 6)), first, second));
+        Finding narrow =
+                blocked(built(List.of(plate("base", 0, 0, 3), collar, plate("lid", 1.1, 4, 6)), first, second));
         assertThat(FindingWords.where(narrow)).startsWith("step 2, lid and collar, at (");
         // A ring of 2 less 1.1 is over the plate: that wide is the widest circle in it.
         assertThat(narrow.measured()).isCloseTo(0.9, within(0.02));
@@ -113,7 +123,8 @@ class BuildTest {
                 lidded,
                 base,
                 step(Placing.of(2, 0, Way.DOWN))));
-        Finding twice = blocked(built(members, base, step(Placing.of(2, 0, Way.DOWN)), step(Placing.of(2, 0, Way.DOWN))));
+        Finding twice =
+                blocked(built(members, base, step(Placing.of(2, 0, Way.DOWN)), step(Placing.of(2, 0, Way.DOWN))));
         assertThat(twice.message()).contains("is there already");
     }
 
@@ -131,12 +142,12 @@ class BuildTest {
         Member block = Mechanisms.member("block", 0, Region.of(Mechanisms.rectangle(4, -1, 6, 1)), 0, 5);
         Member slider = Mechanisms.member("slider", 0, Region.disc(Point.ORIGIN, 1), 3, 4);
         BuildStep base = step(Placing.of(0, Placing.NOTHING, Way.DOWN));
-        Finding f = blocked(built(
-                List.of(block, slider), base, step(Placing.of(1, 0, new Way.Aside(new Point(10, 0))))));
+        Finding f =
+                blocked(built(List.of(block, slider), base, step(Placing.of(1, 0, new Way.Aside(new Point(10, 0))))));
         assertThat(f.message()).contains("cannot slide to its place past the block");
         assertFree(built(List.of(block, slider), base, step(Placing.of(1, 0, new Way.Aside(new Point(0, 10))))));
-        Finding onto = blocked(built(
-                List.of(block, slider), base, step(Placing.of(1, 0, new Way.Aside(new Point(5, 0))))));
+        Finding onto =
+                blocked(built(List.of(block, slider), base, step(Placing.of(1, 0, new Way.Aside(new Point(5, 0))))));
         assertThat(onto.message()).contains("cannot come down");
     }
 
@@ -152,13 +163,15 @@ class BuildTest {
         BuildStep over = step(Placing.of(3, 0, Way.DOWN));
         List<Member> members = List.of(pulley, flange, belt, lid);
         assertFree(built(members, first, round, over));
-        assertThat(FindingWords.where(blocked(built(members, first, over, round)))).startsWith("step 3, belt and lid");
+        assertThat(FindingWords.where(blocked(built(members, first, over, round))))
+                .startsWith("step 3, belt and lid");
         assertThat(FindingWords.where(blocked(built(members, first, step(Placing.of(2, 0, Way.DOWN))))))
                 .startsWith("step 2, belt and flange");
     }
 
     private static Assembly circle(BandLeaves leaves, int threaded, List<Member> more) {
-        List<Member> all = new ArrayList<>(List.of(Mechanisms.member("base", 0, Region.ring(Point.ORIGIN, 32, 60), 0, 3)));
+        List<Member> all =
+                new ArrayList<>(List.of(Mechanisms.member("base", 0, Region.ring(Point.ORIGIN, 32, 60), 0, 3)));
         all.addAll(more);
         Assembly a = leaves.assembly(2, all, new Requirement.StaysApart("clearance", 0.1, List.of()));
         List<Placing> laid = new ArrayList<>();
@@ -195,8 +208,13 @@ class BuildTest {
             assertThat(f.message()).contains("blade " + (count - under + 1) + " has to go under the blade 1");
         });
         assertThat(findings(circle(leaves, 0, List.of()))).singleElement().satisfies(f -> assertThat(f.message())
-                .endsWith(under == 1 ? "from above." : "; " + (under - 1)
-                        + (under == 2 ? " other in this step likewise." : " others in this step likewise.")));
+                .endsWith(
+                        under == 1
+                                ? "from above."
+                                : "; " + (under - 1)
+                                        + (under == 2
+                                                ? " other in this step likewise."
+                                                : " others in this step likewise.")));
     }
 
     /** Two pins at the root of a leaf cannot both pass the leaves that cross it: one of them goes through these. */
@@ -206,7 +224,10 @@ class BuildTest {
         List<Member> pins = new ArrayList<>();
         for (int i = 0; i < leaves.count(); i++) {
             Region pin = Region.disc(new Point(37.4, 0), 0.5);
-            pins.add(new Member("pin " + (i + 1), Mechanisms.part("pin", pin, 3, 6), i + 1,
+            pins.add(new Member(
+                    "pin " + (i + 1),
+                    Mechanisms.part("pin", pin, 3, 6),
+                    i + 1,
                     Placement.turn(i * Angles.TURN / leaves.count())));
         }
         // Laid counter-clockwise, a leaf's root lies over its neighbours: its pin may stand up there.
@@ -214,7 +235,10 @@ class BuildTest {
         List<Member> tips = new ArrayList<>();
         for (int i = 0; i < leaves.count(); i++) {
             Region pin = Region.disc(Point.polar(37.4, Math.toRadians(130)), 0.5);
-            tips.add(new Member("pin " + (i + 1), Mechanisms.part("pin", pin, 3, 6), i + 1,
+            tips.add(new Member(
+                    "pin " + (i + 1),
+                    Mechanisms.part("pin", pin, 3, 6),
+                    i + 1,
                     Placement.turn(i * Angles.TURN / leaves.count())));
         }
         assertThat(findings(drilled(circle(leaves, reachedOver(leaves), tips))))
@@ -234,7 +258,8 @@ class BuildTest {
         Region drilled = leaf.withHoles(List.of(pin.outer()));
         for (Member m : a.members()) {
             boolean blade = m.name().startsWith("blade");
-            members.add(blade ? new Member(m.name(), Mechanisms.part("blade", drilled, 3, 3.15), m.body(), m.home()) : m);
+            members.add(
+                    blade ? new Member(m.name(), Mechanisms.part("blade", drilled, 3, 3.15), m.body(), m.home()) : m);
         }
         return new Assembly(
                 a.name(), members, a.motion(), a.leaves(), a.requirements(), a.callouts(), a.steps(), a.views());

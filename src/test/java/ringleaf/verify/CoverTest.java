@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -23,8 +24,7 @@ class CoverTest {
     private static final int STATES = 181;
 
     private static Verdict cover(BandLeaves leaves, double lap) {
-        return Mechanisms.judge(
-                leaves.assembly(STATES, List.of(), new Requirement.Covered("light-tight", "lap", lap)));
+        return Mechanisms.judge(leaves.assembly(STATES, List.of(), new Requirement.Covered("light-tight", "lap", lap)));
     }
 
     private static StateReport last(Verdict v) {
@@ -74,7 +74,8 @@ class CoverTest {
             Verdict all = Judge.judge(
                     leaves.assembly(31, List.of(), new Requirement.Covered("light-tight", "lap", 0.05)),
                     Options.DEFAULT.withThorough(true));
-            assertThat(all.findings()).extracting(Finding::status)
+            assertThat(all.findings())
+                    .extracting(Finding::status)
                     .isEqualTo(quick.findings().stream().map(Finding::status).toList());
             assertThat(last(all).leakArea()).isEqualTo(last(quick).leakArea());
         }
@@ -92,20 +93,24 @@ class CoverTest {
         Assembly plain = few.assembly(11, List.of(filling), covered);
         List<Member> members = new ArrayList<>(plain.members());
         Member first = members.get(0);
-        members.set(0, new Member(
-                first.name(), Mechanisms.part("holed", holed, 3, 3.15), first.body(), first.home()));
+        members.set(0, new Member(first.name(), Mechanisms.part("holed", holed, 3, 3.15), first.body(), first.home()));
         Region room = Region.disc(Point.ORIGIN, 24);
         LeafFamily wide = new LeafFamily(
                 "blade",
-                plain.leaves().orElseThrow().members(), 3, 5, room, plain.leaves().orElseThrow().opening());
-        assertThat(Mechanisms.judge(with(plain, members, wide)).states().get(0).leakArea()).isEqualTo(0);
+                plain.leaves().orElseThrow().members(),
+                3,
+                5,
+                room,
+                plain.leaves().orElseThrow().opening());
+        assertThat(Mechanisms.judge(with(plain, members, wide)).states().get(0).leakArea())
+                .isEqualTo(0);
         members.remove(3);
-        double area = Mechanisms.judge(with(plain, members, wide)).states().get(0).leakArea();
+        double area =
+                Mechanisms.judge(with(plain, members, wide)).states().get(0).leakArea();
         assertThat(area).isCloseTo(Math.PI * 0.25, within(1e-3));
     }
 
     private static Assembly with(Assembly a, List<Member> members, LeafFamily family) {
-        return new Assembly(
-                a.name(), members, a.motion(), Optional.of(family), a.requirements(), List.of(), List.of());
+        return new Assembly(a.name(), members, a.motion(), Optional.of(family), a.requirements(), List.of(), List.of());
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -83,7 +84,9 @@ class ExactTest {
                     continue;
                 }
                 boolean inside = polygon.contains(Chords.FACTORY.createPoint(new Coordinate(x, y)));
-                assertThat(shape.contains(x, y)).as("seed %d, case %d, %f %f", SEED + 2, i, x, y).isEqualTo(inside);
+                assertThat(shape.contains(x, y))
+                        .as("seed %d, case %d, %f %f", SEED + 2, i, x, y)
+                        .isEqualTo(inside);
             }
         }
     }
@@ -109,8 +112,8 @@ class ExactTest {
         for (int i = 0; i < 120; i++) {
             Shape a = Shape.of(RandomOutlines.star(random));
             Shape b = Shape.of(RandomOutlines.star(random));
-            Geometry shared = OverlayNGRobust.overlay(
-                    Chords.lean(a, FINE), Chords.lean(b, FINE), OverlayNG.INTERSECTION);
+            Geometry shared =
+                    OverlayNGRobust.overlay(Chords.lean(a, FINE), Chords.lean(b, FINE), OverlayNG.INTERSECTION);
             assertThat(SharedArea.of(a, b, 1e-6))
                     .as("seed %d, case %d", SEED + 3, i)
                     .isCloseTo(shared.getArea(), within(100 * FINE));
@@ -158,14 +161,18 @@ class ExactTest {
                     continue;
                 }
                 boolean inside = buffered.contains(Chords.FACTORY.createPoint(new Coordinate(x, y)));
-                assertThat(inset.contains(x, y)).as("seed %d, case %d", SEED + 5, i).isEqualTo(inside);
+                assertThat(inset.contains(x, y))
+                        .as("seed %d, case %d", SEED + 5, i)
+                        .isEqualTo(inside);
             }
             for (Coordinate c : buffered.getCoordinates()) {
                 double nearest = 1e9;
                 for (Piece p : inset.curves) {
                     nearest = Math.min(nearest, p.nearestTo(c.x, c.y).distance(new Point(c.x, c.y)));
                 }
-                assertThat(nearest).as("seed %d, case %d: edge of the buffer", SEED + 5, i).isLessThan(0.01);
+                assertThat(nearest)
+                        .as("seed %d, case %d: edge of the buffer", SEED + 5, i)
+                        .isLessThan(0.01);
             }
         }
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -46,14 +47,16 @@ class HeightsTest {
         assertThat(hangs.failed()).isTrue();
         assertThat(hangs.measured()).isCloseTo(0.1, within(1e-12));
         assertThat(rests(2.9, half, 1).measured()).isCloseTo(-0.1, within(1e-12));
-        assertThat(rests(3, Region.of(Mechanisms.rectangle(10, -10, 20, 10)), 1).failed()).isTrue();
+        assertThat(rests(3, Region.of(Mechanisms.rectangle(10, -10, 20, 10)), 1).failed())
+                .isTrue();
     }
 
     private static Finding above(double from, double least, double area, Region outline) {
         Member upper = Mechanisms.member("lid", 1, outline, from, from + 2);
         return judged(
                 new Requirement.StaysAbove("axial-clearance", List.of(new Requirement.Above(1, 0, least, area))),
-                BASE, upper);
+                BASE,
+                upper);
     }
 
     @Test
@@ -78,16 +81,24 @@ class HeightsTest {
         double last = Math.toRadians(30) + Math.atan2(1, 20) + over;
         double corner = Math.hypot(20, 1);
         Member low = post(first, corner);
-        Member both = Mechanisms.member("posts", 0, low.part().layers().get(0).regions().get(0), 0, 2);
-        Member posts = new Member("posts", both.part().withLayers(List.of(
-                low.part().layers().get(0), post(last, corner).part().layers().get(0))), 0, Placement.IDENTITY);
+        Member both = Mechanisms.member(
+                "posts", 0, low.part().layers().get(0).regions().get(0), 0, 2);
+        Member posts = new Member(
+                "posts",
+                both.part()
+                        .withLayers(List.of(
+                                low.part().layers().get(0),
+                                post(last, corner).part().layers().get(0))),
+                0,
+                Placement.IDENTITY);
         Requirement stops = new Requirement.Stops("stops", 0, 1, Point.ORIGIN, true, over);
         Finding right = judged(stops, moving, posts);
         assertThat(right.failed()).as(right.toString()).isFalse();
         assertThat(right.measured()).isCloseTo(2, within(0.1));
         Finding early = judged(new Requirement.Stops("stops", 0, 1, Point.ORIGIN, true, over / 2), moving, posts);
         assertThat(early.failed()).isTrue();
-        Finding none = judged(stops, moving, Mechanisms.member("posts", 0, PLATE.placed(Placement.shift(100, 0)), 0, 2));
+        Finding none =
+                judged(stops, moving, Mechanisms.member("posts", 0, PLATE.placed(Placement.shift(100, 0)), 0, 2));
         assertThat(none.failed()).isTrue();
         assertThat(none.message()).contains("runs on");
     }
@@ -104,20 +115,22 @@ class HeightsTest {
     void theWidthAlongADirectionAndTheRoundBesideALobe() {
         Region egg = Region.of(ringleaf.curve.Shapes.hull(Point.ORIGIN, 10, Point.polar(12, 1), 5));
         Member plate = Mechanisms.member("plate", 0, egg, 0, 2);
-        Finding width = judged(
-                new Requirement.FitsWidth("envelope-width", List.of(0), Point.polar(1, 1), 27), plate);
+        Finding width = judged(new Requirement.FitsWidth("envelope-width", List.of(0), Point.polar(1, 1), 27), plate);
         assertThat(width.failed()).isFalse();
         assertThat(width.measured()).isCloseTo(27, within(1e-9));
         assertThat(judged(new Requirement.FitsWidth("envelope-width", List.of(0), Point.polar(1, 1), 26.9), plate)
                         .failed())
                 .isTrue();
         Requirement.Lobe lobe = new Requirement.Lobe(1, Math.PI / 2);
-        Finding round = judged(
-                new Requirement.FitsRound("outer-diameter", List.of(0), 20, Optional.of(lobe)), plate);
+        Finding round = judged(new Requirement.FitsRound("outer-diameter", List.of(0), 20, Optional.of(lobe)), plate);
         assertThat(round.measured()).isCloseTo(20, within(1e-9));
         assertThat(round.failed()).isFalse();
-        Member bulged = Mechanisms.member("plate", 0,
-                Region.of(ringleaf.curve.Shapes.hull(Point.ORIGIN, 10, Point.polar(2, 1 + Math.PI), 9)), 0, 2);
+        Member bulged = Mechanisms.member(
+                "plate",
+                0,
+                Region.of(ringleaf.curve.Shapes.hull(Point.ORIGIN, 10, Point.polar(2, 1 + Math.PI), 9)),
+                0,
+                2);
         assertThat(judged(new Requirement.FitsRound("outer-diameter", List.of(0), 20, Optional.of(lobe)), bulged)
                         .measured())
                 .isCloseTo(22, within(1e-9));
@@ -130,11 +143,17 @@ class HeightsTest {
         Member plate = Mechanisms.member("plate", 0, PLATE.withHoles(List.of(hole)), 0, 2);
         Member pin = Mechanisms.member("pin", 0, Region.disc(at, 0.9), 0, 2);
         List<Requirement.Fit> fits = List.of(new Requirement.Fit(1, at, 0.9, 0, hole));
-        assertThat(judged(new Requirement.PinInHole("pins", fits, 0.1, true), plate, pin).failed()).isFalse();
+        assertThat(judged(new Requirement.PinInHole("pins", fits, 0.1, true), plate, pin)
+                        .failed())
+                .isFalse();
         Finding loose = judged(new Requirement.PinInHole("pins", fits, 0.05, true), plate, pin);
         assertThat(loose.failed()).isTrue();
         assertThat(loose.relation()).isEqualTo(Finding.Relation.AT_MOST);
-        assertThat(judged(new Requirement.PinInHole("pins", fits, 0.05), plate, pin).failed()).isFalse();
-        assertThat(judged(new Requirement.PinInHole("pins", fits, 0), BASE, pin).failed()).as("no hole").isTrue();
+        assertThat(judged(new Requirement.PinInHole("pins", fits, 0.05), plate, pin)
+                        .failed())
+                .isFalse();
+        assertThat(judged(new Requirement.PinInHole("pins", fits, 0), BASE, pin).failed())
+                .as("no hole")
+                .isTrue();
     }
 }

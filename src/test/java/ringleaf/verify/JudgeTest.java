@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -28,8 +29,12 @@ class JudgeTest {
     private static Assembly whole(BandLeaves leaves, List<Requirement> requirements) {
         Region pin = Region.disc(new Point(37.4, 0), 0.75);
         Member pivot = Mechanisms.member("pin 1", 1, pin, 1, 3.15);
-        Member base = Mechanisms.member("base", 0, Region.ring(Point.ORIGIN, 32, 50)
-                .withHoles(List.of(Contour.circle(new Point(37.4, 0), 0.85))), 0, 3);
+        Member base = Mechanisms.member(
+                "base",
+                0,
+                Region.ring(Point.ORIGIN, 32, 50).withHoles(List.of(Contour.circle(new Point(37.4, 0), 0.85))),
+                0,
+                3);
         Member wall = Mechanisms.member("wall", 0, Region.ring(Point.ORIGIN, 47, 50), 3, 5);
         return leaves.assembly(181, List.of(pivot, base, wall), requirements.toArray(new Requirement[0]));
     }
@@ -56,17 +61,32 @@ class JudgeTest {
         assertThat(a).hasSameSizeAs(b);
         for (int i = 0; i < a.size(); i++) {
             assertThat(a.get(i).check()).isEqualTo(b.get(i).check());
-            assertThat(a.get(i).status()).as(a.get(i).toString()).isEqualTo(b.get(i).status());
-            assertThat(a.get(i).measured()).as(a.get(i).toString()).isCloseTo(b.get(i).measured(), within(within));
+            assertThat(a.get(i).status())
+                    .as(a.get(i).toString())
+                    .isEqualTo(b.get(i).status());
+            assertThat(a.get(i).measured())
+                    .as(a.get(i).toString())
+                    .isCloseTo(b.get(i).measured(), within(within));
         }
     }
 
     @Test
     void everyRequirementIsAnsweredAndOnlyTheThinLapFails() {
         Verdict v = Mechanisms.judge(whole(LEAVES, requirements()));
-        assertThat(v.findings()).extracting(Finding::check).containsExactly(
-                "opens-fully", "closes-to", "light-tight", "lap", "wall-clearance", "pin-in-slot", "clearance",
-                "minimum-web", "depth", "depth", "round");
+        assertThat(v.findings())
+                .extracting(Finding::check)
+                .containsExactly(
+                        "opens-fully",
+                        "closes-to",
+                        "light-tight",
+                        "lap",
+                        "wall-clearance",
+                        "pin-in-slot",
+                        "clearance",
+                        "minimum-web",
+                        "depth",
+                        "depth",
+                        "round");
         for (Finding f : v.findings()) {
             assertThat(f.failed()).as(f.toString()).isEqualTo(f.check().equals("lap"));
         }
@@ -111,7 +131,8 @@ class JudgeTest {
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.GERMANY);
-            assertThat(Mechanisms.judge(whole(LEAVES, requirements())).findings()).isEqualTo(first.findings());
+            assertThat(Mechanisms.judge(whole(LEAVES, requirements())).findings())
+                    .isEqualTo(first.findings());
         } finally {
             Locale.setDefault(before);
         }
@@ -123,7 +144,8 @@ class JudgeTest {
                 Mechanisms.motion(91, List.of(s -> Placement.turn(Math.toRadians(s))), 37, 41),
                 List.of(Mechanisms.member("arm", 1, Region.of(Mechanisms.rectangle(0, -1, 20, 1)), 0, 2)),
                 new Requirement.FitsRound("round", List.of(0), 50));
-        assertThat(Mechanisms.judge(a).states()).extracting(StateReport::state)
+        assertThat(Mechanisms.judge(a).states())
+                .extracting(StateReport::state)
                 .containsExactly(0, 9, 18, 27, 36, 37, 41, 45, 54, 63, 72, 81, 90);
         List<Integer> told = new ArrayList<>();
         Options all = new Options(true, Options.DEFAULT.tolerance(), (done, total) -> told.add(done * 1000 + total));
@@ -141,10 +163,15 @@ class JudgeTest {
         List<Member> members = new ArrayList<>(even.members());
         Member late = members.get(3);
         Point pivot = Point.polar(37.4, 3 * 2 * Math.PI / 14);
-        members.set(3, new Member("late", late.part(), late.body(),
-                late.home().then(Placement.turnAbout(pivot, -Math.toRadians(0.1)))));
-        Assembly odd = new Assembly(even.name(), members, even.motion(), even.leaves(), even.requirements(),
-                List.of(), List.of());
+        members.set(
+                3,
+                new Member(
+                        "late",
+                        late.part(),
+                        late.body(),
+                        late.home().then(Placement.turnAbout(pivot, -Math.toRadians(0.1)))));
+        Assembly odd = new Assembly(
+                even.name(), members, even.motion(), even.leaves(), even.requirements(), List.of(), List.of());
         Finding f = Mechanisms.judge(odd).findings().get(0);
         assertThat(f.failed()).isTrue();
         assertThat(f.measured()).isGreaterThan(0.01);

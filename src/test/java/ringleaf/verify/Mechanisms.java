@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import java.util.ArrayList;
@@ -37,13 +38,11 @@ final class Mechanisms {
     }
 
     static Assembly assembly(Motion motion, List<Member> members, Requirement... requirements) {
-        return new Assembly(
-                "made-up", members, motion, Optional.empty(), List.of(requirements), List.of(), List.of());
+        return new Assembly("made-up", members, motion, Optional.empty(), List.of(requirements), List.of(), List.of());
     }
 
     static Contour rectangle(double x0, double y0, double x1, double y1) {
-        return Contour.polygon(
-                List.of(new Point(x0, y0), new Point(x1, y0), new Point(x1, y1), new Point(x0, y1)));
+        return Contour.polygon(List.of(new Point(x0, y0), new Point(x1, y0), new Point(x1, y1), new Point(x0, y1)));
     }
 
     static Verdict judge(Assembly assembly) {
@@ -92,9 +91,10 @@ final class Mechanisms {
             }
         };
         Optional<LeafFamily> leaves = a.leaves()
-                .map(f -> new LeafFamily(f.name(), f.members(), f.zFrom(), f.zTo(), f.clear().placed(turn), s -> f.opening()
-                        .apply(s)
-                        .placed(turn)));
+                .map(f -> new LeafFamily(
+                        f.name(), f.members(), f.zFrom(), f.zTo(), f.clear().placed(turn), s -> f.opening()
+                                .apply(s)
+                                .placed(turn)));
         List<Requirement> requirements = new ArrayList<>();
         for (Requirement r : a.requirements()) {
             requirements.add(turned(r, turn));
@@ -107,7 +107,11 @@ final class Mechanisms {
             List<Requirement.Fit> fits = new ArrayList<>();
             for (Requirement.Fit f : p.fits()) {
                 fits.add(new Requirement.Fit(
-                        f.pinMember(), turn.apply(f.pin()), f.pinRadius(), f.holeMember(), f.hole().placed(turn)));
+                        f.pinMember(),
+                        turn.apply(f.pin()),
+                        f.pinRadius(),
+                        f.holeMember(),
+                        f.hole().placed(turn)));
             }
             return new Requirement.PinInHole(p.check(), fits, p.clearance());
         } else if (r instanceof Requirement.KeepsClear k) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -51,7 +52,8 @@ class MeshTest {
                         2,
                         List.of(
                                 s -> Placement.turn(s * pair.pinion().pitchAngle()),
-                                s -> Placement.turnAbout(axis, s * ratio * pair.pinion().pitchAngle()))),
+                                s -> Placement.turnAbout(
+                                        axis, s * ratio * pair.pinion().pitchAngle()))),
                 members,
                 meshes);
     }
@@ -136,7 +138,8 @@ class MeshTest {
     @Test
     void aWrongRatioOverlaps() {
         GearPair pair = sound();
-        assertThat(Mechanisms.judge(pair(pair, 30, pair.gearPlay(), -0.45)).failed()).isTrue();
+        assertThat(Mechanisms.judge(pair(pair, 30, pair.gearPlay(), -0.45)).failed())
+                .isTrue();
     }
 
     @Test
@@ -189,16 +192,15 @@ class MeshTest {
                         List.of(
                                 s -> Placement.turn(s * travel),
                                 s -> Placement.turnAbout(centre, -s * travel * ratio))),
-                List.of(
-                        Mechanisms.member("ring", 1, ring, 0, 3),
-                        Mechanisms.member("pinion", 2, pinion, 0, 3)),
+                List.of(Mechanisms.member("ring", 1, ring, 0, 3), Mechanisms.member("pinion", 2, pinion, 0, 3)),
                 meshes);
     }
 
     @ParameterizedTest
     @ValueSource(ints = {9, 12})
     void aSectorRollsAsFarAsItsTeethGoAndNoFarther(int spaces) {
-        GearPair pair = GearPair.of(ToothForm.of(0.8, 20), ToothForm.of(0.8, 112)).withNormalBacklash(0.1, 0.5);
+        GearPair pair =
+                GearPair.of(ToothForm.of(0.8, 20), ToothForm.of(0.8, 112)).withNormalBacklash(0.1, 0.5);
         double pitch = pair.gear().pitchAngle();
         double most = SectorReach.of(pair, pair.gear().tipRadius() + 0.1).travel(spaces, 0) / pitch;
         List<Finding> held = Mechanisms.judge(sector(pair, spaces, most - 0.01)).findings();
@@ -221,10 +223,12 @@ class MeshTest {
         // Of the driver only two teeth are left, so contact ends within the pitch that is rolled through.
         Region wedge = Region.of(Shapes.discSector(Point.ORIGIN, 20, -0.2, 0.2));
         Region hub = Region.disc(Point.ORIGIN, 8);
-        Region cut = Overlay.union(List.of(hub, Overlay.intersection(List.of(driver), List.of(wedge)).get(0)))
+        Region cut = Overlay.union(List.of(
+                        hub,
+                        Overlay.intersection(List.of(driver), List.of(wedge)).get(0)))
                 .get(0);
-        List<Member> members =
-                List.of(Mechanisms.member("driver", 1, cut, 0, 5), whole.members().get(1));
+        List<Member> members = List.of(
+                Mechanisms.member("driver", 1, cut, 0, 5), whole.members().get(1));
         Assembly partly = new Assembly(
                 "made-up",
                 members,
@@ -256,8 +260,7 @@ class MeshTest {
         Requirement.Meshes m = (Requirement.Meshes) a.requirements().get(0);
         Requirement more = new Requirement.Meshes(
                 m.check(), m.playCheck(), m.first(), m.second(), m.ratio(), m.rolled(), 0.05, m.play(), 0.003);
-        Finding tooNear = Mechanisms.judge(Mechanisms.assembly(
-                        a.motion(), a.members(), more))
+        Finding tooNear = Mechanisms.judge(Mechanisms.assembly(a.motion(), a.members(), more))
                 .findings()
                 .get(0);
         assertThat(tooNear.failed()).isTrue();

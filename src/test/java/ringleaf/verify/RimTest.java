@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -59,14 +60,14 @@ class RimTest {
         return Mechanisms.judge(Mechanisms.assembly(
                         turning(turn),
                         List.of(ring, around),
-                        new Requirement.GuidedRim("support-arc", "support-gap", 0, 1, Point.ORIGIN, 20, 20.1, TOTAL, GAP)))
+                        new Requirement.GuidedRim(
+                                "support-arc", "support-gap", 0, 1, Point.ORIGIN, 20, 20.1, TOTAL, GAP)))
                 .findings();
     }
 
     @Test
     void aWholeRimInAWholeWallIsGuidedAllRound() {
-        List<Finding> f = guided(80, Region.disc(Point.ORIGIN, 20),
-                Region.ring(Point.ORIGIN, 20.1, 30));
+        List<Finding> f = guided(80, Region.disc(Point.ORIGIN, 20), Region.ring(Point.ORIGIN, 20.1, 30));
         assertThat(f).extracting(Finding::failed).containsExactly(false, false);
         assertThat(f.get(0).measured()).isCloseTo(360, within(1e-9));
         assertThat(f.get(1).measured()).isCloseTo(0, within(1e-9));

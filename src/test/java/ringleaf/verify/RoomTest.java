@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -20,8 +21,7 @@ import ringleaf.report.FindingWords;
 
 /** Openings, keep-outs, rooms, pins, depth and outer circle: known answers, and known-bad cases for each. */
 class RoomTest {
-    private static final Motion QUARTER =
-            Mechanisms.motion(91, List.of(s -> Placement.turn(Math.toRadians(s))), 37);
+    private static final Motion QUARTER = Mechanisms.motion(91, List.of(s -> Placement.turn(Math.toRadians(s))), 37);
     private static final Region ARM = Region.of(Mechanisms.rectangle(0, -1, 20, 1));
     private static final Member MOVING = Mechanisms.member("arm", 1, ARM, 0, 2);
 
@@ -56,11 +56,13 @@ class RoomTest {
 
     @Test
     void touchingAnAreaIsNotReachingIntoIt() {
-        Finding round = judged(new Requirement.KeepsClear(
-                "opens-fully", Region.disc(new Point(0, 25), 5), List.of()), MOVING);
+        Finding round =
+                judged(new Requirement.KeepsClear("opens-fully", Region.disc(new Point(0, 25), 5), List.of()), MOVING);
         assertThat(round.failed()).isFalse();
         Region square = Region.of(Mechanisms.rectangle(-3, 20, 3, 25));
-        assertThat(judged(new Requirement.KeepsClear("opens-fully", square, List.of()), MOVING).failed()).isFalse();
+        assertThat(judged(new Requirement.KeepsClear("opens-fully", square, List.of()), MOVING)
+                        .failed())
+                .isFalse();
     }
 
     @Test
@@ -93,8 +95,8 @@ class RoomTest {
         Finding f = judged(new Requirement.StaysInside("stay-in", List.of(0), room, 0.3), MOVING);
         assertThat(f.failed()).isFalse();
         assertThat(f.measured()).isCloseTo(0.3, within(1e-12));
-        Finding g = judged(new Requirement.StaysInside(
-                "stay-in", List.of(0), Region.disc(Point.ORIGIN, far - 0.2), 0.3), MOVING);
+        Finding g = judged(
+                new Requirement.StaysInside("stay-in", List.of(0), Region.disc(Point.ORIGIN, far - 0.2), 0.3), MOVING);
         assertThat(g.measured()).isCloseTo(-0.2, within(1e-9));
         assertThat(g.message()).contains("0.2 mm outside");
     }
@@ -134,19 +136,24 @@ class RoomTest {
     void aPinIsFollowedThroughItsSlot() {
         Motion slides = Mechanisms.motion(51, List.of(s -> Placement.shift(0, 0.1 * s)));
         Member pin = Mechanisms.member("pin", 1, Region.disc(new Point(0, 10), 1.4), 0, 2);
-        Member plate = Mechanisms.member(
-                "plate", 0, Region.of(Mechanisms.rectangle(-9, 0, 9, 25), slot()), 0, 2);
+        Member plate = Mechanisms.member("plate", 0, Region.of(Mechanisms.rectangle(-9, 0, 9, 25), slot()), 0, 2);
         Requirement fits = pinInSlot(new Point(0, 10), 1.4, 0.1);
-        Finding f = Mechanisms.judge(Mechanisms.assembly(slides, List.of(pin, plate), fits)).findings().get(0);
+        Finding f = Mechanisms.judge(Mechanisms.assembly(slides, List.of(pin, plate), fits))
+                .findings()
+                .get(0);
         assertThat(f.failed()).isFalse();
         assertThat(f.measured()).isCloseTo(0.1, within(1e-12));
         Motion farther = Mechanisms.motion(51, List.of(s -> Placement.shift(0, 0.12 * s)));
-        Finding g = Mechanisms.judge(Mechanisms.assembly(farther, List.of(pin, plate), fits)).findings().get(0);
+        Finding g = Mechanisms.judge(Mechanisms.assembly(farther, List.of(pin, plate), fits))
+                .findings()
+                .get(0);
         assertThat(g.failed()).isTrue();
         assertThat(g.measured()).isCloseTo(-0.9, within(1e-9));
         assertThat(FindingWords.where(g)).isEqualTo("closed, pin and plate, at (0, 16)");
         Motion misses = Mechanisms.motion(51, List.of(s -> Placement.shift(0, 0.2 * s)));
-        Finding h = Mechanisms.judge(Mechanisms.assembly(misses, List.of(pin, plate), fits)).findings().get(0);
+        Finding h = Mechanisms.judge(Mechanisms.assembly(misses, List.of(pin, plate), fits))
+                .findings()
+                .get(0);
         assertThat(h.measured()).isCloseTo(-3.5 - 1.4, within(1e-9));
     }
 
@@ -155,8 +162,7 @@ class RoomTest {
         // Pin and plate turn together: nothing changes between them.
         Member pin = Mechanisms.member("pin", 1, Region.disc(new Point(0, 12), 1), 0, 2);
         Member plate = Mechanisms.member("plate", 1, Region.of(Mechanisms.rectangle(-9, 0, 9, 25), slot()), 0, 2);
-        Finding f = judged(
-                pinInSlot(new Point(0, 12), 1, 0.5), pin, plate);
+        Finding f = judged(pinInSlot(new Point(0, 12), 1, 0.5), pin, plate);
         assertThat(f.failed()).isFalse();
         assertThat(f.measured()).isCloseTo(0.5, within(1e-12));
     }
@@ -191,9 +197,9 @@ class RoomTest {
         assertThat(f.measured()).isEqualTo(2);
         assertThat(f.limit()).isCloseTo(8 * 0.2 + 0.3, within(1e-9));
         assertThat(f.message()).contains("Up to 8 blades").contains("all 181 states");
-        Finding tight = Mechanisms.judge(
-                leaves.assembly(181, List.of(), new Requirement.LeavesFit("depth", 0.25, 0.3)))
-                .findings().get(0);
+        Finding tight = Mechanisms.judge(leaves.assembly(181, List.of(), new Requirement.LeavesFit("depth", 0.25, 0.3)))
+                .findings()
+                .get(0);
         assertThat(tight.failed()).isTrue();
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -36,8 +37,8 @@ class WebTest {
 
     @Test
     void theThinnestWebIsMeasuredExactly() {
-        Region plate = Region.disc(Point.ORIGIN, 20)
-                .withHoles(List.of(circle(0, 0, 5), circle(8, 0, 2), circle(17, 0, 2)));
+        Region plate =
+                Region.disc(Point.ORIGIN, 20).withHoles(List.of(circle(0, 0, 5), circle(8, 0, 2), circle(17, 0, 2)));
         Finding f = web(0.9, plate);
         assertThat(f.failed()).isFalse();
         assertThat(f.measured()).isCloseTo(1, within(1e-12));
@@ -48,11 +49,15 @@ class WebTest {
 
     @Test
     void aHoleThroughTheEdgeOrAnotherHasNoWeb() {
-        assertThat(web(0.5, Region.disc(Point.ORIGIN, 20).withHoles(List.of(circle(19, 0, 2)))).measured())
+        assertThat(web(0.5, Region.disc(Point.ORIGIN, 20).withHoles(List.of(circle(19, 0, 2))))
+                        .measured())
                 .isCloseTo(0, within(1e-9));
-        assertThat(web(0.5, Region.disc(Point.ORIGIN, 20).withHoles(List.of(circle(30, 0, 2)))).failed()).isTrue();
+        assertThat(web(0.5, Region.disc(Point.ORIGIN, 20).withHoles(List.of(circle(30, 0, 2))))
+                        .failed())
+                .isTrue();
         assertThat(web(0.5, Region.disc(Point.ORIGIN, 20).withHoles(List.of(circle(3, 0, 4), circle(4, 0, 1))))
-                .failed()).isTrue();
+                        .failed())
+                .isTrue();
     }
 
     /** Two discs of radius 5, ten apart from rim to rim, on a bar of the given width. */

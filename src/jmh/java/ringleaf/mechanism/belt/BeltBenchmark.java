@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.io.IOException;
@@ -30,8 +31,7 @@ import ringleaf.spec.text.SpecSource;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class BeltBenchmark {
     private static final int STATES = 13;
-    private static final String PULLEY =
-            """
+    private static final String PULLEY = """
             mechanisms:
               pulley:
                 kind: pulley

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.chart;
 
 import org.w3c.dom.Element;
@@ -57,8 +58,19 @@ public final class Chart {
 
     Element text(Element parent, String words, double x, double y, double size, String ink, String anchor) {
         return document.addText(
-                parent, "text", words, "x", number(x), "y", number(y), "font-size", number(size), "fill", ink,
-                "text-anchor", anchor);
+                parent,
+                "text",
+                words,
+                "x",
+                number(x),
+                "y",
+                number(y),
+                "font-size",
+                number(size),
+                "fill",
+                ink,
+                "text-anchor",
+                anchor);
     }
 
     void tip(Element of, String words) {

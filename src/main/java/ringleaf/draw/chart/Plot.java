@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.chart;
 
 import java.util.ArrayList;
@@ -184,15 +185,27 @@ public final class Plot {
 
     private static String[] circle(double cx, double cy, double r, String fill, String stroke) {
         return new String[] {
-            "cx", Chart.number(cx), "cy", Chart.number(cy), "r", Chart.number(r), "fill", fill, "stroke", stroke,
-            "stroke-width", "1.4"
+            "cx",
+            Chart.number(cx),
+            "cy",
+            Chart.number(cy),
+            "r",
+            Chart.number(r),
+            "fill",
+            fill,
+            "stroke",
+            stroke,
+            "stroke-width",
+            "1.4"
         };
     }
 
     private void path(Element group, double cx, double cy, String fill, String stroke, double... corners) {
         StringBuilder data = new StringBuilder();
         for (int i = 0; i < corners.length; i += 2) {
-            data.append(i == 0 ? "M" : " L").append(Chart.number(cx + corners[i])).append(' ');
+            data.append(i == 0 ? "M" : " L")
+                    .append(Chart.number(cx + corners[i]))
+                    .append(' ');
             data.append(Chart.number(cy + corners[i + 1]));
         }
         chart.add(
@@ -201,7 +214,19 @@ public final class Plot {
 
     private void line(Element group, double x1, double y1, double x2, double y2, String stroke, double thick) {
         chart.add(
-                group, "line", "x1", Chart.number(x1), "y1", Chart.number(y1), "x2", Chart.number(x2), "y2",
-                Chart.number(y2), "stroke", stroke, "stroke-width", Chart.number(thick));
+                group,
+                "line",
+                "x1",
+                Chart.number(x1),
+                "y1",
+                Chart.number(y1),
+                "x2",
+                Chart.number(x2),
+                "y2",
+                Chart.number(y2),
+                "stroke",
+                stroke,
+                "stroke-width",
+                Chart.number(thick));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.dxf;
 
 import java.util.List;
@@ -64,7 +65,10 @@ final class DxfFrame {
         String table = table("LTYPE", 3);
         for (String name : new String[] {"ByBlock", "ByLayer", "Continuous"}) {
             entry("LTYPE", table, "AcDbLinetypeTableRecord", name);
-            out.put(3, name.equals("Continuous") ? "Solid line" : "").put(72, 65).put(73, 0).put(40, 0.0);
+            out.put(3, name.equals("Continuous") ? "Solid line" : "")
+                    .put(72, 65)
+                    .put(73, 0)
+                    .put(40, 0.0);
         }
         endTable();
     }
@@ -87,7 +91,13 @@ final class DxfFrame {
     void otherTables() {
         String styles = table("STYLE", 1);
         entry("STYLE", styles, "AcDbTextStyleTableRecord", "Standard");
-        out.put(40, 0.0).put(41, 1.0).put(50, 0.0).put(71, 0).put(42, 2.5).put(3, "txt").put(4, "");
+        out.put(40, 0.0)
+                .put(41, 1.0)
+                .put(50, 0.0)
+                .put(71, 0)
+                .put(42, 2.5)
+                .put(3, "txt")
+                .put(4, "");
         endTable();
         table("VIEW", 0);
         endTable();
@@ -99,7 +109,10 @@ final class DxfFrame {
         String dimensions = table("DIMSTYLE", 1);
         out.put(100, "AcDbDimStyleTable").put(71, 0);
         out.put(0, "DIMSTYLE").put(105, out.newHandle()).put(330, dimensions);
-        out.put(100, "AcDbSymbolTableRecord").put(100, "AcDbDimStyleTableRecord").put(2, "Standard").put(70, 0);
+        out.put(100, "AcDbSymbolTableRecord")
+                .put(100, "AcDbDimStyleTableRecord")
+                .put(2, "Standard")
+                .put(70, 0);
         endTable();
     }
 
@@ -121,7 +134,10 @@ final class DxfFrame {
     }
 
     private void block(String name, String record, boolean paper) {
-        blockEntity("BLOCK", record, paper).put(100, "AcDbBlockBegin").put(2, name).put(70, 0);
+        blockEntity("BLOCK", record, paper)
+                .put(100, "AcDbBlockBegin")
+                .put(2, name)
+                .put(70, 0);
         out.point(10, 0, 0, 0).put(3, name).put(1, "");
         blockEntity("ENDBLK", record, paper).put(100, "AcDbBlockEnd");
     }
@@ -136,7 +152,12 @@ final class DxfFrame {
 
     private String table(String name, int entries) {
         String handle = out.newHandle();
-        out.put(0, "TABLE").put(2, name).put(5, handle).put(330, "0").put(100, "AcDbSymbolTable").put(70, entries);
+        out.put(0, "TABLE")
+                .put(2, name)
+                .put(5, handle)
+                .put(330, "0")
+                .put(100, "AcDbSymbolTable")
+                .put(70, entries);
         return handle;
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.dxf;
 
 import ringleaf.draw.Drawing;
@@ -26,9 +27,25 @@ final class DxfHeader {
 
         /** The groups of a VPORT entry that both versions share. */
         void port(DxfText out) {
-            out.point(10, 0, 0).point(11, 1, 1).point(12, x, y).point(13, 0, 0).point(14, 10, 10).point(15, 10, 10);
-            out.point(16, 0, 0, 1).point(17, 0, 0, 0).put(40, height).put(41, aspect).put(42, 50.0);
-            out.put(43, 0.0).put(44, 0.0).put(50, 0.0).put(51, 0.0).put(71, 0).put(72, 1000).put(73, 1).put(74, 3);
+            out.point(10, 0, 0)
+                    .point(11, 1, 1)
+                    .point(12, x, y)
+                    .point(13, 0, 0)
+                    .point(14, 10, 10)
+                    .point(15, 10, 10);
+            out.point(16, 0, 0, 1)
+                    .point(17, 0, 0, 0)
+                    .put(40, height)
+                    .put(41, aspect)
+                    .put(42, 50.0);
+            out.put(43, 0.0)
+                    .put(44, 0.0)
+                    .put(50, 0.0)
+                    .put(51, 0.0)
+                    .put(71, 0)
+                    .put(72, 1000)
+                    .put(73, 1)
+                    .put(74, 3);
             out.put(75, 0).put(76, 0).put(77, 0).put(78, 0);
         }
     }

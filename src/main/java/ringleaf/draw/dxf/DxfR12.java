@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.dxf;
 
 import java.util.List;
@@ -47,7 +48,12 @@ final class DxfR12 {
         }
         out.put(0, "ENDTAB");
         table("STYLE", 1);
-        out.put(0, "STYLE").put(2, "STANDARD").put(70, 0).put(40, 0.0).put(41, 1.0).put(50, 0.0);
+        out.put(0, "STYLE")
+                .put(2, "STANDARD")
+                .put(70, 0)
+                .put(40, 0.0)
+                .put(41, 1.0)
+                .put(50, 0.0);
         out.put(71, 0).put(42, 2.5).put(3, "txt").put(4, "").put(0, "ENDTAB");
         table("VIEW", 0).put(0, "ENDTAB");
         table("UCS", 0).put(0, "ENDTAB");

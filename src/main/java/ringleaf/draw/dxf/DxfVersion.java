@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.dxf;
 
 /** The versions of DXF that are written. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.mesh;
 
 import java.io.ByteArrayOutputStream;
@@ -91,13 +92,19 @@ public final class ThreeMfWriter {
             Decimals.append(out, spot.shift().y(), DECIMALS);
             Item item = items.get(spot.item());
             String number = item.count() > 1 ? " " + ++copies[spot.item()] : "";
-            out.append(" 0\" partnumber=\"").append(escaped(item.name() + number)).append("\"/>\n");
+            out.append(" 0\" partnumber=\"")
+                    .append(escaped(item.name() + number))
+                    .append("\"/>\n");
         }
         return out.append("</build>\n</model>\n").toString();
     }
 
     private static void metadata(StringBuilder out, String name, String text) {
-        out.append("<metadata name=\"").append(name).append("\">").append(escaped(text)).append("</metadata>\n");
+        out.append("<metadata name=\"")
+                .append(name)
+                .append("\">")
+                .append(escaped(text))
+                .append("</metadata>\n");
     }
 
     private static void object(StringBuilder out, int id, Item item) {
@@ -116,7 +123,10 @@ public final class ThreeMfWriter {
         out.append("</vertices>\n<triangles>\n");
         int[] triangles = item.mesh().triangles();
         for (int t = 0; t < triangles.length; t += 3) {
-            out.append("<triangle v1=\"").append(triangles[t]).append("\" v2=\"").append(triangles[t + 1]);
+            out.append("<triangle v1=\"")
+                    .append(triangles[t])
+                    .append("\" v2=\"")
+                    .append(triangles[t + 1]);
             out.append("\" v3=\"").append(triangles[t + 2]).append("\"/>\n");
         }
         out.append("</triangles>\n</mesh></object>\n");

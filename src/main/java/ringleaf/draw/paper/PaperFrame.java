@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.paper;
 
 import ringleaf.curve.Lettering;
@@ -43,8 +44,7 @@ final class PaperFrame {
         pen.text("100 mm", corner.plus(new Point(BAR + 2, -1)), SMALL);
         pen.text(
                 "Print at 100 %, not fitted to the page. Measure both bars: paper may feed a little short.",
-                new Point(left + BARS, bottom),
-                SMALL);
+                new Point(left + BARS, bottom), SMALL);
         Point foot = new Point(left + 6, bottom + BARS + 4);
         bar(pen, foot, new Point(0, 1), new Point(-1, 0));
         pen.text("100 mm", foot.plus(new Point(1, BAR + 2)), SMALL, Math.PI / 2);

@@ -1,6 +1,6 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.paper;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.curve.Lettering;
@@ -35,11 +35,13 @@ final class Tiling {
     private final Box sheet;
     /** Where the part shows on each page. */
     private final Box window;
+
     private final double turn;
     private final int columns;
     private final int rows;
     /** Box of all tiles in the turned part's coordinates. */
     private final Box whole;
+
     private final boolean[] shown;
 
     private Tiling(PaperItem item, Box sheet, double turn) {
@@ -99,7 +101,8 @@ final class Tiling {
             for (Segment segment : contour.placed(Placement.turn(turn)).segments()) {
                 int pieces = (int) Math.ceil(segment.length() / PIECE);
                 for (int i = 0; i < pieces; i++) {
-                    Box box = segment.part((double) i / pieces, (i + 1.0) / pieces).box();
+                    Box box = segment.part((double) i / pieces, (i + 1.0) / pieces)
+                            .box();
                     mark(any, box);
                 }
             }
@@ -200,7 +203,10 @@ final class Tiling {
         double room = left - window.minX() - 4;
         pen.text(Pen.fitted(item.name(), TEXT, room), new Point(window.minX(), top - TEXT), TEXT);
         pen.text(Pen.fitted(item.detail(), SMALL, room), new Point(window.minX(), top - 7), SMALL);
-        pen.text("tile " + label(column, row) + " of " + columns + " x " + rows, new Point(window.minX(), top - 13), 3.5);
+        pen.text(
+                "tile " + label(column, row) + " of " + columns + " x " + rows,
+                new Point(window.minX(), top - 13),
+                3.5);
         pen.text(
                 Pen.fitted("Lay the crosses of neighbours on one another, or cut along the dashed lines.", SMALL, room),
                 new Point(window.minX(), top - 18),

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.pdf;
 
 /** Widths of the letters of Helvetica, a font every reader of PDF has, in thousandths of its size. */

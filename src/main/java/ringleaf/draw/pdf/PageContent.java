@@ -1,7 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.pdf;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import ringleaf.draw.Decimals;
 import ringleaf.draw.DrawingLayer;
 import ringleaf.draw.Drawn;
@@ -13,7 +15,6 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
-import java.util.List;
 
 /**
  * The content stream of a page (ISO 32000-1, 8 and 9): coordinates in points of 1/72 inch, computed here and written

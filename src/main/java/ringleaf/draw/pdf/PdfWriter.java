@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.pdf;
 
 import java.io.ByteArrayInputStream;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
@@ -58,9 +59,8 @@ record Features(List<Edge> edges, Bearings bearings, Found found, Optional<Tooth
                 return Optional.empty();
             }
         }
-        return item.involute()
-                .flatMap(gear -> Teeth.of(outline, bearings, same)
-                        .flatMap(teeth -> ToothSpan.of(outline, teeth, bearings.origin(), gear, same)));
+        return item.involute().flatMap(gear -> Teeth.of(outline, bearings, same)
+                .flatMap(teeth -> ToothSpan.of(outline, teeth, bearings.origin(), gear, same)));
     }
 
     /** Whether the opening has no simpler form and goes round the part's centre. */

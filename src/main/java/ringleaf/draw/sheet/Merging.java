@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
@@ -22,7 +23,8 @@ final class Merging {
             first++;
         }
         if (first == n && n > 1 && pieces.get(0) instanceof Arc arc) {
-            return List.of(Arc.of(arc.centre(), arc.radius(), arc.startAngle(), Math.signum(arc.sweep()) * Angles.TURN));
+            return List.of(
+                    Arc.of(arc.centre(), arc.radius(), arc.startAngle(), Math.signum(arc.sweep()) * Angles.TURN));
         }
         List<Segment> merged = new ArrayList<>();
         for (int i = 0; i < n; i++) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
@@ -75,7 +76,9 @@ final class OutlineFeatures {
             found.callout(List.of(Sizes.times(arcs.size()) + found.sizes().radius(radius) + suffix), targets(arcs));
             for (Arc arc : arcs) {
                 boolean convex = arc.sweep() > 0 != edge.hole();
-                if (convex && Math.abs(arc.sweep()) > TURN && radius > LARGE
+                if (convex
+                        && Math.abs(arc.sweep()) > TURN
+                        && radius > LARGE
                         && !found.isMarked(arc.centre(), 2 * same.length())) {
                     found.place("centre of " + found.sizes().radius(radius), arc.centre(), new Target.At(arc.centre()));
                     found.mark(arc.centre(), 0);
@@ -90,7 +93,8 @@ final class OutlineFeatures {
             sweep += Math.abs(arc.sweep());
         }
         double radius = arcs.get(0).radius();
-        String size = sweep > Math.PI ? found.sizes().diameter(radius) : found.sizes().radius(radius);
+        String size =
+                sweep > Math.PI ? found.sizes().diameter(radius) : found.sizes().radius(radius);
         found.callout(List.of(size + suffix), targets(arcs));
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
@@ -48,8 +49,7 @@ final class PartSheet {
     }
 
     /** Draws what there is room for; null where the view itself has none. */
-    static PartSheet of(
-            SheetItem item, Features features, Tolerance same, Box sheet, double scale, boolean tables) {
+    static PartSheet of(SheetItem item, Features features, Tolerance same, Box sheet, double scale, boolean tables) {
         PartSheet part = new PartSheet(item, features, same, sheet, scale);
         return part.draw(TitleBlock.block(sheet), tables) ? part : null;
     }
@@ -89,7 +89,8 @@ final class PartSheet {
         double height = real.height() * scale;
         boolean boxed = features.found().isBoxed();
         double side = boxed ? offset() + 5 : isStepped() ? 2 * OVERHANG + 2 : OVERHANG;
-        double section = isStepped() ? SECTION_GAP + (item.part().zTo() - item.part().zFrom()) * scale : 0;
+        double section =
+                isStepped() ? SECTION_GAP + (item.part().zTo() - item.part().zFrom()) * scale : 0;
         double below = (boxed ? Linear.OFFSET + 2 : OVERHANG) + section;
         double bottom = block.maxY() + EDGE;
         double slackX = area.width() - 2 * EDGE - width - 2 * side;
@@ -196,7 +197,9 @@ final class PartSheet {
 
     /** A centre line across the view, unless its origin lies off it. */
     private void axis(Point from, Point to) {
-        if (from.x() <= to.x() && from.y() <= to.y() && box.grown(OVERHANG + 0.1).meets(Box.of(from, to))) {
+        if (from.x() <= to.x()
+                && from.y() <= to.y()
+                && box.grown(OVERHANG + 0.1).meets(Box.of(from, to))) {
             plotter.centreLine(new Line(from, to));
         }
     }
@@ -245,8 +248,11 @@ final class PartSheet {
 
     private void section(double bottom) {
         Bearings bearings = features.bearings();
-        boolean through = box.minY() < view.at(bearings.origin()).y() && view.at(bearings.origin()).y() < box.maxY();
-        double y = through && bearings.round() ? view.at(bearings.origin()).y() : box.centre().y();
+        boolean through = box.minY() < view.at(bearings.origin()).y()
+                && view.at(bearings.origin()).y() < box.maxY();
+        double y = through && bearings.round()
+                ? view.at(bearings.origin()).y()
+                : box.centre().y();
         double cut = view.back(new Point(0, y)).y();
         for (int sense = -1; sense <= 1; sense += 2) {
             double x = sense < 0 ? box.minX() - OVERHANG : box.maxX() + OVERHANG;
@@ -315,8 +321,8 @@ final class PartSheet {
             for (double x = area.maxX() - width - 2; x > area.minX(); x -= 2) {
                 Box place = new Box(x, y, x + width, y + height);
                 if (plotter.room().isFree(place.grown(1))) {
-                    Point shift = new Point(x + (width - real.width()) / 2, y + 5)
-                            .minus(new Point(real.minX(), real.minY()));
+                    Point shift =
+                            new Point(x + (width - real.width()) / 2, y + 5).minus(new Point(real.minX(), real.minY()));
                     for (Edge edge : features.edges()) {
                         plotter.pen().contour(Pen.THIN, edge.contour().placed(new Placement(0, shift)));
                     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
@@ -104,7 +105,8 @@ final class Placer {
         if (room.crossesText(leader) || room.crossesText(whole) || Room.crosses(leader, box.grown(0.5))) {
             return best;
         }
-        cost += OVER_LEADER * (room.crossed(leader) + room.crossed(whole)) + OVER_CELL * room.linesUnder(leader)
+        cost += OVER_LEADER * (room.crossed(leader) + room.crossed(whole))
+                + OVER_CELL * room.linesUnder(leader)
                 + 4 * OVER_CELL * room.linesUnder(whole);
         return cost < most ? new Spot(box, elbow, shelf, tip, cost) : best;
     }
@@ -112,7 +114,8 @@ final class Placer {
     /** What speaks against a place for itself. */
     private double around(Box box, Point elbow, Point tip, boolean left) {
         double cost = 0;
-        if (room.isMaterial(box.centre()) || room.isMaterial(new Point(box.minX(), box.minY()))
+        if (room.isMaterial(box.centre())
+                || room.isMaterial(new Point(box.minX(), box.minY()))
                 || room.isMaterial(new Point(box.maxX(), box.maxY()))) {
             cost += ON_MATERIAL;
         } else if (part.meets(box)) {

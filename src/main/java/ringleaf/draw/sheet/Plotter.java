@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.List;
@@ -71,8 +72,7 @@ final class Plotter {
         Point back = tip.minus(along.times(ARROW));
         Point left = back.plus(along.left().times(BARB));
         Point right = back.minus(along.left().times(BARB));
-        Path shape = Path.of(
-                new Line(tip, left), new Line(left, right), new Line(right, tip), new Line(tip, back));
+        Path shape = Path.of(new Line(tip, left), new Line(left, right), new Line(right, tip), new Line(tip, back));
         pen.path(Pen.THIN, shape);
         room.add(new Line(tip, left));
         room.add(new Line(tip, right));
@@ -120,8 +120,7 @@ final class Plotter {
     }
 
     void centreCircle(Point centre, double radius) {
-        for (Arc half : List.of(
-                Arc.of(centre, radius, 0, Math.PI), Arc.of(centre, radius, Math.PI, Math.PI))) {
+        for (Arc half : List.of(Arc.of(centre, radius, 0, Math.PI), Arc.of(centre, radius, Math.PI, Math.PI))) {
             centreLine(half);
         }
     }

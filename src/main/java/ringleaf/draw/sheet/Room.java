@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
@@ -210,7 +211,9 @@ final class Room {
         double from = 0;
         double to = 1;
         double[] starts = {line.start().x(), line.start().y()};
-        double[] steps = {line.end().x() - line.start().x(), line.end().y() - line.start().y()};
+        double[] steps = {
+            line.end().x() - line.start().x(), line.end().y() - line.start().y()
+        };
         double[] lows = {box.minX(), box.minY()};
         double[] highs = {box.maxX(), box.maxY()};
         for (int i = 0; i < 2; i++) {

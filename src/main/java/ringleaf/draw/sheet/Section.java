@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
@@ -64,7 +65,8 @@ final class Section {
                 }
             }
         } else if (segment.start().y() > y != segment.end().y() > y) {
-            double share = (y - segment.start().y()) / (segment.end().y() - segment.start().y());
+            double share = (y - segment.start().y())
+                    / (segment.end().y() - segment.start().y());
             ends.add(segment.start().towards(segment.end(), share).x());
         }
     }
@@ -114,8 +116,8 @@ final class Section {
         ends.sort(Double::compare);
         for (int i = 0; i + 1 < ends.size(); i += 2) {
             if (ends.get(i + 1) - ends.get(i) > 1e-6) {
-                plotter.wide(new Line(
-                        new Point(x(view, ends.get(i)), height), new Point(x(view, ends.get(i + 1)), height)));
+                plotter.wide(
+                        new Line(new Point(x(view, ends.get(i)), height), new Point(x(view, ends.get(i + 1)), height)));
             }
         }
     }

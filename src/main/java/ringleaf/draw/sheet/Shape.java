@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
@@ -100,8 +101,7 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
                 words.add("slot " + sizes.length(width) + " on " + sizes.radius(radius));
                 words.add(Sizes.degrees(Math.abs(one.sweep())) + " between end centres");
                 boolean about = one.centre().distance(bearings.origin()) < same.length();
-                Point middle = one.centre()
-                        .plus(Point.polar(radius, one.startAngle() + one.sweep() / 2));
+                Point middle = one.centre().plus(Point.polar(radius, one.startAngle() + one.sweep() / 2));
                 if (!about) {
                     Point centre = one.centre().minus(bearings.origin());
                     words.add("about " + sizes.length(centre.x()) + ", " + sizes.length(centre.y()));
@@ -144,10 +144,14 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
         }
         boolean two = flats.size() == 2;
         double across = two ? 2 * near : arc.radius() + near;
-        String words = sizes.diameter(arc.radius()) + (two ? ", two flats, " : ", flat, ") + sizes.length(across) + " across";
+        String words =
+                sizes.diameter(arc.radius()) + (two ? ", two flats, " : ", flat, ") + sizes.length(across) + " across";
         Point foot = Distances.nearest(flats.get(0), arc.centre());
         return new Shape(
-                List.of(words), arc.centre(), Optional.of(foot.minus(arc.centre()).angle()), 0);
+                List.of(words),
+                arc.centre(),
+                Optional.of(foot.minus(arc.centre()).angle()),
+                0);
     }
 
     /** A bore with a slot for a key; the height is from the slot's floor to the far side, as a caliper measures it. */
@@ -157,14 +161,19 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
             Line one = lines.get((i + 1) % 3);
             Line other = lines.get((i + 2) % 3);
             Point along = one.tangentAt(0);
-            boolean square = Math.abs(along.cross(other.tangentAt(0))) < 1e-6 && Math.abs(along.dot(floor.tangentAt(0))) < 1e-6;
+            boolean square =
+                    Math.abs(along.cross(other.tangentAt(0))) < 1e-6 && Math.abs(along.dot(floor.tangentAt(0))) < 1e-6;
             Point foot = Distances.nearest(floor, arc.centre());
             double reach = foot.distance(arc.centre());
             boolean even = foot.distance(floor.pointAt(0.5)) < same.length();
             if (square && even && reach > arc.radius() + same.length()) {
                 String words = sizes.diameter(arc.radius()) + ", keyway " + sizes.length(floor.length()) + " wide, "
                         + sizes.length(arc.radius() + reach) + " high";
-                return new Shape(List.of(words), arc.centre(), Optional.of(foot.minus(arc.centre()).angle()), 0);
+                return new Shape(
+                        List.of(words),
+                        arc.centre(),
+                        Optional.of(foot.minus(arc.centre()).angle()),
+                        0);
             }
         }
         return null;
@@ -184,11 +193,15 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
                 return null;
             }
         }
-        double height = Math.abs(along.cross(sides.get(2).start().minus(sides.get(0).start())));
-        double width = Math.abs(along.dot(sides.get(3).start().minus(sides.get(1).start())));
+        double height =
+                Math.abs(along.cross(sides.get(2).start().minus(sides.get(0).start())));
+        double width =
+                Math.abs(along.dot(sides.get(3).start().minus(sides.get(1).start())));
         Point centre = sides.get(0).pointAt(0.5).towards(sides.get(2).pointAt(0.5), 0.5);
         String size = sizes.length(Math.max(width, height)) + " x " + sizes.length(Math.min(width, height));
-        String words = corners.isEmpty() ? size : size + ", corners " + sizes.radius(corners.get(0).radius());
+        String words = corners.isEmpty()
+                ? size
+                : size + ", corners " + sizes.radius(corners.get(0).radius());
         double axis = (width >= height ? along : along.left()).angle();
         return new Shape(List.of(words), centre, Optional.of(axis), 0);
     }
@@ -206,7 +219,8 @@ record Shape(List<String> lines, Point centre, Optional<Double> axis, double wid
             }
             words.add((edge.hole() ? "opening " : "boss ") + sizes.radius(near) + " to " + sizes.radius(far));
         } else {
-            words.add((edge.hole() ? "opening " : "boss ") + sizes.length(box.width()) + " x " + sizes.length(box.height()));
+            words.add((edge.hole() ? "opening " : "boss ") + sizes.length(box.width()) + " x "
+                    + sizes.length(box.height()));
         }
         TreeSet<Long> radii = new TreeSet<>();
         for (Arc arc : edge.arcs()) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
@@ -49,8 +50,8 @@ final class ShapeFeatures {
         }
         Shape shape = group.get(0).shape();
         double first = bearings.round() ? Spacing.firstOf(centres, bearings.origin(), same) : Double.NaN;
-        boolean central = bearings.round() && group.size() == 1
-                && shape.centre().distance(bearings.origin()) < same.length();
+        boolean central =
+                bearings.round() && group.size() == 1 && shape.centre().distance(bearings.origin()) < same.length();
         if (Double.isNaN(first) && !central) {
             for (Seen one : group) {
                 Seen seen = one.shape().isOpening()
@@ -86,7 +87,8 @@ final class ShapeFeatures {
             lines.set(0, lines.get(0) + " at " + Sizes.degrees(axis));
         }
         for (SheetItem.FitLine fit : fits) {
-            if (fit.shape() == Joint.Shape.SLOT && Math.abs(fit.size() - seen.shape().width()) < same.length()) {
+            if (fit.shape() == Joint.Shape.SLOT
+                    && Math.abs(fit.size() - seen.shape().width()) < same.length()) {
                 lines.add(fit.fit());
             }
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
@@ -29,7 +30,6 @@ public final class SheetPages {
     /** Further sheets keep off the marks at the middle of each side, mm. */
     private static final double MARKS = 6;
 
-
     /** A sheet before the number of sheets is known. */
     private record Sheet(Pen pen, Box box, SheetItem item, String scale) {}
 
@@ -59,7 +59,8 @@ public final class SheetPages {
     public static Optional<SheetItem.Datum> span(SheetItem item) {
         return Features.of(item, SAME)
                 .span()
-                .map(span -> new SheetItem.Datum("span over " + span.teeth() + " teeth", item.unit().length(span.span())));
+                .map(span -> new SheetItem.Datum(
+                        "span over " + span.teeth() + " teeth", item.unit().length(span.span())));
     }
 
     private void add(SheetItem item) {
@@ -71,7 +72,9 @@ public final class SheetPages {
             for (int way = 0; way < 4 && (best == null || !best.unplaced().isEmpty()); way++) {
                 Box box = paper.sheet(way % 2 == 1);
                 PartSheet sheet = PartSheet.of(item, features, SAME, box, scale, way < 2);
-                if (sheet != null && (best == null || sheet.unplaced().size() < best.unplaced().size())) {
+                if (sheet != null
+                        && (best == null
+                                || sheet.unplaced().size() < best.unplaced().size())) {
                     best = sheet;
                     bestSheet = new Sheet(sheet.pen(), box, item, words(scale));
                 }
@@ -155,8 +158,7 @@ public final class SheetPages {
             Sheet sheet = sheets.get(i);
             String number = (i + 1) + " of " + sheets.size();
             String format = paper == Paper.A4 ? "A4" : "Letter";
-            TitleBlock.draw(
-                    sheet.pen, sheet.box, new TitleBlock.Facts(sheet.item, sheet.scale, number, format, tool));
+            TitleBlock.draw(sheet.pen, sheet.box, new TitleBlock.Facts(sheet.item, sheet.scale, number, format, tool));
             pages.add(new Page(
                     sheet.box.width(),
                     sheet.box.height(),

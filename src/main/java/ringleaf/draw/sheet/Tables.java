@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.ArrayList;
@@ -23,8 +24,8 @@ final class Tables {
                 rows.add(List.of(datum.name(), datum.value()));
             }
             features.span()
-                    .ifPresent(span -> rows.add(
-                            List.of("span over " + span.teeth() + " teeth", item.unit().length(span.span()))));
+                    .ifPresent(span -> rows.add(List.of(
+                            "span over " + span.teeth() + " teeth", item.unit().length(span.span()))));
             all.add(new Table("Data", List.of("what", "value"), rows));
         }
         if (item.part().layers().size() > 1) {
@@ -73,8 +74,7 @@ final class Tables {
             row.add(place.what());
             rows.add(row);
         }
-        List<String> header =
-                round ? List.of("", "x", "y", "radius", "angle", "what") : List.of("", "x", "y", "what");
+        List<String> header = round ? List.of("", "x", "y", "radius", "angle", "what") : List.of("", "x", "y", "what");
         String from = round ? "from the centre" : "from the point marked 0";
         return new Table("Places of centres, " + from, header, rows);
     }
@@ -91,7 +91,8 @@ final class Tables {
                     fit.expected(),
                     fit.play())));
         }
-        List<String> header = new ArrayList<>(List.of("joint", "n", "drawn", "fit", "limits", "expected as made", "play"));
+        List<String> header =
+                new ArrayList<>(List.of("joint", "n", "drawn", "fit", "limits", "expected as made", "play"));
         if (item.fits().stream().allMatch(fit -> fit.limits().isEmpty())) {
             header.remove(LIMITS);
             rows.forEach(row -> row.remove(LIMITS));

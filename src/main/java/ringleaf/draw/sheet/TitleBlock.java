@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import java.util.List;
@@ -59,7 +60,10 @@ final class TitleBlock {
         double thick = item.part().zTo() - item.part().zFrom();
         y = row(pen, block, y, ROWS[1], new double[] {0, 105, 130, 155, WIDTH}, new String[][] {
             {"title", item.title()},
-            {item.part().layers().size() > 1 ? "height" : "thickness", item.unit().length(thick)},
+            {
+                item.part().layers().size() > 1 ? "height" : "thickness",
+                item.unit().length(thick)
+            },
             {"units", item.unit().spelling()},
             {"format", facts.format()}
         });

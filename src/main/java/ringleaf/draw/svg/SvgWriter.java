@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.svg;
 
 import org.w3c.dom.Element;
@@ -5,7 +6,6 @@ import ringleaf.draw.Decimals;
 import ringleaf.draw.Drawing;
 import ringleaf.draw.DrawingLayer;
 import ringleaf.draw.Drawn;
-import ringleaf.draw.LayerStyle;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Path;
@@ -28,8 +28,7 @@ public final class SvgWriter {
         double top = Decimals.rounded(-box.maxY() - MARGIN, DECIMALS);
         String width = Decimals.of(box.maxX() + MARGIN - left, DECIMALS);
         String height = Decimals.of(-box.minY() + MARGIN - top, DECIMALS);
-        String viewBox =
-                Decimals.of(left, DECIMALS) + " " + Decimals.of(top, DECIMALS) + " " + width + " " + height;
+        String viewBox = Decimals.of(left, DECIMALS) + " " + Decimals.of(top, DECIMALS) + " " + width + " " + height;
         SvgDocument document = new SvgDocument(width + "mm", height + "mm", viewBox);
         document.addText(document.root(), "title", drawing.title());
         if (!drawing.notes().isEmpty()) {
@@ -67,7 +66,8 @@ public final class SvgWriter {
         } else if (thing instanceof Drawn.Closed closed) {
             path(document, group, closed.contour());
         } else if (thing instanceof Drawn.Open open) {
-            document.add(group, "path", "d", new PathData(DECIMALS).add(open.path()).toString());
+            document.add(
+                    group, "path", "d", new PathData(DECIMALS).add(open.path()).toString());
         } else if (thing instanceof Drawn.Lettering lettering) {
             PathData data = new PathData(DECIMALS);
             for (Path stroke : lettering.strokes()) {

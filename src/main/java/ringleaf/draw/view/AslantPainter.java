@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.view;
 
 import java.util.ArrayList;
@@ -81,7 +82,8 @@ final class AslantPainter {
         Point centre = part.box().centre();
         List<Integer> sorted = new ArrayList<>(members);
         sorted.sort((a, b) -> Double.compare(
-                scene.placed(b, 0).apply(centre).y(), scene.placed(a, 0).apply(centre).y()));
+                scene.placed(b, 0).apply(centre).y(),
+                scene.placed(a, 0).apply(centre).y()));
         return sorted;
     }
 
@@ -121,7 +123,8 @@ final class AslantPainter {
                 members.size(),
                 2 * (scene.box().width() + scene.box().height()));
         for (int i = 0; i < order.wedges().size(); i++) {
-            PathData wedge = new PathData(Sheet.DECIMALS, SQUASH, -lift).add(order.wedges().get(i));
+            PathData wedge = new PathData(Sheet.DECIMALS, SQUASH, -lift)
+                    .add(order.wedges().get(i));
             leaf(sheet.clipped(group, wedge), part, members.get(i), lift, PlanPainter.tint(i, members.size(), paint));
         }
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.view;
 
 import java.util.ArrayList;
@@ -40,8 +41,11 @@ final class ExplodedView {
         }
         parts.sort(Comparator.comparingDouble(Part::zFrom).thenComparingDouble(Part::zTo));
         double[] lifts = lifts(parts, body, unit);
-        double top = lifts[parts.size() - 1] + AslantPainter.SQUASH * body.maxY()
-                + AslantPainter.RISE * (parts.get(parts.size() - 1).zTo() - parts.get(parts.size() - 1).zFrom());
+        double top = lifts[parts.size() - 1]
+                + AslantPainter.SQUASH * body.maxY()
+                + AslantPainter.RISE
+                        * (parts.get(parts.size() - 1).zTo()
+                                - parts.get(parts.size() - 1).zFrom());
         double foot = AslantPainter.SQUASH * body.minY();
         Sheet measure = new Sheet(body, unit);
         double labelX = body.maxX() + 12 * unit;
@@ -75,8 +79,10 @@ final class ExplodedView {
         double[] lifts = new double[parts.size()];
         double depth = AslantPainter.SQUASH * body.height();
         for (int i = 1; i < parts.size(); i++) {
-            boolean small = parts.get(i).family().equals("pin") || parts.get(i).box().height() < body.height() / 3;
-            double height = AslantPainter.RISE * (parts.get(i - 1).zTo() - parts.get(i - 1).zFrom());
+            boolean small =
+                    parts.get(i).family().equals("pin") || parts.get(i).box().height() < body.height() / 3;
+            double height = AslantPainter.RISE
+                    * (parts.get(i - 1).zTo() - parts.get(i - 1).zFrom());
             double gap = Math.max(LEAST_GAP * unit, (small ? PIN_GAP : GAP) * depth);
             lifts[i] = lifts[i - 1] + height + gap;
         }
@@ -95,14 +101,15 @@ final class ExplodedView {
 
     private static void axis(Sheet sheet, double foot, double top) {
         double u = sheet.unit();
-        Element line = sheet.line(
-                sheet.root(), new Point(0, foot - 2 * u), new Point(0, top + 2 * u), Palette.QUIET_INK, 0.2);
-        Sheet.set(line, "stroke-dasharray", Sheet.number(4 * u) + " " + Sheet.number(u) + " " + Sheet.number(0.6 * u)
-                + " " + Sheet.number(u));
+        Element line =
+                sheet.line(sheet.root(), new Point(0, foot - 2 * u), new Point(0, top + 2 * u), Palette.QUIET_INK, 0.2);
+        Sheet.set(
+                line,
+                "stroke-dasharray",
+                Sheet.number(4 * u) + " " + Sheet.number(u) + " " + Sheet.number(0.6 * u) + " " + Sheet.number(u));
     }
 
-    private static void label(
-            Sheet sheet, Element group, Scene scene, Part part, int number, Point from, Point to) {
+    private static void label(Sheet sheet, Element group, Scene scene, Part part, int number, Point from, Point to) {
         double u = sheet.unit();
         Point knee = new Point(to.x() - (FIGURES + 2) * u, to.y());
         sheet.line(group, from, knee, Palette.QUIET_INK, 0.2);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.view;
 
 import java.util.ArrayList;
@@ -100,7 +101,9 @@ public final class MovingView {
         List<Integer> order = new ArrayList<>();
         for (int i = scene.parts().size() - 1; i >= 0; i--) {
             int at = order.size();
-            while (at > 0 && scene.parts().get(order.get(at - 1)).zTo() < scene.parts().get(i).zTo()) {
+            while (at > 0
+                    && scene.parts().get(order.get(at - 1)).zTo()
+                            < scene.parts().get(i).zTo()) {
                 at--;
             }
             order.add(at, i);
@@ -142,7 +145,8 @@ public final class MovingView {
                 return i;
             }
         }
-        throw new IllegalStateException(name + " is no part of " + scene.assembly().name());
+        throw new IllegalStateException(
+                name + " is no part of " + scene.assembly().name());
     }
 
     /** A placement as an SVG transform of what is drawn with y down. */
@@ -167,7 +171,9 @@ public final class MovingView {
             for (Sheaf sheaf : own) {
                 // Few and nearly in order already; of equal height in the order of the parts.
                 int at = all.size();
-                while (at > 0 && all.get(at - 1).role() == sheaf.role() && all.get(at - 1).zFrom() > sheaf.zFrom()) {
+                while (at > 0
+                        && all.get(at - 1).role() == sheaf.role()
+                        && all.get(at - 1).zFrom() > sheaf.zFrom()) {
                     at--;
                 }
                 all.add(at, sheaf);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.view;
 
 import java.util.ArrayList;
@@ -196,8 +197,20 @@ final class Notes {
             String x = Sheet.number(note.anchor.x());
             String y = Sheet.number(-note.anchor.y());
             sheet.add(
-                    group, "circle", "cx", x, "cy", y, "r", radius, "fill", Palette.INK, "stroke", Palette.PAPER,
-                    "stroke-width", Sheet.number(0.2 * unit));
+                    group,
+                    "circle",
+                    "cx",
+                    x,
+                    "cy",
+                    y,
+                    "r",
+                    radius,
+                    "fill",
+                    Palette.INK,
+                    "stroke",
+                    Palette.PAPER,
+                    "stroke-width",
+                    Sheet.number(0.2 * unit));
             return;
         }
         if (form == Callout.Form.DIAMETER && size < 2 * SMALL_CIRCLE * unit) {

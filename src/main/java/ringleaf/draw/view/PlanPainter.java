@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.view;
 
 import java.util.ArrayList;
@@ -95,7 +96,8 @@ final class PlanPainter {
                 }
             }
         }
-        Comparator<Item> byHeight = Comparator.comparingDouble(item -> item.layer().zFrom());
+        Comparator<Item> byHeight =
+                Comparator.comparingDouble(item -> item.layer().zFrom());
         under.sort(byHeight);
         over.sort(byHeight);
         pins.sort(byHeight);
@@ -115,7 +117,8 @@ final class PlanPainter {
         Palette.Paint paint = paint(item);
         Element path = place(parent, item, paint.fill(), paint.line(), OUTLINE);
         // A ring over leaves lets them be seen; a gear beside them may be solid.
-        boolean covers = scene.assembly().leaves().isPresent() && !item.member().part().family().equals("gear");
+        boolean covers = scene.assembly().leaves().isPresent()
+                && !item.member().part().family().equals("gear");
         if (covers) {
             Sheet.set(path, "fill-opacity", "0.3");
         }
@@ -160,7 +163,8 @@ final class PlanPainter {
 
     static String transform(Placement placement) {
         String turn = Decimals.of(-Math.toDegrees(placement.angle()), 5);
-        String shift = Decimals.of(placement.shift().x(), 5) + " " + Decimals.of(-placement.shift().y(), 5);
+        String shift = Decimals.of(placement.shift().x(), 5) + " "
+                + Decimals.of(-placement.shift().y(), 5);
         return "translate(" + shift + ") rotate(" + turn + ")";
     }
 
@@ -179,7 +183,8 @@ final class PlanPainter {
         if (members.size() < 3) {
             return;
         }
-        double reach = 2 * (Math.abs(sheet.area().width()) + Math.abs(sheet.area().height()));
+        double reach =
+                2 * (Math.abs(sheet.area().width()) + Math.abs(sheet.area().height()));
         Contour outline = outline(part);
         LeafOrder order = LeafOrder.of(
                 outline.placed(scene.placed(members.get(0), state)),
@@ -187,7 +192,8 @@ final class PlanPainter {
                 members.size(),
                 reach);
         for (int i = 0; i < order.wedges().size(); i++) {
-            Element again = sheet.clipped(root, new PathData(Sheet.DECIMALS).add(order.wedges().get(i)));
+            Element again = sheet.clipped(
+                    root, new PathData(Sheet.DECIMALS).add(order.wedges().get(i)));
             leaf(again, members.get(i), tint(i, members.size(), paint));
         }
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.Arrays;
@@ -64,14 +65,16 @@ final class ApertureBench implements AsBuilt.Bench {
         loss = new double[n];
         margins = new double[limits];
         double sense = Math.signum(design.travel());
-        double[] stops = PinRange.blade(design.law(), design.closed(), design.rim().overTravel());
+        double[] stops =
+                PinRange.blade(design.law(), design.closed(), design.rim().overTravel());
         double lever = design.pin().length(band);
         BladeArcs arcs = new BladeArcs();
         for (int i = 0; i < states; i++) {
             boolean stop = i >= bladeAngles.length;
             double b = stop ? stops[i - bladeAngles.length] : bladeAngles[i];
             ring[i] = stop
-                    ? (i == states - 1 ? design.travel() + sense * design.rim().overTravel()
+                    ? (i == states - 1
+                            ? design.travel() + sense * design.rim().overTravel()
                             : -sense * design.rim().overTravel())
                     : design.law().ringAngle(b);
             angle[i] = b;
@@ -208,9 +211,11 @@ final class ApertureBench implements AsBuilt.Bench {
             least(BuiltLimit.SLOT_ENDS, slotRoom[state] - moved + Math.min(0, ends) - of(off[sizes.drivePin], i) / 2);
             return;
         }
-        least(BuiltLimit.SLOT_ENDS, Math.min(
-                radius - pin - design.rim().slotInner() - off[sizes.slotInner][i],
-                design.rim().slotOuter() + off[sizes.slotOuter][i] - pin - radius));
+        least(
+                BuiltLimit.SLOT_ENDS,
+                Math.min(
+                        radius - pin - design.rim().slotInner() - off[sizes.slotInner][i],
+                        design.rim().slotOuter() + off[sizes.slotOuter][i] - pin - radius));
     }
 
     private boolean broken(BuiltLimit limit) {
@@ -318,7 +323,9 @@ final class ApertureBench implements AsBuilt.Bench {
         double layers = stack.layers() * (thickness + spec.blade().burr());
         least(BuiltLimit.DEPTH, stack.cavity() + off[sizes.cavityHeight][0] - layers);
         double radius = band.inscribedRadius(design.closed());
-        least(BuiltLimit.BEND, Math.toDegrees(STEEPER * spec.blade().slopeLimit() - LeafSlope.slope(n, thickness, radius)));
+        least(
+                BuiltLimit.BEND,
+                Math.toDegrees(STEEPER * spec.blade().slopeLimit() - LeafSlope.slope(n, thickness, radius)));
     }
 
     private int mesh(Optional<MeshOff> mesh, double[][] off, int from) {

@@ -1,8 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
-import ringleaf.leaf.Play;
 import ringleaf.leaf.Sweep;
 import ringleaf.mechanism.AsBuilt;
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -35,12 +36,13 @@ final class ApertureCallouts {
         double reach = design.band().reach(design.closed(), design.pin(), design.ear());
         all.add(diameter("closed", reach, Math.toRadians(125), "blades reach "));
         all.add(diameter("closed", rim.cavity(), Math.toRadians(160), "cavity "));
-        design.pinionPlan().ifPresent(plan -> all.add(new Callout(
-                Form.DISTANCE,
-                "open",
-                Point.ORIGIN,
-                plan.centre(),
-                "centres " + Words.number(plan.centreDistance(), 2))));
+        design.pinionPlan()
+                .ifPresent(plan -> all.add(new Callout(
+                        Form.DISTANCE,
+                        "open",
+                        Point.ORIGIN,
+                        plan.centre(),
+                        "centres " + Words.number(plan.centreDistance(), 2))));
         return all;
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -117,7 +118,10 @@ final class ApertureChecks {
         found.add(Finding.of("bending-strain")
                 .about("blade")
                 .at(closed)
-                .atMost(LeafSlope.strain(spec.blades(), spec.thickness(), radius), spec.blade().elasticStrain(), "1")
+                .atMost(
+                        LeafSlope.strain(spec.blades(), spec.thickness(), radius),
+                        spec.blade().elasticStrain(),
+                        "1")
                 .says("bending strain of a blade, estimated, against its elastic limit"));
     }
 
@@ -126,7 +130,8 @@ final class ApertureChecks {
         int far = Sweep.greatestOf(sweep.reach);
         double reach = sweep.reach[far];
         Place where = state(far);
-        double[] stops = PinRange.blade(design.law(), design.closed(), design.rim().overTravel());
+        double[] stops =
+                PinRange.blade(design.law(), design.closed(), design.rim().overTravel());
         for (double b : stops) {
             double there = design.band().reach(b, design.pin(), design.ear());
             if (there > reach) {
@@ -251,7 +256,9 @@ final class ApertureChecks {
             found.add(
                     moves && room.mm() <= Finding.ROUNDING
                             ? draft.room(room.mm(), room.asked(), "mm").says(message + "; what moves needs some")
-                            : draft.orWarn().atLeast(room.mm(), room.asked(), "mm").says(message));
+                            : draft.orWarn()
+                                    .atLeast(room.mm(), room.asked(), "mm")
+                                    .says(message));
         }
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -88,7 +89,9 @@ final class ApertureDesigner {
         if (first.broken() > (isTooWide(first.design()) ? 1 : 0)) {
             return plans.of(needs, layout);
         }
-        return plan.isBoundByTheBand() ? null : plans.below(needs, layout, plan.cavityRadius()).orElse(null);
+        return plan.isBoundByTheBand()
+                ? null
+                : plans.below(needs, layout, plan.cavityRadius()).orElse(null);
     }
 
     BladeNeeds needs(double lap) {
@@ -112,7 +115,8 @@ final class ApertureDesigner {
 
     /** With the outer diameter given, the widest lap for which everything still fits into it. */
     private Candidate widened(Candidate least) {
-        if (least.design().rim().outer() > spec.outer().most() / 2 + 1e-9 || spec.bladeWidth().isPresent()) {
+        if (least.design().rim().outer() > spec.outer().most() / 2 + 1e-9
+                || spec.bladeWidth().isPresent()) {
             return least;
         }
         Candidate best = least;
@@ -165,8 +169,8 @@ final class ApertureDesigner {
             drive = behind ? drive : pinion.holding(ServoMount.ears(pinion, web));
         }
         Housing housing = Housing.of(spec, rim, drive);
-        ApertureDesign design = new ApertureDesign(
-                spec, plan, travel, rim, stack, drive, mount, housing, bound(plan, rim));
+        ApertureDesign design =
+                new ApertureDesign(spec, plan, travel, rim, stack, drive, mount, housing, bound(plan, rim));
         return new Candidate(design, broken(design));
     }
 
@@ -286,7 +290,8 @@ final class ApertureDesigner {
         if (spec.bezel().housing().isPresent() && !BezelFit.holds(design)) {
             broken++;
         }
-        if (design.drive() instanceof PinionPlan pinion && pinion.servoTravel() > pinion.servo().travel()) {
+        if (design.drive() instanceof PinionPlan pinion
+                && pinion.servoTravel() > pinion.servo().travel()) {
             broken++;
         }
         return broken;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -121,10 +122,14 @@ final class ApertureDimensions {
                 "outer-diameter",
                 2 * rim.outer(),
                 spec.outer().isExact() && 2 * rim.outer() <= spec.outer().most() ? Origin.GIVEN : Origin.SOLVED,
-                own ? "what a round housing would need; the outline given takes its place" : "limited by " + design.bound());
+                own
+                        ? "what a round housing would need; the outline given takes its place"
+                        : "limited by " + design.bound());
         mm(
                 "envelope-width",
-                own ? BezelFit.width(design.housing().outline()) : design.drive().envelopeWidth(rim),
+                own
+                        ? BezelFit.width(design.housing().outline())
+                        : design.drive().envelopeWidth(rim),
                 own ? Origin.GIVEN : Origin.SOLVED,
                 own ? "greatest width of the outline given" : "with the drive's lobe");
         deg("stop-over-travel", rim.overTravel(), Origin.SOLVED, "ring past either end before it is stopped");
@@ -161,10 +166,16 @@ final class ApertureDimensions {
         add("sector-teeth-cut", plan.spaces(), "1", Origin.SOLVED, "tooth spaces cut into the rim");
         add("pinion-profile-shift", pinion.shift(), "1", Origin.SOLVED, "no undercut, equal sliding");
         add("sector-profile-shift", sector.shift(), "1", Origin.SOLVED, "keeps the centre distance");
-        mm("backlash", plan.pair().backlash(), solvedUnless("drive.backlash"),
+        mm(
+                "backlash",
+                plan.pair().backlash(),
+                solvedUnless("drive.backlash"),
                 "what the ring's play takes up and a little more, or what the processes ask for");
-        mm("tip-clearance", Math.min(plan.pair().pinionTipClearance(), plan.pair().gearTipClearance()),
-                solvedUnless("drive.tip-clearance"), "a quarter of the module, or what the ring's play and processes ask for");
+        mm(
+                "tip-clearance",
+                Math.min(plan.pair().pinionTipClearance(), plan.pair().gearTipClearance()),
+                solvedUnless("drive.tip-clearance"),
+                "a quarter of the module, or what the ring's play and processes ask for");
         mm("centre-distance", plan.centreDistance(), Origin.SOLVED, "half the sum of teeth times module");
         deg("pinion-angle", spec.mirrored() ? -plan.at() : plan.at(), origin("drive.at"), "");
         deg("servo-travel-used", plan.servoTravel(), Origin.SOLVED, "ring travel times the ratio of teeth");
@@ -176,9 +187,11 @@ final class ApertureDimensions {
         });
         mm("pinion-width", design.mount().orElseThrow().pinionWidth(), Origin.SOLVED, "ring with its play, or more");
         Optional<ServoMount> mount = design.mount();
-        mount.ifPresent(m -> mm("servo-standoff", m.standoff(), Origin.SOLVED, m.hasPlate()
-                ? "between base and servo plate"
-                : "packing between base and ears"));
+        mount.ifPresent(m -> mm(
+                "servo-standoff",
+                m.standoff(),
+                Origin.SOLVED,
+                m.hasPlate() ? "between base and servo plate" : "packing between base and ears"));
     }
 
     private Origin origin(String path) {
@@ -213,7 +226,9 @@ final class ApertureDimensions {
             if (one.broken() > 0) {
                 why.append(", ").append(one.broken()).append(one.broken() == 1 ? " limit broken" : " limits broken");
                 if (!one.design().plan().broken().isEmpty()) {
-                    why.append(" (").append(one.design().plan().broken().get(0).limit().subject()).append(')');
+                    why.append(" (")
+                            .append(one.design().plan().broken().get(0).limit().subject())
+                            .append(')');
                 }
             }
         }

@@ -1,15 +1,16 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.List;
 import ringleaf.mechanism.Request;
-import ringleaf.spec.shared.FitName;
-import ringleaf.spec.shared.Screw;
-import ringleaf.spec.shared.Servo;
 import ringleaf.spec.field.Bound;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Named;
 import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.FitName;
+import ringleaf.spec.shared.Screw;
+import ringleaf.spec.shared.Servo;
 
 /** Every field of a leaf aperture, declared once: reading, ranges, schema, help and the page of defaults follow. */
 public final class ApertureFields {
@@ -62,7 +63,9 @@ public final class ApertureFields {
     static final Field<String> DRIVE_PIN = Field.choice("drive-pin")
             .help("where the drive pin sits on the blade")
             .option("far-end", "at the blade's end away from its pivot; wide blades, little play")
-            .option("lever", "on a lever at the pivot, out of reach of the other blades; small travel, and play counts more")
+            .option(
+                    "lever",
+                    "on a lever at the pivot, out of reach of the other blades; small travel, and play counts more")
             .byDefaultWords("whichever passes every check in the smaller housing");
     static final Field<String> PIN_STYLE = Field.choice("pin-style")
             .help("how the blade's pins are made")
@@ -148,25 +151,32 @@ public final class ApertureFields {
     static final FieldSet OUTLINE_SET =
             FieldSet.of(OUTLINE, OUTLINE_UNITS, OUTLINE_LAYERS, OUTLINE_X, OUTLINE_Y, OUTLINE_TURN);
     static final Field<Values> HOUSING = Field.group("housing", OUTLINE_SET)
-            .help("your own bezel in place of the round housing: outline, screw holes and other openings of the plates");
+            .help(
+                    "your own bezel in place of the round housing: outline, screw holes and other openings of the plates");
     static final Field<List<Values>> KEEP_OUT = Field.group("keep-out", OUTLINE_SET)
             .help("drawings of what nothing of the mechanism may enter, at any height and state")
             .list(10)
             .byDefaultWords("none");
 
-    static final Field<Double> OPENING_ROOM = clearance("opening", "blades and plates from the clear opening", UsualRooms.OPENING);
+    static final Field<Double> OPENING_ROOM =
+            clearance("opening", "blades and plates from the clear opening", UsualRooms.OPENING);
     static final Field<Double> BLADE_ROOM = clearance("blade", "blades from the cavity's wall", UsualRooms.BLADE);
-    static final Field<Double> SLOT_END = clearance("slot-end", "drive pin from either end of its slot", UsualRooms.SLOT_END);
-    static final Field<Double> RING_RADIAL = clearance("ring-radial", "ring's rim from its wall", UsualRooms.RING_RADIAL);
+    static final Field<Double> SLOT_END =
+            clearance("slot-end", "drive pin from either end of its slot", UsualRooms.SLOT_END);
+    static final Field<Double> RING_RADIAL =
+            clearance("ring-radial", "ring's rim from its wall", UsualRooms.RING_RADIAL);
     static final Field<Double> RING_AXIAL = clearance("ring-axial", "ring from the retainer", UsualRooms.RING_AXIAL);
-    static final Field<Double> BLADE_PLAY = clearance("blade-play", "height beyond the blades' own layers", UsualRooms.BLADE_PLAY);
+    static final Field<Double> BLADE_PLAY =
+            clearance("blade-play", "height beyond the blades' own layers", UsualRooms.BLADE_PLAY);
     static final Field<Double> PINION_ROOM = clearance("pinion", "pinion's tips from their pocket", UsualRooms.PINION);
-    static final Field<Double> PINION_AXIAL = clearance("pinion-axial", "pinion from the retainer", UsualRooms.PINION_AXIAL);
+    static final Field<Double> PINION_AXIAL =
+            clearance("pinion-axial", "pinion from the retainer", UsualRooms.PINION_AXIAL);
     static final Field<Double> PIVOT_END =
             clearance("pivot-end", "pivot pins' ends from what lies beyond them", UsualRooms.PIN_END);
-    static final Field<Double> DRIVE_END = clearance("drive-end", "drive pins' ends from the retainer", UsualRooms.PIN_END);
-    static final Field<Double> STOP =
-            clearance("stop", "way of the ring's rim past either end of its travel before it is stopped", UsualRooms.STOP);
+    static final Field<Double> DRIVE_END =
+            clearance("drive-end", "drive pins' ends from the retainer", UsualRooms.PIN_END);
+    static final Field<Double> STOP = clearance(
+            "stop", "way of the ring's rim past either end of its travel before it is stopped", UsualRooms.STOP);
     static final Field<Double> BORE = clearance("bore", "added to the diameter of a pivot bore", 0);
     static final Field<Double> SLOT_ROOM = clearance("slot", "added to the width of a slot", 0);
     static final FieldSet CLEARANCE_SET = FieldSet.of(
@@ -212,8 +222,9 @@ public final class ApertureFields {
             .help("module of the teeth, always in mm")
             .atLeast(0.2, "finer teeth are not cut from sheet")
             .atMost(10, "coarser teeth are no part of an aperture")
-            .byDefaultWords("0.8 mm, and 0.5 mm below a full opening of 50 mm; coarser where room at the tips would take too much"
-                    + " of such teeth");
+            .byDefaultWords(
+                    "0.8 mm, and 0.5 mm below a full opening of 50 mm; coarser where room at the tips would take too much"
+                            + " of such teeth");
     static final Field<Double> PRESSURE_ANGLE = Field.angle("pressure-angle")
             .help("pressure angle of the teeth")
             .atLeast(14.5, "smaller angles are undercut at once")

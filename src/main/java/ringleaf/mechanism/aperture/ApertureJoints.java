@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -43,17 +44,19 @@ final class ApertureJoints {
                 }
                 hole("drive-pin-hole", part, spec.fitting().pinHole(), pin, spec.pinHole(), 1);
             }
-            case "drive-ring" -> joints.add(new Joint(
-                    "slot",
-                    part,
-                    Joint.Shape.SLOT,
-                    spec.fitting().slot(),
-                    pin,
-                    pin + spec.clearances().slot(),
-                    spec.blades(),
-                    ""));
-            case "pivot-pin", "drive-pin" -> joints.add(new Joint(
-                    part, part, Joint.Shape.SHAFT, spec.fitting().pinHole(), pin, pin, 1, ""));
+            case "drive-ring" ->
+                joints.add(new Joint(
+                        "slot",
+                        part,
+                        Joint.Shape.SLOT,
+                        spec.fitting().slot(),
+                        pin,
+                        pin + spec.clearances().slot(),
+                        spec.blades(),
+                        ""));
+            case "pivot-pin", "drive-pin" ->
+                joints.add(
+                        new Joint(part, part, Joint.Shape.SHAFT, spec.fitting().pinHole(), pin, pin, 1, ""));
             case "pinion" -> pinion(part);
             case "cover", "retainer", "spacer-ring", "spacer-shim" -> screws(part);
             default -> {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.HashSet;
@@ -53,8 +54,7 @@ final class ApertureReader {
         PinStyle style = pinStyle(blade);
         double pin = values.get(ApertureFields.PIN_DIAMETER).orElse(full < SMALL ? 1.0 : 1.5);
         boolean layoutGiven = values.isGiven(ApertureFields.DRIVE_PIN);
-        Optional<Screw> screw =
-                request.screw(values.require(ApertureFields.SCREW), values.where(ApertureFields.SCREW));
+        Optional<Screw> screw = request.screw(values.require(ApertureFields.SCREW), values.where(ApertureFields.SCREW));
         int blades = values.require(ApertureFields.BLADES);
         Values own = values.given(ApertureFields.CLEARANCES).orElse(null);
         Clearances clearances = new UsualRooms(
@@ -111,13 +111,14 @@ final class ApertureReader {
         if (asked.isPresent() && sheet.isPresent() && Math.abs(asked.get() - sheet.getAsDouble()) > 1e-9) {
             problems.at(
                     values.where(field),
-                    Words.mm(asked.get()) + " contradicts the stock " + making.stock().name() + " of "
-                            + Words.mm(sheet.getAsDouble()),
+                    Words.mm(asked.get()) + " contradicts the stock "
+                            + making.stock().name() + " of " + Words.mm(sheet.getAsDouble()),
                     "leave one of them out, or make them agree");
         } else if (!making.process().makesThickness(thickness)) {
             problems.at(
                     field == null ? values.where() : values.where(field),
-                    Words.number(thickness, 3) + " mm is outside what " + making.process().name() + " makes, "
+                    Words.number(thickness, 3) + " mm is outside what "
+                            + making.process().name() + " makes, "
                             + Words.number(making.process().thicknessFrom(), 3) + " to "
                             + Words.number(making.process().thicknessTo(), 3) + " mm",
                     "choose another process for " + family + " under fabrication");

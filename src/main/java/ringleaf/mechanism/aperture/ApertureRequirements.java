@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -47,7 +48,8 @@ final class ApertureRequirements {
         }
         joints();
         all.add(new Requirement.StaysApart("clearance", APART, pairs()));
-        all.add(new Requirement.LeastWeb("minimum-web", "drive-ring", spec.ring().leastWeb()));
+        all.add(new Requirement.LeastWeb(
+                "minimum-web", "drive-ring", spec.ring().leastWeb()));
         all.add(new Requirement.LeastWeb("minimum-web", "blade", spec.holeEdge()));
         for (String plate : List.of("base-plate", "spacer-ring", "retainer", "cover")) {
             if (!indices(plate).isEmpty()) {
@@ -174,11 +176,13 @@ final class ApertureRequirements {
 
     private void servoWebs(ServoMount mount) {
         if (mount.hasPlate()) {
-            all.add(new Requirement.LeastWeb("minimum-web", "servo-plate", spec.plate().leastWeb()));
+            all.add(new Requirement.LeastWeb(
+                    "minimum-web", "servo-plate", spec.plate().leastWeb()));
         }
         for (String gear : List.of("pinion", "servo-gear", "step-wheel")) {
             if (!indices(gear).isEmpty()) {
-                all.add(new Requirement.LeastWeb("minimum-web", gear, spec.gear().leastWeb()));
+                all.add(new Requirement.LeastWeb(
+                        "minimum-web", gear, spec.gear().leastWeb()));
             }
         }
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -38,7 +39,10 @@ final class ApertureScreen {
                 .says("slope at which the blades climb over one another"));
         found.add(Finding.of("bending-strain")
                 .about("blade")
-                .atMost(LeafSlope.strain(spec.blades(), spec.thickness(), radius), spec.blade().elasticStrain(), "1")
+                .atMost(
+                        LeafSlope.strain(spec.blades(), spec.thickness(), radius),
+                        spec.blade().elasticStrain(),
+                        "1")
                 .says("bending strain of a blade, estimated"));
         if (spec.pinStyle() == PinStyle.BASE_POSTS) {
             found.add(Finding.of("pin-engagement")
@@ -62,7 +66,10 @@ final class ApertureScreen {
     /** A round housing is no smaller than clear opening, band, ledge, play and wall come to, mm. */
     static double leastOuter(ApertureSpec spec) {
         double band = spec.bladeWidth().orElse(spec.pinHole() + 2 * spec.holeEdge());
-        double cavity = spec.clearRadius() + spec.clearances().opening() + band + spec.clearances().blade();
+        double cavity = spec.clearRadius()
+                + spec.clearances().opening()
+                + band
+                + spec.clearances().blade();
         double wall = Rim.leastPlainRim(spec, cavity, 0) + spec.clearances().ringRadial() + Rim.wallWidth(spec);
         return 2 * wall;
     }
@@ -70,8 +77,13 @@ final class ApertureScreen {
     /** Plates, ring, its play and the fewest layers that there can be, mm. */
     static double leastDepth(ApertureSpec spec) {
         int layers = Math.max(1, spec.blades() / QUARTER);
-        double cavity = layers * (spec.thickness() + spec.blade().burr()) + spec.clearances().bladePlay();
+        double cavity = layers * (spec.thickness() + spec.blade().burr())
+                + spec.clearances().bladePlay();
         double cover = spec.plate().sheet() ? Stack.coverThickness(spec) : 0;
-        return cover + 2 * spec.plate().thickness() + cavity + spec.ring().thickness() + spec.clearances().ringAxial();
+        return cover
+                + 2 * spec.plate().thickness()
+                + cavity
+                + spec.ring().thickness()
+                + spec.clearances().ringAxial();
     }
 }

@@ -1,7 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import ringleaf.leaf.PinInSlot;
-import ringleaf.leaf.Play;
 import ringleaf.mechanism.ServoLaw;
 import ringleaf.part.Words;
 import ringleaf.spec.shared.Servo;
@@ -92,7 +92,8 @@ final class ApertureServoLaw implements ServoLaw {
     public double lostMotion() {
         double teeth = plan.pair().backlash() / plan.pair().gearWorkingRadius();
         double pins = 0;
-        double across = design.spec().clearances().slot() + design.spec().clearances().bore();
+        double across =
+                design.spec().clearances().slot() + design.spec().clearances().bore();
         for (int i = 0; i <= STATES; i++) {
             double b = design.closed() * i / STATES;
             pins = Math.max(pins, across / design.band().pinRadius(design.pin(), b));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.Optional;
@@ -48,34 +49,57 @@ final class ApertureSizes {
         innerEdge = all.edge("blade-inner-radius", "inner edge of the blade", band.innerRadius(), n, blade);
         outerEdge = all.edge("blade-outer-radius", "outer edge of the blade", band.outerRadius(), n, blade);
         farEnd = all.edge("blade-far-end", "far end of the blade, along it", 0, n, blade);
-        pinAlong = all.edge("drive-pin-along", "drive pin from its pivot", design.pin().length(band), n, blade);
+        pinAlong = all.edge(
+                "drive-pin-along", "drive pin from its pivot", design.pin().length(band), n, blade);
         pinAcross = all.edge("drive-pin-across", "drive pin, square to that", 0, n, blade);
         boreRadial = all.edge("pivot-bore-radius", "pivot bore from the axis", band.pivotRadius(), n, plate);
         boreAcross = all.edge("pivot-bore-across", "pivot bore, square to that", 0, n, plate);
-        bore = all.width("pivot-bore-diameter", "diameter of the pivot bore",
-                spec.pinDiameter() + spec.clearances().bore(), n, plate);
+        bore = all.width(
+                "pivot-bore-diameter",
+                "diameter of the pivot bore",
+                spec.pinDiameter() + spec.clearances().bore(),
+                n,
+                plate);
         slotPlace = all.edge("slot-across", "slot, square to its length", 0, n, ring);
         slotWidth = all.width("slot-width", "width of the slot", 2 * SlotOutline.radius(spec), n, ring);
-        slotInner = all.edge("slot-inner-end", "inner end of the slot", design.rim().slotInner(), n, ring);
-        slotOuter = all.edge("slot-outer-end", "outer end of the slot", design.rim().slotOuter(), n, ring);
+        slotInner =
+                all.edge("slot-inner-end", "inner end of the slot", design.rim().slotInner(), n, ring);
+        slotOuter =
+                all.edge("slot-outer-end", "outer end of the slot", design.rim().slotOuter(), n, ring);
         pivotPin = pivotPin(spec, n);
         drivePin = wire("drive-pin-diameter", "drive pins", spec);
         double opening = design.rim().opening();
         plateOpening = all.edge("plate-opening-radius", "opening of base and retainer", opening, 2, plate);
         ringOpening = all.edge("ring-opening-radius", "opening of the ring", opening, 1, ring);
-        cavity = all.edge("cavity-radius", "wall of the blades' cavity", design.rim().cavity(), 1, spacer);
-        wall = all.edge("wall-radius", "wall in which the ring turns", design.rim().wall(), 1, spacer);
+        cavity = all.edge(
+                "cavity-radius", "wall of the blades' cavity", design.rim().cavity(), 1, spacer);
+        wall = all.edge(
+                "wall-radius", "wall in which the ring turns", design.rim().wall(), 1, spacer);
         Optional<PinionPlan> pinion = design.pinionPlan();
-        rim = pinion.isPresent() ? -1 : all.edge("rim-radius", "rim of the ring", design.rim().rim(), 1, ring);
+        rim = pinion.isPresent()
+                ? -1
+                : all.edge("rim-radius", "rim of the ring", design.rim().rim(), 1, ring);
         thickness = all.height("blade-thickness", "thickness of the blades", spec.thickness(), blade);
-        cavityHeight = all.height("cavity-height", "height of the cavity", design.stack().cavity(), spacer);
+        cavityHeight = all.height(
+                "cavity-height", "height of the cavity", design.stack().cavity(), spacer);
         double walls = design.stack().retainerBottom() - design.stack().ringBottom();
         wallHeight = all.height("wall-height", "height of the wall round the ring", walls, spacer);
-        ringThickness = all.height("ring-thickness", "thickness of the ring", design.stack().ringThickness(), ring);
-        pivotLength = all.add("pivot-pin-length", "pivot pins below their blades", design.stack().pivotPinDepth(), 1,
-                SizesOff.FILED, "filed to one gauge, common practice");
-        driveLength = all.add("drive-pin-length", "drive pins above their blades", design.stack().drivePinHeight(), 1,
-                SizesOff.FILED, "filed to one gauge, common practice");
+        ringThickness = all.height(
+                "ring-thickness", "thickness of the ring", design.stack().ringThickness(), ring);
+        pivotLength = all.add(
+                "pivot-pin-length",
+                "pivot pins below their blades",
+                design.stack().pivotPinDepth(),
+                1,
+                SizesOff.FILED,
+                "filed to one gauge, common practice");
+        driveLength = all.add(
+                "drive-pin-length",
+                "drive pins above their blades",
+                design.stack().drivePinHeight(),
+                1,
+                SizesOff.FILED,
+                "filed to one gauge, common practice");
         mesh = pinion.map(p -> MeshOff.outer(p.pair(), "", "pinion", "sector", plate, spec.gear(), ring, all));
         stepMesh = pinion.flatMap(PinionPlan::stepUp)
                 .map(s -> MeshOff.outer(s.pair(), "step-", "gear", "wheel", plate, spec.gear(), spec.gear(), all));

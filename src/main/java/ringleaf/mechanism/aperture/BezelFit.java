@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -36,9 +37,8 @@ final class BezelFit {
     static Housing housing(ApertureSpec spec, Rim rim, DrivePlan drive) {
         Bezel.Own own = spec.bezel().housing().orElseThrow();
         List<Point> screws = new ArrayList<>(own.screws());
-        Point towards = drive instanceof PinionPlan plan
-                ? plan.centre()
-                : Point.polar(rim.outer(), drive.blockedCentre());
+        Point towards =
+                drive instanceof PinionPlan plan ? plan.centre() : Point.polar(rim.outer(), drive.blockedCentre());
         screws.sort(Comparator.comparingDouble(p -> p.distance(towards)));
         double web = Rim.housingWeb(spec);
         double radius = Math.max(0.5, Math.min(own.screwHole(), spec.plate().leastWeb() / 2));
@@ -82,8 +82,7 @@ final class BezelFit {
         return count;
     }
 
-    private static boolean isFree(
-            Housing plain, ApertureSpec spec, Rim rim, DrivePlan drive, Point at, double radius) {
+    private static boolean isFree(Housing plain, ApertureSpec spec, Rim rim, DrivePlan drive, Point at, double radius) {
         if (Containment.of(plain.outline(), at, 0) != Containment.INSIDE || nearest(plain.outline(), at) < radius) {
             return false;
         }
@@ -132,11 +131,14 @@ final class BezelFit {
         rooms.add(new Room("the ring's wall", Point.ORIGIN, design.rim().wall()));
         design.pinionPlan().ifPresent(plan -> {
             rooms.add(new Room("the pinion's pocket", plan.centre(), plan.pocketRadius()));
-            if (plan.stepUp().isPresent() || design.mount().isEmpty() || design.mount().get().hasPlate()) {
+            if (plan.stepUp().isPresent()
+                    || design.mount().isEmpty()
+                    || design.mount().get().hasPlate()) {
                 return;
             }
             for (Point ear : plan.servoOutline().earHoles()) {
-                rooms.add(new Room("a hole of the servo's ears", ear, plan.servo().holeDiameter() / 2));
+                rooms.add(
+                        new Room("a hole of the servo's ears", ear, plan.servo().holeDiameter() / 2));
             }
         });
         return rooms;
@@ -148,8 +150,9 @@ final class BezelFit {
         boolean inside = Containment.of(outline, room.centre, 0) == Containment.INSIDE;
         double distance = near.distance(room.centre);
         double wall = (inside ? distance : -distance) - room.radius;
-        String needs = wall >= web ? "" : "; the outline would have to stand " + Words.mm(web - wall) + ""
-                + " further out there";
+        String needs = wall >= web
+                ? ""
+                : "; the outline would have to stand " + Words.mm(web - wall) + "" + " further out there";
         return finding(design, near, wall, web, "wall from " + room.name + " to the outline given" + needs);
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -98,8 +99,10 @@ final class BezelReader {
         }
         Region region = regions.get(0);
         if (Containment.of(region.outer(), Point.ORIGIN, 0) != Containment.INSIDE) {
-            problems.at(asked, "the aperture's axis lies outside of the outline", "x: and y: say where it is in"
-                    + " the drawing");
+            problems.at(
+                    asked,
+                    "the aperture's axis lies outside of the outline",
+                    "x: and y: say where it is in" + " the drawing");
             return Optional.empty();
         }
         List<Point> screws = new ArrayList<>();
@@ -121,10 +124,11 @@ final class BezelReader {
                     asked,
                     "the drawing has " + screws.size() + " holes of " + Words.mm(screw.thread()) + " to "
                             + Words.mm(WIDEST_HOLE * screw.thread()) + " for screws " + screw.name() + ", and"
-                                    + " two are the"
+                            + " two are the"
                             + " least",
-                    others.isEmpty() ? "draw them" : "its round holes: " + sizes(others) + "; set screw: to"
-                            + " what fits them");
+                    others.isEmpty()
+                            ? "draw them"
+                            : "its round holes: " + sizes(others) + "; set screw: to" + " what fits them");
         }
         return Optional.of(new Bezel.Own(region.outer(), screws, radius, others));
     }

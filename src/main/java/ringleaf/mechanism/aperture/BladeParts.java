@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -128,7 +129,11 @@ final class BladeParts {
         } else if (spec.pinStyle() == PinStyle.BASE_POSTS) {
             pins.add(pin("pivot-pin", design.pivot(), design.stack().boreFloor(), floor + postHeight()));
         }
-        pins.add(pin("drive-pin", design.drivePoint(), floor, floor + t + design.stack().drivePinHeight()));
+        pins.add(pin(
+                "drive-pin",
+                design.drivePoint(),
+                floor,
+                floor + t + design.stack().drivePinHeight()));
         return pins;
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -33,23 +34,31 @@ final class BuildOrder {
         if (design.pinionPlan().isPresent()) {
             servo(design.pinionPlan().get(), design.mount().orElseThrow());
         }
-        put("Put the spacer ring on the base, ledge down"
-                + (stack.ledgeSheets() > 0
-                        ? " (" + stack.ledgeSheets() + " sheets of level-1, then " + stack.wallSheets() + " of level-2)."
-                        : "."), one("spacer-ring", "base-plate", Way.DOWN));
+        put(
+                "Put the spacer ring on the base, ledge down"
+                        + (stack.ledgeSheets() > 0
+                                ? " (" + stack.ledgeSheets() + " sheets of level-1, then " + stack.wallSheets()
+                                        + " of level-2)."
+                                : "."),
+                one("spacer-ring", "base-plate", Way.DOWN));
         blades();
-        put("Lower the drive ring over all drive pins onto the ledge, "
-                + (design.handPlan().isPresent() ? "its arm through the window." : "the stop notch over the tab."),
+        put(
+                "Lower the drive ring over all drive pins onto the ledge, "
+                        + (design.handPlan().isPresent()
+                                ? "its arm through the window."
+                                : "the stop notch over the tab."),
                 one("drive-ring", "base-plate", Way.DOWN));
         if (design.pinionPlan().isPresent()) {
             pinion();
         }
         if (stack.shims() > 0) {
-            put("Lay " + stack.shims() + " spacer shim" + (stack.shims() > 1 ? "s" : "") + " on the wall.",
+            put(
+                    "Lay " + stack.shims() + " spacer shim" + (stack.shims() > 1 ? "s" : "") + " on the wall.",
                     one("spacer-shim", "base-plate", Way.DOWN));
         }
-        put("Put the retainer on and draw the " + design.housing().screws().size() + " screws ("
-                + spec.screw().name() + ") up crosswise, just tight" + (isOnStand() ? "." : "; " + TURNS),
+        put(
+                "Put the retainer on and draw the " + design.housing().screws().size() + " screws ("
+                        + spec.screw().name() + ") up crosswise, just tight" + (isOnStand() ? "." : "; " + TURNS),
                 one("retainer", "base-plate", Way.DOWN));
         if (isOnStand()) {
             say("Lift the housing off the stacking jig, and only now turn the ring: " + TURNS);
@@ -104,13 +113,18 @@ final class BuildOrder {
             List<Placing> both = List.of(
                     Placing.of(member("cover"), Placing.NOTHING, Way.DOWN),
                     Placing.of(member("base-plate"), member("cover"), Way.DOWN));
-            steps.add(BuildStep.of(isOnStand()
-                    ? "Stand the stacking jig up and lay the cover and then the base plate over its collar" + gap()
-                    : "Lay the cover down and the base plate on it.", both));
+            steps.add(BuildStep.of(
+                    isOnStand()
+                            ? "Stand the stacking jig up and lay the cover and then the base plate over its collar"
+                                    + gap()
+                            : "Lay the cover down and the base plate on it.",
+                    both));
         } else {
-            steps.add(BuildStep.of(isOnStand()
-                    ? "Stand the stacking jig up and lay the base plate over its collar, bores up" + gap()
-                    : "Lay the base plate down, bores up.", List.of(base)));
+            steps.add(BuildStep.of(
+                    isOnStand()
+                            ? "Stand the stacking jig up and lay the base plate over its collar, bores up" + gap()
+                            : "Lay the base plate down, bores up.",
+                    List.of(base)));
         }
     }
 
@@ -140,17 +154,20 @@ final class BuildOrder {
         steps.add(BuildStep.of(
                 "Lay " + range + " in the open pose, each next one in the bore " + next
                         + " of the last: at every overlap the blade that is nearer its tip lies over the one nearer its"
-                        + " root." + (isOnStand() ? " Each inner edge lies against the jig's collar." : ""), over));
+                        + " root." + (isOnStand() ? " Each inner edge lies against the jig's collar." : ""),
+                over));
         String rest = under > 1 ? "blades " + under + " to 1 likewise" : "blade 1 likewise";
         steps.add(BuildStep.of(
                 "Close the circle: lay " + rest + ", but lift the tips of those laid first and slip each root under"
-                        + " them, so that there is no first and no last blade.", last));
+                        + " them, so that there is no first and no last blade.",
+                last));
     }
 
     /** The angle that a blade covers seen from the axis, both round ends included, rad. */
     private double reach() {
         double half = Math.max(design.band().width() / 2, design.ear());
-        return design.band().span() + 2 * Math.asin(Math.min(1, half / design.band().pivotRadius()));
+        return design.band().span()
+                + 2 * Math.asin(Math.min(1, half / design.band().pivotRadius()));
     }
 
     private void servo(PinionPlan plan, ServoMount mount) {
@@ -161,12 +178,16 @@ final class BuildOrder {
             List<Placing> placings = new ArrayList<>();
             placings.add(one("axle", "step-wheel", Way.DOWN));
             placings.add(one("axle", "base-plate", Way.UP));
-            glued("Press and glue the step wheel on the axle and push the axle through the base from behind.",
-                    placings, "step wheel on the axle", List.of(plan.centre()));
+            glued(
+                    "Press and glue the step wheel on the axle and push the axle through the base from behind.",
+                    placings,
+                    "step wheel on the axle",
+                    List.of(plan.centre()));
         }
         List<Placing> behind = new ArrayList<>();
         for (int i = 0; i < members.size(); i++) {
-            if (members.get(i).name().startsWith(Fasteners.STANDOFF) || members.get(i).name().startsWith(Fasteners.PACKING)) {
+            if (members.get(i).name().startsWith(Fasteners.STANDOFF)
+                    || members.get(i).name().startsWith(Fasteners.PACKING)) {
                 behind.add(Placing.of(i, member("base-plate"), Way.UP));
             }
         }
@@ -196,12 +217,17 @@ final class BuildOrder {
     private void pinion() {
         Placing placing = one("pinion", "base-plate", Way.DOWN);
         if (design.pinionPlan().flatMap(PinionPlan::stepUp).isPresent()) {
-            glued("Turn servo and ring to open, press and glue the pinion on the axle in front, its mark on the ring's"
-                    + " mark; wheel and pinion must turn freely together.",
-                    List.of(placing), "pinion on the axle", List.of(design.pinionPlan().orElseThrow().centre()));
+            glued(
+                    "Turn servo and ring to open, press and glue the pinion on the axle in front, its mark on the ring's"
+                            + " mark; wheel and pinion must turn freely together.",
+                    List.of(placing),
+                    "pinion on the axle",
+                    List.of(design.pinionPlan().orElseThrow().centre()));
         } else {
-            put("Turn servo and ring to open, drop the pinion in with its mark on the ring's mark, and screw it"
-                    + " to the servo.", placing);
+            put(
+                    "Turn servo and ring to open, drop the pinion in with its mark on the ring's mark, and screw it"
+                            + " to the servo.",
+                    placing);
         }
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import ringleaf.mechanism.AsBuilt;
@@ -17,7 +18,10 @@ enum BuiltLimit {
     SEAT("ring-seat", "mm", "the ring lies on its seat all round, wherever it leans"),
     FREE("axial-play", "mm", "the retainer does not press on the ring"),
     DEPTH("cavity-depth", "mm", "the cavity holds the blades where most of them lie over one point"),
-    BEND("blade-slope", "deg", "blades climb over one another no more than a quarter steeper than their stock is designed for");
+    BEND(
+            "blade-slope",
+            "deg",
+            "blades climb over one another no more than a quarter steeper than their stock is designed for");
 
     /** Number of limits of a mesh, which come after these: backlash, tips, contact. */
     static final int OF_MESH = 3;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -68,7 +69,8 @@ final class DriveChecks {
                 .says("room below the pinion; thinner stock for the gear, or more clearances.blade-play, makes more"));
         double play = design.rim().play();
         found.add(tips(PINION_AND_RING, plan.pair(), play));
-        found.add(backlash(PINION_AND_RING, plan.pair(), 2 * play * Math.tan(plan.pair().workingAngle())));
+        found.add(backlash(
+                PINION_AND_RING, plan.pair(), 2 * play * Math.tan(plan.pair().workingAngle())));
         return found;
     }
 
@@ -131,9 +133,10 @@ final class DriveChecks {
                 .about(both)
                 .orWarn()
                 .atMost(past, 0, "mm")
-                .says(contact.isClean()
-                        ? "tips meet the mate's involute only; what is below 0 is left of it on the line of action"
-                        : "a tip reaches past the mate's involute; more teeth or profile shift clear it"));
+                .says(
+                        contact.isClean()
+                                ? "tips meet the mate's involute only; what is below 0 is left of it on the line of action"
+                                : "a tip reaches past the mate's involute; more teeth or profile shift clear it"));
     }
 
     private static void teeth(List<Finding> found, String which, ToothForm form) {
@@ -141,8 +144,8 @@ final class DriveChecks {
                 .about(which)
                 .orWarn()
                 .atLeast(form.shift(), form.leastShift(), "1")
-                .says("profile shift of the " + form.teeth() + " teeth; with less than the limit the rack would undercut"
-                        + " their roots"));
+                .says("profile shift of the " + form.teeth()
+                        + " teeth; with less than the limit the rack would undercut" + " their roots"));
         found.add(Finding.of("tip-thickness")
                 .about(which)
                 .atLeast(form.tipThickness() / form.module(), 0, ShiftChoice.LEAST_TIP, "1")

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.List;
@@ -99,8 +100,8 @@ final class DriveReader {
                             "at most " + Words.mm(MOST_BACKLASH * module));
         }
         Place place = drive.where(ApertureFields.SERVO);
-        Named named = drive.get(ApertureFields.SERVO)
-                .orElse(new Named(Optional.of(Servo.STAND_IN), Optional.empty(), place));
+        Named named =
+                drive.get(ApertureFields.SERVO).orElse(new Named(Optional.of(Servo.STAND_IN), Optional.empty(), place));
         return new DriveSpec.Pinion(
                 drive.require(ApertureFields.AT),
                 module,
@@ -117,7 +118,10 @@ final class DriveReader {
         for (Field<?> field : fields) {
             if (drive.isGiven(field)) {
                 request.problems()
-                        .at(drive.where(field), "has no meaning for a ring turned by " + by, "leave it out, or " + instead);
+                        .at(
+                                drive.where(field),
+                                "has no meaning for a ring turned by " + by,
+                                "leave it out, or " + instead);
             }
         }
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -59,7 +60,8 @@ final class DriveRequirements {
         int base = index("base-plate");
         List<Requirement.Fit> corners = new ArrayList<>();
         for (int plate : ApertureRequirements.indices(members, "servo-plate")) {
-            Contour window = plan.servoOutline().seat(design.spec().plate().leastWeb()).get(0);
+            Contour window =
+                    plan.servoOutline().seat(design.spec().plate().leastWeb()).get(0);
             for (Point corner : plan.servoOutline().bodyCorners()) {
                 corners.add(new Requirement.Fit(base, corner, 0, plate, window));
             }
@@ -79,7 +81,12 @@ final class DriveRequirements {
 
     /** A mesh whose driver turns from one angle to the other, rad from its place in the open pose. */
     private static Requirement meshes(
-            GearPair pair, Requirement.Turning driver, Requirement.Turning driven, double ratio, double from, double to) {
+            GearPair pair,
+            Requirement.Turning driver,
+            Requirement.Turning driven,
+            double ratio,
+            double from,
+            double to) {
         int steps = (int) Math.ceil(STEPS * Math.abs(to - from) / pair.pinion().pitchAngle());
         double tips = Math.min(pair.pinionTipClearance(), pair.gearTipClearance());
         return new Requirement.Meshes(
@@ -88,7 +95,8 @@ final class DriveRequirements {
                 driver,
                 driven,
                 ratio,
-                new Requirement.Rolled(from, to, Math.max(1, Math.min(MOST_STEPS, steps)), "the whole travel, stop to stop"),
+                new Requirement.Rolled(
+                        from, to, Math.max(1, Math.min(MOST_STEPS, steps)), "the whole travel, stop to stop"),
                 Math.max(0, Math.min(pair.normalBacklash() / 2, tips)),
                 pair.gearPlay(),
                 PLAY_SLACK);

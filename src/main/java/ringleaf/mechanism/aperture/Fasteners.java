@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -70,7 +71,9 @@ final class Fasteners {
 
     /** Where the standoffs stand. */
     List<Point> standoffs() {
-        return plate.isPresent() ? longScrews() : design.pinionPlan().orElseThrow().servoOutline().earHoles();
+        return plate.isPresent()
+                ? longScrews()
+                : design.pinionPlan().orElseThrow().servoOutline().earHoles();
     }
 
     private Servo servo() {
@@ -90,8 +93,11 @@ final class Fasteners {
 
     List<Part> parts() {
         List<Part> parts = new ArrayList<>();
-        standoff().ifPresent(s -> parts.add(
-                s.part(standoffs().get(0), design.stack().coverBottom() - s.length(), standoffs().size())));
+        standoff()
+                .ifPresent(s -> parts.add(s.part(
+                        standoffs().get(0),
+                        design.stack().coverBottom() - s.length(),
+                        standoffs().size())));
         int all = design.housing().screws().size();
         parts.add(screw().part(all - longScrews().size()));
         plate.ifPresent(mount -> parts.add(longScrew(mount).part(longScrews().size())));
@@ -108,8 +114,10 @@ final class Fasteners {
         List<Finding> found = new ArrayList<>();
         String pins = spec.pinStyle() == PinStyle.ONE_GLUED ? "drive-pin" : "pins";
         found.add(spec.hardware().rod(pins, spec.pinDiameter()).isSold());
-        design.pinionPlan().flatMap(PinionPlan::stepUp)
-                .ifPresent(step -> found.add(spec.hardware().rod("axle", step.axle()).isSold()));
+        design.pinionPlan()
+                .flatMap(PinionPlan::stepUp)
+                .ifPresent(step ->
+                        found.add(spec.hardware().rod("axle", step.axle()).isSold()));
         found.add(screw().reaches());
         standoff().ifPresent(s -> found.add(s.isHad()));
         if (design.mount().isPresent() && plate.isEmpty()) {
@@ -142,7 +150,8 @@ final class Fasteners {
 
     private boolean isAnyUnderPlate() {
         double nut = spec.screw().nutAcross() / Math.sqrt(3);
-        Region cut = new PlateParts(design).servoPlate().layers().get(0).regions().get(0);
+        Region cut =
+                new PlateParts(design).servoPlate().layers().get(0).regions().get(0);
         for (Point screw : shortScrews()) {
             Region disc = Region.disc(screw, nut);
             if (cut.box().meets(disc.box()) && Distances.between(disc, cut).distance() <= 0) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -136,7 +137,10 @@ final class GlueJig {
     /** Where the blades lie, from the laid blade to the jig. */
     JigPockets layout() {
         Region shape = Overlay.union(List.of(pocket(), notch())).get(0);
-        return JigPockets.of(Region.of(shape.outer()), jig.pockets(), Math.max(2 * jig.making().leastWeb(), 1.6));
+        return JigPockets.of(
+                Region.of(shape.outer()),
+                jig.pockets(),
+                Math.max(2 * jig.making().leastWeb(), 1.6));
     }
 
     Part part() {

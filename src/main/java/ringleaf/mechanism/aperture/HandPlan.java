@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -89,7 +90,9 @@ record HandPlan(double at, double travel, double halfWidth, double reach) implem
     /** A hole in the arm's end by which a cord or a rod can pull, where the arm is wide enough to keep its web. */
     Optional<Contour> eye(Rim rim, double web) {
         double radius = Math.min(halfWidth - web, halfWidth / 2);
-        return radius < LEAST_EYE ? Optional.empty() : Optional.of(Contour.circle(Point.polar(armEnd(rim), at), radius));
+        return radius < LEAST_EYE
+                ? Optional.empty()
+                : Optional.of(Contour.circle(Point.polar(armEnd(rim), at), radius));
     }
 
     private static Point corner(double direction, double along, double across) {

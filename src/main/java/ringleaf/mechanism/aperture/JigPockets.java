@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -65,7 +66,9 @@ record JigPockets(List<Placement> places, Box box) {
 
     private static boolean keeps(Region shape, double step, double web, int copies) {
         for (int i = 1; i < copies; i++) {
-            if (Distances.between(shape, shape.placed(Placement.shift(0, i * step))).distance() < web) {
+            if (Distances.between(shape, shape.placed(Placement.shift(0, i * step)))
+                            .distance()
+                    < web) {
                 return false;
             }
         }

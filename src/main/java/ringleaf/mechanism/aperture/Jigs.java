@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -43,7 +44,8 @@ final class Jigs {
     }
 
     String pivotPins() {
-        return "Pivot jig (one notch in its edge), " + some() + " at a time: lay each blade in with its arrow up, push a"
+        return "Pivot jig (one notch in its edge), " + some()
+                + " at a time: lay each blade in with its arrow up, push a"
                 + " pivot pin through its hole down to the bottom of the socket, flush with the upper face, and glue on"
                 + " top. Lift the blade at the notch when the glue has set.";
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import ringleaf.leaf.BladeArcs;
@@ -14,6 +15,7 @@ final class MadeBlades {
     private static final int ARCS = BladeArcs.COUNT;
     /** Points this near to an edge, as a share of the pivot radius, count as on it. */
     private static final double HAIR = 1e-9;
+
     private static final double[] GROWS = {1, -1, -1, -1};
 
     private final int n;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -39,12 +40,9 @@ final class Mirrored {
         }
         Optional<LeafFamily> leaves = assembly.leaves()
                 .map(l -> new LeafFamily(
-                        l.name(),
-                        l.members(),
-                        l.zFrom(),
-                        l.zTo(),
-                        l.clear().mirrored(FLIP),
-                        shrunk -> l.opening().apply(shrunk).mirrored(FLIP)));
+                        l.name(), l.members(), l.zFrom(), l.zTo(), l.clear().mirrored(FLIP), shrunk -> l.opening()
+                                .apply(shrunk)
+                                .mirrored(FLIP)));
         List<Callout> callouts = new ArrayList<>();
         for (Callout c : assembly.callouts()) {
             callouts.add(new Callout(c.form(), c.view(), FLIP.apply(c.from()), FLIP.apply(c.to()), c.text()));
@@ -98,11 +96,14 @@ final class Mirrored {
             return new Requirement.StudsClear(s.check(), studs, s.members(), s.clearance());
         }
         if (r instanceof Requirement.Stops s) {
-            return new Requirement.Stops(
-                    s.check(), s.member(), s.stop(), FLIP.apply(s.axis()), !s.forward(), s.most());
+            return new Requirement.Stops(s.check(), s.member(), s.stop(), FLIP.apply(s.axis()), !s.forward(), s.most());
         }
         if (r instanceof Requirement.FitsRound f) {
-            return new Requirement.FitsRound(f.check(), f.members(), f.diameter(), f.lobe().map(l -> new Requirement.Lobe(-l.direction(), l.half())));
+            return new Requirement.FitsRound(
+                    f.check(),
+                    f.members(),
+                    f.diameter(),
+                    f.lobe().map(l -> new Requirement.Lobe(-l.direction(), l.half())));
         }
         if (r instanceof Requirement.FitsWidth f) {
             return new Requirement.FitsWidth(f.check(), f.members(), FLIP.apply(f.direction()), f.width());

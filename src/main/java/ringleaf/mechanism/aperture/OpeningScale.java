@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -27,13 +28,15 @@ final class OpeningScale {
 
     List<Stop> stops() {
         List<Stop> stops = new ArrayList<>();
-        if (!(design.spec().drive() instanceof DriveSpec.Hand hand) || hand.scaleFactor().isEmpty()) {
+        if (!(design.spec().drive() instanceof DriveSpec.Hand hand)
+                || hand.scaleFactor().isEmpty()) {
             return stops;
         }
         double factor = hand.scaleFactor().getAsDouble();
         double least = design.spec().leastRadius();
         for (double r = design.spec().clearRadius(); r >= least * (1 - 1e-9) && r > 0.05; r /= factor) {
-            double b = Math.max(0, design.band().bladeAngle(Math.min(r, design.band().innerRadius())));
+            double b = Math.max(
+                    0, design.band().bladeAngle(Math.min(r, design.band().innerRadius())));
             stops.add(new Stop(2 * r, design.law().ringAngle(b)));
         }
         return stops;

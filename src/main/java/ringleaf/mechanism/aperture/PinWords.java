@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -33,8 +34,8 @@ final class PinWords {
     }
 
     String posts(int count) {
-        return "Set " + count + " posts into the base; each stands "
-                + Words.mm(new BladeParts(design).postHeight()) + " out of it.";
+        return "Set " + count + " posts into the base; each stands " + Words.mm(new BladeParts(design).postHeight())
+                + " out of it.";
     }
 
     /** Drive pins of blades that need no other. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -93,9 +94,8 @@ final class PinionParts {
         Path mark = Path.of(new Line(
                 centre.plus(towardsMate.times(root - Math.min(2, root / 4))),
                 centre.plus(towardsMate.times(root - 0.3))));
-        String sheets = mount.pinionSheets() > 1
-                ? ", " + mount.pinionSheets() + " sheets glued with the teeth in line"
-                : "";
+        String sheets =
+                mount.pinionSheets() > 1 ? ", " + mount.pinionSheets() + " sheets glued with the teeth in line" : "";
         // Roots and flanks; the lands at the tips stay free.
         Region flanks = Region.disc(centre, outline.form().tipRadius() - 0.02);
         return new Part(name, "gear", 1, source, List.of(layer), List.of(mark), fixing + sheets)

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -130,7 +131,8 @@ record PinionPlan(
         double apart = pocketRadius() + room;
         double cos = (s * s + a * a - apart * apart) / (2 * s * a);
         double half = Math.acos(Math.max(-1, Math.min(1, cos)));
-        while (half < Math.PI / 2 && !(clears(Point.polar(s, at - half), room) && clears(Point.polar(s, at + half), room))) {
+        while (half < Math.PI / 2
+                && !(clears(Point.polar(s, at - half), room) && clears(Point.polar(s, at + half), room))) {
             half += SCREW_STEP;
         }
         return half;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.List;
@@ -200,6 +201,9 @@ final class PinionPlanner {
         if (least == 0) {
             return 0;
         }
-        return Math.max(least, ShiftChoice.of(rack, pinionTeeth, gearTeeth, 0, ShiftChoice.LEAST_TIP).pinion());
+        return Math.max(
+                least,
+                ShiftChoice.of(rack, pinionTeeth, gearTeeth, 0, ShiftChoice.LEAST_TIP)
+                        .pinion());
     }
 }

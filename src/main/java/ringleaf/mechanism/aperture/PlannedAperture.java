@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.List;
@@ -68,9 +69,7 @@ record PlannedAperture(ApertureSpec spec) implements Kind.Planned {
     @Override
     public Optional<ServoLaw> servoLaw() {
         ApertureDesign design = spec.drive() instanceof DriveSpec.Hand ? null : design();
-        return design == null
-                ? Optional.empty()
-                : design.pinionPlan().map(plan -> new ApertureServoLaw(design, plan));
+        return design == null ? Optional.empty() : design.pinionPlan().map(plan -> new ApertureServoLaw(design, plan));
     }
 
     @Override

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -47,8 +48,10 @@ final class RimCuts {
         Point low = Point.polar(floor, fromDirection);
         Point lowEnd = Point.polar(floor, toDirection);
         Point to = Point.polar(plain.radius(), toDirection);
-        return add(fromDirection, toDirection, List.of(
-                new Line(from, low), Arc.around(Point.ORIGIN, low, lowEnd, true), new Line(lowEnd, to)));
+        return add(
+                fromDirection,
+                toDirection,
+                List.of(new Line(from, low), Arc.around(Point.ORIGIN, low, lowEnd, true), new Line(lowEnd, to)));
     }
 
     private RimCuts add(double from, double to, List<Segment> pieces) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -47,7 +48,8 @@ final class RingPart {
             marks.add(meshMark());
         }
         Region region = new Region(outline(), holes);
-        Layer layer = Layer.of(region, design.stack().ringBottom(), design.stack().ringTop());
+        Layer layer =
+                Layer.of(region, design.stack().ringBottom(), design.stack().ringTop());
         String note = "drops onto the pins; scallop in the rim: this face up";
         return new Part("drive-ring", "ring", 1, spec.ring().source(), List.of(layer), marks, note)
                 .withWorking(working());
@@ -61,8 +63,8 @@ final class RingPart {
         double from = StopNotch.from(design);
         double to = StopNotch.to(design);
         double sides = 0.3 / rim.floor();
-        Contour around = Shapes.annulusSector(
-                Point.ORIGIN, rim.opening() + 0.1, rim.rim() + 1, to - sides, from + sides);
+        Contour around =
+                Shapes.annulusSector(Point.ORIGIN, rim.opening() + 0.1, rim.rim() + 1, to - sides, from + sides);
         // slots slide wherever they are, those behind the notch as well
         double behind = (rim.slotOuter() + rim.floor()) / 2;
         Contour slots = Shapes.annulusSector(Point.ORIGIN, rim.opening() + 0.1, behind, from, to);
@@ -73,7 +75,9 @@ final class RingPart {
     private Contour outline() {
         if (design.drive() instanceof HandPlan plan) {
             Contour blank = plan.ringOutline(rim);
-            return new RimCuts((Arc) blank.segments().get(0)).scallop(alignmentDirection(), ALIGNMENT).in(blank);
+            return new RimCuts((Arc) blank.segments().get(0))
+                    .scallop(alignmentDirection(), ALIGNMENT)
+                    .in(blank);
         }
         PinionPlan plan = (PinionPlan) design.drive();
         Contour blank = teeth.sector().sectorRim(rim.rim(), plan.spaces(), plan.sectorCentre());
@@ -89,7 +93,8 @@ final class RingPart {
             return plan.at() + Math.toRadians(150);
         }
         PinionPlan plan = (PinionPlan) design.drive();
-        double sectorEnd = plan.sectorCentre() + (plan.spaces() + 1) * plan.sector().pitchAngle() / 2;
+        double sectorEnd =
+                plan.sectorCentre() + (plan.spaces() + 1) * plan.sector().pitchAngle() / 2;
         double notch = StopNotch.from(design);
         double gap = notch - sectorEnd;
         return sectorEnd + 0.4 * gap;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import ringleaf.leaf.Band;
@@ -30,7 +31,8 @@ record ServoTorque(double ring, double drive, double weightShare) {
         double ringArea = Math.PI
                 * (Math.pow(design.rim().rim(), 2) - Math.pow(design.rim().opening(), 2));
         double bladeWeight = bladeArea * spec.thickness() * spec.blade().density() * 1e-6 * GRAVITY;
-        double ringWeight = ringArea * design.stack().ringThickness() * spec.ring().density() * 1e-6 * GRAVITY;
+        double ringWeight =
+                ringArea * design.stack().ringThickness() * spec.ring().density() * 1e-6 * GRAVITY;
         double length = band.pivotRadius() * band.span() / 2;
         double inertia = band.width() * Math.pow(spec.thickness(), 3) / 12;
         double bent = (design.stack().layers() - 1) * spec.thickness();
@@ -46,7 +48,9 @@ record ServoTorque(double ring, double drive, double weightShare) {
             byWeight = Math.max(byWeight, gain * onBlade / 2);
             byBend = Math.max(byBend, gain * press);
         }
-        double ledge = spec.ring().friction() * (ringWeight + spec.blades() * press) * design.rim().cavity();
+        double ledge = spec.ring().friction()
+                * (ringWeight + spec.blades() * press)
+                * design.rim().cavity();
         double ring = byWeight + byBend + ledge;
         double drive = design.pinionPlan()
                 .map(plan -> ring

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -75,7 +76,8 @@ record SlotOutline(Contour contour, double deviation) {
      * what the stops let through, to first order, and the end clearance.
      */
     static double[] runOut(ApertureDesign design) {
-        double[] between = PinRange.blade(design.law(), design.closed(), design.rim().overTravel());
+        double[] between =
+                PinRange.blade(design.law(), design.closed(), design.rim().overTravel());
         double clearance = design.spec().clearances().slotEnd();
         return new double[] {
             -between[0] * PinRange.speed(design.law(), 0) + clearance,

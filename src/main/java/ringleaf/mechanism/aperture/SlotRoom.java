@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import ringleaf.leaf.PinRange;
@@ -16,8 +17,7 @@ final class SlotRoom {
             return Math.min(toNear, toFar) + SlotOutline.radius(design.spec()) - pin;
         }
         double radius = design.band().pinRadius(design.pin(), b);
-        return Math.min(
-                radius - pin - design.rim().slotInner(), design.rim().slotOuter() - pin - radius);
+        return Math.min(radius - pin - design.rim().slotInner(), design.rim().slotOuter() - pin - radius);
     }
 
     /** Length of the pin's path in the ring between two blade angles, by Simpson's rule on 16 pieces, mm. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -87,7 +88,8 @@ final class StackingJig {
         List<Region> behind = new ArrayList<>();
         for (Part part : parts) {
             for (Layer layer : part.layers()) {
-                if (layer.zFrom() < design.stack().coverBottom() - 1e-9 && !part.name().equals("cover")) {
+                if (layer.zFrom() < design.stack().coverBottom() - 1e-9
+                        && !part.name().equals("cover")) {
                     for (Region region : layer.regions()) {
                         behind.add(Offset.of(Region.of(region.outer()), ROOM).get(0));
                     }
@@ -114,7 +116,8 @@ final class StackingJig {
         }
         if (design.pinionPlan().isPresent()) {
             ServoMount mount = design.mount().orElseThrow();
-            lowest = Math.min(lowest, mount.earFace() - design.pinionPlan().get().servo().bodyBelow());
+            lowest = Math.min(
+                    lowest, mount.earFace() - design.pinionPlan().get().servo().bodyBelow());
         }
         return lowest;
     }

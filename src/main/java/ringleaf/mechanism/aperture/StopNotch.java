@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 /** The notch in the rim of a ring driven by a pinion; its ends meet a tab of the wall a little past the travel. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.Optional;
@@ -18,7 +19,9 @@ record Teeth(GearOutline pinion, GearOutline sector, Optional<GearOutline> servo
     double deviation() {
         double worst = Math.max(pinion.deviation(), sector.deviation());
         if (servoGear.isPresent()) {
-            worst = Math.max(worst, Math.max(servoGear.get().deviation(), wheel.orElseThrow().deviation()));
+            worst = Math.max(
+                    worst,
+                    Math.max(servoGear.get().deviation(), wheel.orElseThrow().deviation()));
         }
         return worst;
     }

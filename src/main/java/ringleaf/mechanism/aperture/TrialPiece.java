@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -179,8 +180,9 @@ final class TrialPiece {
                 .atMost(2 * (washerRadius() + spec.clearances().blade()), 2 * spec.leastRadius(), "mm");
         return draft.isHeld()
                 ? List.of()
-                : List.of(draft.says("opening that the washer at the axis leaves the blades; the whole mechanism has none"
-                        + " and closes further"));
+                : List.of(
+                        draft.says("opening that the washer at the axis leaves the blades; the whole mechanism has none"
+                                + " and closes further"));
     }
 
     Assembly assembly(Sweep sweep) {

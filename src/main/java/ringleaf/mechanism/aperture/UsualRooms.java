@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -95,7 +96,12 @@ final class UsualRooms {
                 room(ApertureFields.SLOT_END, SLOT_END, 2 * blades, b, p, r),
                 room(ApertureFields.RING_RADIAL, RING_RADIAL, 1, s, r),
                 room(ApertureFields.RING_AXIAL, RING_AXIAL, 1, wall, height(ring, ring.thickness())),
-                room(ApertureFields.BLADE_PLAY, BLADE_PLAY, 1, height(spacer, cavity()), layers() * height(blade, thickness)),
+                room(
+                        ApertureFields.BLADE_PLAY,
+                        BLADE_PLAY,
+                        1,
+                        height(spacer, cavity()),
+                        layers() * height(blade, thickness)),
                 room(ApertureFields.PINION_ROOM, PINION, 1, s, gear.repeatability(), p),
                 room(ApertureFields.PINION_AXIAL, PINION_AXIAL, 1, wall, height(gear, gear.thickness())),
                 room(ApertureFields.PIVOT_END, PIN_END, 1, SizesOff.FILED),

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.Optional;
@@ -33,8 +34,11 @@ final class AxlesReader {
         if (values.isGiven(DriveFields.AXLE_BEARING)) {
             seat = seat(process, FitName.of(fits.require(DriveFields.SEAT_FIT)), driven);
         } else if (fits.isGiven(DriveFields.SEAT_FIT)) {
-            request.problems().at(
-                    fits.where(DriveFields.SEAT_FIT), "has no meaning without bearings", "leave it out, or axle-bearing");
+            request.problems()
+                    .at(
+                            fits.where(DriveFields.SEAT_FIT),
+                            "has no meaning without bearings",
+                            "leave it out, or axle-bearing");
         }
         return new Axles(fit, process.allowance(fit), seat);
     }
@@ -47,18 +51,21 @@ final class AxlesReader {
             return Optional.empty();
         }
         if (values.require(DriveFields.PLATES).equals("none")) {
-            request.problems().at(
-                    values.where(DriveFields.AXLE_BEARING),
-                    "there are no plates to hold bearings",
-                    "leave it out, or plates: two");
+            request.problems()
+                    .at(
+                            values.where(DriveFields.AXLE_BEARING),
+                            "there are no plates to hold bearings",
+                            "leave it out, or plates: two");
         }
         double axle = DrivePlates.axle(driven);
         if (Math.abs(bearing.get().bore() - axle) > 1e-6) {
-            request.problems().at(
-                    values.where(DriveFields.AXLE_BEARING),
-                    "the driven pulley's axle of " + Words.mm(axle) + " does not fit bearing " + bearing.get().name()
-                            + ", whose bore is " + Words.mm(bearing.get().bore()),
-                    others(axle, bearing.get()));
+            request.problems()
+                    .at(
+                            values.where(DriveFields.AXLE_BEARING),
+                            "the driven pulley's axle of " + Words.mm(axle) + " does not fit bearing "
+                                    + bearing.get().name() + ", whose bore is "
+                                    + Words.mm(bearing.get().bore()),
+                            others(axle, bearing.get()));
         }
         double seat = bearing.get().outside() + process.allowance(fit);
         return Optional.of(new Axles.Seat(bearing.get(), fit, seat));
@@ -72,8 +79,6 @@ final class AxlesReader {
                 names.append(names.length() == 0 ? "what does: " : ", ").append(name);
             }
         }
-        return names.length() > 0
-                ? names.toString()
-                : "driven: {bore: {axle: " + Words.number(asked.bore(), 3) + "}}";
+        return names.length() > 0 ? names.toString() : "driven: {bore: {axle: " + Words.number(asked.bore(), 3) + "}}";
     }
 }

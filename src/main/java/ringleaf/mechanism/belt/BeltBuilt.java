@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -56,7 +57,12 @@ final class BeltBuilt implements AsBuilt {
     }
 
     private int beltWidth(PulleySpec pulley) {
-        return sizes.add("belt-width", "width of the belt", pulley.choice().width(), 1, BeltRooms.BELT_WIDTH,
+        return sizes.add(
+                "belt-width",
+                "width of the belt",
+                pulley.choice().width(),
+                1,
+                BeltRooms.BELT_WIDTH,
                 "a belt maker's technical manual, table 5.13");
     }
 
@@ -64,28 +70,42 @@ final class BeltBuilt implements AsBuilt {
         PulleyRim rim = pulley.rim();
         BeltChoice choice = pulley.choice();
         double pitch = choice.belt().pitch();
-        int outside = sizes.radius(prefix + "outside-radius", "rim on which the belt lies", rim.outsideRadius(), pulley.material());
-        int width = sizes.width(prefix + "groove-width", "width of the grooves", rim.tooth().width(), 1, pulley.material());
-        int bottom = sizes.radius(prefix + "groove-bottom", "radius of the grooves' bottoms", rim.rootRadius(), pulley.material());
+        int outside = sizes.radius(
+                prefix + "outside-radius", "rim on which the belt lies", rim.outsideRadius(), pulley.material());
+        int width = sizes.width(
+                prefix + "groove-width", "width of the grooves", rim.tooth().width(), 1, pulley.material());
+        int bottom = sizes.radius(
+                prefix + "groove-bottom", "radius of the grooves' bottoms", rim.rootRadius(), pulley.material());
         double play = rim.rolled().play();
         double gives = PulleyChecks.GIVES * pitch;
-        // A rim that is off by d spaces the teeth by 2 pi d/z more or less; from the middle of the arc of contact to its
+        // A rim that is off by d spaces the teeth by 2 pi d/z more or less; from the middle of the arc of contact to
+        // its
         // end that sums up to half the wrap times d.
-        add(limit(
-                        prefix + "teeth-seat", "all teeth in mesh find their grooves, though the rim is off",
-                        Optional.of(choice.play()), Relief.larger("backlash", choice.backlash(), pitch / 4)),
+        add(
+                limit(
+                        prefix + "teeth-seat",
+                        "all teeth in mesh find their grooves, though the rim is off",
+                        Optional.of(choice.play()),
+                        Relief.larger("backlash", choice.backlash(), pitch / 4)),
                 off -> (play + off[width][0]) / 2 + gives - Math.abs(off[outside][0]) * wrap / 2);
         double below = rim.rolled().tipRoom();
-        add(limit(
-                        prefix + "tip-clearance", "a seated tooth stays off the groove's bottom",
+        add(
+                limit(
+                        prefix + "tip-clearance",
+                        "a seated tooth stays off the groove's bottom",
                         Optional.of(choice.below()),
-                        Relief.larger("clearance", choice.clearance(), choice.belt().toothHeight())),
+                        Relief.larger(
+                                "clearance", choice.clearance(), choice.belt().toothHeight())),
                 off -> below + off[outside][0] - off[bottom][0]);
         if (pulley.flanges() > 1) {
-            int face = sizes.height(prefix + "face-width", "width between the flanges", stack.face(), pulley.material());
+            int face =
+                    sizes.height(prefix + "face-width", "width between the flanges", stack.face(), pulley.material());
             double beside = stack.face() - choice.width();
-            add(limit(
-                            prefix + "face-width", "the belt goes between the flanges", Optional.empty(),
+            add(
+                    limit(
+                            prefix + "face-width",
+                            "the belt goes between the flanges",
+                            Optional.empty(),
                             Relief.larger("face-width", stack.face(), 2 * stack.face())),
                     off -> beside + off[face][0] - off[belt][0]);
         }
@@ -95,12 +115,26 @@ final class BeltBuilt implements AsBuilt {
     /** What the belt's length strays by is taken up, and it can be drawn tight. */
     private void length(DrivePlan plan) {
         double length = plan.path().length();
-        int belt = sizes.add("belt-length", "length of the belt", length, 1, DriveSlot.BELT_TOLERANCE * length, "0.2 %, common practice");
-        int distance = sizes.width("centre-distance", "distance of the axles", plan.layout().distance(), 1, plan.spec().plate());
+        int belt = sizes.add(
+                "belt-length",
+                "length of the belt",
+                length,
+                1,
+                DriveSlot.BELT_TOLERANCE * length,
+                "0.2 %, common practice");
+        int distance = sizes.width(
+                "centre-distance",
+                "distance of the axles",
+                plan.layout().distance(),
+                1,
+                plan.spec().plate());
         if (!plan.slot().moves()) {
-            add(limit(
-                            "belt-length", "the belt between axles that stand fast is neither slack nor overstretched",
-                            Optional.empty(), new Relief("centres", List.of("movable"))),
+            add(
+                    limit(
+                            "belt-length",
+                            "the belt between axles that stand fast is neither slack nor overstretched",
+                            Optional.empty(),
+                            new Relief("centres", List.of("movable"))),
                     off -> STRETCHES * length - Math.abs(off[belt][0] - 2 * off[distance][0]));
             return;
         }
@@ -108,13 +142,16 @@ final class BeltBuilt implements AsBuilt {
         BeltPath slackest = plan.layout().pathAt(-plan.slot().inward());
         double shorter = slackest == null ? Double.POSITIVE_INFINITY : length - slackest.length();
         // Both straight spans grow with the distance, by less than twice as much.
-        add(limit(
-                        "tension-allowance", "a belt that is too long can be drawn tight",
+        add(
+                limit(
+                        "tension-allowance",
+                        "a belt that is too long can be drawn tight",
                         Optional.of(BeltRooms.takeUp(length, plan.spec().plate())),
                         new Relief("idler.along", List.of("0.5", "0.4", "0.6", "0.3")),
                         new Relief("centres", List.of("movable"))),
                 off -> longer - off[belt][0] + Math.min(0, 2 * off[distance][0]));
-        add(limit("installation-allowance", "a belt that is too short goes on", Optional.empty()),
+        add(
+                limit("installation-allowance", "a belt that is too short goes on", Optional.empty()),
                 off -> shorter + off[belt][0] - Math.max(0, 2 * off[distance][0]));
     }
 
@@ -122,12 +159,24 @@ final class BeltBuilt implements AsBuilt {
     private void between(DrivePlan plan) {
         DriveSpec spec = plan.spec();
         double height = plan.top() - plan.foot();
-        int stack = sizes.height("pulley-height", "height of the pulleys with their flanges", height, spec.driven().material());
-        int spacer = sizes.add("plate-distance", "distance of the plates", height + 2 * spec.axialRoom(), 1, BeltRooms.SPACER,
+        int stack = sizes.height(
+                "pulley-height",
+                "height of the pulleys with their flanges",
+                height,
+                spec.driven().material());
+        int spacer = sizes.add(
+                "plate-distance",
+                "distance of the plates",
+                height + 2 * spec.axialRoom(),
+                1,
+                BeltRooms.SPACER,
                 "spacers, common practice");
         double room = 2 * spec.axialRoom();
-        add(limit(
-                        "axial-play", "pulleys do not rub on the plates", Optional.empty(),
+        add(
+                limit(
+                        "axial-play",
+                        "pulleys do not rub on the plates",
+                        Optional.empty(),
                         Relief.larger("clearances.axial", spec.axialRoom(), 3 * spec.axialRoom())),
                 off -> room + off[spacer][0] - off[stack][0]);
     }
@@ -172,16 +221,20 @@ final class BeltBuilt implements AsBuilt {
     @Override
     public List<String> assumptions() {
         List<String> all = new ArrayList<>();
-        all.add("A rim that is off carries the belt's pitch line with it, so teeth come by a little too wide or too narrow;"
-                + " all grooves of a pulley are off alike; the belt's own pitch counts as right, and its rubber gives by "
-                + Words.number(100 * PulleyChecks.GIVES, 0) + " % of it. Of rims and bottoms the diameter is kept, so the"
-                + " radius is off by half of that; runout moves a pulley and spaces no teeth.");
+        all.add(
+                "A rim that is off carries the belt's pitch line with it, so teeth come by a little too wide or too narrow;"
+                        + " all grooves of a pulley are off alike; the belt's own pitch counts as right, and its rubber gives by "
+                        + Words.number(100 * PulleyChecks.GIVES, 0)
+                        + " % of it. Of rims and bottoms the diameter is kept, so the"
+                        + " radius is off by half of that; runout moves a pulley and spaces no teeth.");
         drive.ifPresent(plan -> {
-            String taken = Words.number(100 * plan.slot().taken() / plan.path().length(), 2) + " % of the belt's length;"
-                    + " whoever builds it sets the tension with what it is.";
-            all.add(plan.slot().moves()
-                    ? "What moves in its slot takes up " + taken
-                    : "A belt between axles that stand fast gives by " + Words.number(100 * STRETCHES, 1) + " %.");
+            String taken = Words.number(100 * plan.slot().taken() / plan.path().length(), 2)
+                    + " % of the belt's length;" + " whoever builds it sets the tension with what it is.";
+            all.add(
+                    plan.slot().moves()
+                            ? "What moves in its slot takes up " + taken
+                            : "A belt between axles that stand fast gives by " + Words.number(100 * STRETCHES, 1)
+                                    + " %.");
         });
         all.add("Not modelled: single grooves, bent flanges, axles that are not square, wear.");
         return all;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -118,9 +119,10 @@ public final class BeltDrive implements Kind {
             double driver = Math.toDegrees(motion.turn(0, i));
             double driven = Math.toDegrees(motion.turn(plan.layout().driven(), i));
             double clearance = room.least().distance();
-            rows.add(servo
-                    ? new double[] {Math.abs(driver), driver, driven, motion.run(i), torque, clearance}
-                    : new double[] {driver, driven, motion.run(i), torque, clearance});
+            rows.add(
+                    servo
+                            ? new double[] {Math.abs(driver), driver, driven, motion.run(i), torque, clearance}
+                            : new double[] {driver, driven, motion.run(i), torque, clearance});
             places.add(room.least().words());
         }
         return new MotionTable(columns, rows, "clearance_at", places);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.Optional;
@@ -43,7 +44,8 @@ final class BeltReader {
     private double face(Belt belt, Material material) {
         double width = values.given(PulleyFields.BELT_WIDTH).orElse(usualWidth(belt));
         return values.given(PulleyFields.FACE)
-                .orElseGet(() -> width + new BeltRooms(material, pulleys).face(width).mm());
+                .orElseGet(() ->
+                        width + new BeltRooms(material, pulleys).face(width).mm());
     }
 
     BeltChoice read(Belt belt, Material material) {
@@ -70,8 +72,8 @@ final class BeltReader {
         if (play.mm() > most) {
             problems.at(
                     values.where(PulleyFields.BACKLASH),
-                    Words.mm(play.mm()) + " leaves too little of the rim between grooves "
-                            + Words.mm(belt.pitch()) + " apart",
+                    Words.mm(play.mm()) + " leaves too little of the rim between grooves " + Words.mm(belt.pitch())
+                            + " apart",
                     "the nearest that works is " + Words.number(most, 3) + "mm");
             // what follows from it would only be told again in other words
             play = play.of(most);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.Optional;
@@ -66,8 +67,7 @@ record BeltRooms(Material pulley, int pulleys) {
 
     /** Between pulleys and plates, on either side of what stands between them. */
     Room axial(Optional<Double> given, double height) {
-        return Room.of(
-                "axial", given, USUAL, pulleys, SizesOff.heightWithin(pulley, height) / 2, SPACER / 2);
+        return Room.of("axial", given, USUAL, pulleys, SizesOff.heightWithin(pulley, height) / 2, SPACER / 2);
     }
 
     /**
@@ -77,15 +77,25 @@ record BeltRooms(Material pulley, int pulleys) {
      */
     static Room takeUp(double length, Material plate) {
         return Room.of(
-                "tension-allowance", Optional.empty(), DriveSlot.TAKE_UP * length, TIGHT * length, "to draw it tight", 1,
-                DriveSlot.BELT_TOLERANCE * length, 2 * plate.repeatability());
+                "tension-allowance",
+                Optional.empty(),
+                DriveSlot.TAKE_UP * length,
+                TIGHT * length,
+                "to draw it tight",
+                1,
+                DriveSlot.BELT_TOLERANCE * length,
+                2 * plate.repeatability());
     }
 
     /** By how much shorter a belt can still be put on. */
     static double shorter(double length, Material plate) {
         return Room.of(
-                        "installation-allowance", Optional.empty(), 0, 1,
-                        DriveSlot.BELT_TOLERANCE * length, 2 * plate.repeatability())
+                        "installation-allowance",
+                        Optional.empty(),
+                        0,
+                        1,
+                        DriveSlot.BELT_TOLERANCE * length,
+                        2 * plate.repeatability())
                 .mm();
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -67,7 +68,8 @@ record BeltRun(BeltPath path, BeltChoice choice, double land, double first, int 
     /** The band on the first wheel and {@code beyond} mm of the spans beside it. */
     Part openBand(double beyond, double zFrom, double zTo) {
         List<Segment> outer = open(path.beside(choice.belt().back()), beyond);
-        List<Segment> inner = new Path(open(path.beside(-land), beyond)).reversed().segments();
+        List<Segment> inner =
+                new Path(open(path.beside(-land), beyond)).reversed().segments();
         List<Segment> all = new ArrayList<>(outer);
         all.add(new Line(outer.get(outer.size() - 1).end(), inner.get(0).start()));
         all.addAll(inner);
@@ -85,8 +87,13 @@ record BeltRun(BeltPath path, BeltChoice choice, double land, double first, int 
 
     private Part drawn(String name, int quantity, Region region, double zFrom, double zTo) {
         return new Part(
-                name, "bought", quantity, new Part.Source("bought", "belt " + choice.belt().name()),
-                List.of(Layer.of(region, zFrom, zTo)), List.of(), "");
+                name,
+                "bought",
+                quantity,
+                new Part.Source("bought", "belt " + choice.belt().name()),
+                List.of(Layer.of(region, zFrom, zTo)),
+                List.of(),
+                "");
     }
 
     /** Adds the teeth as members, each a body of its own from {@code firstBody} on. */

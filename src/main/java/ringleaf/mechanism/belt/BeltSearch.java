@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -75,8 +76,10 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
         for (int i = at - 1; i <= at + 1; i += 2) {
             if (i >= 0 && i < all.size()) {
                 others.append(others.length() == 0 ? "" : ", ")
-                        .append(all.get(i).beltTeeth()).append(" teeth would stand at ")
-                        .append(Words.number(all.get(i).distance(), 4)).append(" mm");
+                        .append(all.get(i).beltTeeth())
+                        .append(" teeth would stand at ")
+                        .append(Words.number(all.get(i).distance(), 4))
+                        .append(" mm");
             }
         }
         return new BeltSearch(best, true, others.toString());
@@ -105,7 +108,8 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
     static boolean isSound(DriveSpec spec, DriveLayout layout) {
         DriveRoom room = DriveRoom.of(spec, layout);
         DriveSlot slot = layout.slot();
-        double take = BeltRooms.takeUp(layout.beltTeeth() * spec.choice().belt().pitch(), spec.plate()).mm();
+        double take = BeltRooms.takeUp(layout.beltTeeth() * spec.choice().belt().pitch(), spec.plate())
+                .mm();
         return DriveChecks.leaves(room.pulleys(), spec.pulleyRoom())
                 && DriveChecks.leaves(room.belt(), spec.beltRoom())
                 && DriveChecks.leaves(room.obstacle(), spec.beltRoom())

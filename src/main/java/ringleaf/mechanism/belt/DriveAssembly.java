@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -32,7 +33,8 @@ final class DriveAssembly {
         this.spec = plan.spec();
         this.plates = new DrivePlates(plan);
         BeltPath path = plan.path();
-        BeltRun run = new BeltRun(path, spec.choice(), plan.land(), path.middle(0), plan.layout().beltTeeth());
+        BeltRun run = new BeltRun(
+                path, spec.choice(), plan.land(), path.middle(0), plan.layout().beltTeeth());
         double travel = plan.travel() * spec.driven().rim().pitchRadius();
         this.motion = new BeltMotion(run, path.wheels().size(), travel, states);
     }
@@ -57,16 +59,25 @@ final class DriveAssembly {
                 parts.add(roller(i, false));
             }
         }
-        parts.add(Part.bought("belt", 1, "belt " + spec.choice().beltWords() + ", " + plan.layout().beltTeeth()
-                + " teeth, " + Words.number(plan.layout().beltTeeth() * spec.choice().belt().pitch(), 3)
-                + " mm long on the pitch line, " + Words.mm(spec.choice().width()) + " wide"));
+        parts.add(Part.bought(
+                "belt",
+                1,
+                "belt " + spec.choice().beltWords() + ", " + plan.layout().beltTeeth()
+                        + " teeth, "
+                        + Words.number(
+                                plan.layout().beltTeeth() * spec.choice().belt().pitch(), 3)
+                        + " mm long on the pitch line, "
+                        + Words.mm(spec.choice().width()) + " wide"));
         spec.servo().ifPresent(s -> parts.add(Part.bought("servo", 1, s.words())));
         if (spec.axles().seat().isPresent()) {
             Bearing bearing = spec.axles().seat().get().bearing();
             parts.add(Part.bought("axle-bearing", spec.plates(), bearing.words()));
         }
         for (PulleySpec pulley : List.of(spec.driver(), spec.driven())) {
-            pulley.body().axle().bearing().ifPresent(b -> parts.add(Part.bought(pulley.partName("bearing"), 1, b.words())));
+            pulley.body()
+                    .axle()
+                    .bearing()
+                    .ifPresent(b -> parts.add(Part.bought(pulley.partName("bearing"), 1, b.words())));
         }
         parts.addAll(new DriveFasteners(plan).parts(plates));
         return parts;
@@ -77,14 +88,17 @@ final class DriveAssembly {
         DriveSpec.Roller roller = plan.roller(w.name());
         Material material = spec.driver().material();
         PulleyStack level = plan.stack(spec.driver());
-        Region ring = Region.ring(
-                w.centre(), (roller.axle() + material.runningClearance()) / 2, roller.diameter() / 2);
+        Region ring = Region.ring(w.centre(), (roller.axle() + material.runningClearance()) / 2, roller.diameter() / 2);
         double from = level.faceBottom();
         double height = material.sheet() && !stacked ? material.thickness() : level.face();
         int quantity = material.sheet() && !stacked ? level.plates() : 1;
         return new Part(
-                w.name(), "pulley", quantity, material.source(), List.of(Layer.of(ring, from, from + height)),
-                        List.of(),
+                w.name(),
+                "pulley",
+                quantity,
+                material.source(),
+                List.of(Layer.of(ring, from, from + height)),
+                List.of(),
                 quantity > 1 ? quantity + " sheets in line" : "");
     }
 
@@ -92,8 +106,7 @@ final class DriveAssembly {
         List<Member> members = new ArrayList<>();
         for (Part part : plates.parts()) {
             boolean standoffs = part.name().equals(DriveFasteners.STANDOFF);
-            members.add(new Member(
-                    part.name(), standoffs ? plates.placedStandoffs() : part, 0, Placement.IDENTITY));
+            members.add(new Member(part.name(), standoffs ? plates.placedStandoffs() : part, 0, Placement.IDENTITY));
         }
         List<Wheel> wheels = plan.path().wheels();
         for (int i = 0; i < wheels.size(); i++) {
@@ -109,8 +122,14 @@ final class DriveAssembly {
                 "belt", motion.run().band(plan.beltBottom(), plan.beltTop()), motion.band(), Placement.IDENTITY));
         motion.run().addTeeth(members, plan.beltBottom(), plan.beltTop(), motion.firstTooth());
         return new Assembly(
-                spec.name(), members, motion, Optional.empty(), requirements(members), callouts(),
-                new DriveSteps(plan, plates, members).all(), views());
+                spec.name(),
+                members,
+                motion,
+                Optional.empty(),
+                requirements(members),
+                callouts(),
+                new DriveSteps(plan, plates, members).all(),
+                views());
     }
 
     /** Belt and what it runs on touch; all else keeps its room. */
@@ -151,7 +170,10 @@ final class DriveAssembly {
         Point end = path.wheels().get(driven).centre();
         for (String view : List.of("start", "end")) {
             all.add(new Callout(
-                    Callout.Form.DISTANCE, view, Point.ORIGIN, end,
+                    Callout.Form.DISTANCE,
+                    view,
+                    Point.ORIGIN,
+                    end,
                     "centres " + Words.number(plan.layout().distance(), 3)));
             for (int i = 0; i < path.wheels().size(); i++) {
                 Wheel w = path.wheels().get(i);
@@ -170,7 +192,10 @@ final class DriveAssembly {
         }
         Point on = path.span(path.wheels().size() - 1).pointAt(0.5);
         all.add(new Callout(
-                Callout.Form.LABEL, "start", on, on,
+                Callout.Form.LABEL,
+                "start",
+                on,
+                on,
                 "belt " + plan.layout().beltTeeth() + " teeth, " + Words.number(path.length(), 2) + " mm"));
         return all;
     }

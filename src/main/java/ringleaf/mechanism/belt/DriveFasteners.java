@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -99,7 +100,8 @@ final class DriveFasteners {
 
     /** Through both plates and a standoff. */
     private Bolt screw() {
-        return Bolt.of("screw", spec.screw(), standoff().length() + 2 * spec.plate().thickness());
+        return Bolt.of(
+                "screw", spec.screw(), standoff().length() + 2 * spec.plate().thickness());
     }
 
     /** Under the servo's ears; none where they lie on the base, or no screw holds them. */
@@ -170,8 +172,11 @@ final class DriveFasteners {
             String note = i == plan.layout().driven() ? "longer by what it carries outside the plates" : "";
             parts.add(new Part(name + "-axle", "bought", 1, rod, List.of(), List.of(), note));
             if (plan.foot() > 0) {
-                parts.add(Part.bought(name + "-washers", 1, "shim washers for " + Words.number(plates.axle(i), 2)
-                        + " mm, DIN 988, " + Words.mm(plan.foot()) + " together"));
+                parts.add(Part.bought(
+                        name + "-washers",
+                        1,
+                        "shim washers for " + Words.number(plates.axle(i), 2) + " mm, DIN 988, " + Words.mm(plan.foot())
+                                + " together"));
             }
         }
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.List;
@@ -23,7 +24,8 @@ final class DriveFields {
             .byDefaultWords("what the teeth give");
     static final Field<Values> DRIVER =
             Field.group("driver", PulleyFields.OF_DRIVE).help("the pulley that drives, at the origin");
-    static final Field<Values> DRIVEN = Field.group("driven", PulleyFields.OF_DRIVE).help("the pulley that is driven");
+    static final Field<Values> DRIVEN =
+            Field.group("driven", PulleyFields.OF_DRIVE).help("the pulley that is driven");
     static final Field<Bound> CENTRE_DISTANCE = Field.length("centre-distance")
             .bound()
             .help("from driver to driven; the wanted one where it can move, the very one where it is fixed")
@@ -153,10 +155,12 @@ final class DriveFields {
     static final Field<Values> FITS = Field.group(Request.FITS, FIT_SET)
             .help("fits by name; each takes what the process allows for it; those of bores stand beside their axles");
 
-    static final Field<Double> PULLEY_ROOM = clearance("pulleys", "between pulleys, flanges included").byDefault("2");
-    static final Field<Double> BELT_ROOM = clearance("belt", "of the belt to what it does not run on").byDefault("1");
-    static final Field<Double> AXIAL_ROOM = clearance("axial", "of the pulleys to the plates")
-            .byDefaultWords("1 mm, or what the processes ask for");
+    static final Field<Double> PULLEY_ROOM =
+            clearance("pulleys", "between pulleys, flanges included").byDefault("2");
+    static final Field<Double> BELT_ROOM =
+            clearance("belt", "of the belt to what it does not run on").byDefault("1");
+    static final Field<Double> AXIAL_ROOM =
+            clearance("axial", "of the pulleys to the plates").byDefaultWords("1 mm, or what the processes ask for");
     static final FieldSet CLEARANCE_SET = FieldSet.of(PULLEY_ROOM, BELT_ROOM, AXIAL_ROOM);
     static final Field<Values> CLEARANCES =
             Field.group("clearances", CLEARANCE_SET).help("room left on purpose, each by name");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -66,8 +67,7 @@ final class DriveJoints {
         double driven = plates.axle(plan.layout().driven());
         if (axles.seat().isPresent()) {
             Axles.Seat seat = axles.seat().get();
-            add(
-                    "bearing-seat", name, Shape.SEAT, seat.fit(), seat.bearing().outside(), seat.diameter(), 1, "");
+            add("bearing-seat", name, Shape.SEAT, seat.fit(), seat.bearing().outside(), seat.diameter(), 1, "");
         } else {
             axle("driven-axle-hole", name, driven, false);
         }
@@ -77,22 +77,31 @@ final class DriveJoints {
             Servo servo = spec.servo().get();
             double hole = servo.holeDiameter();
             add(
-                    "servo-ear-hole", name, plan.slot().wheel() == 0 ? Shape.SLOT : Shape.HOLE, FitName.THREAD_CLEARANCE, hole,
-                    hole, servo.holesAcross() > 0 ? 4 : 2, "as in the ears of servo " + servo.name());
+                    "servo-ear-hole",
+                    name,
+                    plan.slot().wheel() == 0 ? Shape.SLOT : Shape.HOLE,
+                    FitName.THREAD_CLEARANCE,
+                    hole,
+                    hole,
+                    servo.holesAcross() > 0 ? 4 : 2,
+                    "as in the ears of servo " + servo.name());
         }
         List<Wheel> wheels = plan.path().wheels();
         for (int i = 1; i < wheels.size(); i++) {
             if (i != plan.layout().driven()) {
                 String wheel = wheels.get(i).name();
-                axle(wheel + "-axle-hole", name, plates.axle(i), i == plan.slot().wheel());
+                axle(
+                        wheel + "-axle-hole",
+                        name,
+                        plates.axle(i),
+                        i == plan.slot().wheel());
             }
         }
     }
 
     private void axle(String name, String part, double diameter, boolean slot) {
         Axles axles = spec.axles();
-        add(
-                name, part, slot ? Shape.SLOT : Shape.HOLE, axles.fit(), diameter, 2 * axles.hole(diameter), 1, "");
+        add(name, part, slot ? Shape.SLOT : Shape.HOLE, axles.fit(), diameter, 2 * axles.hole(diameter), 1, "");
     }
 
     private void bought(Part part) {

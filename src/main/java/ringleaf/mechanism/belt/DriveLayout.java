@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -40,7 +41,9 @@ record DriveLayout(BeltPath path, int beltTeeth, double distance, OptionalDouble
     private static List<Wheel> lifted(DriveSpec spec, List<Wheel> wheels) {
         PulleySpec driver = spec.driver();
         double over = spec.choice().belt().toothHeight()
-                + (driver.flanges() > 0 ? driver.flangeDiameter() / 2 - driver.rim().outsideRadius() : 0);
+                + (driver.flanges() > 0
+                        ? driver.flangeDiameter() / 2 - driver.rim().outsideRadius()
+                        : 0);
         Wheel d = wheels.get(0);
         List<Wheel> all = new ArrayList<>(wheels);
         all.set(0, new Wheel(d.name(), d.centre(), d.radius() + over, true, d.teeth()));
@@ -80,7 +83,8 @@ record DriveLayout(BeltPath path, int beltTeeth, double distance, OptionalDouble
     /** The same with the travel that putting on and tightening the belt ask for. */
     DriveLayout withSlot(DriveSpec spec) {
         double length = beltTeeth * spec.choice().belt().pitch();
-        DriveSlot found = hasIdler() ? idlerSlot(spec, length) : spec.fixed() ? DriveSlot.NONE : driverSlot(spec, length);
+        DriveSlot found =
+                hasIdler() ? idlerSlot(spec, length) : spec.fixed() ? DriveSlot.NONE : driverSlot(spec, length);
         return new DriveLayout(path, beltTeeth, distance, press, found);
     }
 
@@ -88,7 +92,8 @@ record DriveLayout(BeltPath path, int beltTeeth, double distance, OptionalDouble
         double from = leastDistance(spec);
         double over = distance(spec, w -> lifted(spec, w), length, from);
         double shorter = distance(spec, w -> w, length - BeltRooms.shorter(length, spec.plate()), from);
-        double tight = distance(spec, w -> w, length + BeltRooms.takeUp(length, spec.plate()).mm(), from);
+        double tight = distance(
+                spec, w -> w, length + BeltRooms.takeUp(length, spec.plate()).mm(), from);
         double outward = Double.isNaN(tight) ? 0 : tight - distance;
         Point away = Point.polar(1, spec.at()).times(-1);
         return DriveSlot.of(
@@ -99,8 +104,7 @@ record DriveLayout(BeltPath path, int beltTeeth, double distance, OptionalDouble
                 0,
                 outward,
                 length(wheels(spec, distance + outward)) - length,
-                back -> Math.min(
-                        DriveRoom.around(spec, path, 0, away.times(-back)), servoRoom(spec, back, outward)));
+                back -> Math.min(DriveRoom.around(spec, path, 0, away.times(-back)), servoRoom(spec, back, outward)));
     }
 
     /** What the slots of a servo leave of the plate over the web, and the least gap: they must not run together. */
@@ -115,7 +119,8 @@ record DriveLayout(BeltPath path, int beltTeeth, double distance, OptionalDouble
         double at = press.getAsDouble();
         double over = CentreDistance.solve(p -> length(lifted(spec, pressed.at(p))), NEXT_TO_NOTHING, at, length);
         double shorter = press(pressed, length - BeltRooms.shorter(length, spec.plate()));
-        double tight = press(pressed, length + BeltRooms.takeUp(length, spec.plate()).mm());
+        double tight =
+                press(pressed, length + BeltRooms.takeUp(length, spec.plate()).mm());
         double outward = (Double.isNaN(tight) ? furthest(pressed, at) : tight) - at;
         Point way = pressing(spec);
         return DriveSlot.of(
@@ -131,7 +136,8 @@ record DriveLayout(BeltPath path, int beltTeeth, double distance, OptionalDouble
 
     /** Direction in which the idler presses, square to the span that it was pressed into. */
     private Point pressing(DriveSpec spec) {
-        Point out = BeltPath.of(wheels(spec, distance)).span(0).tangentAt(0).left().times(-1);
+        Point out =
+                BeltPath.of(wheels(spec, distance)).span(0).tangentAt(0).left().times(-1);
         return spec.idler().inside() ? out : out.times(-1);
     }
 
@@ -174,7 +180,8 @@ record DriveLayout(BeltPath path, int beltTeeth, double distance, OptionalDouble
 
     /** The least centre distance, in steps, from which on there is a path round all wheels. */
     static double leastDistance(DriveSpec spec) {
-        double from = Math.abs(spec.driven().rim().pitchRadius() - spec.driver().rim().pitchRadius()) + 0.1;
+        double from =
+                Math.abs(spec.driven().rim().pitchRadius() - spec.driver().rim().pitchRadius()) + 0.1;
         double step = Math.max(0.5, spec.wanted() / 100);
         for (int i = 0; !spec.further().isEmpty() && i < 400 && Double.isNaN(length(wheels(spec, from))); i++) {
             from += step;

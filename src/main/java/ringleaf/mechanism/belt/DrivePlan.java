@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.Optional;
@@ -28,7 +29,9 @@ record DrivePlan(DriveSpec spec, BeltSearch search) {
 
     /** Height of the lowest face of what turns: screws' heads go under it, and a servo's horn between base and driver. */
     double foot() {
-        boolean horn = spec.plates() > 0 && spec.servo().isPresent() && spec.driver().body().bore() instanceof Bore.Horn;
+        boolean horn = spec.plates() > 0
+                && spec.servo().isPresent()
+                && spec.driver().body().bore() instanceof Bore.Horn;
         double least = Math.max(spec.axialRoom(), DriveFasteners.headRoom(this));
         return horn ? Math.max(least, ServoPlace.HORN + ServoOutline.ROOM) : least;
     }
@@ -79,7 +82,9 @@ record DrivePlan(DriveSpec spec, BeltSearch search) {
             Optional<PulleySpec> pulley = pulley(i);
             if (pulley.isPresent()) {
                 PulleyStack stack = stack(pulley.get());
-                double ends = DriveFasteners.joining(pulley.get(), stack).map(Bolt::tail).orElse(0.0);
+                double ends = DriveFasteners.joining(pulley.get(), stack)
+                        .map(Bolt::tail)
+                        .orElse(0.0);
                 top = Math.max(top, Math.max(stack.top(), stack.joinedTop() + ends));
             }
         }

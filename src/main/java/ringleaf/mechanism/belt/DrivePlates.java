@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -121,15 +122,23 @@ final class DrivePlates {
         }
         Part one = standoff.part(Point.ORIGIN, 0, screws().size());
         return new Part(
-                one.name(), "spacer", one.quantity(), one.source(), List.of(new Layer(rings, 0, standoff.length())),
-                List.of(), one.note());
+                one.name(),
+                "spacer",
+                one.quantity(),
+                one.source(),
+                List.of(new Layer(rings, 0, standoff.length())),
+                List.of(),
+                one.note());
     }
 
     /** All holes of a plate. */
     List<Cut> cuts(boolean base) {
         List<Cut> cuts = new ArrayList<>();
         for (int i = 0; i < screws().size(); i++) {
-            cuts.add(new Cut("screw " + (i + 1), "screw " + (i + 1), Region.disc(screws().get(i), spec.screw().hole() / 2)));
+            cuts.add(new Cut(
+                    "screw " + (i + 1),
+                    "screw " + (i + 1),
+                    Region.disc(screws().get(i), spec.screw().hole() / 2)));
         }
         cuts.addAll(cutsBesideScrews(base));
         for (int i = 0; i < spec.obstacles().size(); i++) {
@@ -149,7 +158,8 @@ final class DrivePlates {
         for (int i = 0; i < wheels.size(); i++) {
             String name = wheels.get(i).name();
             boolean onServo = i == 0 && servo.isPresent();
-            cuts.add(new Cut(onServo ? "servo's output" : "axle of the " + name, onServo ? "servo" : name, hole(i, base)));
+            cuts.add(new Cut(
+                    onServo ? "servo's output" : "axle of the " + name, onServo ? "servo" : name, hole(i, base)));
         }
         if (!base || servo.isEmpty()) {
             return cuts;
@@ -171,8 +181,8 @@ final class DrivePlates {
         double radius = holeRadius(wheel, base);
         DriveSlot slot = plan.slot();
         return wheel == slot.wheel()
-                ? Region.of(Shapes.obround(
-                        slot.moved(centre, -slot.inward()), slot.moved(centre, slot.outward()), radius))
+                ? Region.of(
+                        Shapes.obround(slot.moved(centre, -slot.inward()), slot.moved(centre, slot.outward()), radius))
                 : Region.disc(centre, radius);
     }
 
@@ -188,8 +198,11 @@ final class DrivePlates {
     /** Diameter of the axle of a wheel that sits on none of a servo's. */
     double axle(int wheel) {
         String name = plan.path().wheels().get(wheel).name();
-        return wheel == 0 ? axle(spec.driver())
-                : wheel == plan.layout().driven() ? axle(spec.driven()) : spec.roller(name).axle();
+        return wheel == 0
+                ? axle(spec.driver())
+                : wheel == plan.layout().driven()
+                        ? axle(spec.driven())
+                        : spec.roller(name).axle();
     }
 
     /** Diameter of the axle that a pulley's bore takes. */
@@ -213,8 +226,10 @@ final class DrivePlates {
             discs.add(new Circle(wheels.get(i).centre(), radius + 3 * web));
             if (i == plan.slot().wheel()) {
                 double end = holeRadius(i, base) + Math.max(1, 1.5 * web);
-                discs.add(new Circle(plan.slot().moved(wheels.get(i).centre(), -plan.slot().inward()), end));
-                discs.add(new Circle(plan.slot().moved(wheels.get(i).centre(), plan.slot().outward()), end));
+                discs.add(new Circle(
+                        plan.slot().moved(wheels.get(i).centre(), -plan.slot().inward()), end));
+                discs.add(new Circle(
+                        plan.slot().moved(wheels.get(i).centre(), plan.slot().outward()), end));
             }
         }
         if (base && servo.isPresent()) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -29,6 +30,7 @@ import ringleaf.spec.text.Problems;
 final class DriveReader {
     /** Driver and driven. */
     private static final int PULLEYS = 2;
+
     private static final double PRINTED_PLATE = 3;
 
     private final Request request;
@@ -76,23 +78,37 @@ final class DriveReader {
         Optional<PulleySpec> driver = teeth.map(t -> pulley(true, t, choice, material, servo));
         Optional<PulleySpec> driven = teeth.map(t -> pulley(false, t, choice, material, Optional.empty()));
         Material plate = plate();
-        Optional<Screw> screw =
-                request.screw(values.require(DriveFields.SCREW), values.where(DriveFields.SCREW));
+        Optional<Screw> screw = request.screw(values.require(DriveFields.SCREW), values.where(DriveFields.SCREW));
         List<DriveSpec.Roller> further = further(choice, material);
         DriveSpec.Roller idler = idler(choice, material);
         Optional<Axles> axles = driven.map(pulley -> new AxlesReader(request).read(plate, pulley));
         driver.ifPresent(pulley -> held("driver", DriveFields.DRIVER, pulley, servo));
         driven.ifPresent(pulley -> held("driven pulley", DriveFields.DRIVEN, pulley, Optional.empty()));
-        if (driver.isEmpty() || axles.isEmpty() || screw.isEmpty() || further == null || idler == null
+        if (driver.isEmpty()
+                || axles.isEmpty()
+                || screw.isEmpty()
+                || further == null
+                || idler == null
                 || problems.count() > earlier) {
             return null;
         }
         double wanted = Double.isNaN(asked)
-                ? TeethChoice.usualDistance(belt.get(), teeth.get().driver(), teeth.get().driven())
+                ? TeethChoice.usualDistance(
+                        belt.get(), teeth.get().driver(), teeth.get().driven())
                 : asked;
         return searched(spec(
-                choice, driver.get(), driven.get(), distance, wanted, fixed, idler, further, servo, plate,
-                screw.get(), axles.get()));
+                choice,
+                driver.get(),
+                driven.get(),
+                distance,
+                wanted,
+                fixed,
+                idler,
+                further,
+                servo,
+                plate,
+                screw.get(),
+                axles.get()));
     }
 
     /** A pulley between plates sits on an axle, or on the servo that turns it. */
@@ -100,17 +116,20 @@ final class DriveReader {
         if (values.require(DriveFields.PLATES).equals("none")) {
             return;
         }
-        Place place = values.given(group).isPresent() ? values.given(group).get().where(BodyFields.BORE)
+        Place place = values.given(group).isPresent()
+                ? values.given(group).get().where(BodyFields.BORE)
                 : values.where(group);
         Bore bore = pulley.body().bore();
         if (bore instanceof Bore.Solid) {
             problems.at(
-                    place, "nothing holds the " + name + ": it has no bore, and no usual axle leaves the web of "
+                    place,
+                    "nothing holds the " + name + ": it has no bore, and no usual axle leaves the web of "
                             + Words.mm(pulley.material().leastWeb()) + " below its grooves",
                     "more teeth, plates: none, or an axle of your own, e.g. bore: {axle: 1}");
         } else if (bore instanceof Bore.Horn && servo.isEmpty()) {
             problems.at(
-                    place, "the " + name + " is bored for a servo's horn, and no servo stands behind it",
+                    place,
+                    "the " + name + " is bored for a servo's horn, and no servo stands behind it",
                     name.equals("driver") ? "servo: micro-180, or a bore for an axle" : "a bore for an axle");
         }
     }
@@ -162,7 +181,9 @@ final class DriveReader {
     /** Between pulleys and plates; the higher of both stacks counts. */
     private static double axial(BeltChoice choice, PulleySpec driver, PulleySpec driven, Values room) {
         double height = Math.max(new PulleyStack(driver, 0).top(), new PulleyStack(driven, 0).top());
-        return new BeltRooms(driven.material(), PULLEYS).axial(room.given(DriveFields.AXIAL_ROOM), height).mm();
+        return new BeltRooms(driven.material(), PULLEYS)
+                .axial(room.given(DriveFields.AXIAL_ROOM), height)
+                .mm();
     }
 
     private static OptionalDouble open(Optional<Double> value) {
@@ -179,7 +200,9 @@ final class DriveReader {
         if (least && most) {
             return (distance.atLeast().getAsDouble() + distance.atMost().getAsDouble()) / 2;
         }
-        return least ? distance.atLeast().getAsDouble() : most ? distance.atMost().getAsDouble() : Double.NaN;
+        return least
+                ? distance.atLeast().getAsDouble()
+                : most ? distance.atMost().getAsDouble() : Double.NaN;
     }
 
     /** A pulley; null when it was refused. */
@@ -187,11 +210,12 @@ final class DriveReader {
             boolean driving, TeethChoice teeth, BeltChoice choice, Material material, Optional<Servo> servo) {
         var group = driving ? DriveFields.DRIVER : DriveFields.DRIVEN;
         Values own = values.given(group).orElse(PulleyFields.OF_DRIVE.none(values.where(group)));
-        return new PulleyReader(request, own, choice, material).read(
-                driving ? "driver" : "driven",
-                driving ? teeth.driver() : teeth.driven(),
-                driving ? teeth.driverPlace() : teeth.drivenPlace(),
-                servo);
+        return new PulleyReader(request, own, choice, material)
+                .read(
+                        driving ? "driver" : "driven",
+                        driving ? teeth.driver() : teeth.driven(),
+                        driving ? teeth.driverPlace() : teeth.drivenPlace(),
+                        servo);
     }
 
     private Material plate() {
@@ -206,7 +230,8 @@ final class DriveReader {
     /** How what is printed beside the plates is made. */
     private Material spacer() {
         Making making = request.fabrication().of("spacer", PRINTED_PLATE);
-        return Material.of(making.process(), making.stock(), making.stock().thickness().orElse(PRINTED_PLATE));
+        return Material.of(
+                making.process(), making.stock(), making.stock().thickness().orElse(PRINTED_PLATE));
     }
 
     private DriveSpec.Roller idler(BeltChoice choice, Material material) {
@@ -246,7 +271,8 @@ final class DriveReader {
         if (teeth.isPresent() && (!inside || smooth)) {
             problems.at(
                     own.where(DriveFields.IDLER_TEETH),
-                    inside ? "teeth and the diameter of a smooth roller stand side by side"
+                    inside
+                            ? "teeth and the diameter of a smooth roller stand side by side"
                             : "the belt's back has no teeth to run on",
                     inside ? "leave one of them out" : "side: inside, or a diameter");
             return null;
@@ -263,8 +289,7 @@ final class DriveReader {
             return null;
         }
         if (!inside || smooth) {
-            return new DriveSpec.Roller(
-                    name, inside, Optional.empty(), Math.max(diameter, least), axle, centre, along);
+            return new DriveSpec.Roller(name, inside, Optional.empty(), Math.max(diameter, least), axle, centre, along);
         }
         Place where = own.where(DriveFields.IDLER_TEETH);
         Values body = PulleyFields.OF_DRIVE.none(where);
@@ -335,7 +360,8 @@ final class DriveReader {
             return null;
         }
         if (!BeltSearch.isOpen(spec, search.best())) {
-            DriveRoom.Nearest room = DriveRoom.of(spec, search.best().withoutSlot()).belt();
+            DriveRoom.Nearest room =
+                    DriveRoom.of(spec, search.best().withoutSlot()).belt();
             problems.at(
                     wheelsPlace(),
                     "the belt runs into itself or a wheel at the " + room.words() + ", " + Words.mm(-room.distance())
@@ -362,7 +388,8 @@ final class DriveReader {
                 if (!order.equals(spec.further()) && search.best() != null && BeltSearch.isOpen(other, search.best())) {
                     StringBuilder names = new StringBuilder();
                     for (DriveSpec.Roller roller : order) {
-                        names.append(names.length() == 0 ? "" : ", ").append(spec.further().indexOf(roller) + 1);
+                        names.append(names.length() == 0 ? "" : ", ")
+                                .append(spec.further().indexOf(roller) + 1);
                     }
                     return "further lists the wheels as the belt meets them after the driven pulley, counter-clockwise:"
                             + " in the order " + names + " it works";

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.LinkedHashSet;
@@ -48,20 +49,26 @@ final class DriveRemedies {
         switch (finding.check()) {
             case "centre-distance" -> {
                 double distance = plan.layout().distance();
-                lines.add(spec.distance().isExact()
-                        ? "centre-distance: " + Words.number(distance, 2) + " is what the nearest stocked belt gives; "
-                                + "centres: fixed with an idler keeps the one asked for, where a belt is long enough"
-                        : "centre-distance: {at-least: " + Words.number(Math.floor(10 * distance) / 10, 1) + ", at-most: "
-                                + Words.number(Math.ceil(10 * distance) / 10, 1) + "} lets a stocked belt fit");
+                lines.add(
+                        spec.distance().isExact()
+                                ? "centre-distance: " + Words.number(distance, 2)
+                                        + " is what the nearest stocked belt gives; "
+                                        + "centres: fixed with an idler keeps the one asked for, where a belt is long enough"
+                                : "centre-distance: {at-least: " + Words.number(Math.floor(10 * distance) / 10, 1)
+                                        + ", at-most: " + Words.number(Math.ceil(10 * distance) / 10, 1)
+                                        + "} lets a stocked belt fit");
             }
-            case "servo-travel" -> lines.add("travel: "
-                    + Words.number(Math.toDegrees(spec.servo().orElseThrow().travel()) / spec.ratio() - 0.05, 1)
-                    + " is what the servo's own travel gives through this ratio");
-            case "servo-torque" -> lines.add("ratio: "
-                    + Words.number(spec.ratio() * finding.measured() / finding.limit() + 0.005, 2)
-                    + " would give the torque, where the servo's travel allows it");
-            case "teeth-in-mesh" -> lines.add("more teeth on the " + finding.subjects().get(0)
-                    + ", or a larger centre distance, bring more teeth into mesh");
+            case "servo-travel" ->
+                lines.add("travel: "
+                        + Words.number(Math.toDegrees(spec.servo().orElseThrow().travel()) / spec.ratio() - 0.05, 1)
+                        + " is what the servo's own travel gives through this ratio");
+            case "servo-torque" ->
+                lines.add("ratio: "
+                        + Words.number(spec.ratio() * finding.measured() / finding.limit() + 0.005, 2)
+                        + " would give the torque, where the servo's travel allows it");
+            case "teeth-in-mesh" ->
+                lines.add("more teeth on the " + finding.subjects().get(0)
+                        + ", or a larger centre distance, bring more teeth into mesh");
             case "servo-height" -> {
                 double most = spec.servo().orElseThrow().hornHeight() - plan.foot();
                 if (most > 0.5) {
@@ -86,7 +93,9 @@ final class DriveRemedies {
             }
             return;
         }
-        for (int share = 1; share <= SPREAD && isFree() && (spec.fixed() || spec.distance().isExact()); share++) {
+        for (int share = 1;
+                share <= SPREAD && isFree() && (spec.fixed() || spec.distance().isExact());
+                share++) {
             distance(spec.wanted() * (1 + share / 100.0));
             distance(spec.wanted() * (1 - share / 100.0));
         }
@@ -119,7 +128,8 @@ final class DriveRemedies {
         DriveSpec other = spec.withDistance(Bound.of(rounded), rounded);
         DriveLayout layout = BeltSearch.of(other).best();
         if (layout != null && BeltSearch.isSound(other, layout)) {
-            lines.add("centre-distance: " + Words.number(spec.fixed() ? rounded : layout.distance(), 2) + " keeps the room");
+            lines.add("centre-distance: " + Words.number(spec.fixed() ? rounded : layout.distance(), 2)
+                    + " keeps the room");
         }
     }
 }

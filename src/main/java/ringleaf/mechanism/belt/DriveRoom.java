@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.List;
@@ -87,7 +88,8 @@ record DriveRoom(Nearest pulleys, Nearest belt, Nearest obstacle) {
     /** How far the belt, teeth included, reaches from its pitch line at most. */
     private static double thick(DriveSpec spec) {
         return Math.max(
-                spec.choice().belt().back(), spec.choice().belt().pitchLine() + spec.choice().belt().toothHeight());
+                spec.choice().belt().back(),
+                spec.choice().belt().pitchLine() + spec.choice().belt().toothHeight());
     }
 
     private static Nearest beltRoom(DriveSpec spec, BeltPath path, Nearest before) {
@@ -113,7 +115,8 @@ record DriveRoom(Nearest pulleys, Nearest belt, Nearest obstacle) {
                 if ((next || last) && open) {
                     continue;
                 }
-                boolean outside = next && !wheels.get(t).inside() || last && !next && !wheels.get(0).inside();
+                boolean outside = next && !wheels.get(t).inside()
+                        || last && !next && !wheels.get(0).inside();
                 double sides = outside ? 2 * back : 2 * thick;
                 double d = Distances.between(span, path.span(t)).distance() - sides;
                 nearest = nearest.or(d, name, "span after " + wheels.get(t).name());

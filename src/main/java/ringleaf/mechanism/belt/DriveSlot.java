@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.function.DoubleUnaryOperator;
@@ -64,8 +65,7 @@ record DriveSlot(
         double free = free(clear, Math.max(loose, Double.isInfinite(lifting) ? 0 : lifting));
         boolean together = lifting > free;
         double inward = Math.min(together ? loose : lifting, free);
-        return new DriveSlot(
-                wheel, tighten, inward, outward, together ? shorter : lifting, free, together, taken);
+        return new DriveSlot(wheel, tighten, inward, outward, together ? shorter : lifting, free, together, taken);
     }
 
     /**

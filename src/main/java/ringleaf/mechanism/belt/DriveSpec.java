@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.List;
@@ -125,8 +126,31 @@ record DriveSpec(
 
     private DriveSpec with(Bound bound, double figure, OptionalInt teeth, Roller roller, List<Roller> more) {
         return new DriveSpec(
-                name, choice, driver, driven, bound, figure, at, fixed, teeth, roller, more, obstacles, travel, servo,
-                load, reserve, plates, plate, screw, spacer, hardware, axles, pulleyRoom, beltRoom, axialRoom);
+                name,
+                choice,
+                driver,
+                driven,
+                bound,
+                figure,
+                at,
+                fixed,
+                teeth,
+                roller,
+                more,
+                obstacles,
+                travel,
+                servo,
+                load,
+                reserve,
+                plates,
+                plate,
+                screw,
+                spacer,
+                hardware,
+                axles,
+                pulleyRoom,
+                beltRoom,
+                axialRoom);
     }
 
     /** Turns of the driver for a turn of the driven pulley. */
@@ -164,10 +188,20 @@ record DriveSpec(
     }
 
     Wheel driverWheel() {
-        return new Wheel("driver", Point.ORIGIN, driver.rim().pitchRadius(), true, driver.rim().teeth());
+        return new Wheel(
+                "driver",
+                Point.ORIGIN,
+                driver.rim().pitchRadius(),
+                true,
+                driver.rim().teeth());
     }
 
     Wheel drivenWheel(double apart) {
-        return new Wheel("driven", centreOfDriven(apart), driven.rim().pitchRadius(), true, driven.rim().teeth());
+        return new Wheel(
+                "driven",
+                centreOfDriven(apart),
+                driven.rim().pitchRadius(),
+                true,
+                driven.rim().teeth());
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -44,7 +45,8 @@ final class DriveSteps {
         int front = PulleyStack.index(members, "front-plate");
         if (front >= 0) {
             steps.add(BuildStep.of(
-                    "Put the front plate on its standoffs and tighten the " + plates.screws().size() + " screws.",
+                    "Put the front plate on its standoffs and tighten the "
+                            + plates.screws().size() + " screws.",
                     List.of(
                             Placing.of(PulleyStack.index(members, "standoff"), onto, Way.DOWN),
                             Placing.of(front, onto, Way.DOWN))));
@@ -86,7 +88,8 @@ final class DriveSteps {
         if (spec.axles().seat().isEmpty()) {
             return;
         }
-        double proud = spec.axles().seat().get().bearing().width() - spec.plate().thickness();
+        double proud =
+                spec.axles().seat().get().bearing().width() - spec.plate().thickness();
         Point at = plan.path().wheels().get(plan.layout().driven()).centre();
         steps.add(BuildStep.of("Set a bearing into each plate, flush with the side that faces the pulleys"
                         + (proud > 0 ? "; it stands " + Words.mm(proud) + " proud on the other." : "."))
@@ -131,7 +134,8 @@ final class DriveSteps {
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < wheels.size(); i++) {
             String name = wheels.get(i).equals("driven") ? "driven pulley" : wheels.get(i);
-            words.append(i == 0 ? "the " : i == wheels.size() - 1 ? " and the " : ", the ").append(name);
+            words.append(i == 0 ? "the " : i == wheels.size() - 1 ? " and the " : ", the ")
+                    .append(name);
         }
         return words.toString();
     }
@@ -173,22 +177,27 @@ final class DriveSteps {
                 names.add(plan.path().wheels().get(i).name());
             }
         }
-        String loose = !plan.slot().moves() ? "; it has no slack"
+        String loose = !plan.slot().moves()
+                ? "; it has no slack"
                 : idler ? ", the idler drawn back in its slot" : ", the driver's axle loose in its slot";
         steps.add(BuildStep.of(
-                "Lay the belt round " + listed(names) + " and slide all onto their axles together" + loose
-                        + "." + washersBelow() + horn(true),
+                "Lay the belt round " + listed(names) + " and slide all onto their axles together" + loose + "."
+                        + washersBelow() + horn(true),
                 List.of(Placing.of(belt, onto, Way.DOWN))));
     }
 
     private String washersBelow() {
-        return plan.foot() > 0 ? " Washers of " + Words.mm(plan.foot()) + " lie below, so that all rims stand level." : "";
+        return plan.foot() > 0
+                ? " Washers of " + Words.mm(plan.foot()) + " lie below, so that all rims stand level."
+                : "";
     }
 
     /** Index of a wheel's rim; its flanges come along. */
     private int wheel(int i) {
         Optional<PulleySpec> pulley = plan.pulley(i);
-        String name = pulley.isPresent() ? pulley.get().partName("pulley") : plan.path().wheels().get(i).name();
+        String name = pulley.isPresent()
+                ? pulley.get().partName("pulley")
+                : plan.path().wheels().get(i).name();
         return PulleyStack.index(members, name);
     }
 }

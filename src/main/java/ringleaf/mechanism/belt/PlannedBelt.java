@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.List;
@@ -48,7 +49,8 @@ record PlannedBelt(DrivePlan plan, Values values) implements Kind.Planned {
     /** Lost is the play of the belt's teeth in both pulleys, a way of the belt on the driver's pitch circle. */
     private ServoLaw law(Servo servo) {
         PulleyRim driver = plan.spec().driver().rim();
-        double way = driver.rolled().play() + plan.spec().driven().rim().rolled().play();
+        double way =
+                driver.rolled().play() + plan.spec().driven().rim().rolled().play();
         return new RatioLaw(
                 plan.driverTravel(),
                 plan.spec().ratio(),

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -42,7 +43,8 @@ final class PlateChecks {
                 if (!a.group().equals(b.group())) {
                     // the distance of holes of which one lies in the other is nought
                     nearest = nearest.or(
-                            Distances.between(a.region(), b.region()).distance(), "hole for the " + a.what(),
+                            Distances.between(a.region(), b.region()).distance(),
+                            "hole for the " + a.what(),
                             "hole for the " + b.what());
                 }
             }
@@ -50,24 +52,29 @@ final class PlateChecks {
         if (nearest.first().isEmpty()) {
             return;
         }
-        add(Finding.of("hole-distance").about(plate, nearest.first(), nearest.second())
+        add(
+                Finding.of("hole-distance")
+                        .about(plate, nearest.first(), nearest.second())
                         .atLeast(nearest.distance(), spec.plate().leastWeb(), "mm"),
                 nearest.distance() > 0
-                        ? "In the " + plate + " the " + nearest.words() + " stand " + Words.mm(nearest.distance()) + " apart."
+                        ? "In the " + plate + " the " + nearest.words() + " stand " + Words.mm(nearest.distance())
+                                + " apart."
                         : "In the " + plate + " the " + nearest.words() + " run into each other.");
     }
 
     private void onePiece(String plate, boolean base) {
         int pieces = plates.outline(base).size();
         if (pieces != 1) {
-            add(Finding.of("one-piece").about(plate).atMost(pieces, 1, "1"),
+            add(
+                    Finding.of("one-piece").about(plate).atMost(pieces, 1, "1"),
                     "What goes through the " + plate + " cuts it into " + pieces + " pieces.");
         }
     }
 
     private void screws() {
         for (String missing : plates.standoffs().missing()) {
-            add(Finding.of("screw-place").about(missing).plain(false),
+            add(
+                    Finding.of("screw-place").about(missing).plain(false),
                     "There is no place for a screw beside the " + missing + " that is clear of belt, wheels, servo and"
                             + " obstacles.");
         }
@@ -81,11 +88,14 @@ final class PlateChecks {
         double height = spec.servo().get().hornHeight();
         double needed = height - plates.hornSpare();
         Finding.Draft draft = Finding.of("servo-height").about("servo").atLeast(height, needed, "mm");
-        add(draft, draft.isHeld()
-                ? "The servo's horn stands " + Words.mm(height) + " above its ears, and the driver's foot "
-                        + Words.mm(needed) + " above the back of the base."
-                : "The servo's horn stands " + Words.mm(height) + " above its ears and does not come up to the driver's foot, "
-                        + Words.mm(needed) + " above the back of the base.");
+        add(
+                draft,
+                draft.isHeld()
+                        ? "The servo's horn stands " + Words.mm(height) + " above its ears, and the driver's foot "
+                                + Words.mm(needed) + " above the back of the base."
+                        : "The servo's horn stands " + Words.mm(height)
+                                + " above its ears and does not come up to the driver's foot, " + Words.mm(needed)
+                                + " above the back of the base.");
     }
 
     private void add(Finding.Draft draft, String message) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -18,9 +19,9 @@ import ringleaf.part.Callout;
 import ringleaf.part.Choice;
 import ringleaf.part.Design;
 import ringleaf.part.Dimension.Origin;
+import ringleaf.part.Finding;
 import ringleaf.part.Member;
 import ringleaf.part.MotionTable;
-import ringleaf.part.Finding;
 import ringleaf.part.Part;
 import ringleaf.part.Placing;
 import ringleaf.part.Requirement;
@@ -96,14 +97,24 @@ public final class Pulley implements Kind {
         List<Part> parts = new ArrayList<>(stack.parts(Point.ORIGIN, phase()));
         parts.addAll(spec.body().axle().bought(""));
         DriveFasteners.addJoining(spec, stack, parts);
-        List<Choice> choices = PulleyDimensions.choices(spec.choice(), values, spec.material().sheet());
+        List<Choice> choices =
+                PulleyDimensions.choices(spec.choice(), values, spec.material().sheet());
         Map<String, Double> travel = new LinkedHashMap<>();
         travel.put("states", (double) states);
         travel.put("belt", pitch);
         travel.put("pulley", 360.0 / spec.rim().teeth());
         return new Design(
-                name, NAME, choices, figures.all(), parts, assembly(name, spec, stack, motion), table(motion),
-                findings(spec, stack), travel, List.of(), stack.joints());
+                name,
+                NAME,
+                choices,
+                figures.all(),
+                parts,
+                assembly(name, spec, stack, motion),
+                table(motion),
+                findings(spec, stack),
+                travel,
+                List.of(),
+                stack.joints());
     }
 
     private static List<Finding> findings(PulleySpec spec, PulleyStack stack) {
@@ -157,7 +168,13 @@ public final class Pulley implements Kind {
         requirements.add(new Requirement.StaysApart("tooth-entry", 0, running(members, motion.run())));
         requirements.addAll(PulleyStack.webs(members, spec.material(), spec.material()));
         return new Assembly(
-                name, members, motion, Optional.empty(), requirements, callouts(spec), steps(spec, stack, members),
+                name,
+                members,
+                motion,
+                Optional.empty(),
+                requirements,
+                callouts(spec),
+                steps(spec, stack, members),
                 views(spec, motion, band));
     }
 
@@ -191,7 +208,10 @@ public final class Pulley implements Kind {
 
     private static Callout diameter(String view, double radius, String what) {
         return new Callout(
-                Callout.Form.DIAMETER, view, Point.ORIGIN, Point.polar(radius, Math.toRadians(-55)),
+                Callout.Form.DIAMETER,
+                view,
+                Point.ORIGIN,
+                Point.polar(radius, Math.toRadians(-55)),
                 what + " Ø" + Words.number(2 * radius, 3));
     }
 
@@ -204,9 +224,10 @@ public final class Pulley implements Kind {
         if (spec.flanges() > 0) {
             String words = stack.seatRadius() > 0
                     ? "Glue the flanges on their seats."
-                    : "Put the flanges on either side" + (spec.joining().isPresent()
-                            ? " and tighten the " + spec.joining().get().count() + " screws."
-                            : " and glue all on a rod through the bore.");
+                    : "Put the flanges on either side"
+                            + (spec.joining().isPresent()
+                                    ? " and tighten the " + spec.joining().get().count() + " screws."
+                                    : " and glue all on a rod through the bore.");
             BuildStep step = BuildStep.of(words, PulleyStack.joining(members, spec, Placing.NOTHING));
             boolean glued = spec.joining().isEmpty();
             steps.add(glued ? step.withGlue("flanges on the rim", List.of(Point.ORIGIN)) : step);
@@ -221,5 +242,4 @@ public final class Pulley implements Kind {
         }
         return new MotionTable(List.of("pulley_deg", "belt_travel"), rows, "", List.of());
     }
-
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -40,9 +41,13 @@ final class PulleyChecks {
         if (spec.flanges() > 0) {
             all.add(checks.flangeHeight());
             if (stack.seatRadius() == 0 && spec.joining().isEmpty()) {
-                all.add(Finding.of("flange-seat").about(checks.name).orWarn().plain(false).says(
-                        "There is room neither for a seat nor for joining screws: the flanges are glued, lined up by the"
-                                + " bore."));
+                all.add(Finding.of("flange-seat")
+                        .about(checks.name)
+                        .orWarn()
+                        .plain(false)
+                        .says(
+                                "There is room neither for a seat nor for joining screws: the flanges are glued, lined up by the"
+                                        + " bore."));
             }
         }
         all.add(Finding.of("face-width")
@@ -60,29 +65,32 @@ final class PulleyChecks {
     private Finding toothEntry() {
         double overlap = rolled.overlap();
         if (overlap <= TOUCH) {
-            return rolledOn("tooth-entry").atMost(overlap, 0, "mm").says(
-                    "The belt's tooth enters and leaves its groove without touching the edges.");
+            return rolledOn("tooth-entry")
+                    .atMost(overlap, 0, "mm")
+                    .says("The belt's tooth enters and leaves its groove without touching the edges.");
         }
         boolean generated = spec.choice().generated();
         String message = "The belt's tooth reaches " + Words.mm(overlap) + " into the groove's edge as it enters";
         return rolledOn("tooth-entry")
                 .at(Place.when("tooth " + Words.mm(rolled.overlapAt()) + " from seated"))
                 .atMost(overlap, generated ? 0 : GIVES * pitch, 0, "mm")
-                .says(message + (!generated && overlap <= GIVES * pitch
-                        ? "; rubber gives way by that much, a generated groove need not."
-                        : "."));
+                .says(message
+                        + (!generated && overlap <= GIVES * pitch
+                                ? "; rubber gives way by that much, a generated groove need not."
+                                : "."));
     }
 
     private Finding backlash() {
         double play = rolled.play();
         Finding.Draft draft = rolledOn("backlash").orWarn();
         if (!spec.choice().generated()) {
-            return draft.room(play, 0, "mm").says(
-                    "A seated tooth has " + Words.mm(Math.max(0, play)) + " of play in the tabulated groove.");
+            return draft.room(play, 0, "mm")
+                    .says("A seated tooth has " + Words.mm(Math.max(0, play)) + " of play in the tabulated groove.");
         }
         double asked = spec.choice().backlash();
         if (play <= TOUCH) {
-            return draft.room(play, asked, "mm").says("A seated tooth has no play: it has to be pressed into its groove.");
+            return draft.room(play, asked, "mm")
+                    .says("A seated tooth has no play: it has to be pressed into its groove.");
         }
         draft.about(play, asked, SLIGHT * pitch, "mm");
         return draft.says(
@@ -97,16 +105,18 @@ final class PulleyChecks {
         double asked = spec.choice().generated() ? spec.choice().clearance() : 0;
         Finding.Draft draft = rolledOn("tip-clearance");
         draft = tip < -TOUCH ? draft : draft.orWarn();
-        return draft.room(tip, asked, "mm").says(
-                tip > TOUCH
-                        ? "A seated tooth's tip stays " + Words.mm(tip) + " above the groove's bottom."
-                        : "A seated tooth stands on its tip; some clearance lets the belt lie on the rim.");
+        return draft.room(tip, asked, "mm")
+                .says(
+                        tip > TOUCH
+                                ? "A seated tooth's tip stays " + Words.mm(tip) + " above the groove's bottom."
+                                : "A seated tooth stands on its tip; some clearance lets the belt lie on the rim.");
     }
 
     /** What stands between the grooves and the cuts inside them, bore or screws. */
     private Finding rim() {
         double hub = Math.max(
-                spec.body().hubReach(), spec.joining().isPresent() ? spec.joining().get().reach() : 0);
+                spec.body().hubReach(),
+                spec.joining().isPresent() ? spec.joining().get().reach() : 0);
         double left = spec.rim().rootRadius() - hub;
         return Finding.of("rim-thickness")
                 .about(name)
@@ -116,7 +126,8 @@ final class PulleyChecks {
 
     private Finding flangeHeight() {
         double height = spec.flangeDiameter() / 2 - spec.rim().outsideRadius();
-        double least = spec.choice().belt().flangeHeight().orElse(spec.choice().belt().pitchLine());
+        double least =
+                spec.choice().belt().flangeHeight().orElse(spec.choice().belt().pitchLine());
         return Finding.of("flange-height")
                 .about(spec.partName("flange"))
                 .atLeast(height, least, "mm")

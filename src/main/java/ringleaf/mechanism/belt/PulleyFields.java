@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import ringleaf.mechanism.body.BodyFields;
@@ -29,7 +30,8 @@ final class PulleyFields {
             .help("play of a seated tooth along the pitch line, in all")
             .atLeast(0, "teeth that overlap do not seat")
             .atMost(5, "more than a tooth is wide")
-            .byDefaultWords("the process's slot clearance, at most 0.08 of the pitch; or what the process asks for, at most 0.13");
+            .byDefaultWords(
+                    "the process's slot clearance, at most 0.08 of the pitch; or what the process asks for, at most 0.13");
     static final Field<Double> CLEARANCE = Field.length("clearance")
             .help("room below the tip of a seated tooth")
             .atLeast(0, "a tooth that stands on its tip does not seat")
@@ -51,7 +53,8 @@ final class PulleyFields {
             .help("width of the toothed rim between the flanges")
             .atLeast(1, "no belt is narrower")
             .atMost(250, "wider than any belt here")
-            .byDefaultWords("belt width and 1 mm, or what both may be off by, in whole sheets where it is cut from sheet");
+            .byDefaultWords(
+                    "belt width and 1 mm, or what both may be off by, in whole sheets where it is cut from sheet");
     static final Field<String> FLANGES = Field.choice("flanges")
             .help("plates that keep the belt on")
             .option("both", "one on either side")
@@ -84,7 +87,8 @@ final class PulleyFields {
             .option("screws", "screws through all of them")
             .option("glue", "no holes; the bore lines them up")
             .byDefaultWords("screws where they fit");
-    static final Field<String> JOIN_SCREW = Field.name("screw", "screws").help("screws that join").byDefault("M2");
+    static final Field<String> JOIN_SCREW =
+            Field.name("screw", "screws").help("screws that join").byDefault("M2");
     static final Field<Integer> JOIN_COUNT = Field.count("count")
             .help("number of joining screws")
             .atLeast(2, "one lets the plates turn")
@@ -96,8 +100,7 @@ final class PulleyFields {
             .atMost(2000, "larger than any pulley here")
             .byDefaultWords("midway between bore and grooves");
     static final FieldSet JOIN_SET = FieldSet.of(JOIN_BY, JOIN_SCREW, JOIN_COUNT, JOIN_CIRCLE);
-    static final Field<Values> JOINING =
-            Field.group("joining", JOIN_SET).help("holes that join plates and flanges");
+    static final Field<Values> JOINING = Field.group("joining", JOIN_SET).help("holes that join plates and flanges");
 
     private static final Field<?>[] BODY = {
         OUTSIDE,

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.Optional;
@@ -84,7 +85,8 @@ final class PulleyReader {
                     "reaches out to " + Words.mm(2 * body.bore().reach()) + " across and leaves less than the web of "
                             + Words.mm(material.leastWeb()) + " below the grooves, which end at "
                             + Words.mm(2 * rim.rootRadius()),
-                    room > 0.3 ? "at most " + Words.number(Math.floor(20 * room) / 10, 1) + "mm across works"
+                    room > 0.3
+                            ? "at most " + Words.number(Math.floor(20 * room) / 10, 1) + "mm across works"
                             : "more teeth");
         }
         String flanges = values.require(PulleyFields.FLANGES);
@@ -125,7 +127,8 @@ final class PulleyReader {
         if (spec.hubHeight() <= 0) {
             if (given.isPresent() && !material.sheet()) {
                 problems.at(
-                        values.where(PulleyFields.HUB_DIAMETER), "has no meaning without a hub",
+                        values.where(PulleyFields.HUB_DIAMETER),
+                        "has no meaning without a hub",
                         "leave it out, or hub-height: 5");
             }
             return;
@@ -142,7 +145,8 @@ final class PulleyReader {
             problems.at(
                     values.where(PulleyFields.HUB_DIAMETER),
                     Words.mm(given.get()) + " leaves less than the web of " + Words.mm(material.leastWeb())
-                            + " round a bore that reaches out to " + Words.mm(2 * spec.body().hubReach()),
+                            + " round a bore that reaches out to "
+                            + Words.mm(2 * spec.body().hubReach()),
                     "the nearest that works is " + Words.number(Math.ceil(1000 * least - HAIR) / 1000, 3) + "mm");
         } else if (given.isPresent() && given.get() > most + HAIR) {
             problems.at(
@@ -157,8 +161,8 @@ final class PulleyReader {
         if (teeth < least) {
             problems.at(
                     where,
-                    teeth + " is below the least of " + least + " for a belt " + choice.belt().name()
-                            + " (bent tighter, its cords break)",
+                    teeth + " is below the least of " + least + " for a belt "
+                            + choice.belt().name() + " (bent tighter, its cords break)",
                     "the nearest that works is " + least);
             return null;
         }
@@ -173,7 +177,8 @@ final class PulleyReader {
                         Words.mm(outside.getAsDouble())
                                 + " does not let the belt's pitch line run near the pitch circle"
                                 + " of " + Words.mm(pitchDiameter),
-                        "the nominal is " + Words.number(pitchDiameter - 2 * choice.belt().pitchLine(), 3) + "mm");
+                        "the nominal is "
+                                + Words.number(pitchDiameter - 2 * choice.belt().pitchLine(), 3) + "mm");
                 return null;
             }
         }
@@ -192,7 +197,8 @@ final class PulleyReader {
     private void noRim(int teeth, Place where, OptionalDouble outside, String why) {
         Values belt = request.values();
         if (choice.generated() && belt.isGiven(PulleyFields.BACKLASH)) {
-            double most = mostRoom(choice.backlash(), x -> makes(choice.withRoom(x, choice.clearance()), teeth, outside));
+            double most =
+                    mostRoom(choice.backlash(), x -> makes(choice.withRoom(x, choice.clearance()), teeth, outside));
             if (most >= 0) {
                 problems.at(
                         belt.where(PulleyFields.BACKLASH),
@@ -202,11 +208,13 @@ final class PulleyReader {
             }
         }
         if (choice.generated() && belt.isGiven(PulleyFields.CLEARANCE)) {
-            double most = mostRoom(choice.clearance(), x -> makes(choice.withRoom(choice.backlash(), x), teeth, outside));
+            double most =
+                    mostRoom(choice.clearance(), x -> makes(choice.withRoom(choice.backlash(), x), teeth, outside));
             if (most >= 0) {
                 problems.at(
                         belt.where(PulleyFields.CLEARANCE),
-                        Words.mm(choice.clearance()) + " below the tips leaves no pulley of " + teeth + " teeth: " + why,
+                        Words.mm(choice.clearance()) + " below the tips leaves no pulley of " + teeth + " teeth: "
+                                + why,
                         "the nearest that works is " + Words.number(most, 2) + "mm");
                 return;
             }
@@ -215,7 +223,9 @@ final class PulleyReader {
         while (more < MOST_TEETH && !makes(choice, more, OptionalDouble.empty())) {
             more++;
         }
-        problems.at(where, teeth + " teeth leave no pulley: " + why,
+        problems.at(
+                where,
+                teeth + " teeth leave no pulley: " + why,
                 more < MOST_TEETH ? "the nearest that works is " + more : "another belt");
     }
 
@@ -307,12 +317,14 @@ final class PulleyReader {
         if (!wanted || by.isPresent() && by.get().equals("glue")) {
             return Optional.empty();
         }
-        String name = given.isPresent() ? given.get().require(PulleyFields.JOIN_SCREW)
+        String name = given.isPresent()
+                ? given.get().require(PulleyFields.JOIN_SCREW)
                 : PulleyFields.JOIN_SCREW.defaultValue();
-        int count = given.isPresent() ? given.get().require(PulleyFields.JOIN_COUNT)
+        int count = given.isPresent()
+                ? given.get().require(PulleyFields.JOIN_COUNT)
                 : PulleyFields.JOIN_COUNT.defaultValue();
-        Place place = given.isPresent() ? given.get().where(PulleyFields.JOIN_SCREW)
-                : values.where(PulleyFields.JOINING);
+        Place place =
+                given.isPresent() ? given.get().where(PulleyFields.JOIN_SCREW) : values.where(PulleyFields.JOINING);
         Optional<Screw> screw = request.screw(name, place);
         if (screw.isEmpty()) {
             return Optional.empty();
@@ -328,7 +340,11 @@ final class PulleyReader {
         boolean fits = least <= to && radius >= least - 1e-9 && radius <= to + 1e-9;
         if (!fits && asked) {
             problems.at(
-                    given.get().where(circle.isPresent() && least <= to ? PulleyFields.JOIN_CIRCLE : PulleyFields.JOIN_SCREW),
+                    given.get()
+                            .where(
+                                    circle.isPresent() && least <= to
+                                            ? PulleyFields.JOIN_CIRCLE
+                                            : PulleyFields.JOIN_SCREW),
                     count + " screws " + name + " do not fit between bore and grooves with the web of " + Words.mm(web),
                     least <= to
                             ? "a circle of " + Words.number(Math.ceil(20 * least) / 10, 1) + " to "

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.OptionalDouble;
+import ringleaf.geom.Tolerance;
 import ringleaf.groove.BeltTooth;
 import ringleaf.groove.Groove;
 import ringleaf.groove.RollCheck;
-import ringleaf.geom.Tolerance;
 import ringleaf.part.Dimension.Origin;
 import ringleaf.spec.shared.Belt;
 import ringleaf.spec.shared.BeltGroove;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.Optional;
@@ -37,7 +38,16 @@ record PulleySpec(
     /** The same on an axle of its own. */
     PulleySpec withBody(Body other) {
         return new PulleySpec(
-                name, choice, rim, other, joining, flanges, flangeDiameter, flangeThickness, hubDiameter, hubHeight,
+                name,
+                choice,
+                rim,
+                other,
+                joining,
+                flanges,
+                flangeDiameter,
+                flangeThickness,
+                hubDiameter,
+                hubHeight,
                 material);
     }
 

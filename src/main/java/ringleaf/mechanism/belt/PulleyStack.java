@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -199,7 +200,10 @@ final class PulleyStack {
         List<Contour> cuts = cuts();
         Region toothed = new Region(spec.rim().groove().outline(0), cuts).placed(place);
         Path mark = Path.of(new Line(
-                        new Point(spec.rim().rootRadius() - Math.min(1.5, spec.rim().rootRadius() / 5), 0),
+                        new Point(
+                                spec.rim().rootRadius()
+                                        - Math.min(1.5, spec.rim().rootRadius() / 5),
+                                0),
                         new Point(spec.rim().rootRadius() - 0.3, 0)))
                 .placed(place);
         List<Layer> layers = new ArrayList<>();
@@ -208,8 +212,13 @@ final class PulleyStack {
             layers.add(Layer.of(toothed, bottom, bottom + height));
             String note = plates > 1 ? plates + " sheets in line, " + joinedBy() : "";
             return new Part(
-                    spec.partName("pulley"), "pulley", stacked ? 1 : plates, spec.material().source(), layers,
-                    List.of(mark), note);
+                    spec.partName("pulley"),
+                    "pulley",
+                    stacked ? 1 : plates,
+                    spec.material().source(),
+                    layers,
+                    List.of(mark),
+                    note);
         }
         List<Contour> middle = new ArrayList<>(spec.body().bore().cuts());
         spec.body().screws().ifPresent(s -> middle.addAll(s.cuts()));
@@ -229,28 +238,37 @@ final class PulleyStack {
             layers.add(Layer.of(hub, from, top()));
         }
         return new Part(
-                spec.partName("pulley"), "pulley", 1, spec.material().source(), layers, List.of(mark), seat > 0
-                        ? "the flanges are pressed on its seats and glued"
-                        : "");
+                spec.partName("pulley"),
+                "pulley",
+                1,
+                spec.material().source(),
+                layers,
+                List.of(mark),
+                seat > 0 ? "the flanges are pressed on its seats and glued" : "");
     }
 
     private String joinedBy() {
         return spec.joining().isPresent()
-                ? "joined by " + spec.joining().get().count() + " screws " + spec.joining().get().screw().name()
+                ? "joined by " + spec.joining().get().count() + " screws "
+                        + spec.joining().get().screw().name()
                 : "glued on a rod through the bore";
     }
 
     /** Bore, screws, joining holes and what is taken out between them and the rim. */
     private List<Contour> cuts() {
         List<Contour> cuts = new ArrayList<>(fixings());
-        cuts.addAll(spec.body().lightening().cuts(lighterFrom(), lighterTo(), spec.material().leastWeb()));
+        cuts.addAll(spec.body()
+                .lightening()
+                .cuts(lighterFrom(), lighterTo(), spec.material().leastWeb()));
         return cuts;
     }
 
     /** Radius from which something may be taken out, outside bore, screws and hub. */
     double lighterFrom() {
         double web = spec.material().leastWeb();
-        double hub = spec.joining().isPresent() ? spec.joining().get().reach() : spec.body().hubReach();
+        double hub = spec.joining().isPresent()
+                ? spec.joining().get().reach()
+                : spec.body().hubReach();
         return Math.max(Math.max(hub, hubUse()) + web, 2 * web);
     }
 

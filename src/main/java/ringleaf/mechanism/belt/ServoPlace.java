@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -40,9 +41,10 @@ record ServoPlace(ServoOutline outline, Point way, double in, double out) {
             return Optional.empty();
         }
         ServoPlace along = turned(spec, in, out, Math.PI);
-        return Optional.of(in + out == 0 || along.web(spec) >= spec.plate().leastWeb()
-                ? along
-                : turned(spec, in, out, Math.PI / 2));
+        return Optional.of(
+                in + out == 0 || along.web(spec) >= spec.plate().leastWeb()
+                        ? along
+                        : turned(spec, in, out, Math.PI / 2));
     }
 
     private static ServoPlace turned(DriveSpec spec, double in, double out, double turn) {
@@ -84,8 +86,8 @@ record ServoPlace(ServoOutline outline, Point way, double in, double out) {
     List<Region> earCuts() {
         List<Region> cuts = new ArrayList<>();
         for (Point hole : outline.earHoles()) {
-            cuts.add(Region.of(Shapes.obround(
-                    hole.plus(way.times(in)), hole.minus(way.times(out)), servo().holeDiameter() / 2)));
+            cuts.add(Region.of(
+                    Shapes.obround(hole.plus(way.times(in)), hole.minus(way.times(out)), servo().holeDiameter() / 2)));
         }
         return cuts;
     }

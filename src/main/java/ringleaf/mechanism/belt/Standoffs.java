@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
@@ -73,7 +74,10 @@ record Standoffs(List<Point> places, List<String> missing) {
         /** The nearest place beside a wheel, a little away from the other pulley; null when there is none. */
         Point beside(int wheel, int side) {
             Point way = Point.polar(1, spec.at());
-            Point direction = way.left().times(side).plus(way.times(wheel == 0 ? -0.3 : 0.3)).unit();
+            Point direction = way.left()
+                    .times(side)
+                    .plus(way.times(wheel == 0 ? -0.3 : 0.3))
+                    .unit();
             Point centre = plan.path().wheels().get(wheel).centre();
             double off = plan.reach(wheel) + radius;
             for (int i = 0; i < STEPS; i++) {
@@ -97,7 +101,8 @@ record Standoffs(List<Point> places, List<String> missing) {
                 }
             }
             for (DriveSpec.Obstacle o : spec.obstacles()) {
-                if (at.distance(o.centre()) < o.diameter() / 2 + room + spec.plate().leastWeb()) {
+                if (at.distance(o.centre())
+                        < o.diameter() / 2 + room + spec.plate().leastWeb()) {
                     return false;
                 }
             }
@@ -106,8 +111,7 @@ record Standoffs(List<Point> places, List<String> missing) {
                     return false;
                 }
             }
-            if (servo.isPresent()
-                    && servo.get().distance(at) <= spec.screw().headDiameter() / 2 + ServoOutline.ROOM) {
+            if (servo.isPresent() && servo.get().distance(at) <= spec.screw().headDiameter() / 2 + ServoOutline.ROOM) {
                 return false;
             }
             Region disc = Region.disc(at, radius);

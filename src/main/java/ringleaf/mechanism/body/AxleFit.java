@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.body;
 
 import java.util.ArrayList;
@@ -18,8 +19,7 @@ import ringleaf.spec.shared.FitName;
  * @param bearing that sits in the bore, if one does
  * @param rod that the axle is cut from, where it is round and not of a servo
  */
-public record AxleFit(
-        FitName fit, double nominal, String basis, Optional<Bearing> bearing, Optional<CutRod> rod) {
+public record AxleFit(FitName fit, double nominal, String basis, Optional<Bearing> bearing, Optional<CutRod> rod) {
     private static final String AS_WIDE = "as wide as the axle";
 
     /** No bore, or one that nothing goes through with a fit. */

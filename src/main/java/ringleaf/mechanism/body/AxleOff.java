@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.body;
 
 import java.util.List;
@@ -19,13 +20,19 @@ public record AxleOff(double room, Limit limit, int bore, int axle) {
     /** Adds the sizes of such a part; empty where it holds its axle, sits on a bearing, or has none. */
     public static Optional<AxleOff> of(String prefix, Body body, Material made, SizesOff to) {
         AxleFit on = body.axle();
-        boolean turns = body.bore() instanceof Bore.Round && on.fit() == FitName.RUNNING && on.bearing().isEmpty();
+        boolean turns = body.bore() instanceof Bore.Round
+                && on.fit() == FitName.RUNNING
+                && on.bearing().isEmpty();
         if (!turns || on.nominal() == 0) {
             return Optional.empty();
         }
         double diameter = 2 * body.bore().reach();
         Limit limit = Limit.of(
-                prefix + "axle-clearance", "mm", "it turns on its axle", made.running(diameter - on.nominal()), List.of());
+                prefix + "axle-clearance",
+                "mm",
+                "it turns on its axle",
+                made.running(diameter - on.nominal()),
+                List.of());
         return Optional.of(new AxleOff(
                 diameter - on.nominal(),
                 limit,

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.body;
 
 import ringleaf.mechanism.Request;
@@ -33,8 +34,12 @@ public final class BodyFields {
             .atMost(500, "larger than any gear here")
             .byDefaultWords("3 mm");
     static final Field<String> FIT = FitName.field(
-                    "fit", "how it sits on its axle, or its bearing in it",
-                    FitName.RUNNING, FitName.SLIDING, FitName.PRESS, FitName.GLUE)
+                    "fit",
+                    "how it sits on its axle, or its bearing in it",
+                    FitName.RUNNING,
+                    FitName.SLIDING,
+                    FitName.PRESS,
+                    FitName.GLUE)
             .byDefaultWords("running where it is round, press for a bearing; else as wide as the axle");
     static final Field<String> BEARING = Field.name("bearing", "bearings")
             .help("ball bearing in a bore of form bearing")
@@ -63,8 +68,8 @@ public final class BodyFields {
             .atLeast(2, "one screw lets it turn")
             .atMost(8, "horns have no more holes")
             .byDefault("4");
-    static final FieldSet BORE_SET = FieldSet.of(
-            FORM, DIAMETER, AXLE, FIT, ACROSS, KEY_WIDTH, KEY_DEPTH, BEARING, SERVO, HORN_SCREWS);
+    static final FieldSet BORE_SET =
+            FieldSet.of(FORM, DIAMETER, AXLE, FIT, ACROSS, KEY_WIDTH, KEY_DEPTH, BEARING, SERVO, HORN_SCREWS);
     public static final Field<Values> BORE = Field.group("bore", BORE_SET).help("hole for the axle");
 
     static final Field<String> SCREW =

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.body;
 
 import java.util.Optional;
@@ -70,8 +71,7 @@ public final class BodyReader {
             return Optional.empty();
         }
         Values screws = given.get();
-        Optional<Screw> screw =
-                request.screw(screws.require(BodyFields.SCREW), screws.where(BodyFields.SCREW));
+        Optional<Screw> screw = request.screw(screws.require(BodyFields.SCREW), screws.where(BodyFields.SCREW));
         if (screw.isEmpty()) {
             return Optional.empty();
         }
@@ -84,8 +84,9 @@ public final class BodyReader {
         if (least > most + HAIR) {
             problems.at(
                     screws.where(BodyFields.SCREW),
-                    count + " screws " + screw.get().name() + " stand clear of the bore and of each other on a circle of "
-                            + Words.mm(least) + ", and there is room for one of " + Words.mm(Math.max(0, most)),
+                    count + " screws " + screw.get().name()
+                            + " stand clear of the bore and of each other on a circle of " + Words.mm(least)
+                            + ", and there is room for one of " + Words.mm(Math.max(0, most)),
                     smaller(screw.get(), bore, count, room));
         } else if (circle < least - HAIR) {
             problems.at(
@@ -115,7 +116,9 @@ public final class BodyReader {
                 found = name;
             }
         }
-        return found.isEmpty() ? "a smaller bore, fewer screws or more teeth" : "the nearest that works is screw: " + found;
+        return found.isEmpty()
+                ? "a smaller bore, fewer screws or more teeth"
+                : "the nearest that works is screw: " + found;
     }
 
     /** The screws in the rim of a ring, outside a radius, mm; their circle is as near to it as the web allows. */
@@ -125,14 +128,14 @@ public final class BodyReader {
             return Optional.empty();
         }
         Values screws = given.get();
-        Optional<Screw> screw =
-                request.screw(screws.require(BodyFields.SCREW), screws.where(BodyFields.SCREW));
+        Optional<Screw> screw = request.screw(screws.require(BodyFields.SCREW), screws.where(BodyFields.SCREW));
         if (screw.isEmpty()) {
             return Optional.empty();
         }
         int count = screws.require(BodyFields.COUNT);
         double beside = 2 * (radius + material.leastWeb()) + screw.get().hole();
-        double least = Math.max(beside, leastCircle(new Bore.Solid(), screw.get().hole(), count));
+        double least =
+                Math.max(beside, leastCircle(new Bore.Solid(), screw.get().hole(), count));
         double circle = screws.get(BodyFields.CIRCLE).orElse(Math.ceil(10 * least - HAIR) / 10);
         if (circle < least - 1e-9) {
             problems.at(
@@ -156,14 +159,18 @@ public final class BodyReader {
         if (given.isEmpty()) {
             return;
         }
-        lightening.misfit(hub, rim, material.leastWeb()).ifPresent(misfit -> problems.at(
-                given.get().where(switch (misfit.blamed()) {
-                    case FORM -> BodyFields.LIGHTENED;
-                    case COUNT -> BodyFields.OPENINGS;
-                    case SPOKE_WIDTH -> BodyFields.SPOKE_WIDTH;
-                }),
-                misfit.reason(),
-                misfit.hint()));
+        lightening
+                .misfit(hub, rim, material.leastWeb())
+                .ifPresent(misfit -> problems.at(
+                        given.get()
+                                .where(
+                                        switch (misfit.blamed()) {
+                                            case FORM -> BodyFields.LIGHTENED;
+                                            case COUNT -> BodyFields.OPENINGS;
+                                            case SPOKE_WIDTH -> BodyFields.SPOKE_WIDTH;
+                                        }),
+                        misfit.reason(),
+                        misfit.hint()));
     }
 
     private Lightening lightening() {

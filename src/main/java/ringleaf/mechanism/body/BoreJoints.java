@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.body;
 
 import java.util.ArrayList;
@@ -41,7 +42,13 @@ final class BoreJoints {
         } else if (bore instanceof Bore.Horn horn) {
             double hole = horn.servo().hornScrewHole();
             joints.add(new Joint(
-                    "horn-screw-hole", part, Shape.HOLE, FitName.THREAD_CLEARANCE.label(), hole, hole, horn.screws(),
+                    "horn-screw-hole",
+                    part,
+                    Shape.HOLE,
+                    FitName.THREAD_CLEARANCE.label(),
+                    hole,
+                    hole,
+                    horn.screws(),
                     "as in the horn of servo " + horn.servo().name()));
         }
     }

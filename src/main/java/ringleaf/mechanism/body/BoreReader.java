@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.body;
 
 import java.util.List;
@@ -40,7 +41,10 @@ final class BoreReader {
         Read read = bore(driving);
         boolean round = !(read.bore() instanceof Bore.Square) && read.axle().axle() > 0;
         return round
-                ? new Read(read.bore(), read.axle().from(request.hardware().rod("axle", read.axle().axle())))
+                ? new Read(
+                        read.bore(),
+                        read.axle()
+                                .from(request.hardware().rod("axle", read.axle().axle())))
                 : read;
     }
 
@@ -89,9 +93,7 @@ final class BoreReader {
         for (Field<?> field : fields) {
             if (!belongs && bore.isGiven(field)) {
                 problems.at(
-                        bore.where(field),
-                        "has no meaning for a bore of form " + form,
-                        "leave it out, or " + instead);
+                        bore.where(field), "has no meaning for a bore of form " + form, "leave it out, or " + instead);
             }
         }
     }
@@ -110,12 +112,13 @@ final class BoreReader {
                 : bore.get(BodyFields.AXLE).orElse(USUAL_AXLE);
         double grown = asCut ? 0 : allowance;
         double diameter = asCut ? bore.require(BodyFields.DIAMETER) : axle + allowance;
-        Bore made = switch (form) {
-            case "d" -> flatted(bore, diameter, grown);
-            case "keyway" -> keyed(bore, diameter, grown);
-            case "square" -> new Bore.Square(diameter);
-            default -> new Bore.Round(diameter);
-        };
+        Bore made =
+                switch (form) {
+                    case "d" -> flatted(bore, diameter, grown);
+                    case "keyway" -> keyed(bore, diameter, grown);
+                    case "square" -> new Bore.Square(diameter);
+                    default -> new Bore.Round(diameter);
+                };
         AxleFit on = fit.isPresent() || round
                 ? new AxleFit(name, axle, "", Optional.empty(), Optional.empty())
                 : AxleFit.gripping(axle);
@@ -157,9 +160,8 @@ final class BoreReader {
                     "e.g. bearing: \"623\"");
             return new Read(new Bore.Solid(), AxleFit.NONE);
         }
-        Optional<Bearing> bearing = request.catalogues()
-                .bearings()
-                .find(bore.require(BodyFields.BEARING), bore.where(BodyFields.BEARING));
+        Optional<Bearing> bearing =
+                request.catalogues().bearings().find(bore.require(BodyFields.BEARING), bore.where(BodyFields.BEARING));
         if (bearing.isEmpty()) {
             return new Read(new Bore.Solid(), AxleFit.NONE);
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.body;
 
 import java.util.List;
@@ -22,7 +23,13 @@ public record HubScrews(Screw screw, int count, double circle) {
     /** Their holes in a part, with their fit. */
     public Joint joint(String name, String part) {
         return new Joint(
-                name, part, Joint.Shape.HOLE, FitName.THREAD_CLEARANCE.label(), screw.thread(), screw.hole(), count,
+                name,
+                part,
+                Joint.Shape.HOLE,
+                FitName.THREAD_CLEARANCE.label(),
+                screw.thread(),
+                screw.hole(),
+                count,
                 screw.holeBasis());
     }
 

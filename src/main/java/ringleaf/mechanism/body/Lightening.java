@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.body;
 
 import java.util.ArrayList;
@@ -6,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import ringleaf.curve.Fillet;
 import ringleaf.curve.Overlay;
+import ringleaf.curve.Shapes;
 import ringleaf.geom.Angles;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
@@ -13,7 +15,6 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Words;
-import ringleaf.curve.Shapes;
 
 /**
  * Material taken out between hub and rim, by round holes or by windows between spokes; what stays is nowhere thinner

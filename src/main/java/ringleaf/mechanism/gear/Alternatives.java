@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -59,7 +60,8 @@ final class Alternatives {
 
     private static UnaryOperator<Values> both(TeethRatio teeth) {
         return values -> Tryout.of(GearFields.DRIVEN, GearFields.TEETH, teeth.driven())
-                .apply(Tryout.of(GearFields.DRIVER, GearFields.TEETH, teeth.driver()).apply(values));
+                .apply(Tryout.of(GearFields.DRIVER, GearFields.TEETH, teeth.driver())
+                        .apply(values));
     }
 
     /** The stages written out, with the module that was taken. */
@@ -81,13 +83,18 @@ final class Alternatives {
         boolean hunting = true;
         for (StageSpec stage : other.stages()) {
             TeethRatio teeth = stage.teeth();
-            words.append(words.length() == 0 ? "" : " and ").append(teeth.driver()).append('/').append(teeth.driven());
+            words.append(words.length() == 0 ? "" : " and ")
+                    .append(teeth.driver())
+                    .append('/')
+                    .append(teeth.driven());
             hunting &= teeth.isHunting();
         }
-        words.append(" of module ").append(Words.number(other.stages().get(0).mesh().module(), 4));
+        words.append(" of module ")
+                .append(Words.number(other.stages().get(0).mesh().module(), 4));
         words.append(": ratio ").append(Words.number(other.totalRatio(), 4));
         if (other.isPair()) {
-            words.append(", centres ").append(Words.mm(other.stages().get(0).mesh().centreDistance()));
+            words.append(", centres ")
+                    .append(Words.mm(other.stages().get(0).mesh().centreDistance()));
         }
         words.append(", overall length ").append(Words.mm(other.length()));
         return words.append(hunting ? ", no common factor" : "").toString();

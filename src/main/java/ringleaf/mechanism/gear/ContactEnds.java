@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import ringleaf.tooth.ContactPath;
@@ -15,8 +16,7 @@ final class ContactEnds {
     static double[] of(Mesh mesh) {
         if (mesh instanceof Mesh.Outer outer) {
             ContactPath path = outer.pair().contact();
-            return new double[] {
-                -Math.min(path.before(), path.beforeLimit()), Math.min(path.after(), path.afterLimit())
+            return new double[] {-Math.min(path.before(), path.beforeLimit()), Math.min(path.after(), path.afterLimit())
             };
         }
         double tangent = Math.tan(mesh.workingAngle());

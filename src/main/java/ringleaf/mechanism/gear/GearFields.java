@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.List;
@@ -67,8 +68,7 @@ final class GearFields {
             .option("segment", "a segment with the hub at its point; of a ring, a piece of it")
             .byDefault("disc");
     static final FieldSet SECTOR_SET = FieldSet.of(SECTOR_TEETH, SECTOR_SHAPE);
-    static final Field<Values> SECTOR =
-            Field.group("sector", SECTOR_SET).help("teeth on a part of the circle only");
+    static final Field<Values> SECTOR = Field.group("sector", SECTOR_SET).help("teeth on a part of the circle only");
 
     /** One gear, wherever it stands. */
     static final FieldSet WHEEL = FieldSet.of(
@@ -150,8 +150,9 @@ final class GearFields {
             .option("full", "left at full height")
             .byDefault("shortened");
 
-    static final Field<Named> SERVO =
-            Field.named("servo", "servos", Servo.FIELDS).help("servo that turns the driver").byDefaultWords("none");
+    static final Field<Named> SERVO = Field.named("servo", "servos", Servo.FIELDS)
+            .help("servo that turns the driver")
+            .byDefaultWords("none");
     static final Field<Double> TORQUE = Field.torque("torque")
             .help("torque at the driver")
             .atLeast(0.1, "less turns nothing")
@@ -191,8 +192,8 @@ final class GearFields {
     static final Field<Double> STAGE_AT = Field.angle("at")
             .help("direction from the axis of the stage's driver to where it meshes")
             .byDefaultWords("straight on");
-    static final FieldSet STAGE = FieldSet.of(
-            RATIO, CENTRE_DISTANCE, MODULE, PRESSURE_ANGLE, BACKLASH, STAGE_AT, DRIVER, DRIVEN);
+    static final FieldSet STAGE =
+            FieldSet.of(RATIO, CENTRE_DISTANCE, MODULE, PRESSURE_ANGLE, BACKLASH, STAGE_AT, DRIVER, DRIVEN);
     static final Field<List<Values>> STAGES = Field.group("stages", STAGE)
             .list(6)
             .help("the stages in order; the driven gear of one shares its shaft with the next one's driver")

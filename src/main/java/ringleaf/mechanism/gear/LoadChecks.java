@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -45,9 +46,11 @@ final class LoadChecks {
             double force = own / stage.mesh().driverWorkingRadius();
             Place place = spec.isPair() ? Place.NONE : Place.NONE.withDetail("stage " + stage.number());
             int shaft = stage.number();
-            found.add(bending(TrainParts.name(spec, shaft - 1), place, stage.driver().rim(), force));
+            found.add(bending(
+                    TrainParts.name(spec, shaft - 1), place, stage.driver().rim(), force));
             if (stage.driven().rim() instanceof Rim.Outer) {
-                found.add(bending(TrainParts.name(spec, shaft), place, stage.driven().rim(), force));
+                found.add(bending(
+                        TrainParts.name(spec, shaft), place, stage.driven().rim(), force));
             }
         }
         return found;
@@ -61,7 +64,8 @@ final class LoadChecks {
                 .about(id)
                 .at(place)
                 .atMost(stress / strength, 1, 1 / SAFETY, "1")
-                .says("bending stress of a tooth as a share of the strength of " + spec.material().stock() + ": "
+                .says("bending stress of a tooth as a share of the strength of "
+                        + spec.material().stock() + ": "
                         + Words.number(stress, 1) + " of " + Words.number(strength, 1) + " MPa under "
                         + Words.number(force, 1) + " N on its tip, form factor " + Words.number(lewis.factor(), 3)
                         + " (Lewis, from the outline); a stalled drive or a jam loads teeth harder: stop it in software"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -39,9 +40,7 @@ final class MeshChecks {
         this.stage = stage;
         this.mesh = stage.mesh();
         this.spec = spec;
-        this.both = new String[] {
-            TrainParts.name(spec, stage.number() - 1), TrainParts.name(spec, stage.number())
-        };
+        this.both = new String[] {TrainParts.name(spec, stage.number() - 1), TrainParts.name(spec, stage.number())};
         this.place = spec.isPair() ? Place.NONE : Place.NONE.withDetail("stage " + stage.number());
     }
 
@@ -49,7 +48,8 @@ final class MeshChecks {
     static boolean runs(Mesh mesh) {
         boolean clean = mesh instanceof Mesh.Outer outer
                 ? outer.pair().contact().isClean()
-                : ((Mesh.Inner) mesh).pair().isClean() && ((Mesh.Inner) mesh).pair().trochoidMargin() >= 0;
+                : ((Mesh.Inner) mesh).pair().isClean()
+                        && ((Mesh.Inner) mesh).pair().trochoidMargin() >= 0;
         return clean && mesh.contactRatio() >= LEAST_RATIO && mesh.tipClearance() >= 0;
     }
 
@@ -84,7 +84,8 @@ final class MeshChecks {
         found.add(on("contact-ratio-as-made")
                 .atLeast(ratio, LEAST_RATIO, "1")
                 .says("pairs of teeth in contact on average when tips end where they are "
-                        + Words.mm(teeth.bead()) + " thick, the least that " + spec.material().process() + " lays"
+                        + Words.mm(teeth.bead()) + " thick, the least that "
+                        + spec.material().process() + " lays"
                         + (ratio >= LEAST_RATIO ? "" : coarser())));
     }
 
@@ -111,11 +112,12 @@ final class MeshChecks {
         boolean tangent = contact.gearTipPastTangent() <= Mesh.SAME && contact.pinionTipPastTangent() <= Mesh.SAME;
         found.add(on("interference")
                 .atMost(past, 0, "mm")
-                .says(contact.isClean()
-                        ? "tips meet the mate's involute only, with so much of it left at the least"
-                        : "a tip reaches past the mate's involute"
-                                + (tangent ? " into its root curve" : " and past the base tangent point")
-                                + advice("tips: shortened", v -> v.with(GearFields.TIPS, "shortened"))));
+                .says(
+                        contact.isClean()
+                                ? "tips meet the mate's involute only, with so much of it left at the least"
+                                : "a tip reaches past the mate's involute"
+                                        + (tangent ? " into its root curve" : " and past the base tangent point")
+                                        + advice("tips: shortened", v -> v.with(GearFields.TIPS, "shortened"))));
     }
 
     /** The first of the three internal conditions, told for teeth of full height as handbooks do. */
@@ -125,9 +127,7 @@ final class MeshChecks {
         double shift = Math.ceil(1e4 * MeshSolver.clearingShift(pair)) / 1e4;
         String advice = margin >= 0 || Double.isNaN(shift)
                 ? ""
-                : advice(
-                        "driven.profile-shift: " + Words.number(shift, 4),
-                        driven(GearFields.PROFILE_SHIFT, shift));
+                : advice("driven.profile-shift: " + Words.number(shift, 4), driven(GearFields.PROFILE_SHIFT, shift));
         String message;
         if (margin >= 0) {
             message = "the ring's tips meet the gear outside its base circle";
@@ -152,7 +152,10 @@ final class MeshChecks {
 
     private static double fullTip(InternalPair pair) {
         double module = pair.ring().module();
-        return module * (pair.ring().teeth() / 2.0 - pair.ring().rack().addendum() + pair.ring().shift());
+        return module
+                * (pair.ring().teeth() / 2.0
+                        - pair.ring().rack().addendum()
+                        + pair.ring().shift());
     }
 
     private void trochoid(InternalPair pair) {
@@ -172,7 +175,8 @@ final class MeshChecks {
     private String clearing(InternalPair pair) {
         InternalForm ring = pair.ring();
         for (int teeth = ring.teeth() + 1; teeth < ring.teeth() + MORE; teeth++) {
-            InternalForm larger = InternalForm.of(ring.module(), teeth, ring.shift(), 0, ring.rack().withDeeper(0));
+            InternalForm larger = InternalForm.of(
+                    ring.module(), teeth, ring.shift(), 0, ring.rack().withDeeper(0));
             ToothForm pinion = pair.pinion().withThinning(0).withRack(larger.rack());
             if (InternalPair.of(pinion, larger).withCleanTips().trochoidMargin() >= 0) {
                 String found = advice("driven.teeth: " + teeth, driven(GearFields.TEETH, teeth));
@@ -189,16 +193,18 @@ final class MeshChecks {
         found.add(on("trimming")
                 .orWarn()
                 .atLeast(Math.toDegrees(margin), 0, "deg")
-                .says(margin >= 0
-                        ? "the gear can be put into the ring from the side"
-                        : "the gear goes into the ring along the axis only, not from the side"));
+                .says(
+                        margin >= 0
+                                ? "the gear can be put into the ring from the side"
+                                : "the gear goes into the ring along the axis only, not from the side"));
     }
 
     private void backlash() {
         double taken = 2 * spec.material().repeatability();
         found.add(on("backlash")
                 .atLeast(mesh.backlash(), 0, taken, "mm")
-                .says("play along the rolling circles, against what " + spec.material().process()
+                .says("play along the rolling circles, against what "
+                        + spec.material().process()
                         + " may misplace the edges of both gears by; the last gear turns "
                         + Words.degrees(mesh.drivenPlay(), 2) + " in it"));
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.Optional;
@@ -24,7 +25,8 @@ record MeshRoom(Material made) {
     Room backlash(OptionalDouble given, double module, double pressureAngle) {
         double off = made.repeatability();
         Optional<Double> own = given.isPresent() ? Optional.of(given.getAsDouble()) : Optional.empty();
-        return Room.of("backlash", own, 2 * off + BACKLASH_SHARE * module, 1, off, off, 2 * Math.tan(pressureAngle) * off);
+        return Room.of(
+                "backlash", own, 2 * off + BACKLASH_SHARE * module, 1, off, off, 2 * Math.tan(pressureAngle) * off);
     }
 
     /** From tips to the roots they dip into: axes may be nearer, tips and roots further out, on either gear. */

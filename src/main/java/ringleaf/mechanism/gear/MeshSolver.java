@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.Optional;
@@ -60,7 +61,8 @@ final class MeshSolver {
      * as they can, found by halving.
      */
     private Mesh withRoom() throws Unmeshable {
-        double needed = ask.room().tips(module, ask.rack()).mm() / module - ask.rack().clearance();
+        double needed =
+                ask.room().tips(module, ask.rack()).mm() / module - ask.rack().clearance();
         Mesh best = mesh(0);
         if (needed <= 0) {
             return best;
@@ -130,8 +132,10 @@ final class MeshSolver {
         ToothForm driven = pair.gear();
         driver = driver.withLeastTipThickness(ShiftChoice.LEAST_TIP * module);
         driven = driven.withLeastTipThickness(ShiftChoice.LEAST_TIP * module);
-        driver = driver.withTipRadius(Math.min(driver.tipRadius(), pair.contact().pinionTipLimit()));
-        driven = driven.withTipRadius(Math.min(driven.tipRadius(), pair.contact().gearTipLimit()));
+        driver =
+                driver.withTipRadius(Math.min(driver.tipRadius(), pair.contact().pinionTipLimit()));
+        driven =
+                driven.withTipRadius(Math.min(driven.tipRadius(), pair.contact().gearTipLimit()));
         return new GearPair(driver, driven, pair.centreDistance());
     }
 
@@ -141,7 +145,9 @@ final class MeshSolver {
 
     private double[] shifts() throws Unmeshable {
         if (bothShifts()) {
-            return new double[] {ask.driverShift().getAsDouble(), ask.drivenShift().getAsDouble()};
+            return new double[] {
+                ask.driverShift().getAsDouble(), ask.drivenShift().getAsDouble()
+            };
         }
         BasicRack rack = ask.rack();
         double needed = Math.max(0, rack.leastShift(teeth.driver()) + rack.leastShift(teeth.driven()));
@@ -159,10 +165,14 @@ final class MeshSolver {
             sum = given + Math.max(-given, ShiftChoice.forPinion(rack, other));
         }
         if (ask.driverShift().isPresent()) {
-            return new double[] {ask.driverShift().getAsDouble(), sum - ask.driverShift().getAsDouble()};
+            return new double[] {
+                ask.driverShift().getAsDouble(), sum - ask.driverShift().getAsDouble()
+            };
         }
         if (ask.drivenShift().isPresent()) {
-            return new double[] {sum - ask.drivenShift().getAsDouble(), ask.drivenShift().getAsDouble()};
+            return new double[] {
+                sum - ask.drivenShift().getAsDouble(), ask.drivenShift().getAsDouble()
+            };
         }
         boolean driverSmaller = teeth.driver() <= teeth.driven();
         int small = Math.min(teeth.driver(), teeth.driven());
@@ -270,7 +280,11 @@ final class MeshSolver {
     /** The least shift of the ring at which its tips clear the pinion's base at full height; NaN where none does. */
     static double clearingShift(InternalPair pair) {
         ToothForm pinion = ToothForm.of(
-                pair.pinion().module(), pair.pinion().teeth(), pair.pinion().shift(), 0, pair.pinion().rack());
+                pair.pinion().module(),
+                pair.pinion().teeth(),
+                pair.pinion().shift(),
+                0,
+                pair.pinion().rack());
         double low = pair.ring().shift();
         double high = low + 2;
         if (fullMargin(pinion, pair.ring(), low) >= 0 || fullMargin(pinion, pair.ring(), high) < 0) {
@@ -295,10 +309,17 @@ final class MeshSolver {
     /** The margin of the involute condition of a pair whose teeth have full height and no backlash. */
     static double fullHeightMargin(InternalPair pair) {
         ToothForm pinion = ToothForm.of(
-                pair.pinion().module(), pair.pinion().teeth(), pair.pinion().shift(), 0, pair.pinion().rack());
+                pair.pinion().module(),
+                pair.pinion().teeth(),
+                pair.pinion().shift(),
+                0,
+                pair.pinion().rack());
         InternalForm ring = InternalForm.of(
-                pair.ring().module(), pair.ring().teeth(), pair.ring().shift(), 0, pair.ring().rack());
+                pair.ring().module(),
+                pair.ring().teeth(),
+                pair.ring().shift(),
+                0,
+                pair.ring().rack());
         return new InternalPair(pinion, ring, pair.centreDistance()).involuteMargin();
     }
-
 }

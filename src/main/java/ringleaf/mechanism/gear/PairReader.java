@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.List;
@@ -14,6 +15,7 @@ final class PairReader {
     private final Problems problems;
     /** Problems of mechanisms before this one, which do not keep its own from being told. */
     private final int earlier;
+
     private final SharedReader shared;
     private final boolean proposes;
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.Optional;
@@ -20,13 +21,16 @@ record PlannedTrain(TrainSpec spec) implements Kind.Planned {
     public Trial trial(int states, Memo memo) {
         Design design = TrainDesign.design(spec, states, false);
         return spec.ratio().isPresent()
-                ? Trial.of(design, Trial.ratioError(spec.totalRatio(), spec.ratio().getAsDouble()))
+                ? Trial.of(
+                        design, Trial.ratioError(spec.totalRatio(), spec.ratio().getAsDouble()))
                 : Trial.of(design);
     }
 
     @Override
     public Optional<ServoLaw> servoLaw() {
-        return spec.drive().servo().map(servo -> new RatioLaw(spec.travel(), spec.totalRatio(), servo, lostMotion(), "teeth"));
+        return spec.drive()
+                .servo()
+                .map(servo -> new RatioLaw(spec.travel(), spec.totalRatio(), servo, lostMotion(), "teeth"));
     }
 
     @Override

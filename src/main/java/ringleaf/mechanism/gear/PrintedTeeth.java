@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import ringleaf.mechanism.Material;
@@ -41,13 +42,11 @@ record PrintedTeeth(double bead) {
         }
         if (mesh instanceof Mesh.Outer outer) {
             GearPair pair = outer.pair();
-            GearPair printed =
-                    new GearPair(lowered(pair.pinion()), lowered(pair.gear()), pair.centreDistance());
+            GearPair printed = new GearPair(lowered(pair.pinion()), lowered(pair.gear()), pair.centreDistance());
             return Math.max(0, printed.contact().usableRatio());
         }
         InternalPair pair = ((Mesh.Inner) mesh).pair();
-        InternalPair printed =
-                new InternalPair(lowered(pair.pinion()), lowered(pair.ring()), pair.centreDistance());
+        InternalPair printed = new InternalPair(lowered(pair.pinion()), lowered(pair.ring()), pair.centreDistance());
         return Math.max(0, printed.contactRatio());
     }
 

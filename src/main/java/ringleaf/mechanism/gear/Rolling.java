@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -15,8 +16,7 @@ import ringleaf.part.MotionTable;
  * @param gapStage number of the stage in which it is
  * @param lost states at which some driver finds no tooth to push
  */
-record Rolling(
-        double[] angles, double turn, double[] errors, double[] gaps, int[] gapStage, List<Integer> lost) {
+record Rolling(double[] angles, double turn, double[] errors, double[] gaps, int[] gapStage, List<Integer> lost) {
     private static final List<String> COLUMNS =
             List.of("angle_in_deg", "angle_out_deg", "transmission_error_deg", "gap");
 
@@ -80,9 +80,7 @@ record Rolling(
         List<String> places = new ArrayList<>();
         for (int i = 0; i < angles.length; i++) {
             double out = Math.toDegrees(angles[i] * turn);
-            rows.add(new double[] {
-                Math.toDegrees(angles[i]), out == 0 ? 0 : out, Math.toDegrees(errors[i]), gaps[i]
-            });
+            rows.add(new double[] {Math.toDegrees(angles[i]), out == 0 ? 0 : out, Math.toDegrees(errors[i]), gaps[i]});
             places.add("stage " + gapStage[i]);
         }
         return new MotionTable(COLUMNS, rows, "gap_at", places);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.List;
@@ -48,13 +49,14 @@ final class SharedReader {
                         values.where(GearFields.WIDTH),
                         Words.mm(asked.orElse(thickness)) + " is no whole number of sheets of the stock "
                                 + making.stock().name() + " of " + Words.mm(thickness),
-                        "the nearest that works is "
-                                + Words.number(Math.max(1, Math.rint(sheets)) * thickness, 3) + "mm");
+                        "the nearest that works is " + Words.number(Math.max(1, Math.rint(sheets)) * thickness, 3)
+                                + "mm");
             }
         } else if (!making.process().makesThickness(thickness)) {
             problems.at(
                     values.where(GearFields.WIDTH),
-                    Words.number(thickness, 3) + " mm is outside what " + making.process().name() + " makes, "
+                    Words.number(thickness, 3) + " mm is outside what "
+                            + making.process().name() + " makes, "
                             + Words.number(making.process().thicknessFrom(), 3) + " to "
                             + Words.number(making.process().thicknessTo(), 3) + " mm",
                     "choose another process for gear under fabrication");
@@ -106,9 +108,8 @@ final class SharedReader {
                 problems.at(
                         place.where(field),
                         other + " and " + one + " do not mesh (the teeth of a pair have one " + what + ")",
-                        "the nearest that works is " + (angle
-                                ? Words.number(Math.toDegrees(first), 4)
-                                : Words.number(first, 6)));
+                        "the nearest that works is "
+                                + (angle ? Words.number(Math.toDegrees(first), 4) : Words.number(first, 6)));
             }
         }
         return Double.isNaN(first) ? otherwise : first;

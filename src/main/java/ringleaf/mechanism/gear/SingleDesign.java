@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -63,18 +64,14 @@ record SingleDesign(
                 material.source(),
                 List.of(Layer.of(wheel.region(), 0, width)),
                 lines,
-                rim instanceof Rim.Inner ? "internal teeth" : wheel.spec().body().bore().words());
+                rim instanceof Rim.Inner
+                        ? "internal teeth"
+                        : wheel.spec().body().bore().words());
         List<Part> parts = new ArrayList<>(List.of(part));
         parts.addAll(wheel.spec().body().axle().bought(""));
         List<Finding> findings = new ArrayList<>(wheel.spec().body().axle().findings(""));
         ToothChecks.add(
-                findings,
-                PART,
-                Finding.Place.NONE,
-                wheel,
-                material.leastWeb(),
-                PrintedTeeth.of(material),
-                reshaped);
+                findings, PART, Finding.Place.NONE, wheel, material.leastWeb(), PrintedTeeth.of(material), reshaped);
         Turning turning = new Turning(states);
         Assembly assembly = new Assembly(
                 name,

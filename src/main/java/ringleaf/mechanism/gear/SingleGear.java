@@ -1,20 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 import ringleaf.mechanism.Kind;
-import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
-import ringleaf.part.Words;
 import ringleaf.spec.field.FieldSet;
-import ringleaf.spec.field.Values;
-import ringleaf.spec.text.Problems;
-import ringleaf.tooth.BasicRack;
-import ringleaf.tooth.InternalForm;
-import ringleaf.tooth.ShiftChoice;
-import ringleaf.tooth.TipFinish;
-import ringleaf.tooth.ToothForm;
 
 /** The kind {@code gear}: one gear, outside or inside, whole or a sector. */
 public final class SingleGear implements Kind {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.Optional;
@@ -31,6 +32,7 @@ final class SingleReader {
     private final Problems problems;
     /** Problems of mechanisms before this one, which do not keep its own from being told. */
     private final int earlier;
+
     private final boolean proposes;
     private Material material;
 
@@ -69,7 +71,8 @@ final class SingleReader {
             problems.at(
                     values.where(GearFields.SECTOR),
                     "a gear alone has no travel to cut a sector for",
-                    "give the sector's teeth, e.g. sector: {teeth: " + Math.max(1, rim.get().teeth() / 3) + "}");
+                    "give the sector's teeth, e.g. sector: {teeth: "
+                            + Math.max(1, rim.get().teeth() / 3) + "}");
         }
         if (problems.count() > earlier) {
             return Optional.empty();
@@ -141,8 +144,7 @@ final class SingleReader {
                     "half of " + Words.mm(most) + " is more than teeth of module " + Words.number(module(), 4)
                             + " can lose: " + why,
                     Double.isNaN(nearest) ? "" : "the nearest that works is " + Words.number(nearest, 2) + "mm");
-        } else if (!values.isGiven(GearFields.SINGLE_BACKLASH)
-                && canBe(0, x -> made(teeth, shift, x, !shifted))) {
+        } else if (!values.isGiven(GearFields.SINGLE_BACKLASH) && canBe(0, x -> made(teeth, shift, x, !shifted))) {
             problems.at(
                     values.where(GearFields.MODULE),
                     "teeth of module " + Words.number(module(), 4) + " are too fine for " + material.process() + ": "
@@ -163,7 +165,8 @@ final class SingleReader {
     private String coarser() {
         for (double module : TeethSearch.MODULES) {
             double left = Math.PI / 2 * module - backlash(module) / 2;
-            boolean coarse = module > module() && left > PrintedTeeth.of(material).bead();
+            boolean coarse =
+                    module > module() && left > PrintedTeeth.of(material).bead();
             if (coarse && passes(GearFields.MODULE, module)) {
                 return "the nearest that works is " + Words.number(module, 4);
             }

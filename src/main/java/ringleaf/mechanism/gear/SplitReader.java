@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -61,10 +62,7 @@ final class SplitReader {
         Place place = values.where(GearFields.RATIO);
         if (ratio.isEmpty()) {
             request.problems()
-                    .at(
-                            place,
-                            "is missing, and no stages are written out",
-                            "give ratio, e.g. ratio: 12, or stages");
+                    .at(place, "is missing, and no stages are written out", "give ratio, e.g. ratio: 12, or stages");
             return Split.NONE;
         }
         double room = values.get(GearFields.RATIO_WITHIN).orElse(0.0);
@@ -89,7 +87,9 @@ final class SplitReader {
         for (int off = 1; off < MOST_STAGES; off++) {
             for (int way = 1; way >= -1; way -= 2) {
                 int tried = count + way * off;
-                if (tried >= 1 && tried <= MOST_STAGES && !new StageSplit(ratio, room, tried).trains().isEmpty()) {
+                if (tried >= 1
+                        && tried <= MOST_STAGES
+                        && !new StageSplit(ratio, room, tried).trains().isEmpty()) {
                     return "stage-count: " + tried + " works";
                 }
             }
@@ -150,8 +150,8 @@ final class SplitReader {
     }
 
     private List<StageSpec> solved(List<TeethRatio> train, double module, Problems problems) {
-        Request own = new Request(
-                request.name(), request.values(), request.fabrication(), request.catalogues(), problems);
+        Request own =
+                new Request(request.name(), request.values(), request.fabrication(), request.catalogues(), problems);
         List<StageSpec> stages = new ArrayList<>();
         Place place = values.where(GearFields.RATIO);
         Values none = GearFields.WHEEL.none(values.where());

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -12,7 +13,6 @@ import ringleaf.spec.shared.Servo;
 import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problem;
 import ringleaf.spec.text.Problems;
-import ringleaf.tooth.TeethRatio;
 
 /** Solves one stage from the fields of its two gears and what is asked of both; refuses what cannot mesh. */
 final class StageReader {
@@ -111,8 +111,8 @@ final class StageReader {
                         + ": one pair of teeth parts before the next one meets");
             }
             Problems own = new Problems();
-            Request quiet = new Request(
-                    request.name(), request.values(), request.fabrication(), request.catalogues(), own);
+            Request quiet =
+                    new Request(request.name(), request.values(), request.fabrication(), request.catalogues(), own);
             WheelSpec first = new WheelReader(quiet, driver, material).read(mesh.driverRim(), servo);
             WheelSpec second = new WheelReader(quiet, driven, material).read(mesh.drivenRim(), Optional.empty());
             if (!own.isEmpty()) {
@@ -142,7 +142,8 @@ final class StageReader {
     private StageSpec largest(StageSpec stage, double at, Optional<Servo> servo) {
         PairAsk ask = stage.ask();
         Bound centres = ask.centreDistance();
-        boolean limited = ask.overall().isPresent() || !centres.isExact() && centres.atMost().isPresent();
+        boolean limited = ask.overall().isPresent()
+                || !centres.isExact() && centres.atMost().isPresent();
         if (ask.module().isPresent() || !limited) {
             return stage;
         }

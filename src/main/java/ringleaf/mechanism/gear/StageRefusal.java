@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.OptionalDouble;
@@ -26,8 +27,7 @@ final class StageRefusal {
     private final StageReader.Where where;
     private final Predicate<PairAsk> works;
 
-    StageRefusal(
-            Problems problems, Values driver, Values driven, StageReader.Where where, Predicate<PairAsk> works) {
+    StageRefusal(Problems problems, Values driver, Values driven, StageReader.Where where, Predicate<PairAsk> works) {
         this.problems = problems;
         this.driver = driver;
         this.driven = driven;
@@ -40,7 +40,8 @@ final class StageRefusal {
         if (ask.driverTeeth().isEmpty() || ask.drivenTeeth().isEmpty()) {
             return;
         }
-        TeethRatio teeth = new TeethRatio(ask.driverTeeth().getAsInt(), ask.drivenTeeth().getAsInt());
+        TeethRatio teeth =
+                new TeethRatio(ask.driverTeeth().getAsInt(), ask.drivenTeeth().getAsInt());
         OptionalDouble asked = ask.ratio();
         boolean inside = ask.internal() && teeth.driven() <= teeth.driver();
         if (asked.isPresent() && Math.abs(teeth.error(asked.getAsDouble())) > ask.ratioWithin() + 1e-9) {
@@ -53,8 +54,7 @@ final class StageRefusal {
                             + (works.test(ask.withRatio(teeth.ratio())) ? "; the nearest that works is " + own : ""));
         }
         if (inside) {
-            int nearest = moreTeeth(
-                    teeth.driver(), n -> ask.withTeeth(ask.driverTeeth(), OptionalInt.of((int) n)));
+            int nearest = moreTeeth(teeth.driver(), n -> ask.withTeeth(ask.driverTeeth(), OptionalInt.of((int) n)));
             problems.at(
                     driven.where(GearFields.TEETH),
                     "a ring of " + teeth.driven() + " teeth does not hold a driver of " + teeth.driver(),
@@ -98,8 +98,8 @@ final class StageRefusal {
                     "teeth of module " + Words.number(best.module(), 4) + " are too fine for the process: " + why,
                     nearest > 0 ? "the nearest that works is " + Words.number(nearest, 4) : "");
         } else {
-            int nearest = moreTeeth(
-                    best.teeth().driver(), n -> ask.withTeeth(OptionalInt.of((int) n), ask.drivenTeeth()));
+            int nearest =
+                    moreTeeth(best.teeth().driver(), n -> ask.withTeeth(OptionalInt.of((int) n), ask.drivenTeeth()));
             problems.at(
                     driver.where(GearFields.TEETH),
                     who + " cannot be: " + why,
@@ -185,7 +185,8 @@ final class StageRefusal {
 
     private void shift(PairAsk ask, String who, String why) {
         boolean first = ask.driverShift().isPresent();
-        double given = first ? ask.driverShift().getAsDouble() : ask.drivenShift().orElse(0);
+        double given =
+                first ? ask.driverShift().getAsDouble() : ask.drivenShift().orElse(0);
         double nearest = nearestShift(
                 given,
                 x -> first
@@ -194,8 +195,7 @@ final class StageRefusal {
         boolean other = Double.isNaN(nearest) && first && ask.drivenShift().isPresent();
         double second = other
                 ? nearestShift(
-                        ask.drivenShift().getAsDouble(),
-                        x -> ask.withShifts(ask.driverShift(), OptionalDouble.of(x)))
+                        ask.drivenShift().getAsDouble(), x -> ask.withShifts(ask.driverShift(), OptionalDouble.of(x)))
                 : Double.NaN;
         boolean blamesDriver = first && Double.isNaN(second);
         double value = blamesDriver || !other ? nearest : second;
@@ -203,9 +203,9 @@ final class StageRefusal {
         String hint = (Double.isNaN(value) ? "" : "the nearest that works is " + Words.number(value, 2))
                 + (open ? (Double.isNaN(value) ? "" : "; ") + "left out it is chosen" : "");
         if (hint.isEmpty()) {
-            int teeth = moreTeeth(ask.driverTeeth().orElse(0), n -> ask.withTeeth(
-                            OptionalInt.of((int) n), ask.drivenTeeth())
-                    .withShifts(OptionalDouble.empty(), OptionalDouble.empty()));
+            int teeth = moreTeeth(
+                    ask.driverTeeth().orElse(0), n -> ask.withTeeth(OptionalInt.of((int) n), ask.drivenTeeth())
+                            .withShifts(OptionalDouble.empty(), OptionalDouble.empty()));
             hint = teeth > 0 ? "without it driver.teeth: " + teeth + " works" : "";
         }
         problems.at(

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.List;
@@ -14,8 +15,7 @@ import ringleaf.tooth.TeethRatio;
  * @param driver body of the driving gear
  * @param driven body of the driven gear
  */
-record StageSpec(
-        PairAsk ask, Mesh mesh, List<PairCandidate> others, double at, WheelSpec driver, WheelSpec driven) {
+record StageSpec(PairAsk ask, Mesh mesh, List<PairCandidate> others, double at, WheelSpec driver, WheelSpec driven) {
     TeethRatio teeth() {
         return new TeethRatio(mesh.driver().teeth(), mesh.drivenTeeth());
     }

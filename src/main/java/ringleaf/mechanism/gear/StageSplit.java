@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -39,6 +40,7 @@ record StageSplit(double ratio, double within, int count, int fewest, int most) 
     private static final int ENOUGH = 300_000;
     /** Lengths, as multiples of the least that a train can have, up to which trains are looked for, in turn. */
     private static final double[] CAPS = {1.02, 1.05, 1.1, 1.2, 1.4, 2, Double.POSITIVE_INFINITY};
+
     private static final int REMEMBERED = 64;
     /** Shares by which a ratio may be missed that no teeth make. */
     private static final double[] NEAR = {1e-4, 1e-3, 1e-2};

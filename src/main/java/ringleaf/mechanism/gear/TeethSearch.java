@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -72,7 +73,8 @@ final class TeethSearch {
 
     /** What is missing, when {@link #candidates()} finds nothing. */
     String missing() {
-        if (ask.ratio().isEmpty() && (ask.driverTeeth().isEmpty() || ask.drivenTeeth().isEmpty())) {
+        if (ask.ratio().isEmpty()
+                && (ask.driverTeeth().isEmpty() || ask.drivenTeeth().isEmpty())) {
             return "two of ratio, the teeth of both gears, and module with centre distance must be known";
         }
         return "no two gears of " + FEWEST_OWN + " to " + MOST_OWN + " teeth come near the ratio "
@@ -83,11 +85,14 @@ final class TeethSearch {
         if (ask.module().isPresent()) {
             return new double[] {ask.module().getAsDouble()};
         }
-        boolean limited = ask.centreDistance().mostOr(Double.NaN) > 0 || ask.overall().isPresent();
+        boolean limited =
+                ask.centreDistance().mostOr(Double.NaN) > 0 || ask.overall().isPresent();
         if (!limited) {
             return new double[] {USUAL_MODULE};
         }
-        if (ask.centreDistance().isExact() && ask.driverTeeth().isPresent() && ask.drivenTeeth().isPresent()) {
+        if (ask.centreDistance().isExact()
+                && ask.driverTeeth().isPresent()
+                && ask.drivenTeeth().isPresent()) {
             return exactModules();
         }
         return MODULES;
@@ -114,7 +119,8 @@ final class TeethSearch {
 
     private List<TeethRatio> teeth(double module) {
         if (ask.driverTeeth().isPresent() && ask.drivenTeeth().isPresent()) {
-            return List.of(new TeethRatio(ask.driverTeeth().getAsInt(), ask.drivenTeeth().getAsInt()));
+            return List.of(new TeethRatio(
+                    ask.driverTeeth().getAsInt(), ask.drivenTeeth().getAsInt()));
         }
         if (ask.ratio().isPresent()) {
             return byRatio(ask.ratio().getAsDouble());
@@ -150,8 +156,13 @@ final class TeethSearch {
         int sum = sum(teeth.driver(), teeth.driven());
         double distance = ask.centreDistance().isExact() ? ask.centreDistance().mostOr(0) : module * sum / 2;
         double length = ask.internal()
-                ? 2 * WheelReader.ringRadius(module * (teeth.driven() / 2.0 + ask.rack().dedendum()), module, ask)
-                : distance + module * ((teeth.driver() + teeth.driven()) / 2.0 + 2 * ask.rack().addendum());
+                ? 2
+                        * WheelReader.ringRadius(
+                                module * (teeth.driven() / 2.0 + ask.rack().dedendum()), module, ask)
+                : distance
+                        + module
+                                * ((teeth.driver() + teeth.driven()) / 2.0
+                                        + 2 * ask.rack().addendum());
         return new PairCandidate(teeth, module, distance, length);
     }
 
@@ -177,7 +188,9 @@ final class TeethSearch {
             return byHunt;
         }
         int byShift = Double.compare(shiftNeed(a), shiftNeed(b));
-        return byShift != 0 ? byShift : Integer.compare(a.teeth().driver(), b.teeth().driver());
+        return byShift != 0
+                ? byShift
+                : Integer.compare(a.teeth().driver(), b.teeth().driver());
     }
 
     /** By how much limits of distance and length are broken by unshifted teeth, mm. */
@@ -201,7 +214,8 @@ final class TeethSearch {
         if (!ask.centreDistance().isExact()) {
             return 0;
         }
-        double shift = (c.distance() - c.module() * sum(c.teeth().driver(), c.teeth().driven()) / 2) / c.module();
+        double shift =
+                (c.distance() - c.module() * sum(c.teeth().driver(), c.teeth().driven()) / 2) / c.module();
         if (ask.internal()) {
             return Math.abs(shift);
         }
@@ -218,7 +232,9 @@ final class TeethSearch {
 
     /** Teeth that the smaller external gear has too few of to do without a shift. */
     private int fewTeeth(PairCandidate c) {
-        int small = ask.internal() ? c.teeth().driver() : Math.min(c.teeth().driver(), c.teeth().driven());
+        int small = ask.internal()
+                ? c.teeth().driver()
+                : Math.min(c.teeth().driver(), c.teeth().driven());
         int least = (int) Math.ceil(ask.rack().leastTeeth() - BARELY);
         return Math.max(0, least - small);
     }

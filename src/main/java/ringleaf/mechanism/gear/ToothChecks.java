@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.List;
@@ -49,8 +50,7 @@ final class ToothChecks {
         web(found, id, place, wheel, web);
     }
 
-    private static void undercut(
-            List<Finding> found, String id, Place place, ToothForm form, DoublePredicate clears) {
+    private static void undercut(List<Finding> found, String id, Place place, ToothForm form, DoublePredicate clears) {
         double least = form.leastShift();
         double typed = Math.ceil(1000 * least) / 1000;
         boolean free = form.shift() >= least - Finding.ROUNDING;
@@ -59,12 +59,13 @@ final class ToothChecks {
                 .at(place)
                 .orWarn()
                 .atLeast(form.shift(), least, "1")
-                .says(free
-                        ? "the profile shift keeps the root from being undercut"
-                        : "the root is undercut"
-                                + (clears.test(typed)
-                                        ? "; profile-shift: " + Words.number(typed, 3) + " clears it"
-                                        : "")));
+                .says(
+                        free
+                                ? "the profile shift keeps the root from being undercut"
+                                : "the root is undercut"
+                                        + (clears.test(typed)
+                                                ? "; profile-shift: " + Words.number(typed, 3) + " clears it"
+                                                : "")));
         found.add(Finding.of("least-teeth")
                 .about(id)
                 .at(place)
@@ -96,9 +97,10 @@ final class ToothChecks {
                 .about(id)
                 .at(place)
                 .atLeast(left, web, "mm")
-                .says(ring
-                        ? "least material outside the root circle of the ring"
-                        : "material from bore or hub screws to the root circle"));
+                .says(
+                        ring
+                                ? "least material outside the root circle of the ring"
+                                : "material from bore or hub screws to the root circle"));
     }
 
     private static double ringWeb(Wheel wheel, double root) {

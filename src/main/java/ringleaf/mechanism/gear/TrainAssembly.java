@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -63,7 +64,8 @@ final class TrainAssembly {
             int driver = stage.number() - 1;
             int driven = stage.number();
             pairs.add(Requirement.Pair.touching(driver, driven));
-            double relief = stage.driver().spec().finish().relief() + stage.driven().spec().finish().relief();
+            double relief = stage.driver().spec().finish().relief()
+                    + stage.driven().spec().finish().relief();
             all.add(new Requirement.Meshes(
                     "mesh-clearance",
                     "backlash",
@@ -77,7 +79,8 @@ final class TrainAssembly {
         }
         for (Part part : parts) {
             if (part.isDrawn()) {
-                all.add(new Requirement.LeastWeb("minimum-web", part.name(), spec.material().leastWeb()));
+                all.add(new Requirement.LeastWeb(
+                        "minimum-web", part.name(), spec.material().leastWeb()));
             }
         }
         all.add(new Requirement.StaysApart("clearance", APART, pairs));
@@ -105,14 +108,15 @@ final class TrainAssembly {
             String name = TrainParts.name(spec, shaft);
             String words = "Put " + name + " on its axle at (" + Words.number(axis(shaft, true), 3) + ", "
                     + Words.number(axis(shaft, false), 3) + ") mm from the first"
-                    + (shaft > 0 && spec.marks() ? ", its mark facing the mark of "
-                            + TrainParts.name(spec, shaft - 1) : "") + ".";
+                    + (shaft > 0 && spec.marks()
+                            ? ", its mark facing the mark of " + TrainParts.name(spec, shaft - 1)
+                            : "")
+                    + ".";
             steps.add(BuildStep.of(words, List.of(Placing.of(shaft, shaft - 1, Way.DOWN))));
         }
         for (Stage stage : design.stages()) {
             if (stage.mesh() instanceof Mesh.Inner inner && inner.pair().trimmingMargin() < 0) {
-                steps.add(
-                        BuildStep.of("The ring goes over its gear along the axis: from the side the tips collide."));
+                steps.add(BuildStep.of("The ring goes over its gear along the axis: from the side the tips collide."));
             }
         }
         steps.add(BuildStep.of(

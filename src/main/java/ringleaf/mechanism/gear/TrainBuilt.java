@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -27,8 +28,10 @@ final class TrainBuilt implements AsBuilt {
         }
         for (int i = 0; i < spec.stages().size(); i++) {
             String prefix = spec.isPair() ? "" : "stage-" + (i + 1) + "-";
-            AxleOff.of(prefix + "driver-", spec.stages().get(i).driver().body(), spec.material(), sizes).ifPresent(axles::add);
-            AxleOff.of(prefix + "driven-", spec.stages().get(i).driven().body(), spec.material(), sizes).ifPresent(axles::add);
+            AxleOff.of(prefix + "driver-", spec.stages().get(i).driver().body(), spec.material(), sizes)
+                    .ifPresent(axles::add);
+            AxleOff.of(prefix + "driven-", spec.stages().get(i).driven().body(), spec.material(), sizes)
+                    .ifPresent(axles::add);
         }
         axles.forEach(axle -> limits.add(axle.limit()));
     }

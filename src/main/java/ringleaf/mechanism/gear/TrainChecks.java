@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -54,8 +55,7 @@ final class TrainChecks {
                 wheel,
                 spec.material().leastWeb(),
                 PrintedTeeth.of(spec.material()),
-                shift -> spec.tryout()
-                        .passes(Tryout.of(stage, spec.isPair(), group, GearFields.PROFILE_SHIFT, shift)));
+                shift -> spec.tryout().passes(Tryout.of(stage, spec.isPair(), group, GearFields.PROFILE_SHIFT, shift)));
     }
 
     private Place place(Stage stage) {
@@ -69,20 +69,25 @@ final class TrainChecks {
         }
         double miss = Math.abs(spec.totalRatio() / asked.getAsDouble() - 1);
         found.add(Finding.of("ratio")
-                .about(TrainParts.name(spec, 0), TrainParts.name(spec, spec.stages().size()))
+                .about(
+                        TrainParts.name(spec, 0),
+                        TrainParts.name(spec, spec.stages().size()))
                 .orWarn()
                 .about(spec.totalRatio(), asked.getAsDouble(), spec.ratioWithin() * asked.getAsDouble(), "1")
-                .says(miss < 1e-9
-                        ? "the ratio asked for, exactly"
-                        : "misses the ratio asked for by " + Words.number(100 * miss, miss < 1e-5 ? 5 : 3) + " %"
-                                + (miss <= spec.ratioWithin() + 1e-9 ? ", within what may be missed" : "")));
+                .says(
+                        miss < 1e-9
+                                ? "the ratio asked for, exactly"
+                                : "misses the ratio asked for by " + Words.number(100 * miss, miss < 1e-5 ? 5 : 3)
+                                        + " %"
+                                        + (miss <= spec.ratioWithin() + 1e-9 ? ", within what may be missed" : "")));
     }
 
     private void space() {
-        spec.overall().ifPresent(most -> found.add(Finding.of("overall-length")
-                .about(ids())
-                .atMost(spec.length(), most, "mm")
-                .says("greatest length over all gears, from tip to tip or to the rim of a ring")));
+        spec.overall()
+                .ifPresent(most -> found.add(Finding.of("overall-length")
+                        .about(ids())
+                        .atMost(spec.length(), most, "mm")
+                        .says("greatest length over all gears, from tip to tip or to the rim of a ring")));
         for (Stage stage : design.stages()) {
             double distance = stage.mesh().centreDistance();
             Bound bound = stage.spec().ask().centreDistance();
@@ -153,10 +158,11 @@ final class TrainChecks {
                     .about(who)
                     .orWarn()
                     .atLeast(least, AXLE_ROOM, "mm")
-                    .says(least >= AXLE_ROOM
-                            ? "axles may run through the whole height"
-                            : "the axle of " + who[1] + " has to end at " + who[0]
-                                    + ", which reaches over it, or come from the other side"));
+                    .says(
+                            least >= AXLE_ROOM
+                                    ? "axles may run through the whole height"
+                                    : "the axle of " + who[1] + " has to end at " + who[0]
+                                            + ", which reaches over it, or come from the other side"));
         }
     }
 
@@ -182,9 +188,7 @@ final class TrainChecks {
                 .says("least gap of the outlines over the travel, teeth in the middle of their play"));
         Draft draft = Finding.of("transmission-error").onOutlines(0).about(ids());
         if (!rolling.lost().isEmpty()) {
-            found.add(draft.at(driverAt(rolling.lost().get(0)))
-                    .plain(false)
-                    .says("the driver finds no tooth to push"));
+            found.add(draft.at(driverAt(rolling.lost().get(0))).plain(false).says("the driver finds no tooth to push"));
             return;
         }
         found.add(draft.at(Place.when("over the travel"))
@@ -198,8 +202,10 @@ final class TrainChecks {
         double all = 0;
         double last = design.last().drivenTurn();
         for (Stage stage : design.stages()) {
-            double relief = stage.driver().spec().finish().relief() + stage.driven().spec().finish().relief();
-            double base = stage.mesh().drivenWorkingRadius() * Math.cos(stage.mesh().workingAngle());
+            double relief = stage.driver().spec().finish().relief()
+                    + stage.driven().spec().finish().relief();
+            double base =
+                    stage.mesh().drivenWorkingRadius() * Math.cos(stage.mesh().workingAngle());
             all += (TrainAssembly.PLAY_SLACK + relief) / base * Math.abs(last / stage.drivenTurn());
         }
         return all;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -24,16 +25,21 @@ record TrainDesign(TrainSpec spec, List<Stage> stages) {
         double z = 0;
         for (StageSpec stage : spec.stages()) {
             Mesh mesh = stage.mesh();
-            Wheel driver = Wheel.of(mesh.driverRim(), stage.driver(), spec.material().leastWeb());
-            Wheel driven = Wheel.of(mesh.drivenRim(), stage.driven(), spec.material().leastWeb());
+            Wheel driver =
+                    Wheel.of(mesh.driverRim(), stage.driver(), spec.material().leastWeb());
+            Wheel driven =
+                    Wheel.of(mesh.drivenRim(), stage.driven(), spec.material().leastWeb());
             double at = stage.at();
             Point next = stage.drivenAxis(axis);
             // A tooth of the driver points along the line of centres, and a space of the driven gear faces it.
             double facing = mesh instanceof Mesh.Inner ? at : at + Math.PI;
             double ownTravel = spec.travel() * turn;
             double driverPhase = phase(driver, at, ownTravel, at);
-            double drivenPhase =
-                    phase(driven, facing, ownTravel * mesh.turn(), facing - driven.rim().pitchAngle() / 2);
+            double drivenPhase = phase(
+                    driven,
+                    facing,
+                    ownTravel * mesh.turn(),
+                    facing - driven.rim().pitchAngle() / 2);
             stages.add(new Stage(
                     stages.size() + 1,
                     stage,
@@ -74,8 +80,11 @@ record TrainDesign(TrainSpec spec, List<Stage> stages) {
     double deviation() {
         double worst = 0;
         for (Stage stage : stages) {
-            worst = Math.max(worst, Math.max(
-                    stage.driver().cut().deviation(), stage.driven().cut().deviation()));
+            worst = Math.max(
+                    worst,
+                    Math.max(
+                            stage.driver().cut().deviation(),
+                            stage.driven().cut().deviation()));
         }
         return worst;
     }

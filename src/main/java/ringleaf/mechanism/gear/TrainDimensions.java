@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -48,14 +49,16 @@ final class TrainDimensions {
         StringBuilder why = new StringBuilder();
         boolean shared = !spec.isPair() && !spec.given().contains("stages");
         if (shared) {
-            List<TeethRatio> train = spec.stages().stream().map(StageSpec::teeth).toList();
+            List<TeethRatio> train =
+                    spec.stages().stream().map(StageSpec::teeth).toList();
             why.append("of the shortest train")
                     .append(StageSplit.clearsAxles(train) ? " whose gears clear all axles" : "")
                     .append(spec.ratioWithin() > 0 && StageSplit.hunts(train) ? " and hunt in every stage" : "");
         } else {
-            why.append(smallest(stage) >= stage.mesh().rack().leastTeeth() - TeethSearch.BARELY
-                    ? "no undercut without profile shift"
-                    : "profile shift against undercut");
+            why.append(
+                    smallest(stage) >= stage.mesh().rack().leastTeeth() - TeethSearch.BARELY
+                            ? "no undercut without profile shift"
+                            : "profile shift against undercut");
         }
         why.append(stage.spec().teeth().isHunting() ? ", no common factor" : "");
         for (int i = 0; i < others.size(); i++) {
@@ -66,7 +69,9 @@ final class TrainDimensions {
 
     private static int smallest(Stage stage) {
         int driver = stage.mesh().driver().teeth();
-        return stage.mesh() instanceof Mesh.Inner ? driver : Math.min(driver, stage.mesh().drivenTeeth());
+        return stage.mesh() instanceof Mesh.Inner
+                ? driver
+                : Math.min(driver, stage.mesh().drivenTeeth());
     }
 
     List<Dimension> all() {
@@ -80,10 +85,17 @@ final class TrainDimensions {
         double depth = design.last().zTo();
         mm("depth", depth, Origin.SOLVED, "over all gears along the axis");
         mm("overall-length", spec.length(), Origin.SOLVED, "over all gears, tip to tip");
-        add("travel", Math.toDegrees(spec.travel()), "deg",
-                spec.given().contains("travel") ? Origin.GIVEN : Origin.DEFAULT, "");
+        add(
+                "travel",
+                Math.toDegrees(spec.travel()),
+                "deg",
+                spec.given().contains("travel") ? Origin.GIVEN : Origin.DEFAULT,
+                "");
         output();
-        mm("outline-deviation", design.deviation(), Origin.SOLVED,
+        mm(
+                "outline-deviation",
+                design.deviation(),
+                Origin.SOLVED,
                 "worst distance of any smooth curve's arcs from the curve");
         return all;
     }
@@ -91,24 +103,45 @@ final class TrainDimensions {
     private void stage(Stage stage) {
         Mesh mesh = stage.mesh();
         String p = prefix(stage);
-        boolean moduleGiven = spec.given().contains("module") || given(stage, "driver.module")
-                || given(stage, "driven.module") || given(stage, "module");
+        boolean moduleGiven = spec.given().contains("module")
+                || given(stage, "driver.module")
+                || given(stage, "driven.module")
+                || given(stage, "module");
         add(p + "module", mesh.module(), "mm", moduleGiven ? Origin.GIVEN : Origin.SOLVED, moduleHow(stage));
-        boolean angleGiven = spec.given().contains("pressure-angle") || given(stage, "driver.pressure-angle")
+        boolean angleGiven = spec.given().contains("pressure-angle")
+                || given(stage, "driver.pressure-angle")
                 || given(stage, "driven.pressure-angle");
-        add(p + "pressure-angle", Math.toDegrees(mesh.rack().pressureAngle()), "deg",
-                angleGiven ? Origin.GIVEN : Origin.DEFAULT, "");
+        add(
+                p + "pressure-angle",
+                Math.toDegrees(mesh.rack().pressureAngle()),
+                "deg",
+                angleGiven ? Origin.GIVEN : Origin.DEFAULT,
+                "");
         boolean exact = stage.spec().ask().centreDistance().isExact();
-        mm(p + "centre-distance", mesh.centreDistance(), exact ? Origin.GIVEN : Origin.SOLVED,
+        mm(
+                p + "centre-distance",
+                mesh.centreDistance(),
+                exact ? Origin.GIVEN : Origin.SOLVED,
                 "where teeth of full thickness mesh without backlash");
-        add(p + "working-pressure-angle", Math.toDegrees(mesh.workingAngle()), "deg", Origin.SOLVED,
+        add(
+                p + "working-pressure-angle",
+                Math.toDegrees(mesh.workingAngle()),
+                "deg",
+                Origin.SOLVED,
                 "base circles and centre distance");
         add(p + "contact-ratio", mesh.contactRatio(), "1", Origin.SOLVED, "of what both involutes carry");
         Room play = stage.spec().ask().backlashRoom(mesh.module());
-        mm(p + "backlash", mesh.backlash(), play.origin() == Origin.GIVEN ? Origin.GIVEN : Origin.SOLVED,
+        mm(
+                p + "backlash",
+                mesh.backlash(),
+                play.origin() == Origin.GIVEN ? Origin.GIVEN : Origin.SOLVED,
                 "along the rolling circles: what the process may misplace edges by, and 0.03 modules; " + play.how());
         Room tips = stage.spec().ask().room().tips(mesh);
-        mm(p + "tip-clearance", mesh.tipClearance(), Origin.SOLVED, "tip to root, the lesser of both gears; " + tips.how());
+        mm(
+                p + "tip-clearance",
+                mesh.tipClearance(),
+                Origin.SOLVED,
+                "tip to root, the lesser of both gears; " + tips.how());
         wheel(stage, "driver", stage.driver());
         wheel(stage, "driven", stage.driven());
     }
@@ -123,20 +156,34 @@ final class TrainDimensions {
     private void wheel(Stage stage, String which, Wheel wheel) {
         String p = prefix(stage) + which;
         Rim rim = wheel.rim();
-        add(p + "-teeth", rim.teeth(), "1", given(stage, which + ".teeth") ? Origin.GIVEN : Origin.SOLVED,
+        add(
+                p + "-teeth",
+                rim.teeth(),
+                "1",
+                given(stage, which + ".teeth") ? Origin.GIVEN : Origin.SOLVED,
                 "of the full circle");
         if (wheel.spec().sector().isPresent()) {
-            add(p + "-teeth-cut", wheel.teethCut(), "1",
+            add(
+                    p + "-teeth-cut",
+                    wheel.teethCut(),
+                    "1",
                     given(stage, which + ".sector.teeth") ? Origin.GIVEN : Origin.SOLVED,
                     "what the travel needs and one more at each end");
         }
-        add(p + "-profile-shift", rim.shift(), "1",
+        add(
+                p + "-profile-shift",
+                rim.shift(),
+                "1",
                 given(stage, which + ".profile-shift") ? Origin.GIVEN : Origin.SOLVED,
                 "no undercut, tips of some width, equal sliding");
         measures(all, p, rim);
-        wheel.spec().ringRadius().ifPresent(r -> mm(p + "-ring-diameter", 2 * r,
-                given(stage, which + ".ring-diameter") ? Origin.GIVEN : Origin.SOLVED,
-                "root circle and what stands outside it"));
+        wheel.spec()
+                .ringRadius()
+                .ifPresent(r -> mm(
+                        p + "-ring-diameter",
+                        2 * r,
+                        given(stage, which + ".ring-diameter") ? Origin.GIVEN : Origin.SOLVED,
+                        "root circle and what stands outside it"));
     }
 
     /** Circles, and what a caliper measures on the teeth. */
@@ -164,19 +211,25 @@ final class TrainDimensions {
         spec.drive().torque().ifPresent(torque -> {
             boolean given = spec.given().contains("drive.torque");
             add("drive-torque", torque, "Nmm", given ? Origin.GIVEN : Origin.DEFAULT, "");
-            add("output-torque", torque * ratio * loss, "Nmm", Origin.SOLVED,
+            add(
+                    "output-torque",
+                    torque * ratio * loss,
+                    "Nmm",
+                    Origin.SOLVED,
                     "torque times ratio, a tenth lost in each mesh");
         });
         spec.drive().speed().ifPresent(speed -> {
             add("drive-speed", speed, "1", Origin.GIVEN, "");
             add("output-speed", speed / ratio, "1", Origin.SOLVED, "turns a minute over the ratio");
         });
-        spec.drive().servo().ifPresent(servo -> add(
-                "output-travel",
-                Math.toDegrees(servo.travel() / ratio),
-                "deg",
-                Origin.SOLVED,
-                "the servo's travel over the ratio"));
+        spec.drive()
+                .servo()
+                .ifPresent(servo -> add(
+                        "output-travel",
+                        Math.toDegrees(servo.travel() / ratio),
+                        "deg",
+                        Origin.SOLVED,
+                        "the servo's travel over the ratio"));
     }
 
     private String prefix(Stage stage) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -106,7 +107,10 @@ final class TrainParts {
                 region = lightened(wheel, after.driver());
             }
             layers.add(Layer.of(region.placed(before.drivenHome()), before.zFrom(), before.zTo())
-                    .withMarks(mark(wheel, before.drivenHome(), before.drivenPhase() + wheel.rim().pitchAngle() / 2)));
+                    .withMarks(mark(
+                            wheel,
+                            before.drivenHome(),
+                            before.drivenPhase() + wheel.rim().pitchAngle() / 2)));
             note = note(wheel);
         }
         if (after != null) {
@@ -149,9 +153,7 @@ final class TrainParts {
         if (spec.drive().servo().isEmpty() || spec.given().contains("driver.bore")) {
             return note(wheel);
         }
-        return bore instanceof Bore.Horn
-                ? "screwed to the servo's horn"
-                : "pressed on the servo's output and screwed";
+        return bore instanceof Bore.Horn ? "screwed to the servo's horn" : "pressed on the servo's output and screwed";
     }
 
     private static String note(Wheel wheel) {

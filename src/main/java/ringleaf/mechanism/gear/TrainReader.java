@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -13,10 +14,8 @@ import ringleaf.part.Words;
 import ringleaf.spec.field.Bound;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Servo;
-import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problems;
 import ringleaf.tooth.BasicRack;
-import ringleaf.tooth.TeethRatio;
 
 /** From the values of a {@code gear-train} to its stages, written out or shared out evenly. */
 final class TrainReader {
@@ -25,6 +24,7 @@ final class TrainReader {
     private final Problems problems;
     /** Problems of mechanisms before this one, which do not keep its own from being told. */
     private final int earlier;
+
     private final SharedReader shared;
     private final boolean proposes;
 
@@ -80,13 +80,18 @@ final class TrainReader {
 
     private SplitReader.Split split(Material material, Optional<Servo> servo, OptionalDouble overall) {
         BasicRack rack = shared.rack(List.of(values));
-        return new SplitReader(request, material, servo, overall, (teeth, module) -> ask(
-                        OptionalDouble.empty(),
-                        OptionalInt.of(teeth.driver()),
-                        OptionalInt.of(teeth.driven()),
-                        OptionalDouble.of(module),
-                        rack,
-                        material))
+        return new SplitReader(
+                        request,
+                        material,
+                        servo,
+                        overall,
+                        (teeth, module) -> ask(
+                                OptionalDouble.empty(),
+                                OptionalInt.of(teeth.driver()),
+                                OptionalInt.of(teeth.driven()),
+                                OptionalDouble.of(module),
+                                rack,
+                                material))
                 .read();
     }
 
@@ -94,8 +99,7 @@ final class TrainReader {
         List<StageSpec> decided = new ArrayList<>();
         double turn = travel;
         for (StageSpec stage : stages) {
-            decided.add(stage.withDriver(
-                            SectorPlan.decided(stage.driver(), new SectorPlan(stage.mesh(), true), turn))
+            decided.add(stage.withDriver(SectorPlan.decided(stage.driver(), new SectorPlan(stage.mesh(), true), turn))
                     .withDriven(SectorPlan.decided(stage.driven(), new SectorPlan(stage.mesh(), false), turn)));
             turn /= stage.mesh().ratio();
         }

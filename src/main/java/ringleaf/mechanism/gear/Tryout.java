@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -41,8 +42,8 @@ final class Tryout {
         }
         Problems problems = new Problems();
         Values changed = change.apply(request.values());
-        TrainSpec spec = reader.apply(new Request(
-                request.name(), changed, request.fabrication(), request.catalogues(), problems));
+        TrainSpec spec = reader.apply(
+                new Request(request.name(), changed, request.fabrication(), request.catalogues(), problems));
         return problems.isEmpty() ? Optional.ofNullable(spec) : Optional.empty();
     }
 
@@ -79,7 +80,8 @@ final class Tryout {
             return of(group, field, value);
         }
         return values -> {
-            List<Values> stages = new ArrayList<>(values.given(GearFields.STAGES).orElse(List.of()));
+            List<Values> stages =
+                    new ArrayList<>(values.given(GearFields.STAGES).orElse(List.of()));
             int n = stage.number() - 1;
             if (n < stages.size()) {
                 stages.set(n, of(group, field, value).apply(stages.get(n)));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 /** Two gears that cannot mesh as asked; the message says why, for people. */

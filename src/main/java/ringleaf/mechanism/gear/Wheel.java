@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -56,8 +57,7 @@ record Wheel(Rim rim, WheelSpec spec, Rim.Cut cut, Region region) {
         double hub = Math.max(spec.body().hubReach() + Math.max(web, rim.module()), 2 * web);
         List<Region> joined = Overlay.union(List.of(toothed.get(0), Region.disc(Point.ORIGIN, hub)));
         Contour sharp = joined.get(0).outer();
-        Contour outline = Fillet.rounded(
-                sharp, rim.module(), p -> Math.abs(p.norm() - hub) < HUB_HAIR * rim.module());
+        Contour outline = Fillet.rounded(sharp, rim.module(), p -> Math.abs(p.norm() - hub) < HUB_HAIR * rim.module());
         return new Region(outline, holes);
     }
 
@@ -78,8 +78,8 @@ record Wheel(Rim rim, WheelSpec spec, Rim.Cut cut, Region region) {
         int teeth = spec.sector().get().teeth().orElse(rim.teeth() - 2);
         double centre = centre(rim, teeth);
         double half = teeth * rim.pitchAngle() / 2;
-        Region piece = Region.of(Shapes.annulusSector(
-                Point.ORIGIN, rim.tipRadius() / 2, 2 * outside, centre - half, centre + half));
+        Region piece = Region.of(
+                Shapes.annulusSector(Point.ORIGIN, rim.tipRadius() / 2, 2 * outside, centre - half, centre + half));
         return Overlay.intersection(List.of(whole), List.of(piece)).get(0);
     }
 
@@ -95,7 +95,9 @@ record Wheel(Rim rim, WheelSpec spec, Rim.Cut cut, Region region) {
 
     /** Whole teeth that are there. */
     int teethCut() {
-        return spec.sector().isEmpty() ? rim.teeth() : spec.sector().get().teeth().orElse(rim.teeth() - 2);
+        return spec.sector().isEmpty()
+                ? rim.teeth()
+                : spec.sector().get().teeth().orElse(rim.teeth() - 2);
     }
 
     /** Farthest reach from the axis, mm. */

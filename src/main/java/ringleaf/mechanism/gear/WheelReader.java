@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.List;
@@ -134,8 +135,8 @@ final class WheelReader {
     }
 
     private WheelSpec ring(Rim rim) {
-        for (Field<?> field : List.of(
-                BodyFields.BORE, BodyFields.LIGHTENING, GearFields.TIP_RELIEF, GearFields.TIP_ROUNDING)) {
+        for (Field<?> field :
+                List.of(BodyFields.BORE, BodyFields.LIGHTENING, GearFields.TIP_RELIEF, GearFields.TIP_ROUNDING)) {
             if (values.isGiven(field)) {
                 problems.at(values.where(field), "has no meaning for a ring with teeth inside", "leave it out");
             }
@@ -172,9 +173,8 @@ final class WheelReader {
         }
         boolean relieved = relief > 0 && trouble(rim, 0, depth, rounding).isEmpty();
         boolean deep = relieved && values.isGiven(GearFields.TIP_RELIEF_DEPTH) && relief < depth;
-        Field<Double> blamed = deep
-                ? GearFields.TIP_RELIEF_DEPTH
-                : relieved ? GearFields.TIP_RELIEF : GearFields.TIP_ROUNDING;
+        Field<Double> blamed =
+                deep ? GearFields.TIP_RELIEF_DEPTH : relieved ? GearFields.TIP_RELIEF : GearFields.TIP_ROUNDING;
         double largest = deep
                 ? largest(depth, x -> trouble(rim, relief, x, rounding).isEmpty())
                 : relieved

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import java.util.ArrayList;
@@ -50,11 +51,12 @@ final class RackAssembly {
 
     Assembly assemble() {
         for (Part part : made.drawn()) {
-            int body = switch (part.name()) {
-                case RackParts.RACK, RackParts.PIN -> RackMotion.RACK;
-                case RackParts.PINION, RackParts.AXLE -> RackMotion.PINION;
-                default -> 0;
-            };
+            int body =
+                    switch (part.name()) {
+                        case RackParts.RACK, RackParts.PIN -> RackMotion.RACK;
+                        case RackParts.PINION, RackParts.AXLE -> RackMotion.PINION;
+                        default -> 0;
+                    };
             members.add(new Member(part.name(), part, body, Placement.IDENTITY));
         }
         return new Assembly(
@@ -99,7 +101,8 @@ final class RackAssembly {
         all.add(new Requirement.StaysApart("clearance", APART, pairs));
         if (spec.depth().atMost().isPresent()) {
             List<Integer> stack = List.of(index(RackParts.BASE), index(RackParts.FRONT));
-            all.add(new Requirement.FitsDepth("depth", stack, spec.depth().atMost().getAsDouble()));
+            all.add(new Requirement.FitsDepth(
+                    "depth", stack, spec.depth().atMost().getAsDouble()));
         }
         return all;
     }
@@ -128,11 +131,12 @@ final class RackAssembly {
             if (part.source().isBought()) {
                 continue;
             }
-            double web = switch (part.family()) {
-                case "plate" -> spec.plate().leastWeb();
-                case "gear" -> spec.gear().leastWeb();
-                default -> spec.spacer().leastWeb();
-            };
+            double web =
+                    switch (part.family()) {
+                        case "plate" -> spec.plate().leastWeb();
+                        case "gear" -> spec.gear().leastWeb();
+                        default -> spec.spacer().leastWeb();
+                    };
             // the teeth's own waists are checked by their strength
             all.add(new Requirement.LeastWeb("minimum-web", part.name(), web));
         }
@@ -172,11 +176,14 @@ final class RackAssembly {
         }
         String mark = spec.marks() ? ", its mark facing that of the rack" : "";
         steps.add(BuildStep.of(
-                laid ? "Put the pinion on the servo" + mark + ", and screw it to the horn." : "Put it down" + mark + ".",
+                laid
+                        ? "Put the pinion on the servo" + mark + ", and screw it to the horn."
+                        : "Put it down" + mark + ".",
                 List.of(Placing.of(index(RackParts.PINION), base, Way.DOWN))));
         steps.add(BuildStep.of(
-                "Put the spacers and the front plate on, and tighten the " + plates.screws().size() + " screws ("
-                        + spec.screw().name() + "); the rack must still slide by its own weight.",
+                "Put the spacers and the front plate on, and tighten the "
+                        + plates.screws().size() + " screws (" + spec.screw().name()
+                        + "); the rack must still slide by its own weight.",
                 List.of(
                         Placing.of(index(RackParts.SPACER), base, Way.DOWN),
                         Placing.of(index(RackParts.FRONT), base, Way.DOWN))));

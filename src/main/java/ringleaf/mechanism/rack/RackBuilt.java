@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import java.util.List;
@@ -34,20 +35,30 @@ final class RackBuilt implements AsBuilt {
         ToothForm form = layout.pinion();
         double half = layout.pitch() / 2;
         distance = sizes.width(
-                "slot-distance", "pinion's axis to the slots", layout.pair().mountingDistance() + layout.pinDepth(), 1,
+                "slot-distance",
+                "pinion's axis to the slots",
+                layout.pair().mountingDistance() + layout.pinDepth(),
+                1,
                 spec.plate());
         pinRow = sizes.width("pin-row", "guide pins to the rack's teeth", layout.pinDepth(), 1, spec.gear());
         slotWidth = sizes.width("slot-width", "width of the slots", layout.slotWidth(), PLATES, spec.plate());
         slotPlace = sizes.edge("slot-place", "slots of one plate beside those of the other", 0, PLATES, spec.plate());
-        pin = sizes.add("pin-diameter", "diameter of the guide pins", layout.pin(), PINS, SizesOff.WIRE,
+        pin = sizes.add(
+                "pin-diameter",
+                "diameter of the guide pins",
+                layout.pin(),
+                PINS,
+                SizesOff.WIRE,
                 "drawn, common practice");
         pinionTooth = sizes.width("pinion-tooth", "thickness of the pinion's teeth", form.thickness(), 1, spec.gear());
-        rackTooth = sizes.width("rack-tooth", "thickness of the rack's teeth", half - layout.backlash() / 2, 1, spec.gear());
+        rackTooth = sizes.width(
+                "rack-tooth", "thickness of the rack's teeth", half - layout.backlash() / 2, 1, spec.gear());
         pinionTip = sizes.edge("pinion-tip", "tip radius of the pinion", form.tipRadius(), 1, spec.gear());
         pinionRoot = sizes.edge("pinion-root", "root radius of the pinion", form.rootRadius(), 1, spec.gear());
         rackTip = sizes.edge("rack-tip", "tips of the rack", layout.pair().rackAddendum(), 1, spec.gear());
         rackRoot = sizes.edge("rack-root", "roots of the rack", layout.rootDepth(), 1, spec.gear());
-        spacer = sizes.height("spacer-length", "length of the spacers", new RackPlates(layout).between(), spec.spacer());
+        spacer =
+                sizes.height("spacer-length", "length of the spacers", new RackPlates(layout).between(), spec.spacer());
         width = sizes.height("width", "thickness of the rack", spec.width(), spec.gear());
     }
 
@@ -61,14 +72,30 @@ final class RackBuilt implements AsBuilt {
         RackRooms rooms = spec.rooms();
         List<Relief> module = List.of(Relief.larger("module", layout.module(), 2.5 * layout.module()));
         return List.of(
-                Limit.of("backlash", "mm", "the teeth have play, wherever the rack leans", spec.backlashRoom(),
+                Limit.of(
+                        "backlash",
+                        "mm",
+                        "the teeth have play, wherever the rack leans",
+                        spec.backlashRoom(),
                         larger("backlash", layout.backlash())),
-                Limit.of("tip-clearance", "mm", "tips stay off the roots, wherever the rack leans",
-                        rooms.tips(layout.module(), spec.rack()), module),
+                Limit.of(
+                        "tip-clearance",
+                        "mm",
+                        "tips stay off the roots, wherever the rack leans",
+                        rooms.tips(layout.module(), spec.rack()),
+                        module),
                 new Limit("contact-ratio", "1", "a pair of teeth is always in contact", "", module),
-                Limit.of("pin-in-slot", "mm", "both pins slide in the slots of both plates at once", rooms.slot(),
+                Limit.of(
+                        "pin-in-slot",
+                        "mm",
+                        "both pins slide in the slots of both plates at once",
+                        rooms.slot(),
                         larger("clearances.slot", rooms.slot().mm())),
-                Limit.of("axial-play", "mm", "the plates do not press on the rack", rooms.axial(),
+                Limit.of(
+                        "axial-play",
+                        "mm",
+                        "the plates do not press on the rack",
+                        rooms.axial(),
                         larger("clearances.axial", rooms.axial().mm())));
     }
 
@@ -83,8 +110,11 @@ final class RackBuilt implements AsBuilt {
 
     private double[] margins(double[][] off) {
         double slide = slide(off);
-        double lean = Math.max(0, spec.rooms().lean() + Math.min(off[slotWidth][0], off[slotWidth][1]) / 2
-                - Math.max(off[pin][0], off[pin][1]) / 2);
+        double lean = Math.max(
+                0,
+                spec.rooms().lean()
+                        + Math.min(off[slotWidth][0], off[slotWidth][1]) / 2
+                        - Math.max(off[pin][0], off[pin][1]) / 2);
         // How much nearer to the pinion the rack comes: places off, and its lean.
         double nearer = lean - off[distance][0] - off[pinRow][0];
         double slant = 2 * Math.tan(spec.rack().pressureAngle());

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import java.util.ArrayList;
@@ -50,8 +51,9 @@ final class RackChecks {
         found.add(Finding.of("mesh-at-stops")
                 .about(RackParts.RACK)
                 .atLeast(layout.spareTeeth(), spec.spare(), "1")
-                .says("teeth of the rack beyond all that can meet the pinion, with a guide pin at the end of its slot; a"
-                        + " longer rack or a shorter stroke leaves more"));
+                .says(
+                        "teeth of the rack beyond all that can meet the pinion, with a guide pin at the end of its slot; a"
+                                + " longer rack or a shorter stroke leaves more"));
         spec.servo().ifPresent(servo -> {
             double r = layout.pinion().referenceRadius();
             int teeth = (int) Math.ceil(2 * layout.stroke() / servo.travel() / layout.module() - Finding.ROUNDING);
@@ -65,13 +67,20 @@ final class RackChecks {
                                             + Words.number(Math.floor(10 * r * servo.travel()) / 10, 1) + "mm"
                                     : "")));
         });
-        bound("overall-length", plates.overallLength(), spec.overall().atMost().orElse(Double.NaN), "plates, and the rack out of them");
+        bound(
+                "overall-length",
+                plates.overallLength(),
+                spec.overall().atMost().orElse(Double.NaN),
+                "plates, and the rack out of them");
         bound("depth", plates.depth(), spec.depth().atMost().orElse(Double.NaN), "front to back of the plates");
     }
 
     private void bound(String check, double measured, double most, String message) {
         if (!Double.isNaN(most)) {
-            found.add(Finding.of(check).about("plates").atMost(measured, most, "mm").says(message));
+            found.add(Finding.of(check)
+                    .about("plates")
+                    .atMost(measured, most, "mm")
+                    .says(message));
         }
     }
 
@@ -92,7 +101,9 @@ final class RackChecks {
                 .about(RackParts.PINION)
                 .room(room, spec.gear().leastWeb(), "mm")
                 .says("material from bore or hub screws to the root circle"
-                        + (room < spec.gear().leastWeb() ? "; more teeth, a larger module or another bore leaves more" : "")));
+                        + (room < spec.gear().leastWeb()
+                                ? "; more teeth, a larger module or another bore leaves more"
+                                : "")));
     }
 
     private void mesh() {
@@ -106,9 +117,10 @@ final class RackChecks {
                 .about(RackParts.PINION, RackParts.RACK)
                 .orWarn()
                 .atMost(past, ROUNDED * layout.module(), "mm")
-                .says(past > ROUNDED * layout.module()
-                        ? "the rack's tips reach below the involute; more teeth or profile shift clear it"
-                        : "how far the rack's tips reach past the end of the involute"));
+                .says(
+                        past > ROUNDED * layout.module()
+                                ? "the rack's tips reach below the involute; more teeth or profile shift clear it"
+                                : "how far the rack's tips reach past the end of the involute"));
         Room tips = spec.rooms().tips(layout.module(), spec.rack());
         found.add(Finding.of("tip-clearance")
                 .about(RackParts.PINION, RackParts.RACK)
@@ -181,11 +193,15 @@ final class RackChecks {
             return;
         }
         String share = spec.torque().isPresent() ? "" : ", half of what stalls the servo at work";
-        spec.force().ifPresent(asked -> found.add(Finding.of("rack-force")
-                .about(RackParts.RACK)
-                .atLeast(layout.rackForce(), asked, "N")
-                .says("push of the rack from the torque at the pinion" + share
-                        + ", less the friction of both pins; friction figures differ by half, weight is not counted")));
+        spec.force()
+                .ifPresent(
+                        asked -> found.add(
+                                Finding.of("rack-force")
+                                        .about(RackParts.RACK)
+                                        .atLeast(layout.rackForce(), asked, "N")
+                                        .says(
+                                                "push of the rack from the torque at the pinion" + share
+                                                        + ", less the friction of both pins; friction figures differ by half, weight is not counted")));
         double stall = spec.torque().isPresent()
                 ? layout.toothForce()
                 : spec.servo().orElseThrow().torque() / layout.pinion().referenceRadius();
@@ -195,7 +211,8 @@ final class RackChecks {
         found.add(Finding.of("bending")
                 .about(RackParts.PINION)
                 .atMost(stress / strength, 1, 1 / SAFETY, "1")
-                .says("bending stress of a tooth as a share of the strength of " + spec.gear().stock() + ": "
+                .says("bending stress of a tooth as a share of the strength of "
+                        + spec.gear().stock() + ": "
                         + Words.number(stress, 1) + " of " + Words.number(strength, 1) + " MPa under "
                         + Words.number(stall, 1) + " N on its tip (Lewis, from the outline), with the drive at stall"));
     }

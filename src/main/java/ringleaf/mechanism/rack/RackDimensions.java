@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import java.util.ArrayList;
@@ -28,31 +29,49 @@ final class RackDimensions {
                         "slots",
                         layout.hasTwoSlots() ? "two" : "one",
                         Origin.SOLVED,
-                        layout.hasTwoSlots() ? "each guide pin has its own" : "the stroke is longer than the pins are apart"));
+                        layout.hasTwoSlots()
+                                ? "each guide pin has its own"
+                                : "the stroke is longer than the pins are apart"));
     }
 
     List<Dimension> all() {
-        mm("stroke", layout.stroke(), spec.length().isPresent()
+        mm(
+                "stroke",
+                layout.stroke(),
+                spec.length().isPresent()
                         ? "what rack-length and the servo's travel leave"
                         : "what the servo's travel comes to");
         mm("rack-length", layout.length(), "stroke, mesh, spare teeth and guide pins");
         number("rack-teeth", layout.rackTeeth(), "stroke and mesh");
         mm("module", layout.module(), "the first usual one with which every check holds");
         all.add(new Dimension(
-                "pressure-angle", Math.toDegrees(spec.rack().pressureAngle()), "deg", origin("pressure-angle", Origin.DEFAULT), ""));
-        number("pinion.teeth", "pinion-teeth", layout.pinion().teeth(), "the fewest that hold the bore and reach the stroke");
+                "pressure-angle",
+                Math.toDegrees(spec.rack().pressureAngle()),
+                "deg",
+                origin("pressure-angle", Origin.DEFAULT),
+                ""));
+        number(
+                "pinion.teeth",
+                "pinion-teeth",
+                layout.pinion().teeth(),
+                "the fewest that hold the bore and reach the stroke");
         number("pinion.profile-shift", "pinion-profile-shift", layout.pinion().shift(), "the least without undercut");
         room("backlash", layout.backlash(), spec.backlashRoom());
         room("tip-clearance", layout.tipClearance(), spec.rooms().tips(layout.module(), spec.rack()));
         mm("mounting-distance", layout.pair().mountingDistance(), "pinion's axis to the rack's datum line");
         all.add(new Dimension(
-                "pinion-travel", Math.toDegrees(layout.travel()), "deg", Origin.SOLVED, "stroke over the reference radius"));
+                "pinion-travel",
+                Math.toDegrees(layout.travel()),
+                "deg",
+                Origin.SOLVED,
+                "stroke over the reference radius"));
         mm("guide.pin-diameter", "pin-diameter", layout.pin(), "the first sold dowel with which every check holds");
         mm("pin-spacing", 2 * layout.pinAt(), "as far apart as the bar's ends let them");
         mm("pin-row-depth", layout.pinDepth(), "below the datum line: roots, webs and the servo's horn");
         mm("slot-width", layout.slotWidth(), "pin and its clearance");
         mm("rack-height", layout.pair().rackAddendum() + layout.back(), "teeth, pins and webs");
-        for (Room room : List.of(spec.rooms().stop(), spec.rooms().axial(), spec.rooms().slot())) {
+        for (Room room :
+                List.of(spec.rooms().stop(), spec.rooms().axial(), spec.rooms().slot())) {
             room("clearances-" + room.name(), room.mm(), room);
         }
         mm("overall-length", plates.overallLength(), "plates, and the rack out of them");
@@ -66,7 +85,10 @@ final class RackDimensions {
         mm("depth", plates.depth(), "both plates and what is between");
         if (spec.working().isPresent()) {
             all.add(new Dimension(
-                    "rack-force", layout.rackForce(), "N", Origin.SOLVED,
+                    "rack-force",
+                    layout.rackForce(),
+                    "N",
+                    Origin.SOLVED,
                     "torque over the reference radius, less the friction of the guide"));
         }
         return all;

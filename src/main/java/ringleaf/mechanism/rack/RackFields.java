@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import ringleaf.mechanism.Request;
@@ -67,12 +68,13 @@ final class RackFields {
             .atLeast(-1, "roots of teeth moved further in are cut away")
             .atMost(1.5, "teeth moved further out come to a point")
             .byDefaultWords("the least without undercut");
-    static final FieldSet PINION_SET = FieldSet.of(
-            TEETH, PROFILE_SHIFT, BodyFields.BORE, BodyFields.HUB_SCREWS, BodyFields.LIGHTENING);
+    static final FieldSet PINION_SET =
+            FieldSet.of(TEETH, PROFILE_SHIFT, BodyFields.BORE, BodyFields.HUB_SCREWS, BodyFields.LIGHTENING);
     static final Field<Values> PINION = Field.group("pinion", PINION_SET).help("the gear that moves the rack");
 
-    static final Field<Named> SERVO =
-            Field.named("servo", "servos", Servo.FIELDS).help("servo that turns the pinion").byDefaultWords("none");
+    static final Field<Named> SERVO = Field.named("servo", "servos", Servo.FIELDS)
+            .help("servo that turns the pinion")
+            .byDefaultWords("none");
     static final Field<Double> TORQUE = Field.torque("torque")
             .help("torque at the pinion")
             .atLeast(0.1, "less turns nothing")
@@ -117,7 +119,8 @@ final class RackFields {
             .atMost(5, "more lets the rack sway")
             .byDefaultWords("what the process of the plates allows for a slot, or what all sizes ask for");
     static final FieldSet CLEARANCE_SET = FieldSet.of(STOP, AXIAL, SLOT);
-    static final Field<Values> CLEARANCES = Field.group("clearances", CLEARANCE_SET).help("room and play by name");
+    static final Field<Values> CLEARANCES =
+            Field.group("clearances", CLEARANCE_SET).help("room and play by name");
 
     static final Field<Double> PLATE_THICKNESS = Field.length("plate-thickness")
             .help("thickness of both plates")
@@ -140,9 +143,9 @@ final class RackFields {
             .byDefaultWords("what the stroke comes to");
     static final Field<String> SCREW =
             Field.name("screw", "screws").help("screws through both plates").byDefault("M3");
-    static final Field<String> PIN_FIT =
-            FitName.field("guide-pin", "how the guide pins sit in the rack", FitName.PRESS, FitName.GLUE)
-                    .byDefault("press");
+    static final Field<String> PIN_FIT = FitName.field(
+                    "guide-pin", "how the guide pins sit in the rack", FitName.PRESS, FitName.GLUE)
+            .byDefault("press");
     static final Field<Values> FITS = Field.group(Request.FITS, FieldSet.of(PIN_FIT, Screw.THREAD_CLEARANCE))
             .help("fits by name; that of the pinion's bore stands beside its axle");
 

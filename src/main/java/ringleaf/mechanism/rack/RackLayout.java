@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import ringleaf.geom.Placement;
@@ -63,8 +64,8 @@ record RackLayout(
         form = form.withTipRadius(Math.min(form.tipRadius(), mounting + dedendum * module - room));
         double full = module * spec.rack().addendum();
         RackPair pair = new RackPair(form, Math.min(full, mounting - form.rootRadius() - room));
-        RackOutline outline = new RackOutline(
-                module, cut(spec.rack(), dedendum, pair.rackAddendum() / module), backlash / 2);
+        RackOutline outline =
+                new RackOutline(module, cut(spec.rack(), dedendum, pair.rackAddendum() / module), backlash / 2);
         double margin = margin(spec, pair);
         double pitch = Math.PI * module;
         double stroke = stroke(spec, form, pitch, margin);
@@ -114,7 +115,8 @@ record RackLayout(
 
     private static ToothForm form(RackSpec spec, double module, int teeth, double backlash, double deeper) {
         double shift = spec.shift().orElse(ShiftChoice.forPinion(spec.rack(), teeth));
-        ToothForm form = ToothForm.of(module, teeth, shift, backlash / 2, spec.rack().withDeeper(deeper));
+        ToothForm form =
+                ToothForm.of(module, teeth, shift, backlash / 2, spec.rack().withDeeper(deeper));
         return spec.shift().isPresent() ? form : form.withLeastTipThickness(ShiftChoice.LEAST_TIP * module);
     }
 
@@ -136,7 +138,9 @@ record RackLayout(
      * the toothed length lies beyond the stroke at either end.
      */
     private static double margin(RackSpec spec, RackPair pair) {
-        return meeting(pair) + spec.rooms().stop().mm() + spec.spare() * Math.PI * pair.pinion().module();
+        return meeting(pair)
+                + spec.rooms().stop().mm()
+                + spec.spare() * Math.PI * pair.pinion().module();
     }
 
     /** To either side of the axis, how far along the rack its teeth can come within the pinion's tip circle, mm. */
@@ -231,7 +235,8 @@ record RackLayout(
 
     /** Whether each pin has a slot of its own; else both run in one. */
     boolean hasTwoSlots() {
-        return 2 * pinAt() - stroke - 2 * slotBeyond() - slotWidth() >= spec.plate().leastWeb();
+        return 2 * pinAt() - stroke - 2 * slotBeyond() - slotWidth()
+                >= spec.plate().leastWeb();
     }
 
     /** Farthest reach of a slot from the pinion's axis along the travel. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import java.util.ArrayList;
@@ -13,7 +14,6 @@ import ringleaf.geom.Region;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
-import ringleaf.part.Words;
 import ringleaf.tooth.GearOutline;
 
 /** The parts of a rack and pinion, drawn in their places at the start of the travel. */
@@ -30,6 +30,7 @@ final class RackParts {
 
     /** Material kept inside the root circle, in modules, where it is more than the web; common practice, no source. */
     private static final double RIM_BACK = 1.5;
+
     private static final double MARK_LENGTH = 2;
     private static final double MARK_GAP = 0.3;
 
@@ -62,8 +63,8 @@ final class RackParts {
                 spec.gear().source(),
                 List.of(Layer.of(bar(), base, base + spec.width()).withMarks(marks(rackMark()))),
                 sheets(""),
-                List.of(Region.of(Contour.rectangle(new Box(
-                        plates.left(), layout.datum() - layout.rootDepth(), plates.right(), layout.tips())))),
+                List.of(Region.of(Contour.rectangle(
+                        new Box(plates.left(), layout.datum() - layout.rootDepth(), plates.right(), layout.tips())))),
                 false));
         double bottom = plates.pinionBottom();
         parts.add(new Part(
@@ -99,7 +100,11 @@ final class RackParts {
         List<Part> parts = new ArrayList<>();
         for (Part part : drawn()) {
             boolean isBought = part.source().isBought();
-            parts.add(isBought ? Part.bought(part.name(), part.quantity(), part.source().stock()) : one(part));
+            parts.add(
+                    isBought
+                            ? Part.bought(
+                                    part.name(), part.quantity(), part.source().stock())
+                            : one(part));
         }
         spec.body().axle().bearing().ifPresent(b -> parts.add(Part.bought("bearing", 1, b.words())));
         spec.servo().ifPresent(s -> parts.add(Part.bought("servo", 1, s.words())));
@@ -134,8 +139,7 @@ final class RackParts {
                 .map(d -> bought(d.order(plates.pinLength())))
                 .orElseGet(() -> spec.hardware().rod(PIN, layout.pin()).source(plates.pinLength()));
         return new Part(
-                PIN, "pin", 2, goods, List.of(new Layer(discs, middle - half, middle + half)), "", List.of(),
-                false);
+                PIN, "pin", 2, goods, List.of(new Layer(discs, middle - half, middle + half)), "", List.of(), false);
     }
 
     private static Part.Source bought(String words) {
@@ -147,11 +151,19 @@ final class RackParts {
     }
 
     private Part stack(String name, List<Region> rings, double from, double to) {
-        int sheets = spec.spacer().sheet() ? (int) Math.rint((to - from) / spec.spacer().thickness()) : 1;
+        int sheets = spec.spacer().sheet()
+                ? (int) Math.rint((to - from) / spec.spacer().thickness())
+                : 1;
         String note = sheets > 1 ? sheets + " sheets each, glued in line" : "";
         return new Part(
-                name, "spacer", rings.size(), spec.spacer().source(), List.of(new Layer(rings, from, to)), note,
-                List.of(), false);
+                name,
+                "spacer",
+                rings.size(),
+                spec.spacer().source(),
+                List.of(new Layer(rings, from, to)),
+                note,
+                List.of(),
+                false);
     }
 
     private String sheets(String note) {
@@ -163,9 +175,8 @@ final class RackParts {
     private Region bar() {
         double module = layout.module();
         double first = -layout.stroke() / 2 - (layout.rackTeeth() - 1) * layout.pitch() / 2;
-        Contour toothed = layout.teeth()
-                .bar(layout.rackTeeth(), layout.back())
-                .placed(Placement.shift(first, layout.datum()));
+        Contour toothed =
+                layout.teeth().bar(layout.rackTeeth(), layout.back()).placed(Placement.shift(first, layout.datum()));
         double low = layout.datum() - layout.back();
         double high = layout.datum() - layout.rootDepth();
         List<Region> all = new ArrayList<>(List.of(Region.of(toothed)));
@@ -184,7 +195,8 @@ final class RackParts {
             holes.add(Contour.circle(at, layout.pinHole() / 2));
         }
         if (spec.eye().isPresent()) {
-            holes.add(Contour.circle(new Point(plates.eye(), (low + high) / 2), spec.eye().getAsDouble() / 2));
+            holes.add(Contour.circle(
+                    new Point(plates.eye(), (low + high) / 2), spec.eye().getAsDouble() / 2));
         }
         return bar.withHoles(holes);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import java.util.ArrayList;
@@ -12,8 +13,8 @@ import ringleaf.geom.Region;
 import ringleaf.mechanism.Bolt;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.body.ServoOutline;
-import ringleaf.spec.shared.Dowel;
 import ringleaf.part.Finding;
+import ringleaf.spec.shared.Dowel;
 import ringleaf.spec.shared.Servo;
 
 /** Heights, outline, slots and holes of both plates; mm. z = 0 is the back of the base. */
@@ -31,7 +32,8 @@ final class RackPlates {
     RackPlates(RackLayout layout) {
         this.layout = layout;
         this.spec = layout.spec();
-        this.pad = spec.screw().hole() / 2 + Math.max(spec.plate().leastWeb(), spec.spacer().leastWeb());
+        this.pad = spec.screw().hole() / 2
+                + Math.max(spec.plate().leastWeb(), spec.spacer().leastWeb());
     }
 
     /** Thickness of either plate. */
@@ -82,7 +84,8 @@ final class RackPlates {
 
     /** Length of the spacers between both plates: whole sheets where they are cut from sheet. */
     double between() {
-        double need = Math.max(0, belowPinion()) + spec.width() + spec.rooms().axial().mm();
+        double need =
+                Math.max(0, belowPinion()) + spec.width() + spec.rooms().axial().mm();
         double sheet = spec.spacer().thickness();
         return spec.spacer().sheet() ? Math.ceil(need / sheet - Finding.ROUNDING) * sheet : need;
     }
@@ -130,8 +133,7 @@ final class RackPlates {
         if (spec.servo().isPresent()) {
             double head = Math.max(spec.screw().headDiameter() / 2, spec.screw().nutAcross() / Math.sqrt(3));
             half = Math.max(
-                    half,
-                    spec.servo().get().bodyWidth() / 2 + ServoOutline.ROOM + Math.max(head, reach()) + reach());
+                    half, spec.servo().get().bodyWidth() / 2 + ServoOutline.ROOM + Math.max(head, reach()) + reach());
         }
         return half;
     }

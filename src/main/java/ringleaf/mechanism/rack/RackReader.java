@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import java.util.Optional;
@@ -86,7 +87,8 @@ final class RackReader {
 
     /** Something has to say how far the rack goes. */
     private void way(Values drive) {
-        if (!values.isGiven(RackFields.STROKE) && !values.isGiven(RackFields.LENGTH)
+        if (!values.isGiven(RackFields.STROKE)
+                && !values.isGiven(RackFields.LENGTH)
                 && !drive.isGiven(RackFields.SERVO)) {
             problems.at(
                     values.where(RackFields.STROKE),
@@ -122,8 +124,8 @@ final class RackReader {
                 teeth ? pinion.where(RackFields.TEETH) : values.where(RackFields.BACKLASH),
                 teeth ? "no such teeth can be made" : "no teeth can be made with this much play, or no stroke is left",
                 teeth
-                        ? (int) Math.ceil(spec.rack().leastTeeth()) + " teeth and more need no profile shift; leave both"
-                                + " out and they are chosen"
+                        ? (int) Math.ceil(spec.rack().leastTeeth())
+                                + " teeth and more need no profile shift; leave both" + " out and they are chosen"
                         : "less backlash, a longer rack or a process that keeps closer sizes");
     }
 
@@ -143,8 +145,8 @@ final class RackReader {
             if (Math.abs(sheets - Math.rint(sheets)) > 1e-6) {
                 problems.at(
                         values.where(field),
-                        Words.mm(asked.get()) + " is no whole number of sheets of the stock " + making.stock().name()
-                                + " of " + Words.mm(thickness),
+                        Words.mm(asked.get()) + " is no whole number of sheets of the stock "
+                                + making.stock().name() + " of " + Words.mm(thickness),
                         "the nearest that works is " + Words.number(Math.max(1, Math.rint(sheets)) * thickness, 3)
                                 + "mm");
             }
@@ -156,7 +158,8 @@ final class RackReader {
 
     private Material spacer(double width) {
         Making making = request.fabrication().of("spacer", width);
-        return Material.of(making.process(), making.stock(), making.stock().thickness().orElse(width));
+        return Material.of(
+                making.process(), making.stock(), making.stock().thickness().orElse(width));
     }
 
     private static Values group(Values of, Field<Values> field, FieldSet fields) {

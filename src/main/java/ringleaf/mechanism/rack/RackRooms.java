@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import java.util.Optional;
@@ -52,15 +53,31 @@ record RackRooms(Room stop, Room axial, Room slot, Material gear, Material plate
         double leans = slant * lean();
         double g = gear.repeatability();
         return Room.of(
-                "backlash", given, leans + PLAY, leans, "that the guide's play takes", 1, g, g,
-                slant * plate.repeatability(), slant * g);
+                "backlash",
+                given,
+                leans + PLAY,
+                leans,
+                "that the guide's play takes",
+                1,
+                g,
+                g,
+                slant * plate.repeatability(),
+                slant * g);
     }
 
     /** From tips to roots: a quarter of the module, or more where the rack leans and tips, roots and places are off. */
     Room tips(double module, BasicRack rack) {
         double g = gear.repeatability();
         return Room.of(
-                "tip-clearance", Optional.empty(), module * rack.clearance(), lean(), "that the guide's play takes",
-                TipRoom.TIPS, g, g, g, plate.repeatability());
+                "tip-clearance",
+                Optional.empty(),
+                module * rack.clearance(),
+                lean(),
+                "that the guide's play takes",
+                TipRoom.TIPS,
+                g,
+                g,
+                g,
+                plate.repeatability());
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import java.util.ArrayList;
@@ -29,8 +30,7 @@ final class RackSearch {
     private static final Set<String> BY_TEETH = Set.of(
             "bending", "bore-web", "contact-ratio", "interference", "undercut", "tip-thickness", "servo-reaches");
     /** What other guide pins relieve. */
-    private static final Set<String> BY_PIN =
-            Set.of("jamming", "pin-engagement", "overall-length", "mesh-at-stops");
+    private static final Set<String> BY_PIN = Set.of("jamming", "pin-engagement", "overall-length", "mesh-at-stops");
 
     private static final Finding NO_TEETH =
             Finding.of("tip-thickness").plain(false).says("such teeth cannot be made");
@@ -55,7 +55,8 @@ final class RackSearch {
     /** The design, or none where no teeth can be made at all. */
     static Optional<RackLayout> find(RackSpec spec) {
         RackSearch search = new RackSearch(spec);
-        double[] modules = spec.module().isPresent() ? new double[] {spec.module().getAsDouble()} : MODULES;
+        double[] modules =
+                spec.module().isPresent() ? new double[] {spec.module().getAsDouble()} : MODULES;
         double[] pins = spec.pin().isPresent() ? new double[] {spec.pin().getAsDouble()} : DOWELS;
         for (double module : modules) {
             boolean byPin = true;
@@ -129,9 +130,11 @@ final class RackSearch {
 
     /** The fewest teeth that hold the bore and, with a servo, reach the stroke within its travel. */
     private int fewest(double module) {
-        double radius = spec.body().hubReach() + spec.gear().leastWeb() + spec.rack().dedendum() * module;
+        double radius =
+                spec.body().hubReach() + spec.gear().leastWeb() + spec.rack().dedendum() * module;
         if (spec.servo().isPresent() && spec.stroke().isPresent()) {
-            radius = Math.max(radius, spec.stroke().getAsDouble() / spec.servo().get().travel());
+            radius = Math.max(
+                    radius, spec.stroke().getAsDouble() / spec.servo().get().travel());
         }
         return Math.max(RackLayout.LEAST_TEETH, (int) Math.ceil(2 * radius / module - Finding.ROUNDING));
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import java.util.Optional;
@@ -105,8 +106,33 @@ record RackSpec(
     /** The same with another module. */
     RackSpec withModule(double other) {
         return new RackSpec(
-                name, stroke, length, OptionalDouble.of(other), rack, teeth, shift, backlash, gear, width, plate, spacer,
-                body, servo, torque, force, pin, pinFit, pinAllowance, eye, rooms, screw, hardware, spare, depth, overall,
-                marks, given);
+                name,
+                stroke,
+                length,
+                OptionalDouble.of(other),
+                rack,
+                teeth,
+                shift,
+                backlash,
+                gear,
+                width,
+                plate,
+                spacer,
+                body,
+                servo,
+                torque,
+                force,
+                pin,
+                pinFit,
+                pinAllowance,
+                eye,
+                rooms,
+                screw,
+                hardware,
+                spare,
+                depth,
+                overall,
+                marks,
+                given);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report.page;
 
 import java.util.ArrayList;
@@ -149,8 +150,8 @@ public final class MechanismPage {
     static String viewBox(Box box, double room) {
         double margin = room * Math.max(box.width(), box.height());
         Box grown = box.grown(margin);
-        return Decimals.of(grown.minX(), 3) + " " + Decimals.of(-grown.maxY(), 3) + " "
-                + Decimals.of(grown.width(), 3) + " " + Decimals.of(grown.height(), 3);
+        return Decimals.of(grown.minX(), 3) + " " + Decimals.of(-grown.maxY(), 3) + " " + Decimals.of(grown.width(), 3)
+                + " " + Decimals.of(grown.height(), 3);
     }
 
     private static int bodies(Assembly assembly) {
@@ -201,7 +202,8 @@ public final class MechanismPage {
             PageText.json(out.append(i == 0 ? "[" : ",["), part.name());
             PageText.number(out.append(','), part.isDrawn() ? part.zFrom() : 0, 4);
             PageText.number(out.append(','), part.isDrawn() ? part.zTo() : 0, 4);
-            PageText.number(out.append(','), part.isDrawn() ? part.box().height() : 0, 3).append(']');
+            PageText.number(out.append(','), part.isDrawn() ? part.box().height() : 0, 3)
+                    .append(']');
         }
         out.append(']');
     }

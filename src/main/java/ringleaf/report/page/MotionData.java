@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report.page;
 
 import java.util.ArrayList;
@@ -119,7 +120,11 @@ final class MotionData {
             PageText.number(out, pivot.x(), 6).append(',');
             PageText.number(out, pivot.y(), 6).append(']');
         } else {
-            out.append('[').append(index(whole(x))).append(',').append(index(whole(y))).append("]]");
+            out.append('[')
+                    .append(index(whole(x)))
+                    .append(',')
+                    .append(index(whole(y)))
+                    .append("]]");
         }
     }
 

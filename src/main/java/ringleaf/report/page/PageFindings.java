@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report.page;
 
 import java.util.List;
@@ -41,9 +42,14 @@ final class PageFindings {
         out.append("<p class=\"verdict ").append(word).append("\"><span class=\"mark\" aria-hidden=\"true\">");
         out.append(MARKS[worst()]).append("</span> ");
         String reason = Verdict.of(findings, unit).reason();
-        out.append(worst() == 0 ? "<strong>Fail: do not cut this.</strong> " : "<strong>Pass: this may be cut.</strong> ");
-        PageText.html(out, Character.toUpperCase(reason.charAt(0)) + reason.substring(1)).append('.');
-        out.append(" <span class=\"counts\">").append(counts[0]).append(" failed, ").append(counts[1]);
+        out.append(
+                worst() == 0 ? "<strong>Fail: do not cut this.</strong> " : "<strong>Pass: this may be cut.</strong> ");
+        PageText.html(out, Character.toUpperCase(reason.charAt(0)) + reason.substring(1))
+                .append('.');
+        out.append(" <span class=\"counts\">")
+                .append(counts[0])
+                .append(" failed, ")
+                .append(counts[1]);
         out.append(" warned, ").append(counts[2]).append(" passed.</span></p>\n");
     }
 
@@ -88,12 +94,14 @@ final class PageFindings {
         String status = finding.status().label();
         out.append("<tr class=\"").append(status).append('"');
         place(finding);
-        PageText.html(out.append(" data-where=\""), FindingWords.where(finding, unit)).append("\" data-check=\"");
+        PageText.html(out.append(" data-where=\""), FindingWords.where(finding, unit))
+                .append("\" data-check=\"");
         PageText.html(out, finding.check()).append("\" data-limit=\"");
         double limit = finding.unit().equals("mm") ? finding.limit() / unit.millimetres() : finding.limit();
         PageText.number(out, limit, 6).append("\"><th scope=\"row\"><span class=\"mark\" aria-hidden=\"true\">");
         out.append(mark).append("</span><span class=\"quiet\">").append(status).append("</span> ");
-        PageText.html(out, finding.check()).append("</th><td class=\"see\"></td><td class=\"figure\" data-l=\"measured\">");
+        PageText.html(out, finding.check())
+                .append("</th><td class=\"see\"></td><td class=\"figure\" data-l=\"measured\">");
         PageText.html(out, FindingWords.measured(finding, unit)).append("</td><td class=\"figure\" data-l=\"limit\">");
         PageText.html(out, FindingWords.limit(finding, unit)).append("</td><td class=\"where\" data-l=\"where\">");
         PageText.html(out, FindingWords.where(finding, unit)).append("</td><td data-l=\"judged\">");
@@ -114,8 +122,15 @@ final class PageFindings {
         if (place.step() > 0) {
             out.append(" data-step=\"").append(place.step()).append('"');
         }
-        numbers("members", finding.subjects().stream().map(page::member).filter(i -> i >= 0).toList());
-        numbers("parts", finding.subjects().stream().map(page::part).filter(i -> i >= 0).toList());
+        numbers(
+                "members",
+                finding.subjects().stream()
+                        .map(page::member)
+                        .filter(i -> i >= 0)
+                        .toList());
+        numbers(
+                "parts",
+                finding.subjects().stream().map(page::part).filter(i -> i >= 0).toList());
     }
 
     private void numbers(String name, List<Integer> numbers) {

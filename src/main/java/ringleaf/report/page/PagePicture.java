@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report.page;
 
 import java.util.List;
@@ -22,7 +23,10 @@ final class PagePicture {
     }
 
     String draw(String viewBox) {
-        out.append("<svg id=\"").append(id).append("-picture\" class=\"mechanism-picture\" viewBox=\"").append(viewBox);
+        out.append("<svg id=\"")
+                .append(id)
+                .append("-picture\" class=\"mechanism-picture\" viewBox=\"")
+                .append(viewBox);
         out.append("\" role=\"group\" aria-label=\"");
         PageText.html(out, assembly.name()).append(" seen from above, to scale\">\n<defs>\n");
         List<MovingView.Sheaf> sheaves = view.sheaves();
@@ -83,7 +87,9 @@ final class PagePicture {
         out.append('"');
         if (!named[sheaf.part()]) {
             named[sheaf.part()] = true;
-            out.append(" tabindex=\"0\" role=\"img\" aria-label=\"").append(sheaf.members().size()).append(" &#215; ");
+            out.append(" tabindex=\"0\" role=\"img\" aria-label=\"")
+                    .append(sheaf.members().size())
+                    .append(" &#215; ");
             PageText.html(out, part.name()).append('"');
         }
         out.append("><g id=\"").append(id).append("-g").append(index).append("\">\n");
@@ -96,7 +102,11 @@ final class PagePicture {
     private void use(int index, MovingView.Sheaf sheaf, int place) {
         int number = sheaf.members().get(place);
         Member member = assembly.members().get(number);
-        out.append("<use href=\"#").append(outlineId(index)).append("\" data-m=\"").append(number).append('"');
+        out.append("<use href=\"#")
+                .append(outlineId(index))
+                .append("\" data-m=\"")
+                .append(number)
+                .append('"');
         if (sheaf.role() == MovingView.Role.LEAVES) {
             out.append(" class=\"t").append(tint(place, sheaf.members().size())).append('"');
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report.page;
 
 import java.util.ArrayList;
@@ -100,7 +101,9 @@ final class PageSteps {
         }
         for (Finding finding : findings) {
             if (finding.failed() && finding.place().step() == number) {
-                PageText.html(out.append("<p class=\"note\"><span aria-hidden=\"true\">&#10007;</span> "), unit.text(finding.message()));
+                PageText.html(
+                        out.append("<p class=\"note\"><span aria-hidden=\"true\">&#10007;</span> "),
+                        unit.text(finding.message()));
                 out.append("</p>");
             }
         }
@@ -151,6 +154,8 @@ final class PageSteps {
         if (way instanceof Way.Threaded) {
             return "Under those laid first, their tips lifted";
         }
-        return way instanceof Way.Aside ? "Down beside its place and sideways into it" : "With slack, round what is there";
+        return way instanceof Way.Aside
+                ? "Down beside its place and sideways into it"
+                : "With slack, round what is there";
     }
 }

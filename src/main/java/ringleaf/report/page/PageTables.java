@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report.page;
 
 import java.util.List;
@@ -65,7 +66,8 @@ final class PageTables {
             // Fits are told a decimal finer than other lengths.
             String expected = fine(fit.least()) + " to " + fine(fit.most()) + ", play " + fine(fit.leastPlay()) + " to "
                     + fine(fit.mostPlay());
-            String name = fit.joint().name() + " of " + fit.joint().part() + ", " + fit.joint().fit();
+            String name = fit.joint().name() + " of " + fit.joint().part() + ", "
+                    + fit.joint().fit();
             row(name, fine(fit.drawn()), expected, unit.text(fit.how()));
         }
         foot();
@@ -102,7 +104,9 @@ final class PageTables {
 
     private void part(Part part) {
         int index = index(part.name());
-        out.append("<tr").append(index < 0 ? "" : " data-part=\"" + index + "\"").append("><th scope=\"row\">");
+        out.append("<tr")
+                .append(index < 0 ? "" : " data-part=\"" + index + "\"")
+                .append("><th scope=\"row\">");
         if (index >= 0) {
             out.append("<button type=\"button\" class=\"name\" aria-pressed=\"false\">");
         }
@@ -110,9 +114,13 @@ final class PageTables {
         if (index >= 0) {
             thumb(index);
         }
-        out.append("</td><td class=\"figure\" data-l=\"quantity\">").append(part.quantity()).append("</td><td>");
+        out.append("</td><td class=\"figure\" data-l=\"quantity\">")
+                .append(part.quantity())
+                .append("</td><td>");
         PageText.html(out, part.source().process());
-        PageText.html(out.append(part.source().stock().isEmpty() ? "" : ", "), part.source().stock());
+        PageText.html(
+                out.append(part.source().stock().isEmpty() ? "" : ", "),
+                part.source().stock());
         out.append("</td><td>");
         PageText.html(out, part.isDrawn() ? size(part) : "").append("</td><td>");
         PageText.html(out, unit.text(part.note()));
@@ -136,7 +144,10 @@ final class PageTables {
         List<MovingView.Sheaf> sheaves = page.view().sheaves();
         for (int i = 0; i < sheaves.size(); i++) {
             if (sheaves.get(i).part() == index) {
-                out.append("<use class=\"p").append(index).append(" solid\" href=\"#").append(page.id());
+                out.append("<use class=\"p")
+                        .append(index)
+                        .append(" solid\" href=\"#")
+                        .append(page.id());
                 out.append("-o").append(i).append("\"/>");
             }
         }
@@ -178,8 +189,17 @@ final class PageTables {
     }
 
     private void begin(String name, String title) {
-        out.append("<section class=\"").append(name).append("\" aria-labelledby=\"").append(page.id()).append('-');
-        out.append(name).append("\">\n<h3 id=\"").append(page.id()).append('-').append(name).append("\">");
+        out.append("<section class=\"")
+                .append(name)
+                .append("\" aria-labelledby=\"")
+                .append(page.id())
+                .append('-');
+        out.append(name)
+                .append("\">\n<h3 id=\"")
+                .append(page.id())
+                .append('-')
+                .append(name)
+                .append("\">");
         out.append(title).append("</h3>\n");
     }
 
@@ -188,7 +208,8 @@ final class PageTables {
     }
 
     private void head(String... columns) {
-        out.append("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"").append(columns[0]);
+        out.append("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"")
+                .append(columns[0]);
         out.append(" table\"><table>\n<thead><tr>");
         for (String column : columns) {
             out.append(HEAD).append(column).append("</th>");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report.page;
 
 import java.io.IOException;
@@ -69,10 +70,11 @@ public final class ReportPage {
                 case "title" -> PageText.html(page.out, about.title());
                 case "version" -> PageText.html(page.out, about.version());
                 case "unit" -> PageText.html(page.out, about.unit().spelling());
-                case "live-digest" -> page.out.append(live.isPresent() ? " '" + live.get().digest() + "'" : "");
+                case "live-digest" ->
+                    page.out.append(live.isPresent() ? " '" + live.get().digest() + "'" : "");
                 case "live-connect" -> page.out.append(live.isPresent() ? "; connect-src 'self'" : "");
-                case "live-script" -> page.out.append(
-                        live.isPresent() ? "<script>" + live.get().script() + "</script>" : "");
+                case "live-script" ->
+                    page.out.append(live.isPresent() ? "<script>" + live.get().script() + "</script>" : "");
                 case "style" -> page.out.append(resource("page.css"));
                 case "colours" -> page.colours(pages);
                 case "script" -> page.out.append(resource("page.js"));
@@ -104,9 +106,18 @@ public final class ReportPage {
         for (MechanismPage page : pages) {
             for (int i = 0; i < page.view().parts().size(); i++) {
                 MovingView.Tints tints = page.view().tints(i);
-                out.append('#').append(page.id()).append(" .p").append(i).append("{--f:").append(tints.fill());
+                out.append('#')
+                        .append(page.id())
+                        .append(" .p")
+                        .append(i)
+                        .append("{--f:")
+                        .append(tints.fill());
                 out.append(";--g:").append(tints.second()).append(";--h:").append(tints.third());
-                out.append(";--l:").append(tints.line()).append(";--s:").append(tints.side()).append("}\n");
+                out.append(";--l:")
+                        .append(tints.line())
+                        .append(";--s:")
+                        .append(tints.side())
+                        .append("}\n");
             }
         }
     }
@@ -131,7 +142,10 @@ public final class ReportPage {
 
     private void mechanism(MechanismPage page, MechanismReport report) {
         String id = page.id();
-        out.append("<section class=\"mechanism\" id=\"").append(id).append("\" aria-labelledby=\"").append(id);
+        out.append("<section class=\"mechanism\" id=\"")
+                .append(id)
+                .append("\" aria-labelledby=\"")
+                .append(id);
         out.append("-name\">\n<h2 id=\"").append(id).append("-name\">");
         PageText.html(out, page.design().name()).append(" <small>");
         PageText.html(out, page.design().kind()).append("</small></h2>\n");
@@ -163,7 +177,8 @@ public final class ReportPage {
             Part part = page.view().parts().get(i);
             out.append("<label data-part=\"").append(i).append("\"><input type=\"checkbox\" checked>");
             out.append("<span class=\"swatch p").append(i).append("\" aria-hidden=\"true\"></span> ");
-            PageText.html(out.append(part.quantity()).append(" &#215; "), part.name()).append("</label>\n");
+            PageText.html(out.append(part.quantity()).append(" &#215; "), part.name())
+                    .append("</label>\n");
         }
         out.append("</fieldset>\n");
     }

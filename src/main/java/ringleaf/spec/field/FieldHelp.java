@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 import java.util.ArrayList;
@@ -43,7 +44,8 @@ public final class FieldHelp {
             out.append("| `").append(row.path).append("` | ");
             out.append(cell(field.help())).append(" | ");
             out.append(cell(values(field) + reasons)).append(" | ");
-            out.append(cell(field.isRequired() ? "must be given" : field.defaultText())).append(" |\n");
+            out.append(cell(field.isRequired() ? "must be given" : field.defaultText()))
+                    .append(" |\n");
         }
         return out.toString();
     }

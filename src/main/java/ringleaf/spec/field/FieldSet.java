@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 import java.util.ArrayList;
@@ -150,8 +151,7 @@ public final class FieldSet {
         }
         for (Field<?> field : byName.values()) {
             FieldSet inner = field.type().inner();
-            Optional<String> deeper =
-                    inner == null ? Optional.empty() : Nearest.of(key, inner.byName.keySet());
+            Optional<String> deeper = inner == null ? Optional.empty() : Nearest.of(key, inner.byName.keySet());
             if (deeper.isPresent()) {
                 return "did you mean " + deeper.get() + " within " + field.name() + "?";
             }

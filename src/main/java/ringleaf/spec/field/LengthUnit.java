@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 /** What a bare number means in a document's lengths. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 import java.util.LinkedHashMap;
@@ -25,8 +26,10 @@ record NameType(String catalogue) implements FieldType<String> {
             return scalar.text();
         }
         reading.problems()
-                .at(place, Shown.quoted(scalar.text()) + " is not a name (letters, digits, points and hyphens, at most "
-                        + "40), and so not in " + catalogue);
+                .at(
+                        place,
+                        Shown.quoted(scalar.text()) + " is not a name (letters, digits, points and hyphens, at most "
+                                + "40), and so not in " + catalogue);
         return null;
     }
 

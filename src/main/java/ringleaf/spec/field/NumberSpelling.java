@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 import java.util.Locale;
@@ -38,8 +39,7 @@ final class NumberSpelling {
         }
         String word = text.trim().toLowerCase(Locale.ROOT);
         if (isNotFinite(word)) {
-            throw new Misspelt(
-                    Shown.quoted(text) + " is not a finite number", "write " + quantity.words() + " out", 0);
+            throw new Misspelt(Shown.quoted(text) + " is not a finite number", "write " + quantity.words() + " out", 0);
         }
         comma(text);
         int underscore = text.indexOf('_');

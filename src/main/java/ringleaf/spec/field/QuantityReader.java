@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 import java.util.ArrayList;
@@ -248,7 +249,8 @@ public final class QuantityReader {
         Unit longest = null;
         for (Unit unit : quantity.units()) {
             if (text.startsWith(unit.spelling(), at)
-                    && (longest == null || unit.spelling().length() > longest.spelling().length())) {
+                    && (longest == null
+                            || unit.spelling().length() > longest.spelling().length())) {
                 longest = unit;
             }
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 import ringleaf.spec.text.Decimal;
@@ -12,8 +13,8 @@ import ringleaf.spec.text.Decimal;
  */
 public record Range(double least, String whyLeast, double most, String whyMost) {
     /** Lengths of anything that is made: 0.01 mm to 5 m. */
-    static final Range LENGTHS = new Range(
-            0.01, "no process here makes anything smaller", 5000, "no sheet or bed here holds more than 5 m");
+    static final Range LENGTHS =
+            new Range(0.01, "no process here makes anything smaller", 5000, "no sheet or bed here holds more than 5 m");
     /** Directions and turns: a full turn either way. */
     static final Range ANGLES = new Range(-360, "a full turn is all there is", 360, "a full turn is all there is");
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 import java.util.LinkedHashMap;
@@ -14,8 +15,7 @@ import ringleaf.spec.text.Shown;
  */
 record RatioType(Range range) implements FieldType<Double> {
     private static final String WANTED = "a ratio like 5:3";
-    private static final String PATTERN =
-            "^ *[0-9]+(\\.[0-9]*)?( *[:/] *[0-9]+(\\.[0-9]*)?)? *$";
+    private static final String PATTERN = "^ *[0-9]+(\\.[0-9]*)?( *[:/] *[0-9]+(\\.[0-9]*)?)? *$";
 
     @Override
     public Double read(Node node, Place place, Reading reading) {

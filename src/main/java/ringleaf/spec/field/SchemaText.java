@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 /** Pieces of JSON Schema that stand for how numbers are written. */

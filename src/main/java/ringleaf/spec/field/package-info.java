@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Fields of a spec, each declared once, and the values read by them.
  *

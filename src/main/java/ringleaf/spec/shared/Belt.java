@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import java.util.List;
@@ -67,20 +68,26 @@ public record Belt(
             .option("open", "an open standard gives it")
             .option("maker", "a maker's own; then it is generated from the tooth")
             .byDefault("maker");
-    static final Field<Double> PITCH = size("pitch", "from tooth to tooth along the pitch line").required();
-    static final Field<Double> PITCH_LINE =
-            size("pitch-line", "from the toothed side between the teeth to the pitch line").required();
+    static final Field<Double> PITCH =
+            size("pitch", "from tooth to tooth along the pitch line").required();
+    static final Field<Double> PITCH_LINE = size(
+                    "pitch-line", "from the toothed side between the teeth to the pitch line")
+            .required();
     static final Field<Double> TOOTH_WIDTH =
             size("tooth-width", "tooth where its flanks meet the toothed side").required();
-    static final Field<Double> TOOTH_HEIGHT = size("tooth-height", "tooth from the toothed side to its tip").required();
-    static final Field<Double> BELT_HEIGHT = size("belt-height", "belt from the teeth's tips to its back").required();
+    static final Field<Double> TOOTH_HEIGHT =
+            size("tooth-height", "tooth from the toothed side to its tip").required();
+    static final Field<Double> BELT_HEIGHT =
+            size("belt-height", "belt from the teeth's tips to its back").required();
     static final Field<Double> FLANK_ANGLE = Field.angle("flank-angle")
             .help("angle between both flanks of a tooth")
             .atLeast(0, "a tooth that widens to its tip does not leave its groove")
             .atMost(90, "flatter flanks let the belt climb out")
             .byDefault("40");
-    static final Field<Double> TIP_RADIUS = zero("tip-radius", "rounding of the tooth's tip").byDefault("0");
-    static final Field<Double> ROOT_RADIUS = size("root-radius", "rounding at the tooth's root").required();
+    static final Field<Double> TIP_RADIUS =
+            zero("tip-radius", "rounding of the tooth's tip").byDefault("0");
+    static final Field<Double> ROOT_RADIUS =
+            size("root-radius", "rounding at the tooth's root").required();
     static final Field<Integer> LEAST_TEETH = Field.count("least-teeth")
             .help("least teeth of a pulley")
             .atLeast(6, "belts break sooner on smaller pulleys")
@@ -173,7 +180,9 @@ public record Belt(
         int before = problems.count();
         double tip = toothWidth - 2 * toothHeight * Math.tan(flank);
         if (tip <= 0) {
-            problems.at(place, "the flanks of the belt's tooth meet before its tip",
+            problems.at(
+                    place,
+                    "the flanks of the belt's tooth meet before its tip",
                     "a smaller flank-angle or tooth-height");
         }
         double foot = toothWidth + 2 * rootRadius * Math.tan((Math.PI / 2 - flank) / 2);

@@ -1,8 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import java.util.Optional;
 import ringleaf.spec.field.Field;
-import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Values;
 
 /**
@@ -47,10 +47,10 @@ public record BeltGroove(
             Belt.zero("groove-bottom-radius", "rounding at the groove's bottom").byDefault("0");
     private static final Field<Double> RIM =
             Belt.zero("groove-rim-radius", "rounding at the groove's rim").byDefault("0");
-    private static final Field<Double> WIDTH_FEW = Belt.size("groove-width-few", "width up to 20 teeth")
-            .byDefaultWords("as for more teeth");
-    private static final Field<Double> DEPTH_FEW = Belt.size("groove-depth-few", "depth up to 20 teeth")
-            .byDefaultWords("as for more teeth");
+    private static final Field<Double> WIDTH_FEW =
+            Belt.size("groove-width-few", "width up to 20 teeth").byDefaultWords("as for more teeth");
+    private static final Field<Double> DEPTH_FEW =
+            Belt.size("groove-depth-few", "depth up to 20 teeth").byDefaultWords("as for more teeth");
     static final Field<?>[] FIELDS = {WIDTH, WIDTH_AT, DEPTH, ANGLE, BOTTOM, RIM, WIDTH_FEW, DEPTH_FEW};
 
     static Optional<BeltGroove> of(Values v) {

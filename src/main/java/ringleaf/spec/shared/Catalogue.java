@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import java.io.IOException;
@@ -52,12 +53,7 @@ public final class Catalogue<T> {
      * @param maker makes the entry's value; null when it finds it wrong, after reporting
      */
     Catalogue(
-            String topKey,
-            String one,
-            FieldSet fields,
-            Function<Entry, T> maker,
-            SharedFiles own,
-            Problems problems) {
+            String topKey, String one, FieldSet fields, Function<Entry, T> maker, SharedFiles own, Problems problems) {
         this.fileName = topKey + ".yaml";
         this.topKey = topKey;
         this.one = one;
@@ -123,14 +119,16 @@ public final class Catalogue<T> {
         for (Field<?> field : fields.fields()) {
             Node node = sourced.get().values().get(field.name());
             if (node != null) {
-                boolean mine = ownEntries.containsKey(name) && ownEntries.get(name).values().get(field.name()) != null;
+                boolean mine = ownEntries.containsKey(name)
+                        && ownEntries.get(name).values().get(field.name()) != null;
                 String source = sourced.get().sources().getOrDefault(field.name(), mine ? "your own" : "");
                 Double within = sourced.get().within().get(field.name());
                 String text = Written.of(node, field) + (within == null ? "" : " ±" + Decimal.of(within, 3));
                 values.add(new Listing.Value(field.name(), text, source));
             }
         }
-        Listing.Whose whose = !ownEntries.containsKey(name) ? Listing.Whose.READY
+        Listing.Whose whose = !ownEntries.containsKey(name)
+                ? Listing.Whose.READY
                 : ready.names().contains(name) ? Listing.Whose.CHANGED : Listing.Whose.OWN;
         return Optional.of(new Listing(name, values, whose));
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import java.io.IOException;
@@ -138,7 +139,8 @@ public final class Catalogues {
             return belts().find(named.name().get(), named.place());
         }
         Entry entry = new Entry("own", named.own().orElseThrow(), Map.of());
-        return entry.values().isComplete() ? Optional.ofNullable(Belt.of(entry, named.place(), problems))
+        return entry.values().isComplete()
+                ? Optional.ofNullable(Belt.of(entry, named.place(), problems))
                 : Optional.empty();
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import java.util.List;
@@ -34,7 +35,10 @@ public record Dowel(double diameter, String standard, List<Double> lengths, Entr
         return Double.isNaN(diameter)
                 ? null
                 : new Dowel(
-                        diameter, entry.values().get(STANDARD).orElse(""), entry.values().require(LENGTHS), entry);
+                        diameter,
+                        entry.values().get(STANDARD).orElse(""),
+                        entry.values().require(LENGTHS),
+                        entry);
     }
 
     /** The longest that is sold and no longer than {@code room}, mm. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import java.util.List;
@@ -75,14 +76,18 @@ public record MakingProcess(
             .atLeast(0.5, "below half the diameter the hole cuts the edge")
             .atMost(10, COARSE)
             .required();
-    static final Field<Double> RUNNING_CLEARANCE =
-            length("running-clearance", "added to the diameter of a bore in which a pin turns", 5).required();
-    static final Field<Double> PRESS_ALLOWANCE =
-            length("press-allowance", "taken from the diameter of a bore in which a pin is held", 2).required();
-    static final Field<Double> SLOT_CLEARANCE =
-            length("slot-clearance", "added to the width of a slot in which a pin slides", 5).required();
-    static final Field<Double> REPEATABILITY =
-            length("repeatability", "how far a size may come out beside what was drawn", 2).required();
+    static final Field<Double> RUNNING_CLEARANCE = length(
+                    "running-clearance", "added to the diameter of a bore in which a pin turns", 5)
+            .required();
+    static final Field<Double> PRESS_ALLOWANCE = length(
+                    "press-allowance", "taken from the diameter of a bore in which a pin is held", 2)
+            .required();
+    static final Field<Double> SLOT_CLEARANCE = length(
+                    "slot-clearance", "added to the width of a slot in which a pin slides", 5)
+            .required();
+    static final Field<Double> REPEATABILITY = length(
+                    "repeatability", "how far a size may come out beside what was drawn", 2)
+            .required();
     static final Field<Double> THICKNESS_FROM =
             Field.length("thickness-from").help("thinnest that it makes").required();
     static final Field<Double> THICKNESS_TO =

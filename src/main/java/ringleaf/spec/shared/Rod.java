@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import ringleaf.spec.field.Field;
@@ -14,7 +15,8 @@ import ringleaf.spec.text.Problems;
  * @param entry values with their sources
  */
 public record Rod(double diameter, String goods, String standard, Entry entry) {
-    static final Field<String> GOODS = Field.text("goods", 80).help("what it is sold as").required();
+    static final Field<String> GOODS =
+            Field.text("goods", 80).help("what it is sold as").required();
     static final Field<String> STANDARD =
             Field.text("standard", 60).help("standard by which it is ordered").byDefaultWords("none");
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import java.util.List;
@@ -75,8 +76,9 @@ public record Screw(
 
     static final Field<String> STANDARD =
             Field.text("standard", 60).help("standard by which it is ordered").byDefaultWords("none");
-    static final Field<String> NUT_STANDARD =
-            Field.text("nut-standard", 60).help("standard by which its nut is ordered").byDefaultWords("none");
+    static final Field<String> NUT_STANDARD = Field.text("nut-standard", 60)
+            .help("standard by which its nut is ordered")
+            .byDefaultWords("none");
     static final Field<List<Double>> LENGTHS = sold("lengths", "lengths in which it is sold, under the head")
             .list(60)
             .byDefaultWords("none known; the least length that does is then told");
@@ -186,8 +188,19 @@ public record Screw(
     /** The same screw with holes of another series. */
     public Screw withSeries(String other) {
         return new Screw(
-                name, thread, clearanceFine, clearanceMedium, clearanceCoarse, tapDrill, headDiameter, headHeight,
-                nutAcross, nutHeight, sold, other, entry);
+                name,
+                thread,
+                clearanceFine,
+                clearanceMedium,
+                clearanceCoarse,
+                tapDrill,
+                headDiameter,
+                headHeight,
+                nutAcross,
+                nutHeight,
+                sold,
+                other,
+                entry);
     }
 
     /** Diameter of the hole that it passes, mm, in its series. */

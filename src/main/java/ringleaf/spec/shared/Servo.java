@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import java.util.List;
@@ -87,8 +88,8 @@ public record Servo(
     static final Field<Double> SPLINE_DIAMETER = size("spline-diameter", "diameter over the spline's teeth");
     static final Field<Double> PULSE_FROM =
             pulse("pulse-from", "pulse width at the end of the travel where the drive starts, microseconds");
-    static final Field<Double> PULSE_TO =
-            pulse("pulse-to", "pulse width at the other end, microseconds; below pulse-from turns the servo the other way");
+    static final Field<Double> PULSE_TO = pulse(
+            "pulse-to", "pulse width at the other end, microseconds; below pulse-from turns the servo the other way");
     static final Field<List<String>> CAUTIONS =
             Field.text("cautions", 300).help("what to look out for").list(20).byDefaultWords("none");
 

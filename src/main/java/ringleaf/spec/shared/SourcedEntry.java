@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import java.util.LinkedHashMap;
@@ -106,7 +107,9 @@ record SourcedEntry(
         if (value >= 0 && value < 1e6) {
             within.put(key, value);
         } else {
-            problems.at(node.place().named(key + '.' + WITHIN), "a plain number from 0 is wanted, in the unit of the value");
+            problems.at(
+                    node.place().named(key + '.' + WITHIN),
+                    "a plain number from 0 is wanted, in the unit of the value");
         }
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import java.util.List;
@@ -130,8 +131,8 @@ public record Stock(
         } else if (entry.isOwn(YIELD_STRESS) && Math.abs(fromStress - yieldStrain) > SAME_STRAIN * yieldStrain) {
             problems.at(
                     values.where(YIELD_STRESS),
-                    "contradicts yield-strain: over the stiffness it is a strain of "
-                            + Decimal.of(100 * fromStress, 3) + " %, not of " + Decimal.of(100 * yieldStrain, 3) + " %",
+                    "contradicts yield-strain: over the stiffness it is a strain of " + Decimal.of(100 * fromStress, 3)
+                            + " %, not of " + Decimal.of(100 * yieldStrain, 3) + " %",
                     "give one of the two");
             return null;
         }

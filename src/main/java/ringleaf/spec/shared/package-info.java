@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The catalogues: processes, stock, servos, screws, rods, bearings and belts, each value with its source.
  *

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.text;
 
 /**
@@ -30,9 +31,10 @@ public record Problem(Place place, String reason, String hint) {
         if (place.column() == 0) {
             return head;
         }
-        return head + (place.line() == 0
-                ? excerpt(place.source().text(), "")
-                : excerpt(place.source().line(place.line()), Integer.toString(place.line())));
+        return head
+                + (place.line() == 0
+                        ? excerpt(place.source().text(), "")
+                        : excerpt(place.source().line(place.line()), Integer.toString(place.line())));
     }
 
     private String excerpt(String text, String number) {
@@ -53,7 +55,10 @@ public record Problem(Place place, String reason, String hint) {
             out.append('…');
         }
         out.append('\n');
-        out.append(" ".repeat(number.isEmpty() ? 2 : number.length() + 3)).append("| ").append(" ".repeat(mark)).append("^\n");
+        out.append(" ".repeat(number.isEmpty() ? 2 : number.length() + 3))
+                .append("| ")
+                .append(" ".repeat(mark))
+                .append("^\n");
         return out.toString();
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.text;
 
 /** Makes text from outside fit to be shown in a terminal: nothing in it can move the cursor or hide. */

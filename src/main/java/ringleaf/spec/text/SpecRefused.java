@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.text;
 
 /** Says that a spec, a catalogue or an option is wrong; its message is the whole text for a person. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.text;
 
 import java.io.IOException;
@@ -127,11 +128,7 @@ public final class SpecSource {
 
     /** The characters that YAML 1.2 allows in a text (section 5.1, c-printable). */
     private static boolean isPrintable(int c) {
-        return c >= 0x20 && c < 0x7F
-                || c == '\t'
-                || c == '\r'
-                || c == 0x85
-                || c >= 0xA0 && c != 0xFFFE && c != 0xFFFF;
+        return c >= 0x20 && c < 0x7F || c == '\t' || c == '\r' || c == 0x85 || c >= 0xA0 && c != 0xFFFE && c != 0xFFFF;
     }
 
     /** A code point in at least four hexadecimal digits. */

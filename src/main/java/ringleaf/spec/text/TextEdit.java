@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.text;
 
 import java.util.List;
@@ -24,10 +25,8 @@ public final class TextEdit {
      */
     public static Optional<String> with(String text, List<String> keys, String value) {
         try {
-            Optional<org.snakeyaml.engine.v2.nodes.Node> root = new Compose(LoadSettings.builder()
-                            .setUseMarks(true)
-                            .build())
-                    .composeString(text);
+            Optional<org.snakeyaml.engine.v2.nodes.Node> root =
+                    new Compose(LoadSettings.builder().setUseMarks(true).build()).composeString(text);
             if (root.isPresent() && root.get() instanceof MappingNode map) {
                 return within(text, map, keys, 0, value);
             }
@@ -39,7 +38,8 @@ public final class TextEdit {
 
     private static Optional<String> within(String text, MappingNode map, List<String> keys, int depth, String value) {
         for (NodeTuple tuple : map.getValue()) {
-            boolean found = tuple.getKeyNode() instanceof ScalarNode key && key.getValue().equals(keys.get(depth));
+            boolean found = tuple.getKeyNode() instanceof ScalarNode key
+                    && key.getValue().equals(keys.get(depth));
             if (!found) {
                 continue;
             }
@@ -50,7 +50,8 @@ public final class TextEdit {
             if (below instanceof MappingNode inner) {
                 return within(text, inner, keys, depth + 1, value);
             }
-            boolean nothing = below instanceof ScalarNode scalar && scalar.getValue().isEmpty();
+            boolean nothing =
+                    below instanceof ScalarNode scalar && scalar.getValue().isEmpty();
             return nothing
                     ? Optional.of(replaced(text, start(text, below), end(text, below), nested(keys, depth + 1, value)))
                     : Optional.empty();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * What stands in a text file and where: the source, a small tree of nodes with their places, and the problems found.
  *

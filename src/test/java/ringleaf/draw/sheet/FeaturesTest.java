@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -29,11 +30,14 @@ class FeaturesTest {
     }
 
     private static Features features(Part part, SheetItem.FitLine... fits) {
-        return Features.of(new SheetItem("t", "m", part, "", "", List.of(fits), List.of(), Optional.empty(), SheetUnit.MM), SAME);
+        return Features.of(
+                new SheetItem("t", "m", part, "", "", List.of(fits), List.of(), Optional.empty(), SheetUnit.MM), SAME);
     }
 
     private static List<String> callouts(Features features) {
-        return features.found().callouts().stream().map(c -> String.join(" | ", c.lines())).toList();
+        return features.found().callouts().stream()
+                .map(c -> String.join(" | ", c.lines()))
+                .toList();
     }
 
     /** A disc of 100 with a bore of 40, 8 holes of 3.4 on 80 from 10°, and 5 radial slots of 2 by 12. */
@@ -53,7 +57,15 @@ class FeaturesTest {
     @Test
     void lengthsAreGivenInInchesWhereTheSheetIsInInches() {
         SheetItem inches = new SheetItem(
-                "t", "m", part(Layer.of(flange(), 0, 3)), "", "", List.of(), List.of(), Optional.empty(), SheetUnit.INCH);
+                "t",
+                "m",
+                part(Layer.of(flange(), 0, 3)),
+                "",
+                "",
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                SheetUnit.INCH);
         assertThat(callouts(Features.of(inches, SAME)))
                 .contains("\u23003.937", "\u23001.5748", "8x \u23000.1339 | on \u23003.1496, from 10\u00B0");
     }
@@ -76,7 +88,8 @@ class FeaturesTest {
     void whereTheFlangeLiesDoesNotMatter() {
         Random random = new Random(20261125);
         for (int i = 0; i < 20; i++) {
-            Placement placement = new Placement(0, new Point(random.nextDouble() * 400, random.nextDouble() * 400 - 500));
+            Placement placement =
+                    new Placement(0, new Point(random.nextDouble() * 400, random.nextDouble() * 400 - 500));
             Region moved = flange().placed(placement);
             assertThat(callouts(features(part(Layer.of(moved, 0, 3)))))
                     .as("case " + i)
@@ -138,8 +151,7 @@ class FeaturesTest {
         Contour slot = Shapes.arcSlot(Point.ORIGIN, 15, 1.25, 0.3, 0.3 + Math.toRadians(50));
         Features features = features(part(Layer.of(Region.of(Contour.circle(Point.ORIGIN, 22), bore, slot), 0, 3)));
         assertThat(callouts(features)).contains("\u23006, flat, 4.5 across at 0\u00B0");
-        assertThat(features.found().places().get(0).what())
-                .isEqualTo("slot 2.5 on R15, 50\u00B0 between end centres");
+        assertThat(features.found().places().get(0).what()).isEqualTo("slot 2.5 on R15, 50\u00B0 between end centres");
     }
 
     @Test
@@ -167,8 +179,8 @@ class FeaturesTest {
 
     @Test
     void fitsStandBesideTheirHoles() {
-        SheetItem.FitLine fit = new SheetItem.FitLine(
-                "bore", Joint.Shape.HOLE, 3.4, 8, "running 3.3 F8/h6", "", "", "", "");
+        SheetItem.FitLine fit =
+                new SheetItem.FitLine("bore", Joint.Shape.HOLE, 3.4, 8, "running 3.3 F8/h6", "", "", "", "");
         assertThat(callouts(features(part(Layer.of(flange(), 0, 3)), fit)))
                 .contains("8x \u23003.4 | on \u230080, from 10\u00B0 | running 3.3 F8/h6");
     }

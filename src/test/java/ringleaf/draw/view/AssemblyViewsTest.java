@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -58,7 +59,9 @@ class AssemblyViewsTest {
             for (int i = 0; i < all.getLength(); i++) {
                 Element element = (Element) all.item(i);
                 if (element.hasAttribute("id")) {
-                    assertThat(ids.add(element.getAttribute("id"))).as(element.getAttribute("id")).isTrue();
+                    assertThat(ids.add(element.getAttribute("id")))
+                            .as(element.getAttribute("id"))
+                            .isTrue();
                 }
                 if (element.hasAttribute("xlink:href")) {
                     used.add(element.getAttribute("xlink:href").substring(1));
@@ -82,8 +85,8 @@ class AssemblyViewsTest {
             many.add(new Callout(Callout.Form.LABEL, "open", to, to, "a label with some words, number " + i));
             many.add(new Callout(Callout.Form.DIAMETER, "half", Point.ORIGIN, Point.polar(8 + 3.3 * i, i), "Ø" + i));
         }
-        Assembly crowded = new Assembly(
-                plain.name(), plain.members(), plain.motion(), plain.leaves(), List.of(), many, List.of());
+        Assembly crowded =
+                new Assembly(plain.name(), plain.members(), plain.motion(), plain.leaves(), List.of(), many, List.of());
         for (Assembly assembly : List.of(plain, crowded)) {
             for (Map.Entry<String, byte[]> view : views(assembly).entrySet()) {
                 Element root = root(view.getValue());
@@ -95,10 +98,13 @@ class AssemblyViewsTest {
                         Double.parseDouble(box[3]));
                 List<Rectangle2D> boxes = boxes(root);
                 for (int i = 0; i < boxes.size(); i++) {
-                    assertThat(sheet.contains(boxes.get(i))).as(view.getKey() + " " + boxes.get(i)).isTrue();
+                    assertThat(sheet.contains(boxes.get(i)))
+                            .as(view.getKey() + " " + boxes.get(i))
+                            .isTrue();
                     for (int j = 0; j < i; j++) {
                         assertThat(boxes.get(i).intersects(boxes.get(j)))
-                                .as(view.getKey() + " " + texts(root).get(i) + " and " + texts(root).get(j))
+                                .as(view.getKey() + " " + texts(root).get(i) + " and "
+                                        + texts(root).get(j))
                                 .isFalse();
                     }
                 }
@@ -122,11 +128,12 @@ class AssemblyViewsTest {
     @Test
     void worksWithoutLeavesAndWithHostileWords() throws Exception {
         Assembly plain = new MadeUpShutter(3, 2).build();
-        Callout bad = new Callout(
-                Callout.Form.LABEL, "open", Point.ORIGIN, Point.ORIGIN, "<script>\u0000&\"".repeat(20));
+        Callout bad =
+                new Callout(Callout.Form.LABEL, "open", Point.ORIGIN, Point.ORIGIN, "<script>\u0000&\"".repeat(20));
         Assembly assembly = new Assembly(
                 "a<b", plain.members(), plain.motion(), Optional.empty(), List.of(), List.of(bad), List.of());
-        for (byte[] view : AssemblyViews.all("</title>\u0001", assembly, s -> "").values()) {
+        for (byte[] view :
+                AssemblyViews.all("</title>\u0001", assembly, s -> "").values()) {
             assertThat(root(view).getElementsByTagName("script").getLength()).isZero();
         }
     }
@@ -149,11 +156,12 @@ class AssemblyViewsTest {
             double width = LETTER * size * text.getTextContent().length();
             double x = Double.parseDouble(text.getAttribute("x"));
             double y = Double.parseDouble(text.getAttribute("y"));
-            double left = switch (text.getAttribute("text-anchor")) {
-                case "end" -> x - width;
-                case "middle" -> x - width / 2;
-                default -> x;
-            };
+            double left =
+                    switch (text.getAttribute("text-anchor")) {
+                        case "end" -> x - width;
+                        case "middle" -> x - width / 2;
+                        default -> x;
+                    };
             // From the top of a capital to the base line.
             boxes.add(new Rectangle2D.Double(left, y - 0.72 * size, width, 0.72 * size));
         }

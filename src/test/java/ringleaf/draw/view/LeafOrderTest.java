@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -28,14 +29,22 @@ class LeafOrderTest {
         Random random = new Random(seed);
         Assembly assembly = new MadeUpShutter(count, STATES).build();
         List<Integer> leaves = assembly.leaves().orElseThrow().members();
-        Contour drawn = assembly.members().get(leaves.get(0)).part().layers().get(0).regions().get(0).outer();
+        Contour drawn = assembly.members()
+                .get(leaves.get(0))
+                .part()
+                .layers()
+                .get(0)
+                .regions()
+                .get(0)
+                .outer();
         int looked = 0;
         for (int state = 0; state < STATES; state += 4) {
             for (int hand = 0; hand < 2; hand++) {
                 Contour[] placed = new Contour[count];
                 double[][][] polygons = new double[count][][];
                 for (int i = 0; i < count; i++) {
-                    placed[i] = drawn.placed(assembly.members().get(leaves.get(i)).placed(assembly.motion(), state));
+                    placed[i] =
+                            drawn.placed(assembly.members().get(leaves.get(i)).placed(assembly.motion(), state));
                     placed[i] = hand == 0 ? placed[i] : placed[i].mirrored(Mirror.FLIP_Y);
                     polygons[i] = polygon(placed[i]);
                 }
@@ -48,7 +57,9 @@ class LeafOrderTest {
                     }
                     Point plain = hand == 0 ? p : Mirror.FLIP_Y.apply(p);
                     int expected = nearestToTip(assembly, leaves, polygons, p, plain, state);
-                    assertThat(top).as("seed " + seed + ", state " + state + ", " + p).isEqualTo(expected);
+                    assertThat(top)
+                            .as("seed " + seed + ", state " + state + ", " + p)
+                            .isEqualTo(expected);
                     looked++;
                 }
             }
@@ -75,7 +86,8 @@ class LeafOrderTest {
         for (int i = 0; i < leaves.size(); i++) {
             Placement placement = assembly.members().get(leaves.get(i)).placed(assembly.motion(), state);
             // Along the band, from a little before the root.
-            double along = ringleaf.geom.Angles.positive(placement.inverse().apply(plain).angle() + 0.5);
+            double along = ringleaf.geom.Angles.positive(
+                    placement.inverse().apply(plain).angle() + 0.5);
             if (holds(polygons[i], p) && along > furthest) {
                 furthest = along;
                 best = i;
@@ -102,8 +114,7 @@ class LeafOrderTest {
         for (int i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
             double[] a = polygon[i];
             double[] b = polygon[j];
-            if (a[1] > p.y() != b[1] > p.y()
-                    && p.x() < (b[0] - a[0]) * (p.y() - a[1]) / (b[1] - a[1]) + a[0]) {
+            if (a[1] > p.y() != b[1] > p.y() && p.x() < (b[0] - a[0]) * (p.y() - a[1]) / (b[1] - a[1]) + a[0]) {
                 in = !in;
             }
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.view;
 
 import java.util.ArrayList;
@@ -68,10 +69,14 @@ final class MadeUpShutter {
             members.add(new Member("drive-pin " + (i + 1), drivePin, 3 + i, home));
         }
         LeafFamily family = new LeafFamily(
-                "blade",
-                leaves, 3, 5, Region.disc(Point.ORIGIN, 32), s -> Region.disc(Point.ORIGIN, 32 - s.state()));
+                "blade", leaves, 3, 5, Region.disc(Point.ORIGIN, 32), s -> Region.disc(Point.ORIGIN, 32 - s.state()));
         return new Assembly(
-                "shutter", members, motion(), Optional.of(family), List.of(), callouts(),
+                "shutter",
+                members,
+                motion(),
+                Optional.of(family),
+                List.of(),
+                callouts(),
                 List.of(BuildStep.of("Base plate first.")));
     }
 
@@ -163,8 +168,7 @@ final class MadeUpShutter {
         double half = Math.acos(along / radius);
         Point a = Point.polar(radius, PINION.angle() + half);
         Point b = Point.polar(radius, PINION.angle() - half);
-        return new Contour(
-                List.of(Arc.around(Point.ORIGIN, a, b, true), Arc.around(PINION, b, a, true)));
+        return new Contour(List.of(Arc.around(Point.ORIGIN, a, b, true), Arc.around(PINION, b, a, true)));
     }
 
     private Region ring() {

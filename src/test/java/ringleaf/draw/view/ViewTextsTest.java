@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.draw.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -23,18 +24,25 @@ import ringleaf.part.Member;
 class ViewTextsTest {
     private static final Pattern TEXT = Pattern.compile(
             "<text x=\"([-0-9.]+)\" y=\"([-0-9.]+)\" fill=\"[^\"]*\" font-size=\"([0-9.]+)\" text-anchor=\"([a-z]+)\"[^>]*>([^<]*)<");
-    private static final Pattern VIEW_BOX =
-            Pattern.compile("viewBox=\"([-0-9.]+) ([-0-9.]+) ([-0-9.]+) ([-0-9.]+)\"");
+    private static final Pattern VIEW_BOX = Pattern.compile("viewBox=\"([-0-9.]+) ([-0-9.]+) ([-0-9.]+) ([-0-9.]+)\"");
     /** Mean width of a sans-serif letter as a share of its size (Helvetica's small letters and figures: 0.5 to 0.56). */
     private static final double LETTER = 0.52;
 
     private record Text(String text, Box box) {}
 
     @ParameterizedTest
-    @ValueSource(strings = {"harbour-light", "cold-frame-vent", "field-camera-stop", "lens-turntable-gears",
-        "semaphore-arm-belt", "lamp-carriage-rack"})
+    @ValueSource(
+            strings = {
+                "harbour-light",
+                "cold-frame-vent",
+                "field-camera-stop",
+                "lens-turntable-gears",
+                "semaphore-arm-belt",
+                "lamp-carriage-rack"
+            })
     void presets(String name) throws IOException {
-        look(ThrownSpec.design(Files.readString(Path.of("presets", name + ".yaml"))).orElseThrow());
+        look(ThrownSpec.design(Files.readString(Path.of("presets", name + ".yaml")))
+                .orElseThrow());
     }
 
     @Test
@@ -61,15 +69,20 @@ class ViewTextsTest {
             }
             assertThat(all.toString()).as(what).doesNotContain("\u2026");
             for (Member member : made.design().assembly().members()) {
-                assertThat(all.toString()).as(what).contains(member.part().source().stock());
+                assertThat(all.toString())
+                        .as(what)
+                        .contains(member.part().source().stock());
             }
             Matcher sheet = VIEW_BOX.matcher(svg);
             assertThat(sheet.find()).isTrue();
             double left = Double.parseDouble(sheet.group(1));
             double top = Double.parseDouble(sheet.group(2));
-            Box paper = new Box(left, top, left + Double.parseDouble(sheet.group(3)), top + Double.parseDouble(sheet.group(4)));
+            Box paper = new Box(
+                    left, top, left + Double.parseDouble(sheet.group(3)), top + Double.parseDouble(sheet.group(4)));
             for (int i = 0; i < texts.size(); i++) {
-                assertThat(paper.union(texts.get(i).box())).as(texts.get(i).text() + " is off " + what).isEqualTo(paper);
+                assertThat(paper.union(texts.get(i).box()))
+                        .as(texts.get(i).text() + " is off " + what)
+                        .isEqualTo(paper);
                 for (int k = 0; k < i; k++) {
                     assertThat(overlap(texts.get(i).box(), texts.get(k).box()))
                             .as(texts.get(i).text() + " on " + texts.get(k).text() + " in " + what)
@@ -89,13 +102,15 @@ class ViewTextsTest {
             double x = Double.parseDouble(text.group(1));
             double y = Double.parseDouble(text.group(2));
             double size = Double.parseDouble(text.group(3));
-            String said = text.group(5).replace("&amp;", "&").replace("&lt;", "<").replace("&gt;", ">");
+            String said =
+                    text.group(5).replace("&amp;", "&").replace("&lt;", "<").replace("&gt;", ">");
             double width = LETTER * size * said.length();
-            double left = switch (text.group(4)) {
-                case "start" -> x;
-                case "end" -> x - width;
-                default -> x - width / 2;
-            };
+            double left =
+                    switch (text.group(4)) {
+                        case "start" -> x;
+                        case "end" -> x - width;
+                        default -> x - width / 2;
+                    };
             texts.add(new Text(said, new Box(left, y - 0.72 * size, left + width, y + 0.1 * size)));
         }
         return texts;

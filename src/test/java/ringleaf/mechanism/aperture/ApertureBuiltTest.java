@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -94,7 +95,9 @@ class ApertureBuiltTest {
             double least = sweep.lapAfterPlay[Sweep.leastOf(sweep.lapAfterPlay)];
             boolean holds = margin(built, off, BuiltLimit.PLAY) > 0;
             if (Math.abs(least) > 0.05) {
-                assertThat(holds).as("slots wider by " + wider + ", fold leaves " + least).isEqualTo(least > 0);
+                assertThat(holds)
+                        .as("slots wider by " + wider + ", fold leaves " + least)
+                        .isEqualTo(least > 0);
                 both |= holds ? 1 : 2;
             }
         }
@@ -113,7 +116,9 @@ class ApertureBuiltTest {
         double b = design.law().bladeAngle(design.travel(), design.closed());
         double turn = 0.02 / design.band().pinRadius(design.pin(), b);
         double moved = turn / design.law().ringRate(b) * 2 * design.band().pivotRadius() * Math.cos(b / 2) / 2;
-        assertThat(margin(built, off, BuiltLimit.CLOSES) - drawn).as("ring at " + ring).isCloseTo(moved, within(0.1 * moved));
+        assertThat(margin(built, off, BuiltLimit.CLOSES) - drawn)
+                .as("ring at " + ring)
+                .isCloseTo(moved, within(0.1 * moved));
     }
 
     @Test

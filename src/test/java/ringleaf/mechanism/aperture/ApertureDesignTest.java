@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -33,7 +34,8 @@ class ApertureDesignTest {
     void theSmallestSpecIsTurnedByHandAndHolds() {
         Design design = design(spec(SMALLEST));
         assertThat(failed(design.findings())).isEmpty();
-        assertThat(failed(Judge.judge(design.assembly(), Options.DEFAULT).findings())).isEmpty();
+        assertThat(failed(Judge.judge(design.assembly(), Options.DEFAULT).findings()))
+                .isEmpty();
         assertThat(Apertures.choice(design, "drive")).isEqualTo("hand");
         assertThat(Apertures.choice(design, "pin-style")).isEqualTo("two-holes");
     }
@@ -58,14 +60,19 @@ class ApertureDesignTest {
     @ValueSource(strings = {"8", "10", "12"})
     void thickPlatesKeepTheirWebsBesideThePivots(String least) {
         Design design = design(spec(
-                "full-opening: 30", "least-opening: " + least, "blades: 10", "blade-thickness: 0.15",
-                "fits: {pin-hole: press}",
-                "clearances: {opening: 0.15, blade: 0.3, slot-end: 0.3, bore: 0.15, slot: 0.15, ring-radial: 0.15}") + """
+                        "full-opening: 30",
+                        "least-opening: " + least,
+                        "blades: 10",
+                        "blade-thickness: 0.15",
+                        "fits: {pin-hole: press}",
+                        "clearances: {opening: 0.15, blade: 0.3, slot-end: 0.3, bore: 0.15, slot: 0.15, ring-radial: 0.15}")
+                + """
                 fabrication:
                   plate: {process: co2-laser, stock: acrylic-3}
                 """);
         assertThat(failed(design.findings())).isEmpty();
-        assertThat(failed(Judge.judge(design.assembly(), Options.DEFAULT).findings())).isEmpty();
+        assertThat(failed(Judge.judge(design.assembly(), Options.DEFAULT).findings()))
+                .isEmpty();
         double web = (dimension(design, "blade-width") - dimension(design, "pin-diameter") - 0.15) / 2;
         assertThat(web).isCloseTo(3, within(0.03));
     }
@@ -216,7 +223,11 @@ class ApertureDesignTest {
     @Test
     void thinBladesDoNotHoldOnPosts() {
         Design design = design(spec(
-                "full-opening: 64", "least-opening: 30", "blades: 12", "blade-thickness: 0.2", "pin-style: base-posts"));
+                "full-opening: 64",
+                "least-opening: 30",
+                "blades: 12",
+                "blade-thickness: 0.2",
+                "pin-style: base-posts"));
         assertThat(failed(design.findings())).extracting(Finding::check).contains("pin-engagement");
     }
 

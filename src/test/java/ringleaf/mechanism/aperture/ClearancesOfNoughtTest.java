@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -63,18 +64,23 @@ class ClearancesOfNoughtTest {
         "stop, clearance"
     })
     void onTheOutlines(String clearance, String check) throws IOException {
-        assertThat(with("harbour-light", clearance + ": 0"))
-                .anySatisfy(f -> {
-                    assertThat(f.judge()).isEqualTo(Finding.Judge.OUTLINES);
-                    assertThat(f.check()).isEqualTo(check);
-                });
+        assertThat(with("harbour-light", clearance + ": 0")).anySatisfy(f -> {
+            assertThat(f.judge()).isEqualTo(Finding.Judge.OUTLINES);
+            assertThat(f.check()).isEqualTo(check);
+        });
     }
 
     @Test
     void noneHelpsAnother() throws IOException {
-        assertThat(with("harbour-light", "slot: 0", "bore: 0.1")).extracting(Finding::check).contains("pin-in-slot");
-        assertThat(with("harbour-light", "slot: 0.0005")).extracting(Finding::check).contains("pin-in-slot");
-        assertThat(with("harbour-light", "ring-radial: 0", "stop: 1")).extracting(Finding::check).contains("clearance");
+        assertThat(with("harbour-light", "slot: 0", "bore: 0.1"))
+                .extracting(Finding::check)
+                .contains("pin-in-slot");
+        assertThat(with("harbour-light", "slot: 0.0005"))
+                .extracting(Finding::check)
+                .contains("pin-in-slot");
+        assertThat(with("harbour-light", "ring-radial: 0", "stop: 1"))
+                .extracting(Finding::check)
+                .contains("clearance");
     }
 
     @Test

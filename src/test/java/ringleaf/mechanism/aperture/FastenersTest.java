@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -16,11 +17,17 @@ import ringleaf.part.Part;
 /** Screws and spacers of an aperture can be bought or made, and reach what they hold. */
 class FastenersTest {
     private static final List<String> DRIVEN = List.of(
-            "full-opening: 64", "least-opening: 24", "blades: 14", "blade-thickness: 0.15",
+            "full-opening: 64",
+            "least-opening: 24",
+            "blades: 14",
+            "blade-thickness: 0.15",
             "drive: {servo: micro-180}");
 
     private static Part part(Design design, String name) {
-        return design.parts().stream().filter(p -> p.name().equals(name)).findFirst().orElse(null);
+        return design.parts().stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst()
+                .orElse(null);
     }
 
     private static List<Finding> found(Design design, String check) {
@@ -50,21 +57,29 @@ class FastenersTest {
             double grip = sizes.stack().depth();
             String order = part(design, "screw").source().stock();
             double length = Double.parseDouble(order.replaceAll(".* x ([0-9.]+),.*", "$1"));
-            double need = grip + sizes.spec().screw().nutHeight() + sizes.spec().screw().pitch();
+            double need = grip
+                    + sizes.spec().screw().nutHeight()
+                    + sizes.spec().screw().pitch();
             List<Double> lengths = sizes.spec().screw().sold().lengths();
             assertThat(lengths).as(text).contains(length);
             assertThat(length).isGreaterThanOrEqualTo(need - 1e-9);
             assertThat(lengths).noneMatch(other -> other >= need && other < length);
-            assertThat(part(design, "nut").quantity()).isEqualTo(part(design, "screw").quantity());
+            assertThat(part(design, "nut").quantity())
+                    .isEqualTo(part(design, "screw").quantity());
             Finding reaches = found(design, "screw-length").get(0);
-            assertThat(reaches.measured()).isCloseTo(length - grip - sizes.spec().screw().nutHeight(), within(1e-9));
+            assertThat(reaches.measured())
+                    .isCloseTo(length - grip - sizes.spec().screw().nutHeight(), within(1e-9));
         }
     }
 
     @Test
     void aStackThickerThanTheLongestScrewFails() {
         String text = spec(
-                "full-opening: 64", "least-opening: 20", "blades: 14", "blade-thickness: 0.15", "screw: M1.6",
+                "full-opening: 64",
+                "least-opening: 20",
+                "blades: 14",
+                "blade-thickness: 0.15",
+                "screw: M1.6",
                 "plate-thickness: 9");
         Finding reaches = found(Apertures.design(text, 7), "screw-length").get(0);
         assertThat(reaches.failed()).isTrue();
@@ -82,7 +97,9 @@ class FastenersTest {
         List<Member> placed = design.assembly().members().stream()
                 .filter(m -> m.part().name().equals("standoff"))
                 .toList();
-        assertThat(placed).hasSize(standoff.quantity()).hasSize(sizes.housing().servoScrews().size());
+        assertThat(placed)
+                .hasSize(standoff.quantity())
+                .hasSize(sizes.housing().servoScrews().size());
         for (int i = 0; i < placed.size(); i++) {
             assertThat(placed.get(i).home().apply(sizes.housing().servoScrews().get(0)))
                     .isEqualTo(sizes.housing().servoScrews().get(i));
@@ -95,7 +112,8 @@ class FastenersTest {
     void withoutAPrinterAStandoffThatIsNotSoldIsToldOf() {
         Design design = Apertures.design(
                 with("fabrication:\n  spacer: {process: co2-laser, stock: acrylic-2}\n"
-                        + "  plate: {process: co2-laser, stock: acrylic-3}\n"), 7);
+                        + "  plate: {process: co2-laser, stock: acrylic-3}\n"),
+                7);
         double length = Apertures.dimension(design, "servo-standoff");
         assertThat(found(design, "standoff-length")).singleElement().satisfies(f -> {
             assertThat(f.status()).isEqualTo(Finding.Status.WARN);
@@ -119,7 +137,8 @@ class FastenersTest {
         ApertureDesign sizes = Apertures.sizes(text);
         Design piece = Apertures.trialPiece(text, 7, 3);
         Bolt bolt = new Bolt("trial-screw", sizes.spec().screw(), sizes.stack().ringTop(), 2);
-        assertThat(part(piece, "trial-screw").source().stock()).isEqualTo(sizes.spec().screw().order(bolt.length()));
+        assertThat(part(piece, "trial-screw").source().stock())
+                .isEqualTo(sizes.spec().screw().order(bolt.length()));
         assertThat(part(piece, "trial-nut").quantity()).isEqualTo(2);
     }
 
@@ -134,6 +153,8 @@ class FastenersTest {
             assertThat(f.message()).contains("countersink the base");
         });
         assertThat(part(design, "packing").quantity()).isEqualTo(2);
-        assertThat(design.assembly().members().stream().filter(m -> m.part().name().equals("packing"))).hasSize(2);
+        assertThat(design.assembly().members().stream()
+                        .filter(m -> m.part().name().equals("packing")))
+                .hasSize(2);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
@@ -43,7 +44,8 @@ final class Faults {
             for (int i = 0; i < members.size(); i++) {
                 Member m = members.get(i);
                 if (m.name().equals(name)) {
-                    members.set(i, new Member(m.name(), m.part(), m.body(), m.home().then(by)));
+                    members.set(
+                            i, new Member(m.name(), m.part(), m.body(), m.home().then(by)));
                     return with(assembly, members);
                 }
             }
@@ -63,7 +65,11 @@ final class Faults {
             for (int i = 0; i < part.layers().size(); i++) {
                 Layer layer = part.layers().get(i);
                 boolean meant = level < 0 || level == i;
-                layers.add(meant ? layer.withRegions(layer.regions().stream().map(fault).toList()) : layer);
+                layers.add(
+                        meant
+                                ? layer.withRegions(
+                                        layer.regions().stream().map(fault).toList())
+                                : layer);
             }
             return part.withLayers(layers);
         };

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -39,7 +40,10 @@ class JigsTest {
     }
 
     private static Part part(Design design, String name) {
-        return design.parts().stream().filter(p -> p.name().equals(name)).findFirst().orElse(null);
+        return design.parts().stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst()
+                .orElse(null);
     }
 
     private static Geometry flat(List<Region> regions) {
@@ -178,7 +182,9 @@ class JigsTest {
                     assertThat(flat(placed).distance(collar)).as(part.name()).isGreaterThan(room - 2e-3);
                 }
                 if (layer.zFrom() < bottom - 1e-9) {
-                    assertThat(flat(placed).distance(foot)).as(part.name() + " behind").isGreaterThan(1.9);
+                    assertThat(flat(placed).distance(foot))
+                            .as(part.name() + " behind")
+                            .isGreaterThan(1.9);
                 }
             }
             assertThat(part.isDrawn() ? part.zFrom() : 0).isGreaterThanOrEqualTo(jig.zFrom() + 1.9);
@@ -219,7 +225,10 @@ class JigsTest {
         assertThat(with.findings()).isEqualTo(without.findings());
         assertThat(with.parts()).hasSize(without.parts().size() + 3);
         String steps = String.join("\n", with.assembly().buildOrder());
-        assertThat(steps).contains("Pivot jig (one notch").contains("Drive jig (two notches").contains("stacking jig");
+        assertThat(steps)
+                .contains("Pivot jig (one notch")
+                .contains("Drive jig (two notches")
+                .contains("stacking jig");
         assertThat(String.join("\n", without.assembly().buildOrder())).doesNotContain("jig");
     }
 
@@ -228,11 +237,13 @@ class JigsTest {
         assertThat(Apertures.refusal(spec("two-holes").replace("{}", "{blades: 9}")))
                 .contains("jigs.blades: 9 is more than the 8 blades")
                 .contains("at most 8");
-        assertThat(Apertures.refusal(spec("two-holes").replace("{}", "{blades: 0}"))).contains("below the least of 1");
+        assertThat(Apertures.refusal(spec("two-holes").replace("{}", "{blades: 0}")))
+                .contains("below the least of 1");
         assertThat(Apertures.refusal(spec("two-holes", "pin-diameter: 0.6")))
                 .contains("a socket for a pin of 0.6 mm is finer than filament-print makes")
                 .contains("a pin-diameter of 0.85 mm would do");
-        assertThat(Apertures.refusal("fabrication:\n  jig: {process: co2-laser, stock: acrylic-3}\n" + spec("two-holes")))
+        assertThat(Apertures.refusal(
+                        "fabrication:\n  jig: {process: co2-laser, stock: acrylic-3}\n" + spec("two-holes")))
                 .contains("jigs have blind sockets of an exact depth, and co2-laser cuts through")
                 .contains("filament-print");
     }

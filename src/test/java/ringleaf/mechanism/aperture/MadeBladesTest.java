@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -66,7 +67,10 @@ class MadeBladesTest {
         int blades = 3 + random.nextInt(28);
         double open = 20 + 20 * random.nextDouble();
         Band band = Band.around(
-                open, open * (0.15 + 0.3 * random.nextDouble()), Math.toRadians(100 + 70 * random.nextDouble()), blades);
+                open,
+                open * (0.15 + 0.3 * random.nextDouble()),
+                Math.toRadians(100 + 70 * random.nextDouble()),
+                blades);
         double b = band.bladeAngle(open * (0.1 + 0.6 * random.nextDouble()));
         double clear = open * 0.99;
         FoldedCover cover = new FoldedCover(band, b);
@@ -77,8 +81,12 @@ class MadeBladesTest {
             assertThat(made.gapApart(clear, loss(band, 0), 0)).as(what).isNotNegative();
         } else if (lap > 0.01 && lap < FoldedCover.LAP_CAP) {
             assertThat(made.gapApart(clear, loss(band, 0), 0)).as(what).isEqualTo(-1);
-            assertThat(made.gapApart(clear, loss(band, lap / 2 - 1e-5), 0)).as(what).isEqualTo(-1);
-            assertThat(made.gapApart(clear, loss(band, lap / 2 + 1e-4), 0)).as(what).isNotNegative();
+            assertThat(made.gapApart(clear, loss(band, lap / 2 - 1e-5), 0))
+                    .as(what)
+                    .isEqualTo(-1);
+            assertThat(made.gapApart(clear, loss(band, lap / 2 + 1e-4), 0))
+                    .as(what)
+                    .isNotNegative();
         }
     }
 
@@ -132,7 +140,9 @@ class MadeBladesTest {
             double b = band.bladeAngle(8 + 16 * random.nextDouble());
             open += alike(band, b).gapApart(31.5, new double[n], 0) >= 0 ? 1 : 0;
         }
-        assertThat(open).as("seeds of the test above whose blades, all alike, leak").isBetween(1, 9);
+        assertThat(open)
+                .as("seeds of the test above whose blades, all alike, leak")
+                .isBetween(1, 9);
     }
 
     /** A blade that stands back leaves slivers along the opening's edge: no leak when told so, one beyond that. */
@@ -148,7 +158,9 @@ class MadeBladesTest {
                 made.place(0, 16.675 + 0.3, 0, b, 16.675, band.innerRadius(), band.outerRadius(), band.span());
                 strictly += made.gapApart(12, loss(band, 0), 0) >= 0 ? 1 : 0;
                 hardly += made.gapApart(12, loss(band, 0), 0.001) >= 0 ? 1 : 0;
-                assertThat(made.gapApart(12, loss(band, 0), 0.9)).as(span + " at " + b).isEqualTo(-1);
+                assertThat(made.gapApart(12, loss(band, 0), 0.9))
+                        .as(span + " at " + b)
+                        .isEqualTo(-1);
             }
         }
         assertThat(strictly).isPositive();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -7,7 +8,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
-import ringleaf.report.FindingWords;
 import ringleaf.verify.Judge;
 import ringleaf.verify.Options;
 
@@ -15,7 +15,8 @@ import ringleaf.verify.Options;
 class PinsBesideBladesTest {
     private static double room(Design design, String where) {
         for (Finding finding : design.findings()) {
-            if (finding.check().equals("pin-clearance") && finding.place().detail().equals(where)) {
+            if (finding.check().equals("pin-clearance")
+                    && finding.place().detail().equals(where)) {
                 return finding.measured();
             }
         }

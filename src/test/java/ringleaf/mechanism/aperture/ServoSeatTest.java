@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -21,20 +22,30 @@ class ServoSeatTest {
 
     private static Design design(String servo) throws IOException {
         String text = Files.readString(Path.of("presets", "harbour-light.yaml"));
-        return Apertures.design(text.replace("servo: micro-180", "servo: " + servo)
-                .replace("outer-diameter: {at-most: 115}", "outer-diameter: {at-most: 400}")
-                .replace("depth: {at-most: 16}", "depth: {at-most: 100}"), 5);
+        return Apertures.design(
+                text.replace("servo: micro-180", "servo: " + servo)
+                        .replace("outer-diameter: {at-most: 115}", "outer-diameter: {at-most: 400}")
+                        .replace("depth: {at-most: 16}", "depth: {at-most: 100}"),
+                5);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "sub-micro-180", "micro-120", "micro-180", "micro-270", "mini-180", "standard-180", "standard-270"
-    })
+    @ValueSource(
+            strings = {
+                "sub-micro-180",
+                "micro-120",
+                "micro-180",
+                "micro-270",
+                "mini-180",
+                "standard-180",
+                "standard-270"
+            })
     void theProcessSaysWhatMustStandAndNotTheServo(String servo) throws IOException {
         Design design = design(servo);
         int asked = 0;
         for (Requirement requirement : design.assembly().requirements()) {
-            if (requirement instanceof Requirement.LeastWeb web && java.util.List.of(PLATES).contains(web.part())) {
+            if (requirement instanceof Requirement.LeastWeb web
+                    && java.util.List.of(PLATES).contains(web.part())) {
                 assertThat(web.web()).as(servo + " " + web.part()).isEqualTo(3);
                 asked++;
             }
@@ -59,10 +70,15 @@ class ServoSeatTest {
         Design printed = Apertures.design(text, 5);
         Region whole = part(printed, "servo-plate").layers().get(0).regions().get(0);
         int own = Apertures.sizes(text).housing().servoScrews().size();
-        assertThat(whole.holes()).as("1.9 mm are enough where 0.8 mm must stand").hasSize(own + 1 + 4);
+        assertThat(whole.holes())
+                .as("1.9 mm are enough where 0.8 mm must stand")
+                .hasSize(own + 1 + 4);
     }
 
     private static Part part(Design design, String name) {
-        return design.parts().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+        return design.parts().stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 }

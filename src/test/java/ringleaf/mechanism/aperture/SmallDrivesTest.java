@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -26,8 +27,12 @@ class SmallDrivesTest {
                 for (String module : new String[] {"", ", module: 0.4", ", module: 0.6", ", module: 1"}) {
                     int blades = 5 + (int) (opening / 6);
                     String text = spec(
-                                    "full-opening: " + opening, "least-opening: " + opening / 2, "blades: " + blades,
-                                    "blade-thickness: 0.1", "pin-diameter: 0.8", "drive: {by: pinion" + module + "}")
+                                    "full-opening: " + opening,
+                                    "least-opening: " + opening / 2,
+                                    "blades: " + blades,
+                                    "blade-thickness: 0.1",
+                                    "pin-diameter: 0.8",
+                                    "drive: {by: pinion" + module + "}")
                             + making;
                     holds(text, module);
                 }
@@ -47,7 +52,9 @@ class SmallDrivesTest {
             }
         }
         if (failed(design.findings()).isEmpty()) {
-            assertThat(failed(Judge.judge(design.assembly(), Options.DEFAULT).findings())).as(text).isEmpty();
+            assertThat(failed(Judge.judge(design.assembly(), Options.DEFAULT).findings()))
+                    .as(text)
+                    .isEmpty();
         }
     }
 }

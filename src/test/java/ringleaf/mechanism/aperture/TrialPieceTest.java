@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -25,14 +26,17 @@ import ringleaf.verify.Options;
 /** Trial pieces: cut out of the real parts, whole, and moving as the whole mechanism does. */
 class TrialPieceTest {
     private static String spec(String... more) {
-        List<String> lines = new ArrayList<>(
-                List.of("full-opening: 40", "least-opening: 30", "blades: 8", "blade-thickness: 0.15"));
+        List<String> lines =
+                new ArrayList<>(List.of("full-opening: 40", "least-opening: 30", "blades: 8", "blade-thickness: 0.15"));
         lines.addAll(List.of(more));
         return Apertures.spec(lines.toArray(new String[0]));
     }
 
     private static Part part(Design design, String name) {
-        return design.parts().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+        return design.parts().stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     @ParameterizedTest
@@ -51,7 +55,9 @@ class TrialPieceTest {
             })
     void piecesHoldTheRealBoresAndSlotsAndPassTheJudge(String field, int blades) {
         String text = spec(field.contains("posts") ? "ring-thickness: 2" : "lap: 0.6", field)
-                .replace("blade-thickness: 0.15", field.contains("posts") ? "blade-thickness: 0.8" : "blade-thickness: 0.15");
+                .replace(
+                        "blade-thickness: 0.15",
+                        field.contains("posts") ? "blade-thickness: 0.8" : "blade-thickness: 0.15");
         Design whole = Apertures.design(text, 21);
         Design trial = Apertures.trialPiece(text, 21, blades);
         for (String piece : new String[] {TrialPiece.BASE, TrialPiece.RING}) {
@@ -70,12 +76,15 @@ class TrialPieceTest {
                 List<Contour> realHoles = real.layers().get(i).regions().get(0).holes();
                 for (Contour hole : region.holes()) {
                     boolean axis = hole.centroid().norm() < 1e-9;
-                    assertThat(axis || realHoles.stream().anyMatch(h -> same(h, hole))).isTrue();
+                    assertThat(axis || realHoles.stream().anyMatch(h -> same(h, hole)))
+                            .isTrue();
                 }
                 // nothing of it lies outside the real part but what fills openings
                 Geometry filled = Flattening.polygon(
                         Region.of(real.layers().get(i).regions().get(0).outer()), Tolerance.JUDGE);
-                assertThat(Flattening.polygon(region, Tolerance.JUDGE).difference(filled).getArea())
+                assertThat(Flattening.polygon(region, Tolerance.JUDGE)
+                                .difference(filled)
+                                .getArea())
                         .isLessThan(0.05);
             }
         }
@@ -102,13 +111,17 @@ class TrialPieceTest {
         Design trial = Apertures.trialPiece(spec("drive: {by: pinion}"), 21, 3);
         for (Member member : trial.assembly().members()) {
             String twin = member.name().equals(TrialPiece.RING) ? "drive-ring" : member.name();
-            whole.assembly().members().stream().filter(m -> m.name().equals(twin)).forEach(m -> {
-                for (int state : new int[] {0, 10, 20}) {
-                    Point p = new Point(17, 3);
-                    assertThat(member.placed(trial.assembly().motion(), state).apply(p))
-                            .isEqualTo(m.placed(whole.assembly().motion(), state).apply(p));
-                }
-            });
+            whole.assembly().members().stream()
+                    .filter(m -> m.name().equals(twin))
+                    .forEach(m -> {
+                        for (int state : new int[] {0, 10, 20}) {
+                            Point p = new Point(17, 3);
+                            assertThat(member.placed(trial.assembly().motion(), state)
+                                            .apply(p))
+                                    .isEqualTo(m.placed(whole.assembly().motion(), state)
+                                            .apply(p));
+                        }
+                    });
         }
         assertThat(trial.assembly().members()).hasSize(3 + 3 * 3);
     }
@@ -118,10 +131,17 @@ class TrialPieceTest {
         Design whole = Apertures.design(spec(), 21);
         Design trial = Apertures.trialPiece(spec(), 21, 3);
         Region base = part(trial, TrialPiece.BASE).layers().get(0).regions().get(0);
-        double all = part(whole, "base-plate").layers().get(0).regions().get(0).outer().area();
+        double all = part(whole, "base-plate")
+                .layers()
+                .get(0)
+                .regions()
+                .get(0)
+                .outer()
+                .area();
         assertThat(base.area()).isLessThan(0.35 * all);
         // narrowest anywhere but at the bores: shrunk by 1.4 mm it is still one piece from hub to rim
-        Geometry shrunk = Flattening.polygon(Region.of(base.outer()), new Tolerance(0.001)).buffer(-2.8);
+        Geometry shrunk = Flattening.polygon(Region.of(base.outer()), new Tolerance(0.001))
+                .buffer(-2.8);
         assertThat(shrunk.getNumGeometries()).isEqualTo(1);
         Part washer = part(trial, TrialPiece.WASHER);
         Part blade = part(trial, "blade");
@@ -132,16 +152,22 @@ class TrialPieceTest {
 
     @Test
     void aSmallOpeningIsClosedOnlyToTheWasherAndThatIsSaid() {
-        String text = spec("pin-diameter: 1").replace("full-opening: 40", "full-opening: 25").replace("least-opening: 30", "least-opening: 3");
+        String text = spec("pin-diameter: 1")
+                .replace("full-opening: 40", "full-opening: 25")
+                .replace("least-opening: 30", "least-opening: 3");
         Design trial = Apertures.trialPiece(text, 21, 3);
         assertThat(trial.findings().stream().map(Finding::check)).contains("trial-opening");
         assertThat(String.join("\n", trial.assembly().buildOrder())).contains("the washer stops the blades");
-        assertThat(Apertures.failed(Judge.judge(trial.assembly(), Options.DEFAULT).findings())).isEmpty();
+        assertThat(Apertures.failed(
+                        Judge.judge(trial.assembly(), Options.DEFAULT).findings()))
+                .isEmpty();
     }
 
     @Test
     void jigsForTheBladesComeWithIt() {
         Design trial = Apertures.trialPiece(spec("jigs: {blades: 3}"), 5, 3);
-        assertThat(trial.parts().stream().map(Part::name)).contains("pivot-jig", "drive-jig").doesNotContain(StackingJig.NAME);
+        assertThat(trial.parts().stream().map(Part::name))
+                .contains("pivot-jig", "drive-jig")
+                .doesNotContain(StackingJig.NAME);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -66,8 +67,13 @@ class BeltDriveTest {
     void fixedCentresGetAnIdlerOnEitherSideThatTakesExactlyTheSlack() {
         for (String side : new String[] {"inside", "outside"}) {
             Design design = Designs.of(Designs.drive(
-                    "MXL", "driver: {teeth: 20}", "driven: {teeth: 40}", "centre-distance: 64", "centres: fixed",
-                    "idler: {side: " + side + "}", "belt-teeth: 95"));
+                    "MXL",
+                    "driver: {teeth: 20}",
+                    "driven: {teeth: 40}",
+                    "centre-distance: 64",
+                    "centres: fixed",
+                    "idler: {side: " + side + "}",
+                    "belt-teeth: 95"));
             assertThat(Designs.value(design, "belt-length")).isCloseTo(95 * 2.032, within(1e-6));
             assertThat(Designs.value(design, "centre-distance")).isEqualTo(64);
             assertThat(Designs.value(design, "idler-press")).as(side).isPositive();
@@ -106,15 +112,20 @@ class BeltDriveTest {
         assertThat(Designs.value(up, "driver-teeth")).isEqualTo(2.5 * Designs.value(up, "driven-teeth"));
         assertThat(Designs.refusal(Designs.drive("T2.5", "ratio: 3", "driver: {teeth: 16}", "driven: {teeth: 40}")))
                 .contains("40:16");
-        assertThat(Designs.refusal(Designs.drive("T2.5", "driver: {teeth: 16}"))).contains("ratio", "missing");
+        assertThat(Designs.refusal(Designs.drive("T2.5", "driver: {teeth: 16}")))
+                .contains("ratio", "missing");
     }
 
     /** Torque and travel through the ratio, and the pull of the belt, by hand. */
     @Test
     void servoTravelAndTorqueGoThroughTheRatio() {
         Design design = Designs.of(Designs.drive(
-                "T2.5", "driver: {teeth: 16}", "driven: {teeth: 40}", "centre-distance: 70",
-                "servo: {travel: 120, torque: 100Nmm}", "load: 100Nmm"));
+                "T2.5",
+                "driver: {teeth: 16}",
+                "driven: {teeth: 40}",
+                "centre-distance: 70",
+                "servo: {travel: 120, torque: 100Nmm}",
+                "load: 100Nmm"));
         assertThat(Designs.value(design, "travel")).isCloseTo(48, within(1e-9));
         assertThat(Designs.value(design, "driver-travel")).isCloseTo(120, within(1e-9));
         assertThat(Designs.value(design, "driven-torque")).isCloseTo(237.5, within(1e-9));
@@ -125,8 +136,13 @@ class BeltDriveTest {
         assertThat(last[2]).isCloseTo(48, within(1e-9));
         assertThat(last[3]).isCloseTo(Math.toRadians(48) * 50 / Math.PI, within(1e-9));
         Design slow = Designs.of(Designs.drive(
-                "T2.5", "driver: {teeth: 16}", "driven: {teeth: 40}", "centre-distance: 70", "travel: 90",
-                "servo: {travel: 120, torque: 100Nmm}", "load: 200Nmm"));
+                "T2.5",
+                "driver: {teeth: 16}",
+                "driven: {teeth: 40}",
+                "centre-distance: 70",
+                "travel: 90",
+                "servo: {travel: 120, torque: 100Nmm}",
+                "load: 200Nmm"));
         assertThat(Designs.finding(slow, "servo-travel").status()).isEqualTo(Status.FAIL);
         assertThat(Designs.finding(slow, "servo-torque").status()).isEqualTo(Status.FAIL);
         assertThat(slow.remedies()).anyMatch(r -> r.startsWith("travel: 47.9"));
@@ -135,13 +151,17 @@ class BeltDriveTest {
     @Test
     void obstaclesInTheBeltsWayAreFound() {
         String[] lines = {
-            "driver: {teeth: 16}", "driven: {teeth: 40}", "centre-distance: 70",
+            "driver: {teeth: 16}",
+            "driven: {teeth: 40}",
+            "centre-distance: 70",
             "obstacles: [{x: 12, y: 30, diameter: 4}]"
         };
-        assertThat(Designs.finding(Designs.of(Designs.drive("T2.5", lines)), "obstacle-clearance").status())
+        assertThat(Designs.finding(Designs.of(Designs.drive("T2.5", lines)), "obstacle-clearance")
+                        .status())
                 .isEqualTo(Status.FAIL);
         lines[3] = "obstacles: [{x: 25, y: 30, diameter: 4}]";
-        assertThat(Designs.finding(Designs.of(Designs.drive("T2.5", lines)), "obstacle-clearance").status())
+        assertThat(Designs.finding(Designs.of(Designs.drive("T2.5", lines)), "obstacle-clearance")
+                        .status())
                 .isEqualTo(Status.PASS);
     }
 
@@ -162,10 +182,10 @@ class BeltDriveTest {
                 .contains("touch", "nearest that works");
         assertThat(Designs.refusal(Designs.drive("T2.5", pair[0], pair[1], "belt-teeth: 40")))
                 .contains("cannot span", "nearest that works");
-        assertThat(Designs.refusal(Designs.drive("T2.5", pair[0], pair[1], "centres: fixed"))).contains("one figure");
-        assertThat(Designs.refusal(
-                        Designs.drive("T2.5", pair[0], pair[1], "centre-distance: 70", "centres: fixed",
-                                "belt-teeth: 80")))
+        assertThat(Designs.refusal(Designs.drive("T2.5", pair[0], pair[1], "centres: fixed")))
+                .contains("one figure");
+        assertThat(Designs.refusal(Designs.drive(
+                        "T2.5", pair[0], pair[1], "centre-distance: 70", "centres: fixed", "belt-teeth: 80")))
                 .contains("cannot span");
         assertThat(Designs.refusal(Designs.drive("T2.6", pair[0], pair[1]))).contains("did you mean T2.5?");
         assertThat(Designs.refusal(Designs.drive("T2.5", pair[0], pair[1], "idler: {side: inside}")))

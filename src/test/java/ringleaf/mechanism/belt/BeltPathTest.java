@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -57,8 +58,8 @@ class BeltPathTest {
     /** Equal wheels in convex order: their polygon's perimeter and one turn. */
     @Test
     void equalWheelsAddOneTurnToThePolygon() {
-        List<Wheel> wheels = List.of(
-                inside(0, 0, 7, 20), inside(60, -5, 7, 20), inside(70, 40, 7, 20), inside(20, 55, 7, 20));
+        List<Wheel> wheels =
+                List.of(inside(0, 0, 7, 20), inside(60, -5, 7, 20), inside(70, 40, 7, 20), inside(20, 55, 7, 20));
         BeltPath path = BeltPath.of(wheels);
         double perimeter = 0;
         double wraps = 0;
@@ -93,7 +94,8 @@ class BeltPathTest {
     void aRollerThatTheBeltPassesByIsNoPath() {
         Wheel a = inside(0, 0, 8, 20);
         Wheel b = inside(100, 0, 8, 20);
-        assertThat(BeltPath.of(List.of(a, b, new Wheel("idler", new Point(50, 30), 6, false, 0)))).isNull();
+        assertThat(BeltPath.of(List.of(a, b, new Wheel("idler", new Point(50, 30), 6, false, 0))))
+                .isNull();
         assertThat(BeltPath.of(List.of(a, inside(10, 0, 30, 80)))).isNull();
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -33,7 +34,10 @@ class BuildableDriveTest {
     }
 
     private static Part part(Design design, String name) {
-        return design.parts().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+        return design.parts().stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The outward end of an inside idler's slot lies outside the hull of axles and screws; the plate holds it all the same. */
@@ -41,14 +45,19 @@ class BuildableDriveTest {
     void thePlatesHoldBothEndsOfTheSlot() {
         for (String side : new String[] {"inside", "outside"}) {
             Design design = drive(
-                    "T2.5", FIVE_TO_TWO[0], FIVE_TO_TWO[1], "centre-distance: 78", "centres: fixed",
+                    "T2.5",
+                    FIVE_TO_TWO[0],
+                    FIVE_TO_TWO[1],
+                    "centre-distance: 78",
+                    "centres: fixed",
                     "idler: {side: " + side + "}");
             assertThat(failed(design)).as(side).isEmpty();
             Region plate = part(design, "base-plate").layers().get(0).regions().get(0);
             double slot = Designs.value(design, "slot-length");
             assertThat(plate.holes().stream()
                             .anyMatch(h -> Math.max(h.box().width(), h.box().height()) > slot))
-                    .as(side + ": the slot lies within the plate").isTrue();
+                    .as(side + ": the slot lies within the plate")
+                    .isTrue();
         }
     }
 
@@ -65,7 +74,8 @@ class BuildableDriveTest {
                 assertThat(web.web()).as(web.part()).isEqualTo(web.part().endsWith("plate") ? 3 : 0.8);
             }
         }
-        assertThat(judged).contains("base-plate", "front-plate", "driver-pulley", "driver-flange", "driven-pulley", "idler");
+        assertThat(judged)
+                .contains("base-plate", "front-plate", "driver-pulley", "driver-flange", "driven-pulley", "idler");
         assertThat(Designs.of(Designs.pulley("T5", 20)).assembly().requirements())
                 .anyMatch(r -> r instanceof Requirement.LeastWeb);
     }
@@ -123,7 +133,8 @@ class BuildableDriveTest {
         }
         List<Integer> order = new ArrayList<>();
         for (BuildStep step : design.assembly().steps()) {
-            step.placings().stream().filter(p -> p.way() instanceof ringleaf.part.Way.Aside || p.onto() == 0)
+            step.placings().stream()
+                    .filter(p -> p.way() instanceof ringleaf.part.Way.Aside || p.onto() == 0)
                     .forEach(p -> order.addAll(p.members()));
         }
         assertThat(order.indexOf(driver)).isGreaterThan(order.indexOf(driven));
@@ -132,7 +143,10 @@ class BuildableDriveTest {
     @Test
     void anIdlerThatCannotTightenFailsAndAPlaceThatCanIsNamed() {
         String[] lines = {
-            "driver: {teeth: 20}", "driven: {teeth: 40}", "centre-distance: 175.9", "centres: fixed",
+            "driver: {teeth: 20}",
+            "driven: {teeth: 40}",
+            "centre-distance: 175.9",
+            "centres: fixed",
             "idler: {side: outside, along: 0.7}"
         };
         Design design = drive("T10", lines);
@@ -151,10 +165,15 @@ class BuildableDriveTest {
     void aBeltThatIsChosenPassesItsLength() {
         for (double distance = 38.6; distance < 39; distance += 0.005) {
             String spec = Designs.drive(
-                    "3M", FIVE_TO_TWO[0], FIVE_TO_TWO[1], "centres: fixed",
+                    "3M",
+                    FIVE_TO_TWO[0],
+                    FIVE_TO_TWO[1],
+                    "centres: fixed",
                     "centre-distance: " + Math.rint(1000 * distance) / 1000);
             if (Designs.refusal(spec).isEmpty()) {
-                assertThat(Designs.finding(Designs.of(spec), "belt-length").status()).as(spec).isEqualTo(Status.PASS);
+                assertThat(Designs.finding(Designs.of(spec), "belt-length").status())
+                        .as(spec)
+                        .isEqualTo(Status.PASS);
             }
         }
         Finding exact = Designs.finding(
@@ -168,7 +187,8 @@ class BuildableDriveTest {
         // a post just where a screw would stand
         Region screws = part(free, "front-plate").layers().get(0).regions().get(0);
         var box = screws.holes().get(0).box();
-        String post = "obstacles: [{x: " + box.centre().x() + ", y: " + box.centre().y() + ", diameter: 4}]";
+        String post =
+                "obstacles: [{x: " + box.centre().x() + ", y: " + box.centre().y() + ", diameter: 4}]";
         Design design = drive("T2.5", FIVE_TO_TWO[0], FIVE_TO_TWO[1], "centre-distance: 70", post);
         assertThat(failed(design)).isEmpty();
         Region disc = Region.disc(box.centre(), 2);
@@ -178,7 +198,12 @@ class BuildableDriveTest {
             }
         }
         Finding servo = Designs.finding(
-                drive("T2.5", FIVE_TO_TWO[0], FIVE_TO_TWO[1], "centre-distance: 70", "servo: micro-180",
+                drive(
+                        "T2.5",
+                        FIVE_TO_TWO[0],
+                        FIVE_TO_TWO[1],
+                        "centre-distance: 70",
+                        "servo: micro-180",
                         "obstacles: [{x: 0, y: -16, diameter: 3}]"),
                 "obstacle-clearance");
         assertThat(servo.status()).isEqualTo(Status.FAIL);
@@ -193,23 +218,31 @@ class BuildableDriveTest {
         Region cut = new ServoPlace(
                         new ringleaf.mechanism.body.ServoOutline(
                                 servo(), new ringleaf.geom.Placement(Math.PI * 1.5, ringleaf.geom.Point.ORIGIN)),
-                        new ringleaf.geom.Point(0, 1), in, out)
+                        new ringleaf.geom.Point(0, 1),
+                        in,
+                        out)
                 .bodyCut();
         assertThat(cut.box().maxY()).isCloseTo(servo().axisOffset() + in + 0.25, within(1e-9));
-        assertThat(cut.box().minY())
-                .isCloseTo(servo().axisOffset() - servo().bodyLength() - out - 0.25, within(1e-9));
+        assertThat(cut.box().minY()).isCloseTo(servo().axisOffset() - servo().bodyLength() - out - 0.25, within(1e-9));
     }
 
     private static ringleaf.spec.shared.Servo servo() {
         return new ringleaf.spec.shared.Catalogues(
                         ringleaf.spec.shared.SharedFiles.NONE, new ringleaf.spec.text.Problems())
-                .servos().get("micro-180").orElseThrow();
+                .servos()
+                .get("micro-180")
+                .orElseThrow();
     }
 
     @Test
     void aThickPlateThatTheHornDoesNotComeThroughFails() {
         Design design = drive(
-                "T2.5", FIVE_TO_TWO[0], FIVE_TO_TWO[1], "centre-distance: 70", "servo: micro-180", "plate-thickness: 15");
+                "T2.5",
+                FIVE_TO_TWO[0],
+                FIVE_TO_TWO[1],
+                "centre-distance: 70",
+                "servo: micro-180",
+                "plate-thickness: 15");
         assertThat(Designs.finding(design, "servo-height").status()).isEqualTo(Status.FAIL);
         assertThat(design.remedies()).anyMatch(r -> r.startsWith("plate-thickness: 11.2"));
     }
@@ -220,10 +253,16 @@ class BuildableDriveTest {
                         "T2.5", FIVE_TO_TWO[0], "driven: {teeth: 40, bore: {form: none}}", "centre-distance: 70")))
                 .contains("nothing holds the driven pulley");
         assertThat(Designs.refusal(Designs.drive(
-                        "T2.5", "driver: {teeth: 30, bore: {form: servo-horn}}", FIVE_TO_TWO[1], "centre-distance: 70")))
+                        "T2.5",
+                        "driver: {teeth: 30, bore: {form: servo-horn}}",
+                        FIVE_TO_TWO[1],
+                        "centre-distance: 70")))
                 .contains("no servo stands behind it", "servo: micro-180");
         assertThat(Designs.refusal(Designs.drive(
-                        "T2.5", FIVE_TO_TWO[0], "driven: {teeth: 40, bore: {form: none}}", "centre-distance: 70",
+                        "T2.5",
+                        FIVE_TO_TWO[0],
+                        "driven: {teeth: 40, bore: {form: none}}",
+                        "centre-distance: 70",
                         "plates: none")))
                 .isEmpty();
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import java.util.List;
@@ -41,8 +42,9 @@ final class Designs {
 
     static Optional<Design> read(String spec, Problems problems, SharedFiles own) {
         Catalogues catalogues = new Catalogues(own, problems);
-        List<KindFields> fields =
-                KINDS.stream().map(k -> new KindFields(k.name(), k.summary(), k::fields)).toList();
+        List<KindFields> fields = KINDS.stream()
+                .map(k -> new KindFields(k.name(), k.summary(), k::fields))
+                .toList();
         Optional<SpecDocument> document =
                 new SpecReader(fields, catalogues, problems).read(SpecSource.of("arm.yaml", spec), List.of());
         if (document.isEmpty()) {
@@ -87,8 +89,8 @@ final class Designs {
     }
 
     static String pulley(String belt, int teeth, String... more) {
-        StringBuilder text = new StringBuilder("mechanisms:\n  p:\n    kind: pulley\n    belt: \"" + belt
-                + "\"\n    teeth: " + teeth + "\n");
+        StringBuilder text = new StringBuilder(
+                "mechanisms:\n  p:\n    kind: pulley\n    belt: \"" + belt + "\"\n    teeth: " + teeth + "\n");
         for (String line : more) {
             text.append("    ").append(line).append('\n');
         }

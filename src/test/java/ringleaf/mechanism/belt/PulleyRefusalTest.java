@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -16,21 +17,25 @@ import ringleaf.verify.Options;
 /** A refusal names the field that is wrong and a value that is then taken. */
 class PulleyRefusalTest {
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        // belt | teeth | what is wrong | the path that is named | what works, in its place
-        "T5   | 24 | backlash: 5                                     | backlash      | backlash: 1.25",
-        "T5   | 24 | clearance: 3                                    | clearance     | clearance: 1.2",
-        "T2.5 | 24 | hub-screws: {screw: M2, circle: 20}             | hub-screws.circle | hub-screws: {screw: M2, circle: 12.803}",
-        "T2.5 | 24 | hub-screws: {screw: M2, circle: 5}              | hub-screws.circle | hub-screws: {screw: M2, circle: 9.3}",
-        "T2.5 | 24 | 'bore: {form: bearing, bearing: \"623\"}, hub-height: 5, hub-diameter: 10' | hub-diameter | 'bore: {form: bearing, bearing: \"623\"}, hub-height: 5, hub-diameter: 11.6'",
-        "T5   | 30 | 'hub-height: 5, hub-diameter: 90'               | hub-diameter  | 'hub-height: 5, hub-diameter: 43.3'",
-        "T5   | 30 | hub-diameter: 12                                | hub-diameter  | 'hub-diameter: 12, hub-height: 5'",
-        "T2.5 | 40 | 'lightening: {form: spokes, count: 12, spoke-width: 8}' | lightening.spoke-width | 'lightening: {form: spokes, count: 5}'"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                // belt | teeth | what is wrong | the path that is named | what works, in its place
+                "T5   | 24 | backlash: 5                                     | backlash      | backlash: 1.25",
+                "T5   | 24 | clearance: 3                                    | clearance     | clearance: 1.2",
+                "T2.5 | 24 | hub-screws: {screw: M2, circle: 20}             | hub-screws.circle | hub-screws: {screw: M2, circle: 12.803}",
+                "T2.5 | 24 | hub-screws: {screw: M2, circle: 5}              | hub-screws.circle | hub-screws: {screw: M2, circle: 9.3}",
+                "T2.5 | 24 | 'bore: {form: bearing, bearing: \"623\"}, hub-height: 5, hub-diameter: 10' | hub-diameter | 'bore: {form: bearing, bearing: \"623\"}, hub-height: 5, hub-diameter: 11.6'",
+                "T5   | 30 | 'hub-height: 5, hub-diameter: 90'               | hub-diameter  | 'hub-height: 5, hub-diameter: 43.3'",
+                "T5   | 30 | hub-diameter: 12                                | hub-diameter  | 'hub-diameter: 12, hub-height: 5'",
+                "T2.5 | 40 | 'lightening: {form: spokes, count: 12, spoke-width: 8}' | lightening.spoke-width | 'lightening: {form: spokes, count: 5}'"
+            })
     void theFieldThatIsWrongIsNamedAndWhatIsAdvisedWorks(
             String belt, int teeth, String wrong, String path, String works) {
         String refusal = Designs.refusal(flow(belt, teeth, wrong));
-        assertThat(refusal.lines().filter(l -> l.startsWith("arm.yaml")).toList()).singleElement().asString()
+        assertThat(refusal.lines().filter(l -> l.startsWith("arm.yaml")).toList())
+                .singleElement()
+                .asString()
                 .contains(": " + path + ": ");
         Design design = Designs.of(flow(belt, teeth, works));
         assertThat(design.findings()).noneMatch(f -> f.failed());
@@ -46,7 +51,8 @@ class PulleyRefusalTest {
     void screwsThatDoNotFitAreToldWithTheLargestThatDo() {
         String refusal = Designs.refusal(flow("T2.5", 20, "bore: {axle: 5}, hub-screws: {screw: M3}"));
         assertThat(refusal).contains("hub-screws.screw", "the nearest that works is screw: M2");
-        assertThat(Designs.refusal(flow("T2.5", 20, "bore: {axle: 5}, hub-screws: {screw: M2}"))).isEmpty();
+        assertThat(Designs.refusal(flow("T2.5", 20, "bore: {axle: 5}, hub-screws: {screw: M2}")))
+                .isEmpty();
     }
 
     /** Hub screws stand round the bore that is made, not round one that is not: solids of every part close. */
@@ -55,7 +61,8 @@ class PulleyRefusalTest {
         String[] specs = {
             Designs.drive("T5", "driver: {teeth: 15}", "driven: {teeth: 33}"),
             Designs.drive(
-                    "5M", "driver: {teeth: 20}",
+                    "5M",
+                    "driver: {teeth: 20}",
                     "driven: {teeth: 40, hub-screws: {screw: M2}, lightening: {form: spokes, count: 8}}"),
             flow("T2.5", 24, "bore: {form: bearing, bearing: \"623\"}, hub-height: 5, hub-diameter: 12"),
             flow("MXL", 27, "hub-height: 3")
@@ -63,7 +70,9 @@ class PulleyRefusalTest {
         for (String spec : specs) {
             for (Part part : Designs.of(spec).parts()) {
                 if (!part.source().isBought()) {
-                    assertThat(PartMesh.of(part, new Tolerance(0.01)).isPresent()).as(part.name() + " of\n" + spec).isTrue();
+                    assertThat(PartMesh.of(part, new Tolerance(0.01)).isPresent())
+                            .as(part.name() + " of\n" + spec)
+                            .isTrue();
                 }
             }
         }
@@ -77,8 +86,11 @@ class PulleyRefusalTest {
                 Design design = Designs.of(flow(belt, teeth, "backlash: 0, clearance: 0"));
                 String name = belt + ", " + teeth;
                 assertThat(design.findings()).as(name).noneMatch(f -> f.failed());
-                assertThat(Designs.finding(design, "tip-clearance").status()).as(name).isEqualTo(Status.WARN);
-                assertThat(Judge.judge(design.assembly(), Options.DEFAULT).findings()).as(name)
+                assertThat(Designs.finding(design, "tip-clearance").status())
+                        .as(name)
+                        .isEqualTo(Status.WARN);
+                assertThat(Judge.judge(design.assembly(), Options.DEFAULT).findings())
+                        .as(name)
                         .noneMatch(f -> f.failed());
             }
         }
@@ -88,7 +100,8 @@ class PulleyRefusalTest {
     @Test
     void aFaceWidthOfPartOfASheetIsRefused() {
         String sheets = "fabrication:\n  pulley: {process: co2-laser, stock: acrylic-3}\n";
-        assertThat(Designs.refusal(sheets + flow("T5", 24, "face-width: 11"))).contains("face-width", "9mm or 12mm works");
+        assertThat(Designs.refusal(sheets + flow("T5", 24, "face-width: 11")))
+                .contains("face-width", "9mm or 12mm works");
         assertThat(Designs.refusal(sheets + flow("T5", 24, "face-width: 9"))).isEmpty();
     }
 }

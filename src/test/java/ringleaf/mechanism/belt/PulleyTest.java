@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -23,8 +24,8 @@ class PulleyTest {
             Design design = Designs.of(Designs.pulley(row[0], Integer.parseInt(row[1])));
             // half a unit of the last digit
             assertThat(Designs.value(design, "pitch-diameter")).isCloseTo(Reference.number(row, 2), within(0.00005001));
-            assertThat(Designs.value(design, "outside-diameter")).isCloseTo(Reference.number(row, 3),
-                    within(0.00005001));
+            assertThat(Designs.value(design, "outside-diameter"))
+                    .isCloseTo(Reference.number(row, 3), within(0.00005001));
         }
     }
 
@@ -54,7 +55,8 @@ class PulleyTest {
             Design design = Designs.of(Designs.pulley(belt, 24));
             assertThat(Designs.finding(design, "tooth-entry").status()).as(belt).isEqualTo(Finding.Status.PASS);
             assertThat(Designs.value(design, "outline-deviation")).isLessThanOrEqualTo(0.0005);
-            for (Finding finding : Judge.judge(design.assembly(), Options.DEFAULT).findings()) {
+            for (Finding finding :
+                    Judge.judge(design.assembly(), Options.DEFAULT).findings()) {
                 assertThat(finding.status()).as(belt + ": " + finding.message()).isEqualTo(Finding.Status.PASS);
             }
         }
@@ -68,8 +70,8 @@ class PulleyTest {
             assertThat(design.choices().get(1).how()).contains("maker's own", "no open source", "tooth section");
         }
         assertThat(Designs.of(Designs.pulley("XL", 24)).choices().get(1).how()).doesNotContain("maker");
-        assertThat(Designs.refusal(Designs.pulley("5M", 24, "groove: trapezoid"))).contains("round",
-                "groove: generated");
+        assertThat(Designs.refusal(Designs.pulley("5M", 24, "groove: trapezoid")))
+                .contains("round", "groove: generated");
     }
 
     @Test
@@ -78,7 +80,9 @@ class PulleyTest {
             Design design = Designs.of(Designs.pulley(belt, 24, "groove: trapezoid"));
             Finding rolls = Designs.finding(design, "tooth-entry");
             assertThat(rolls.status()).as(belt + " " + rolls.message()).isNotEqualTo(Finding.Status.FAIL);
-            assertThat(Designs.finding(design, "tip-clearance").measured()).as(belt).isPositive();
+            assertThat(Designs.finding(design, "tip-clearance").measured())
+                    .as(belt)
+                    .isPositive();
         }
         assertThat(Designs.refusal(Designs.pulley("T5", 24, "groove: trapezoid", "backlash: 0.1")))
                 .contains("backlash", "tabulated");
@@ -109,7 +113,15 @@ class PulleyTest {
         assertThat(rim.layers()).hasSize(4);
         double seat = Designs.value(design, "flange-seat");
         assertThat(rim.layers().get(0).regions().get(0).box().width()).isCloseTo(seat, within(1e-9));
-        double hole = part(design, "flange").layers().get(0).regions().get(0).holes().get(0).box().width();
+        double hole = part(design, "flange")
+                .layers()
+                .get(0)
+                .regions()
+                .get(0)
+                .holes()
+                .get(0)
+                .box()
+                .width();
         assertThat(hole - seat).isBetween(0.05, 0.5);
         assertThat(rim.zTo() - rim.layers().get(2).zTo()).isCloseTo(6, within(1e-9));
     }
@@ -118,10 +130,13 @@ class PulleyTest {
     void badInputIsRefusedWithWhatWorks() {
         assertThat(Designs.refusal(Designs.pulley("T5", 9))).contains("least of 10", "nearest that works is 10");
         assertThat(Designs.refusal(Designs.pulley("T-5", 20))).contains("belts.yaml", "did you mean T5?");
-        assertThat(Designs.refusal(Designs.pulley("T5", 20, "outside-diameter: 20"))).contains("pitch circle");
-        assertThat(Designs.refusal(Designs.pulley("T5", 20, "bore: {diameter: 28}"))).contains("web", "works");
+        assertThat(Designs.refusal(Designs.pulley("T5", 20, "outside-diameter: 20")))
+                .contains("pitch circle");
+        assertThat(Designs.refusal(Designs.pulley("T5", 20, "bore: {diameter: 28}")))
+                .contains("web", "works");
         assertThat(Designs.refusal(Designs.pulley("T5", 20, "backlash: 2"))).contains("nearest that works is 1.25");
-        assertThat(Designs.refusal(Designs.pulley("T5", 20, "belt-width: 10", "face-width: 6"))).contains("narrower");
+        assertThat(Designs.refusal(Designs.pulley("T5", 20, "belt-width: 10", "face-width: 6")))
+                .contains("narrower");
         assertThat(Designs.refusal(Designs.pulley("T5", 20, "flanges: none", "flange-diameter: 40")))
                 .contains("no flanges");
     }
@@ -137,7 +152,8 @@ class PulleyTest {
         String written = "mechanisms:\n  p:\n    kind: pulley\n    teeth: 20\n    belt: {pitch: 4, pitch-line: 0.4,"
                 + " tooth-width: 2.2, tooth-height: 1, belt-height: 2, root-radius: 0.3}\n";
         assertThat(Designs.value(Designs.of(written), "pitch-diameter")).isCloseTo(80 / Math.PI, within(1e-9));
-        assertThat(Designs.refusal(written.replace("tooth-width: 2.2", "tooth-width: 0.5"))).contains("flanks");
+        assertThat(Designs.refusal(written.replace("tooth-width: 2.2", "tooth-width: 0.5")))
+                .contains("flanks");
         assertThat(Designs.refusal(written.replace(", tooth-height: 1", ""))).contains("tooth-height: is missing");
     }
 
@@ -151,6 +167,9 @@ class PulleyTest {
     }
 
     private static Part part(Design design, String name) {
-        return design.parts().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+        return design.parts().stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -18,7 +19,8 @@ import ringleaf.verify.Options;
 class RandomDriveTest {
     private static final String[] BELTS = {"MXL", "XL", "T2.5", "T5", "3M", "5M", "curvilinear-2"};
     private static final String[] MAKING = {
-        "", "fabrication:\n  pulley: {process: co2-laser, stock: acrylic-3}\n",
+        "",
+        "fabrication:\n  pulley: {process: co2-laser, stock: acrylic-3}\n",
         "fabrication:\n  plate: {process: co2-laser, stock: acrylic-3}\n"
     };
 
@@ -49,8 +51,11 @@ class RandomDriveTest {
                     .isLessThan(1e-6);
             boolean sound = found.findings().stream().noneMatch(Finding::failed);
             if (sound && i % 3 == 0) {
-                for (Finding finding : Judge.judge(found.assembly(), Options.DEFAULT).findings()) {
-                    assertThat(finding.failed()).as(finding.message() + "\n" + name).isFalse();
+                for (Finding finding :
+                        Judge.judge(found.assembly(), Options.DEFAULT).findings()) {
+                    assertThat(finding.failed())
+                            .as(finding.message() + "\n" + name)
+                            .isFalse();
                 }
             }
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.body;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -56,7 +57,8 @@ class BodyTest {
     void openingsLeaveTheWeb(int count) {
         for (Lightening.Form form : List.of(Lightening.Form.HOLES, Lightening.Form.SPOKES)) {
             double web = 1.5;
-            Body body = new Body(new Bore.Round(6), AxleFit.running(5.85), Optional.empty(), new Lightening(form, count, 0));
+            Body body = new Body(
+                    new Bore.Round(6), AxleFit.running(5.85), Optional.empty(), new Lightening(form, count, 0));
             List<Contour> cuts = body.cuts(30, web);
             if (form == Lightening.Form.SPOKES && count == 12) {
                 // Twelve spokes of a web each leave no window at so small a hub.
@@ -71,7 +73,8 @@ class BodyTest {
                             .isGreaterThanOrEqualTo(web - 1e-9);
                 }
                 double far = cuts.get(i).segments().stream()
-                        .mapToDouble(s -> Math.max(s.start().distance(Point.ORIGIN), s.pointAt(0.5).norm()))
+                        .mapToDouble(s -> Math.max(
+                                s.start().distance(Point.ORIGIN), s.pointAt(0.5).norm()))
                         .max()
                         .orElseThrow();
                 assertThat(far).isLessThanOrEqualTo(30 + 1e-9);
@@ -82,7 +85,8 @@ class BodyTest {
     @Test
     void aNarrowBandIsLeftWhole() {
         assertThat(new Lightening(Lightening.Form.HOLES, 0, 0).cuts(5, 6, 1.5)).isEmpty();
-        assertThat(new Lightening(Lightening.Form.SPOKES, 24, 0).cuts(3, 20, 1.5)).isEmpty();
+        assertThat(new Lightening(Lightening.Form.SPOKES, 24, 0).cuts(3, 20, 1.5))
+                .isEmpty();
         assertThat(Lightening.NONE.cuts(5, 50, 1)).isEmpty();
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.body;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -20,7 +21,10 @@ class ServoOutlineTest {
     };
 
     private static ServoOutline outline(String name) {
-        Servo servo = new Catalogues(SharedFiles.NONE, new Problems()).servos().get(name).orElseThrow();
+        Servo servo = new Catalogues(SharedFiles.NONE, new Problems())
+                .servos()
+                .get(name)
+                .orElseThrow();
         return new ServoOutline(servo, new Placement(0.7, new Point(3, -5)));
     }
 
@@ -33,7 +37,8 @@ class ServoOutlineTest {
                 Contour window = outline.seat(web).get(0);
                 for (Point corner : outline.bodyCorners()) {
                     assertThat(Containment.of(window, corner, 0)).as(name).isEqualTo(Containment.INSIDE);
-                    assertThat(Distances.between(Contour.circle(corner, 1e-6), window).distance())
+                    assertThat(Distances.between(Contour.circle(corner, 1e-6), window)
+                                    .distance())
                             .as(name)
                             .isGreaterThan(0.1);
                 }
@@ -50,7 +55,9 @@ class ServoOutlineTest {
             assertThat(outline.isSlotted(3)).as(name).isTrue();
             assertThat(outline.seat(3)).as(name).hasSize(1);
             for (Point hole : outline.earHoles()) {
-                assertThat(Containment.of(outline.seat(3).get(0), hole, 0)).as(name).isEqualTo(Containment.INSIDE);
+                assertThat(Containment.of(outline.seat(3).get(0), hole, 0))
+                        .as(name)
+                        .isEqualTo(Containment.INSIDE);
             }
             assertThat(outline.isSlotted(0.2)).as(name).isFalse();
             assertThat(outline.seat(0.2)).as(name).hasSize(1 + holes);
@@ -63,6 +70,7 @@ class ServoOutlineTest {
         Servo servo = outline.servo();
         Point beside = outline.place().apply(new Point(0, servo.bodyWidth() / 2 + 4));
         assertThat(outline.distance(beside, outline.box(servo.bodyLength()))).isCloseTo(4, within(1e-9));
-        assertThat(outline.distance(outline.place().shift(), outline.box(servo.bodyLength()))).isZero();
+        assertThat(outline.distance(outline.place().shift(), outline.box(servo.bodyLength())))
+                .isZero();
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -66,13 +67,13 @@ class BadGearsTest {
         assertThat(refusal("gear", "teeth: 20", "bore: {diameter: 15.9mm}")).isEmpty();
         String screws = refusal("gear", "teeth: 20", "hub-screws: {screw: M3, count: 4, circle: 16}");
         assertThat(screws).contains("hub-screws.circle: screws on a circle of 16 mm come nearer to the rim");
-        assertThat(refusal(
-                        "gear", "teeth: 20", "hub-screws: {screw: M3, count: 4, circle: " + nearest(screws) + "}"))
+        assertThat(refusal("gear", "teeth: 20", "hub-screws: {screw: M3, count: 4, circle: " + nearest(screws) + "}"))
                 .isEmpty();
         assertThat(refusal("gear", "teeth: 60", "internal: true", "ring-diameter: 62"))
                 .contains("leaves less than the web")
                 .contains("the nearest that works is 64.1mm");
-        assertThat(refusal("gear", "teeth: 60", "internal: true", "ring-diameter: 64.1")).isEmpty();
+        assertThat(refusal("gear", "teeth: 60", "internal: true", "ring-diameter: 64.1"))
+                .isEmpty();
     }
 
     @Test
@@ -85,8 +86,7 @@ class BadGearsTest {
         assertThat(refusal("gear-pair", "module: 1")).contains("two of ratio");
         assertThat(refusal("gear-pair", "ratio: 900")).contains("gear-train");
         assertThat(refusal("gear-train", "module: 1")).contains("ratio: is missing");
-        assertThat(refusal(
-                        "gear-train", "ratio: 12", "stages: [{driver: {teeth: 14}, driven: {teeth: 40}}]"))
+        assertThat(refusal("gear-train", "ratio: 12", "stages: [{driver: {teeth: 14}, driven: {teeth: 40}}]"))
                 .contains("contradicts the stages, which make 2.8571");
         assertThat(refusal("gear-pair", "driver: {teeth: 14}", "driven: {teeth: 40, sector: {}}"))
                 .contains("travel: is missing");
@@ -106,10 +106,13 @@ class BadGearsTest {
 
     @Test
     void fieldsWithoutAMeaningAreRefused() {
-        assertThat(refusal("gear", "teeth: 60", "internal: true", "bore: {diameter: 3}")).contains("no meaning");
+        assertThat(refusal("gear", "teeth: 60", "internal: true", "bore: {diameter: 3}"))
+                .contains("no meaning");
         assertThat(refusal("gear", "teeth: 20", "ring-diameter: 40")).contains("no meaning");
-        assertThat(refusal("gear", "teeth: 20", "bore: {form: round, key-width: 2}")).contains("no meaning");
-        assertThat(refusal("gear", "teeth: 20", "bore: {form: d, diameter: 4, across: 1}")).contains("between");
+        assertThat(refusal("gear", "teeth: 20", "bore: {form: round, key-width: 2}"))
+                .contains("no meaning");
+        assertThat(refusal("gear", "teeth: 20", "bore: {form: d, diameter: 4, across: 1}"))
+                .contains("between");
     }
 
     @Test
@@ -143,7 +146,8 @@ class BadGearsTest {
         assertThat(from).as(refused).isGreaterThan(start.length());
         String nearest = refused.substring(from).split("[^0-9.]", 2)[0];
         Design design = Gears.design("gear", "teeth: 60", String.format(line, nearest));
-        int openings = design.parts().get(0).layers().get(0).regions().get(0).holes().size() - 1;
+        int openings =
+                design.parts().get(0).layers().get(0).regions().get(0).holes().size() - 1;
         assertThat(openings).as(nearest).isEqualTo(count > 0 ? count : Integer.parseInt(nearest));
     }
 
@@ -158,15 +162,15 @@ class BadGearsTest {
             assertThat(refusal("gear-pair", "module: 1", "backlash: " + nearest(pair), "driver: {teeth: 20}", more))
                     .isEmpty();
         }
-        String train = refusal(
-                "gear-train", "stages: [{backlash: 5, driver: {teeth: 15}, driven: {teeth: 45}}]", "module: 1");
+        String train =
+                refusal("gear-train", "stages: [{backlash: 5, driver: {teeth: 15}, driven: {teeth: 45}}]", "module: 1");
         assertThat(train).contains("stages.backlash: 5 mm is more than");
     }
 
     @Test
     void shiftsThatCannotBeTellTheNearest() {
-        String driver = refusal(
-                "gear-pair", "module: 1", "driver: {teeth: 8, profile-shift: -0.9}", "driven: {teeth: 30}");
+        String driver =
+                refusal("gear-pair", "module: 1", "driver: {teeth: 8, profile-shift: -0.9}", "driven: {teeth: 30}");
         assertThat(driver).contains("driver.profile-shift: 8 and 30 teeth of module 1 cannot be with it");
         assertThat(refusal(
                         "gear-pair",

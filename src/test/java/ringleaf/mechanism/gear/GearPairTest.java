@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -83,7 +84,10 @@ class GearPairTest {
         assertThat(choice(exact, "teeth").value()).isEqualTo("18/30");
         assertThat(dimension(exact, "module")).isEqualTo(0.8);
         assertThat(dimension(exact, "overall-length")).isLessThanOrEqualTo(40 + 1e-6);
-        assertThat(choice(exact, "teeth").how()).contains("also ").contains("ratio").contains("centres");
+        assertThat(choice(exact, "teeth").how())
+                .contains("also ")
+                .contains("ratio")
+                .contains("centres");
         Design about = design("gear-pair", "ratio: 5:3", "ratio-within: 3%", "overall-length: {at-most: 40}");
         assertThat(choice(about, "teeth").value()).isEqualTo("17/28");
         assertThat(choice(about, "teeth").how()).contains("18/30").contains("no common factor");
@@ -219,7 +223,8 @@ class GearPairTest {
         assertThat(pair.assembly().views().get(3).lines()).isNotEmpty();
         double pitch = 360 / dimension(pair, "driver-teeth");
         for (int i = 0; i < 3; i++) {
-            double angle = pair.motion().rows().get(pair.assembly().views().get(i).state())[0];
+            double angle =
+                    pair.motion().rows().get(pair.assembly().views().get(i).state())[0];
             assertThat(angle / pitch).isCloseTo(i / 3.0, within(1e-9));
         }
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
@@ -43,8 +44,7 @@ final class Gears {
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
         SpecSource source = SpecSource.of("test.yaml", text);
         SpecReader reader = new SpecReader(Kinds.fields(), catalogues, problems);
-        Optional<SpecDocument> document =
-                reader.root(source, List.of()).flatMap(root -> reader.readOn(source, root));
+        Optional<SpecDocument> document = reader.root(source, List.of()).flatMap(root -> reader.readOn(source, root));
         problems.settle();
         List<Kind.Planned> planned = new ArrayList<>();
         if (document.isPresent()) {

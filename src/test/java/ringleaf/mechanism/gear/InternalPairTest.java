@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -40,12 +41,13 @@ class InternalPairTest {
         assertThat(finding(quoted("shortened", 0.5), "involute-interference").message())
                 .contains("driven.profile-shift: 0.5026 clears it");
         // That shift clears it, and not much less does.
-        assertThat(finding(quoted("full", 0.5026), "involute-interference").measured()).isBetween(0.0, 1e-3);
-        assertThat(finding(quoted("full", 0.5024), "involute-interference").measured()).isNegative();
+        assertThat(finding(quoted("full", 0.5026), "involute-interference").measured())
+                .isBetween(0.0, 1e-3);
+        assertThat(finding(quoted("full", 0.5024), "involute-interference").measured())
+                .isNegative();
         // The later edition's 0.516 passes, as published.
         Design later = quoted("full", 0.516);
-        assertThat(finding(later, "involute-interference").measured())
-                .isCloseTo(16 / 24.0 - 0.659370, within(1e-6));
+        assertThat(finding(later, "involute-interference").measured()).isCloseTo(16 / 24.0 - 0.659370, within(1e-6));
         assertThat(dimension(later, "centre-distance")).isCloseTo(13.1999522279, within(1e-9));
     }
 
@@ -134,7 +136,10 @@ class InternalPairTest {
     }
 
     private static Finding named(List<Finding> findings, String check) {
-        return findings.stream().filter(f -> f.check().equals(check)).findFirst().orElseThrow();
+        return findings.stream()
+                .filter(f -> f.check().equals(check))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static double ringWorkingRadius(Design pair) {

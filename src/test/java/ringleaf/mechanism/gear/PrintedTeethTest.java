@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -47,7 +48,8 @@ class PrintedTeethTest {
         Finding tooth = finding(gear, "tooth-thickness");
         assertThat(tooth.measured()).isCloseTo(Math.PI / 4 - 0.05, within(1e-9));
         assertThat(tooth.status()).isEqualTo(Status.WARN);
-        assertThat(finding(design("gear", "teeth: 40", "module: 0.25", "backlash: 0.1"), "tooth-thickness").failed())
+        assertThat(finding(design("gear", "teeth: 40", "module: 0.25", "backlash: 0.1"), "tooth-thickness")
+                        .failed())
                 .isTrue();
     }
 
@@ -59,8 +61,8 @@ class PrintedTeethTest {
         assertThat(pair).contains("module: teeth of module 0.2 are too fine for the process");
         String start = "the nearest that works is ";
         String nearest = pair.substring(pair.indexOf(start) + start.length(), pair.indexOf('\n'));
-        assertThat(Gears.failed(design(
-                        "gear-pair", "module: " + nearest, "driver: {teeth: 18}", "driven: {teeth: 30}")))
+        assertThat(Gears.failed(
+                        design("gear-pair", "module: " + nearest, "driver: {teeth: 18}", "driven: {teeth: 30}")))
                 .isEmpty();
     }
 

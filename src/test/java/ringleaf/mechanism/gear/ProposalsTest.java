@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -56,9 +57,7 @@ class ProposalsTest {
                 Matcher told = NEAREST.matcher(line);
                 if (told.find()) {
                     String path = told.group(1);
-                    String key = told.group(2) == null
-                            ? path.substring(path.lastIndexOf('.') + 1)
-                            : told.group(2);
+                    String key = told.group(2) == null ? path.substring(path.lastIndexOf('.') + 1) : told.group(2);
                     String typed = retyped(spec, path, key, told.group(3));
                     assertThat(Gears.refused(typed)).as(line + "\nin\n" + spec).doesNotContain(" " + path + ": ");
                 }
@@ -69,9 +68,9 @@ class ProposalsTest {
     /** The spec with the value of a path replaced, which is the last of its name after that of its group. */
     private static String retyped(String spec, String path, String key, String value) {
         String field = path;
-        int group = field.startsWith("driver.") ? spec.indexOf("driver:") : field.startsWith("driven.")
-                ? spec.indexOf("driven:")
-                : 0;
+        int group = field.startsWith("driver.")
+                ? spec.indexOf("driver:")
+                : field.startsWith("driven.") ? spec.indexOf("driven:") : 0;
         String part = field.contains("hub-screws") ? "hub-screws: {" : field.contains("bore") ? "bore: {" : "";
         int inside = part.isEmpty() ? group : spec.indexOf(part, group);
         int at = spec.indexOf(key + ": ", inside);
@@ -87,13 +86,14 @@ class ProposalsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "ratio: 5:3|overall-length: 40",
-        "ratio: 2|centre-distance: 40",
-        "ratio: 1:3|centre-distance: {at-most: 26}",
-        "ratio: 4|internal: true|overall-length: 60",
-        "ratio: 3|ratio-within: 2%|overall-length: 55|drive: {torque: 50mNm}"
-    })
+    @ValueSource(
+            strings = {
+                "ratio: 5:3|overall-length: 40",
+                "ratio: 2|centre-distance: 40",
+                "ratio: 1:3|centre-distance: {at-most: 26}",
+                "ratio: 4|internal: true|overall-length: 60",
+                "ratio: 3|ratio-within: 2%|overall-length: 55|drive: {torque: 50mNm}"
+            })
     void otherTeethWorkAsTheyAreTold(String lines) {
         Design taken = Gears.design("gear-pair", lines.split("\\|"));
         Matcher told = OTHER.matcher(choice(taken).how());
@@ -111,14 +111,15 @@ class ProposalsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "module: 2|ratio: 5:3|overall-length: 40",
-        "module: 1|ratio: 2|centre-distance: {at-most: 20}|driver: {teeth: 18}",
-        "module: 0.8|ratio: 3|drive: {torque: 3Nm}",
-        "internal: true|driver: {teeth: 20}|driven: {teeth: 24}",
-        "tips: full|driver: {teeth: 12, profile-shift: 0}|driven: {teeth: 60}",
-        "module: 0.4|ratio: 2"
-    })
+    @ValueSource(
+            strings = {
+                "module: 2|ratio: 5:3|overall-length: 40",
+                "module: 1|ratio: 2|centre-distance: {at-most: 20}|driver: {teeth: 18}",
+                "module: 0.8|ratio: 3|drive: {torque: 3Nm}",
+                "internal: true|driver: {teeth: 20}|driven: {teeth: 24}",
+                "tips: full|driver: {teeth: 12, profile-shift: 0}|driven: {teeth: 60}",
+                "module: 0.4|ratio: 2"
+            })
     void remediesWorkAsTheyAreTold(String lines) {
         Design failing = Gears.design("gear-pair", lines.split("\\|"));
         assertThat(Gears.failed(failing)).isNotEmpty();
@@ -141,13 +142,14 @@ class ProposalsTest {
 
     /** "The largest of the usual series that fits with these teeth": with the next one the length is not kept. */
     @ParameterizedTest
-    @ValueSource(strings = {
-        "ratio: 5:3|overall-length: 40",
-        "ratio: 2|overall-length: 66|driver: {teeth: 12}",
-        "internal: true|ratio: 3|overall-length: 80",
-        "internal: true|ratio: 3|overall-length: 60|driver: {teeth: 20}",
-        "ratio: 1|overall-length: 35.9"
-    })
+    @ValueSource(
+            strings = {
+                "ratio: 5:3|overall-length: 40",
+                "ratio: 2|overall-length: 66|driver: {teeth: 12}",
+                "internal: true|ratio: 3|overall-length: 80",
+                "internal: true|ratio: 3|overall-length: 60|driver: {teeth: 20}",
+                "ratio: 1|overall-length: 35.9"
+            })
     void noLargerModuleFits(String lines) {
         String[] asked = lines.split("\\|");
         Design taken = Gears.design("gear-pair", asked);
@@ -167,14 +169,20 @@ class ProposalsTest {
         typed.add("driven: {teeth: " + (int) Gears.dimension(taken, "driven-teeth") + "}");
         typed.add("module: " + next);
         Design larger = Gears.design("gear-pair", typed.toArray(String[]::new));
-        assertThat(Gears.finding(larger, "overall-length").failed()).as(typed.toString()).isTrue();
+        assertThat(Gears.finding(larger, "overall-length").failed())
+                .as(typed.toString())
+                .isTrue();
     }
 
     /** The rim of a ring is the outside of the pair. */
     @Test
     void theRimOfARingCounts() {
         Design ring = Gears.design(
-                "gear-pair", "internal: true", "module: 1", "driver: {teeth: 18}", "driven: {teeth: 60, ring-diameter: 70}");
+                "gear-pair",
+                "internal: true",
+                "module: 1",
+                "driver: {teeth: 18}",
+                "driven: {teeth: 60, ring-diameter: 70}");
         assertThat(Gears.dimension(ring, "overall-length")).isEqualTo(70);
     }
 

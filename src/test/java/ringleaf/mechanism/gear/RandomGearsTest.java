@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -29,7 +30,10 @@ class RandomGearsTest {
                 }
                 assertThat(design.motion().rows()).as(who).hasSize(13);
             } catch (SpecRefused refused) {
-                assertThat(refused.problems().text()).as(who).doesNotContain("Exception").isNotBlank();
+                assertThat(refused.problems().text())
+                        .as(who)
+                        .doesNotContain("Exception")
+                        .isNotBlank();
             }
         }
     }
@@ -56,7 +60,9 @@ class RandomGearsTest {
         text.append("    at: ").append(random.nextInt(360) - 180).append('\n');
         if (random.nextInt(3) == 0) {
             double middle = module * (inner ? driven - driver : driver + driven) / 2.0;
-            text.append("    centre-distance: ").append(middle + module * (random.nextDouble() - 0.3)).append('\n');
+            text.append("    centre-distance: ")
+                    .append(middle + module * (random.nextDouble() - 0.3))
+                    .append('\n');
         }
         text.append("    module: ").append(module).append('\n');
         text.append("    driver: {teeth: ").append(driver).append(", bore: {form: none}}\n");

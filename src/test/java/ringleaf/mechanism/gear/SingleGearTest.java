@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -27,8 +28,7 @@ class SingleGearTest {
         "0.5,120,0,14,20.7672195524"
     })
     void spans(double module, int teeth, double shift, int count, double span) {
-        Design gear = design(
-                "gear", "teeth: " + teeth, "module: " + module, "profile-shift: " + shift, "backlash: 0");
+        Design gear = design("gear", "teeth: " + teeth, "module: " + module, "profile-shift: " + shift, "backlash: 0");
         assertThat(dimension(gear, "gear-span-teeth")).isEqualTo(count);
         assertThat(dimension(gear, "gear-span")).isCloseTo(span, within(1e-9));
         assertThat(Gears.failed(gear)).isEmpty();
@@ -96,7 +96,11 @@ class SingleGearTest {
     void marksStayOnTheMaterialBesideOpenings() {
         for (double module : new double[] {0.3, 0.5, 1, 2.5}) {
             Design gear = design(
-                    "gear", "teeth: 41", "module: " + module, "backlash: 0", "bore: {axle: 1}",
+                    "gear",
+                    "teeth: 41",
+                    "module: " + module,
+                    "backlash: 0",
+                    "bore: {axle: 1}",
                     "lightening: {form: spokes, count: 3, spoke-width: 0.8}");
             Layer layer = gear.parts().get(0).layers().get(0);
             Region region = layer.regions().get(0);
@@ -106,7 +110,8 @@ class SingleGearTest {
                     .orElseThrow();
             for (Path mark : layer.marks()) {
                 for (Segment piece : mark.segments()) {
-                    assertThat(Math.min(piece.start().norm(), piece.end().norm())).isGreaterThanOrEqualTo(rim - 1e-9);
+                    assertThat(Math.min(piece.start().norm(), piece.end().norm()))
+                            .isGreaterThanOrEqualTo(rim - 1e-9);
                 }
             }
         }

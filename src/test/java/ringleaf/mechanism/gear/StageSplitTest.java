@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -42,8 +43,8 @@ class StageSplitTest {
                         double length = a / 2.0 + (a + b + c + d) / 2.0 + d / 2.0;
                         if (length < least && Math.abs((double) b * d / a / c / ratio - 1) <= room + 1e-9) {
                             List<TeethRatio> train = List.of(new TeethRatio(a, b), new TeethRatio(c, d));
-                            boolean fits = (!clear || StageSplit.clearsAxles(train))
-                                    && (!hunting || StageSplit.hunts(train));
+                            boolean fits =
+                                    (!clear || StageSplit.clearsAxles(train)) && (!hunting || StageSplit.hunts(train));
                             least = fits ? length : least;
                         }
                     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -33,8 +34,13 @@ class RackTest {
      */
     @Test
     void theRackMovesByTheReferenceRadius() {
-        Design design = Racks.design("stroke: 40", "module: 1", "pinion: {teeth: 20}", "drive: {torque: 100mNm}",
-                "backlash: 0.2", "clearances: {slot: 0.1}");
+        Design design = Racks.design(
+                "stroke: 40",
+                "module: 1",
+                "pinion: {teeth: 20}",
+                "drive: {torque: 100mNm}",
+                "backlash: 0.2",
+                "clearances: {slot: 0.1}");
         assertThat(Racks.value(design, "pinion-travel")).isCloseTo(Math.toDegrees(40 / 10.0), within(1e-9));
         assertThat(Racks.value(design, "mounting-distance")).isCloseTo(10, within(1e-9));
         double force = Racks.value(design, "rack-force");
@@ -48,8 +54,8 @@ class RackTest {
 
     @Test
     void aServoGivesTheStrokeAndTheTable() {
-        Kind.Planned planned = Racks.planned(new Problems(), "", "drive: {servo: micro-180}", "module: 1.25",
-                "pinion: {teeth: 18}");
+        Kind.Planned planned =
+                Racks.planned(new Problems(), "", "drive: {servo: micro-180}", "module: 1.25", "pinion: {teeth: 18}");
         Design design = planned.design(31);
         assertThat(Racks.value(design, "stroke")).isCloseTo(Math.floor(10 * Math.PI * 11.25) / 10, within(1e-9));
         ServoLaw law = planned.servoLaw().orElseThrow();
@@ -66,7 +72,10 @@ class RackTest {
         double module = Racks.value(design, "module");
         for (int teeth = 12; teeth < 48; teeth += 3) {
             try {
-                Design other = Racks.design("rack-length: 90", "drive: {servo: micro-180}", "module: " + module,
+                Design other = Racks.design(
+                        "rack-length: 90",
+                        "drive: {servo: micro-180}",
+                        "module: " + module,
                         "pinion: {teeth: " + teeth + "}");
                 assertThat(Racks.value(other, "stroke")).as(teeth + " teeth").isLessThanOrEqualTo(stroke + 1e-9);
             } catch (SpecRefused refused) {
@@ -86,7 +95,9 @@ class RackTest {
                 if (tried == module) {
                     break;
                 }
-                assertThat(holds(stroke, tried)).as("stroke " + stroke + ", module " + tried).isFalse();
+                assertThat(holds(stroke, tried))
+                        .as("stroke " + stroke + ", module " + tried)
+                        .isFalse();
             }
         }
     }
@@ -95,9 +106,14 @@ class RackTest {
         for (double pin : new double[] {3, 2.5, 2, 4, 1.5, 5, 6}) {
             for (int teeth = 10; teeth < 70; teeth++) {
                 try {
-                    PlannedRack planned = (PlannedRack) Racks.planned(new Problems(), "", "stroke: " + stroke,
-                            "drive: {servo: standard-180}", "module: " + module,
-                            "guide: {pin-diameter: " + pin + "}", "pinion: {teeth: " + teeth + "}");
+                    PlannedRack planned = (PlannedRack) Racks.planned(
+                            new Problems(),
+                            "",
+                            "stroke: " + stroke,
+                            "drive: {servo: standard-180}",
+                            "module: " + module,
+                            "guide: {pin-diameter: " + pin + "}",
+                            "pinion: {teeth: " + teeth + "}");
                     boolean clean = new RackChecks(planned.layout())
                             .all().stream().allMatch(f -> f.status() == Finding.Status.PASS);
                     if (clean) {
@@ -115,8 +131,8 @@ class RackTest {
     @Test
     void printedTeethKeepTheirHeight() {
         Design printed = Racks.design("stroke: 40", "module: 1", "pinion: {teeth: 20}");
-        RackLayout layout = ((PlannedRack) Racks.planned(
-                        new Problems(), "", "stroke: 40", "module: 1", "pinion: {teeth: 20}"))
+        RackLayout layout = ((PlannedRack)
+                        Racks.planned(new Problems(), "", "stroke: 40", "module: 1", "pinion: {teeth: 20}"))
                 .layout();
         assertThat(printed.findings()).noneMatch(Finding::failed);
         assertThat(layout.pair().rackAddendum()).isCloseTo(1, within(1e-12));
@@ -130,8 +146,8 @@ class RackTest {
     @Test
     void aPinionOnTheOutputItself() {
         String bored = "pinion: {bore: {form: round, diameter: 4.8, fit: press}}";
-        RackLayout on = ((PlannedRack) Racks.planned(
-                        new Problems(), "", "stroke: 25", "drive: {servo: micro-180}", bored))
+        RackLayout on = ((PlannedRack)
+                        Racks.planned(new Problems(), "", "stroke: 25", "drive: {servo: micro-180}", bored))
                 .layout();
         RackPlates plates = new RackPlates(on);
         double hornHeight = on.spec().servo().orElseThrow().hornHeight();
@@ -154,7 +170,8 @@ class RackTest {
                 "pressure-angle: " + (random.nextBoolean() ? 20 : 25)
             };
             String what = "case " + i + ": " + String.join(", ", lines);
-            Design design = Racks.planned(new Problems(), i % 2 == 0 ? CUT : "", lines).design(41);
+            Design design =
+                    Racks.planned(new Problems(), i % 2 == 0 ? CUT : "", lines).design(41);
             if (design.findings().stream().anyMatch(Finding::failed)) {
                 continue;
             }
@@ -167,15 +184,28 @@ class RackTest {
     /** Faults set on purpose in the finished assembly are found. */
     @Test
     void faultsAreFound() {
-        Design design = Racks.planned(new Problems(), CUT, "stroke: 30", "drive: {servo: micro-180}").design(31);
+        Design design = Racks.planned(new Problems(), CUT, "stroke: 30", "drive: {servo: micro-180}")
+                .design(31);
         Assembly sound = design.assembly();
         assertThat(Judge.judge(sound, Options.DEFAULT).failed()).isFalse();
-        assertThat(fails(sound, RackParts.RACK, Placement.shift(0, 0.4))).as("rack too near").isTrue();
-        assertThat(fails(sound, RackParts.RACK, Placement.shift(0.5, 0))).as("rack out of step").isTrue();
-        assertThat(fails(sound, RackParts.PINION, Placement.turn(0.05))).as("pinion out of step").isTrue();
-        assertThat(fails(sound, RackParts.PIN, Placement.shift(0, 0.2))).as("pins beside their slots").isTrue();
-        assertThat(fails(sound, RackParts.PIN, Placement.shift(-1, 0))).as("pins beyond their slots").isTrue();
-        assertThat(fails(sound, RackParts.SPACER, Placement.shift(0, 12))).as("a spacer in the rack's way").isTrue();
+        assertThat(fails(sound, RackParts.RACK, Placement.shift(0, 0.4)))
+                .as("rack too near")
+                .isTrue();
+        assertThat(fails(sound, RackParts.RACK, Placement.shift(0.5, 0)))
+                .as("rack out of step")
+                .isTrue();
+        assertThat(fails(sound, RackParts.PINION, Placement.turn(0.05)))
+                .as("pinion out of step")
+                .isTrue();
+        assertThat(fails(sound, RackParts.PIN, Placement.shift(0, 0.2)))
+                .as("pins beside their slots")
+                .isTrue();
+        assertThat(fails(sound, RackParts.PIN, Placement.shift(-1, 0)))
+                .as("pins beyond their slots")
+                .isTrue();
+        assertThat(fails(sound, RackParts.SPACER, Placement.shift(0, 12)))
+                .as("a spacer in the rack's way")
+                .isTrue();
     }
 
     private static boolean fails(Assembly sound, String part, Placement off) {
@@ -183,7 +213,13 @@ class RackTest {
                 .map(m -> m.part().name().equals(part) ? new Member(m.name(), m.part(), m.body(), off) : m)
                 .toList();
         Assembly wrong = new Assembly(
-                sound.name(), members, sound.motion(), sound.leaves(), sound.requirements(), List.of(), List.of(),
+                sound.name(),
+                members,
+                sound.motion(),
+                sound.leaves(),
+                sound.requirements(),
+                List.of(),
+                List.of(),
                 sound.views());
         return Judge.judge(wrong, Options.DEFAULT).failed();
     }
@@ -197,15 +233,17 @@ class RackTest {
     @Test
     void whatCannotBeIsRefusedWithWhatWorks() {
         assertThatThrownBy(() -> Racks.design("spare-teeth: 2"))
-                .isInstanceOfSatisfying(SpecRefused.class, e -> assertThat(e.problems().text())
-                        .contains("stroke: is missing")
-                        .contains("e.g. stroke: 40"));
+                .isInstanceOfSatisfying(
+                        SpecRefused.class, e -> assertThat(e.problems().text())
+                                .contains("stroke: is missing")
+                                .contains("e.g. stroke: 40"));
         assertThatThrownBy(() -> Racks.design("stroke: 120", "module: 0.5", "backlash: 2"))
                 .isInstanceOfSatisfying(SpecRefused.class, e -> {
                     String text = e.problems().text();
                     assertThat(text).contains("teeth of module 0.5 cannot be made");
                     String works = text.replaceAll("(?s).*module: ([0-9.]+) works.*", "$1");
-                    assertThat(Racks.design("stroke: 120", "backlash: 2", "module: " + works)).isNotNull();
+                    assertThat(Racks.design("stroke: 120", "backlash: 2", "module: " + works))
+                            .isNotNull();
                 });
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -64,13 +65,19 @@ class MotionDataTest {
             }
             for (int i = 0; i < shown.length; i++) {
                 Placement truth = motion.pose(body, shown[i]);
-                double angle = own.isEmpty() ? 0 : Math.toRadians(sum(json, own.get(0).asInt(), i));
+                double angle =
+                        own.isEmpty() ? 0 : Math.toRadians(sum(json, own.get(0).asInt(), i));
                 assertThat(angle).isEqualTo(truth.angle(), within(1e-6));
                 Placement read = !pivoted
-                        ? new Placement(angle, own.isEmpty()
-                                ? Point.ORIGIN
-                                : new Point(sum(json, own.at("/1/0").asInt(), i), sum(json, own.at("/1/1").asInt(), i)))
-                        : Placement.turnAbout(new Point(own.get(1).asDouble(), own.get(2).asDouble()), angle);
+                        ? new Placement(
+                                angle,
+                                own.isEmpty()
+                                        ? Point.ORIGIN
+                                        : new Point(
+                                                sum(json, own.at("/1/0").asInt(), i),
+                                                sum(json, own.at("/1/1").asInt(), i)))
+                        : Placement.turnAbout(
+                                new Point(own.get(1).asDouble(), own.get(2).asDouble()), angle);
                 for (Point point : List.of(new Point(0, 0), new Point(60, 0), new Point(-20, 70))) {
                     Point off = read.apply(point).minus(truth.apply(point));
                     // Half a ten thousandth of a degree at 550 mm from the pivot.

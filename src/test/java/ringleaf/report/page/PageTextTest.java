@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.report.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -19,8 +20,7 @@ class PageTextTest {
     @Test
     void markupBecomesReferences() {
         assertThat(html("plain (text) \\ 1.5")).isEqualTo("plain (text) \\ 1.5");
-        assertThat(html("<a href=\"x\">'&'</a>"))
-                .isEqualTo("&#60;a href=&#34;x&#34;&#62;&#39;&#38;&#39;&#60;/a&#62;");
+        assertThat(html("<a href=\"x\">'&'</a>")).isEqualTo("&#60;a href=&#34;x&#34;&#62;&#39;&#38;&#39;&#60;/a&#62;");
         assertThat(html("\u00d864 \ud83d\udd26")).isEqualTo("&#216;64 &#128294;");
     }
 
@@ -49,7 +49,8 @@ class PageTextTest {
 
     @Test
     void whatIsNoNumberIsNull() {
-        assertThat(PageText.number(new StringBuilder(), Double.NaN, 3).toString()).isEqualTo("null");
+        assertThat(PageText.number(new StringBuilder(), Double.NaN, 3).toString())
+                .isEqualTo("null");
         assertThat(PageText.number(new StringBuilder(), -1.23456, 3).toString()).isEqualTo("-1.235");
     }
 }

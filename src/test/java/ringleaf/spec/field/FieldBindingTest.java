@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -26,8 +27,7 @@ class FieldBindingTest {
 
     @Test
     void givesTypedValuesInInnerUnits() {
-        Values values = read(
-                """
+        Values values = read("""
                 full-opening: 2 1/2 in
                 flaps: 14
                 flap-thickness: 12thou
@@ -39,19 +39,19 @@ class FieldBindingTest {
                   at: 250
                   module: 0.8
                   torque: 1.8kgcm
-                """,
-                LengthUnit.IN);
+                """, LengthUnit.IN);
         assertThat(problems.text()).isEmpty();
         assertThat(values.require(VentFields.OPENING)).isEqualTo(63.5);
         assertThat(values.require(VentFields.FLAPS)).isEqualTo(14);
         assertThat(values.get(VentFields.SHEET).orElseThrow()).isCloseTo(0.3048, within(1e-15));
         assertThat(values.bound(VentFields.WIDTH).atMost().orElseThrow()).isCloseTo(2794, within(1e-9));
-        assertThat(values.bound(VentFields.SPAN).exactly().orElseThrow())
-                .isCloseTo(Math.toRadians(145), within(1e-15));
+        assertThat(values.bound(VentFields.SPAN).exactly().orElseThrow()).isCloseTo(Math.toRadians(145), within(1e-15));
         assertThat(values.require(VentFields.STOPS)).containsExactly(32 * 25.4, 22.6, 16 * 25.4);
         assertThat(values.require(VentFields.MARKS)).isFalse();
         Values drive = values.require(VentFields.DRIVE);
-        assertThat(drive.require(VentFields.MODULE)).as("a module is in mm always").isEqualTo(0.8);
+        assertThat(drive.require(VentFields.MODULE))
+                .as("a module is in mm always")
+                .isEqualTo(0.8);
         assertThat(drive.require(VentFields.AT)).isCloseTo(Math.toRadians(250), within(1e-15));
         assertThat(drive.require(VentFields.TORQUE)).isCloseTo(176.5197, within(1e-9));
     }
@@ -61,8 +61,8 @@ class FieldBindingTest {
         Field<Double> length = Field.length("overall-length").help("length over all");
         SpecSource source = SpecSource.of("vent.yaml", "within: 80");
         Node root = YamlReader.read(source, problems).orElseThrow();
-        Values values = FieldSet.of(length)
-                .bind((Node.Mapping) root, source.at(1, 1), new Reading(LengthUnit.MM, problems));
+        Values values =
+                FieldSet.of(length).bind((Node.Mapping) root, source.at(1, 1), new Reading(LengthUnit.MM, problems));
         assertThat(values.require(length)).isEqualTo(80);
         assertThat(problems.text()).startsWith("vent.yaml:1:1: within: unknown key; it is now called overall-length\n");
         assertThat(problems.gaps()).isZero();
@@ -73,7 +73,9 @@ class FieldBindingTest {
     void fillsDefaultsAndTellsThemFromGivenValues() {
         Values values = read("{full-opening: 64, flaps: 14, drive: {}}", LengthUnit.CM);
         assertThat(problems.text()).isEmpty();
-        assertThat(values.require(VentFields.LAP)).as("defaults are in mm in every document").isEqualTo(0.6);
+        assertThat(values.require(VentFields.LAP))
+                .as("defaults are in mm in every document")
+                .isEqualTo(0.6);
         assertThat(values.isGiven(VentFields.LAP)).isFalse();
         assertThat(values.isGiven(VentFields.FLAPS)).isTrue();
         assertThat(values.require(VentFields.PIN)).isEqualTo("two-holes");
@@ -88,8 +90,7 @@ class FieldBindingTest {
 
     @Test
     void reportsEveryWrongFieldInOneRun() {
-        String text = messages(
-                """
+        String text = messages("""
                 full-opening: 0.5
                 flaps: 2
                 lapp: 1
@@ -122,8 +123,7 @@ class FieldBindingTest {
 
     @Test
     void refusesValuesOfTheWrongShape() {
-        assertThat(messages(
-                        """
+        assertThat(messages("""
                         full-opening: [1, 2]
                         flaps: "14"
                         flap-thickness:

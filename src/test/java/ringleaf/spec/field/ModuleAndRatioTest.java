@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -19,20 +20,20 @@ class ModuleAndRatioTest {
             .help("size of the teeth")
             .atLeast(0.2, "finer teeth are not cut")
             .atMost(20, "coarser teeth are not cut");
-    private static final Field<Double> RATIO = Field.ratio("ratio")
-            .help("turns")
-            .atLeast(0.01, "too small")
-            .atMost(100, "too large");
+    private static final Field<Double> RATIO =
+            Field.ratio("ratio").help("turns").atLeast(0.01, "too small").atMost(100, "too large");
 
     private final Problems problems = new Problems();
 
     private Double read(Field<Double> field, String text, LengthUnit units) {
-        Place place = SpecSource.of("test.yaml", field.name() + ": " + text).whole().named(field.name());
+        Place place =
+                SpecSource.of("test.yaml", field.name() + ": " + text).whole().named(field.name());
         return field.type().read(new Node.Scalar(place, text, true), place, new Reading(units, problems));
     }
 
     @ParameterizedTest
-    @CsvSource({"24dp,1.0583333333333333", "'24 dp',1.0583333333333333", "25.4dp,1", "127dp,0.2", "0.8,0.8", "1.5mm,1.5"})
+    @CsvSource({"24dp,1.0583333333333333", "'24 dp',1.0583333333333333", "25.4dp,1", "127dp,0.2", "0.8,0.8", "1.5mm,1.5"
+    })
     void modules(String text, double module) {
         // A bare module is in mm even where the document is in inches.
         assertThat(read(MODULE, text, LengthUnit.IN)).isCloseTo(module, within(1e-12));
@@ -60,7 +61,13 @@ class ModuleAndRatioTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"5:3,1.6666666666666667", "'5 : 3',1.6666666666666667", "5/3,1.6666666666666667", "1.25,1.25", "1:4,0.25"})
+    @CsvSource({
+        "5:3,1.6666666666666667",
+        "'5 : 3',1.6666666666666667",
+        "5/3,1.6666666666666667",
+        "1.25,1.25",
+        "1:4,0.25"
+    })
     void ratios(String text, double ratio) {
         assertThat(read(RATIO, text, LengthUnit.MM)).isCloseTo(ratio, within(1e-15));
         assertThat(problems.isEmpty()).isTrue();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -114,11 +115,15 @@ class QuantityReaderTest {
     @Test
     void asksForAUnitWhereABareNumberSaysTooLittle() {
         assertThat(QuantityReader.read("5", Quantity.TORQUE, null).reason()).contains("needs a unit");
-        assertThat(QuantityReader.read("1Nm + 1Nm", Quantity.TORQUE, null).reason()).contains("a single number");
+        assertThat(QuantityReader.read("1Nm + 1Nm", Quantity.TORQUE, null).reason())
+                .contains("a single number");
         assertThat(QuantityReader.read("5mm", Quantity.NUMBER, null).reason()).contains("a plain number, without mm");
-        assertThat(QuantityReader.read("9".repeat(200), Quantity.LENGTH, LengthUnit.MM.unit()).reason())
+        assertThat(QuantityReader.read("9".repeat(200), Quantity.LENGTH, LengthUnit.MM.unit())
+                        .reason())
                 .contains("longer than any number needs");
-        assertThat(QuantityReader.read(" ", Quantity.LENGTH, LengthUnit.MM.unit()).reason()).contains("is empty");
+        assertThat(QuantityReader.read(" ", Quantity.LENGTH, LengthUnit.MM.unit())
+                        .reason())
+                .contains("is empty");
     }
 
     @Test
@@ -126,8 +131,8 @@ class QuantityReaderTest {
         long seed = 20_261_125L;
         Random random = new Random(seed);
         String[] pieces = {
-            "1", "2.5", ".5", "3/8", "2 1/2", "mm", "in", "\"", "thou", "cm", " ", "+", "-", "e3", "deg", "rad",
-            "Nm", "%", "x"
+            "1", "2.5", ".5", "3/8", "2 1/2", "mm", "in", "\"", "thou", "cm", " ", "+", "-", "e3", "deg", "rad", "Nm",
+            "%", "x"
         };
         int read = 0;
         for (int i = 0; i < 20_000; i++) {

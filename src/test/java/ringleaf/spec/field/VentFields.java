@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.field;
 
 import java.util.List;
@@ -18,8 +19,10 @@ public final class VentFields {
             .example("14");
     public static final Field<Double> SHEET =
             Field.length("flap-thickness").help("thickness of one flap").atLeast(0, "a flap has two faces");
-    public static final Field<Bound> WIDTH =
-            Field.length("outer-width").help("outer width").byDefaultWords("solved").bound();
+    public static final Field<Bound> WIDTH = Field.length("outer-width")
+            .help("outer width")
+            .byDefaultWords("solved")
+            .bound();
     public static final Field<Bound> SPAN =
             Field.angle("flap-span").help("angle of a flap").bound().byDefaultWords("solved");
     public static final Field<Double> LAP = Field.length("lap")

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -70,11 +71,13 @@ class CataloguesTest {
             try (InputStream in = Catalogue.class.getResourceAsStream("/ringleaf/shared/" + top + ".yaml")) {
                 text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             }
-            Node.Mapping root = (Node.Mapping) YamlReader.read(SpecSource.of(top, text), problems).orElseThrow();
+            Node.Mapping root = (Node.Mapping)
+                    YamlReader.read(SpecSource.of(top, text), problems).orElseThrow();
             Node.Mapping whole = (Node.Mapping) root.get(top);
             ReadyFile sliced = new ReadyFile(top + ".yaml", top, text);
             assertThat(root.entries().keySet()).containsExactly("sources", top);
-            assertThat(List.copyOf(sliced.names())).isEqualTo(List.copyOf(whole.entries().keySet()));
+            assertThat(List.copyOf(sliced.names()))
+                    .isEqualTo(List.copyOf(whole.entries().keySet()));
             for (String name : sliced.names()) {
                 Map<String, String> sources = SourcedEntry.sources(root.get("sources"), problems);
                 SourcedEntry expected =
@@ -142,12 +145,23 @@ class CataloguesTest {
             assertThat(stock.processes()).isNotEmpty();
             for (String process : stock.processes()) {
                 MakingProcess making = ready.processes().get(process).orElseThrow();
-                stock.thickness().ifPresent(t -> assertThat(making.makesThickness(t)).as(name).isTrue());
-                assertThat(making.makesLayers()).as(name).isEqualTo(List.of("pla", "petg", "resin").contains(name));
+                stock.thickness()
+                        .ifPresent(t ->
+                                assertThat(making.makesThickness(t)).as(name).isTrue());
+                assertThat(making.makesLayers())
+                        .as(name)
+                        .isEqualTo(List.of("pla", "petg", "resin").contains(name));
             }
             assertThat(stock.slopeLimit())
-                    .isEqualTo((name.startsWith("brass") || name.startsWith("steel") || name.startsWith("poly")
-                                    || name.startsWith("card") || name.startsWith("plain") ? 6 : 3) * Math.PI / 180);
+                    .isEqualTo((name.startsWith("brass")
+                                            || name.startsWith("steel")
+                                            || name.startsWith("poly")
+                                            || name.startsWith("card")
+                                            || name.startsWith("plain")
+                                    ? 6
+                                    : 3)
+                            * Math.PI
+                            / 180);
             assertThat(stock.yieldStrain()).as(name).isBetween(0.001, 0.05);
         }
     }
@@ -156,8 +170,11 @@ class CataloguesTest {
     void nothingThatTurnsToPoisonInALaserIsListed() {
         for (String name : ready.stock().names()) {
             Stock stock = ready.stock().get(name).orElseThrow();
-            assertThat(name + ' ' + stock.material()).doesNotContainIgnoringCase("pvc").doesNotContain("vinyl")
-                    .doesNotContain("polycarbonate").doesNotContain("chlor");
+            assertThat(name + ' ' + stock.material())
+                    .doesNotContainIgnoringCase("pvc")
+                    .doesNotContain("vinyl")
+                    .doesNotContain("polycarbonate")
+                    .doesNotContain("chlor");
         }
         assertThat(ready.processes().get("co2-laser").orElseThrow().cautions())
                 .anyMatch(c -> c.contains("PVC") && c.contains("polycarbonate"));
@@ -186,7 +203,9 @@ class CataloguesTest {
         Screw screw = ready.screws().get(name).orElseThrow();
         assertThat(new double[] {screw.clearanceFine(), screw.clearanceMedium(), screw.clearanceCoarse()})
                 .containsExactly(fine, medium, coarse);
-        assertThat(screw.thread()).isEqualTo(Double.parseDouble(name.substring(1))).isGreaterThan(screw.tapDrill());
+        assertThat(screw.thread())
+                .isEqualTo(Double.parseDouble(name.substring(1)))
+                .isGreaterThan(screw.tapDrill());
         assertThat(screw.headDiameter()).isGreaterThan(coarse);
     }
 
@@ -257,9 +276,7 @@ class CataloguesTest {
 
     @Test
     void mistakesInAnOwnFileAreToldLikeThoseOfASpec() {
-        Catalogues mine = own(
-                "stock.yaml",
-                """
+        Catalogues mine = own("stock.yaml", """
                 stocks: {}
                 stock:
                   brass-0.15: {thikness: 0.2}
@@ -277,7 +294,9 @@ class CataloguesTest {
                 .contains("mine/stock.yaml:5:3: flat.yield-strain: is missing, and so is yield-stress")
                 .contains("mine/stock.yaml:6:3: odd: a map of values is wanted");
         Problems other = new Problems();
-        new Catalogues((f, p) -> List.of(SpecSource.of("x/" + f, "- 1")), other).screws().names();
+        new Catalogues((f, p) -> List.of(SpecSource.of("x/" + f, "- 1")), other)
+                .screws()
+                .names();
         assertThat(other.text()).startsWith("x/screws.yaml: holds no map screws:");
     }
 
@@ -295,7 +314,8 @@ class CataloguesTest {
 
     @Test
     void aServoWrittenOutTakesTheRestFromTheMicroClass() {
-        FieldSet fields = FieldSet.of(Field.named("servo", "servos.yaml", Servo.FIELDS).help("servo"));
+        FieldSet fields =
+                FieldSet.of(Field.named("servo", "servos.yaml", Servo.FIELDS).help("servo"));
         Field<?> field = fields.find("servo");
         SpecSource source = SpecSource.of("a.yaml", "servo: {travel: 120, torque: 1.8kgcm}");
         Node.Mapping map = (Node.Mapping) YamlReader.read(source, problems).orElseThrow();
@@ -307,7 +327,9 @@ class CataloguesTest {
         assertThat(servo.torque()).isCloseTo(176.5197, within(1e-9));
         assertThat(servo.holesAlong()).isEqualTo(27.8);
         Place place = source.at(1, 8).named("drive.servo");
-        assertThat(ready.servo(new Named(Optional.of("mikro-180"), Optional.empty(), place)).orElseThrow().name())
+        assertThat(ready.servo(new Named(Optional.of("mikro-180"), Optional.empty(), place))
+                        .orElseThrow()
+                        .name())
                 .as("the nearest, for the rest of the reading")
                 .isEqualTo("micro-180");
         assertThat(problems.text())

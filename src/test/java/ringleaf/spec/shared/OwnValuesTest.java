@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -24,11 +25,15 @@ class OwnValuesTest {
 
     private static Catalogues with(String file, String text, Problems problems) {
         return new Catalogues(
-                (asked, own) -> asked.equals(file) ? List.of(SpecSource.of("mine/" + file, text)) : List.of(), problems);
+                (asked, own) -> asked.equals(file) ? List.of(SpecSource.of("mine/" + file, text)) : List.of(),
+                problems);
     }
 
     private static Stock stock(String name, String values, Problems problems) {
-        return with("stock.yaml", "stock: {" + name + ": {" + values + "}}", problems).stock().get(name).orElse(null);
+        return with("stock.yaml", "stock: {" + name + ": {" + values + "}}", problems)
+                .stock()
+                .get(name)
+                .orElse(null);
     }
 
     private static Stock stock(String name, String values) {
@@ -41,9 +46,14 @@ class OwnValuesTest {
     /** Every figure of a ready entry, a little larger in an own file: what is made of the entry must change with it. */
     @ParameterizedTest
     @CsvSource({
-        "processes.yaml, processes, co2-laser", "processes.yaml, processes, filament-print",
-        "stock.yaml, stock, acrylic-3", "stock.yaml, stock, brass-0.15", "stock.yaml, stock, plain-sheet",
-        "servos.yaml, servos, micro-180", "screws.yaml, screws, M3", "bearings.yaml, bearings, 623",
+        "processes.yaml, processes, co2-laser",
+        "processes.yaml, processes, filament-print",
+        "stock.yaml, stock, acrylic-3",
+        "stock.yaml, stock, brass-0.15",
+        "stock.yaml, stock, plain-sheet",
+        "servos.yaml, servos, micro-180",
+        "screws.yaml, screws, M3",
+        "bearings.yaml, bearings, 623",
         "belts.yaml, belts, T5"
     })
     void noOwnValueIsWithoutEffect(String file, String key, String name) throws IOException {
@@ -87,8 +97,12 @@ class OwnValuesTest {
     @Test
     void theOwnLimitOfSlopeHoldsInEveryThickness() {
         double own = Math.toRadians(5);
-        assertThat(stock("mine", MINE + "thickness: 0.5, slope-limit: 5").ofThickness(0.5).slopeLimit()).isEqualTo(own);
-        assertThat(stock("plain-sheet", "slope-limit: 5").ofThickness(0.5).slopeLimit()).isEqualTo(own);
+        assertThat(stock("mine", MINE + "thickness: 0.5, slope-limit: 5")
+                        .ofThickness(0.5)
+                        .slopeLimit())
+                .isEqualTo(own);
+        assertThat(stock("plain-sheet", "slope-limit: 5").ofThickness(0.5).slopeLimit())
+                .isEqualTo(own);
         assertThat(stock("plain-sheet", "friction: 0.2").ofThickness(0.5).slopeLimit())
                 .as("the usual one, which is told by the thickness")
                 .isEqualTo(Stock.THICK_SLOPE);
@@ -103,9 +117,11 @@ class OwnValuesTest {
         assertThat(stock("acrylic-3", "yield-stress: 45MPa").yieldStrain()).isCloseTo(45 / 3000.0, within(1e-12));
         assertThat(stock("brass-0.15", "yield-strain: 0.5%").yieldStrain()).isCloseTo(0.005, within(1e-12));
         Problems problems = new Problems();
-        assertThat(stock("acrylic-3", "yield-stress: 45MPa, yield-strain: 3%", problems)).isNull();
+        assertThat(stock("acrylic-3", "yield-stress: 45MPa, yield-strain: 3%", problems))
+                .isNull();
         assertThat(problems.text()).contains("acrylic-3.yield-stress: contradicts yield-strain");
-        assertThat(stock("acrylic-3", "yield-stress: 45MPa, yield-strain: 1.5%").yieldStrain()).isCloseTo(0.015, within(1e-12));
+        assertThat(stock("acrylic-3", "yield-stress: 45MPa, yield-strain: 1.5%").yieldStrain())
+                .isCloseTo(0.015, within(1e-12));
     }
 
     @Test
@@ -114,8 +130,11 @@ class OwnValuesTest {
         Stock acrylic = ready.stock().require("acrylic-3");
         assertThat(acrylic.kerf(ready.processes().require("co2-laser"))).isEqualTo(0.229);
         MakingProcess own = with("processes.yaml", "processes: {co2-laser: {kerf: 0.11}}", new Problems())
-                .processes().require("co2-laser");
+                .processes()
+                .require("co2-laser");
         assertThat(acrylic.kerf(own)).isEqualTo(0.11);
-        assertThat(stock("acrylic-3", "kerf: 0.13").kerf(own)).as("of the stock, where both are own").isEqualTo(0.13);
+        assertThat(stock("acrylic-3", "kerf: 0.13").kerf(own))
+                .as("of the stock, where both are own")
+                .isEqualTo(0.13);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -19,8 +20,8 @@ class SoldTest {
             2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 16.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 55.0, 60.0,
             65.0, 70.0, 80.0, 90.0, 100.0);
     /** Pitches of coarse threads, ISO 261. */
-    private static final Map<String, Double> ISO_261 = Map.of(
-            "M1.6", 0.35, "M2", 0.4, "M2.5", 0.45, "M3", 0.5, "M3.5", 0.6, "M4", 0.7, "M5", 0.8, "M6", 1.0);
+    private static final Map<String, Double> ISO_261 =
+            Map.of("M1.6", 0.35, "M2", 0.4, "M2.5", 0.45, "M3", 0.5, "M3.5", 0.6, "M4", 0.7, "M5", 0.8, "M6", 1.0);
 
     private final Problems problems = new Problems();
     private final Catalogues ready = new Catalogues(SharedFiles.NONE, problems);
@@ -48,7 +49,9 @@ class SoldTest {
             }
             for (double length : lengths) {
                 assertThat(screw.length(length).orElseThrow()).isEqualTo(length);
-                assertThat(screw.length(length + 1e-9).orElseThrow()).as("rounding asks for no longer one").isEqualTo(length);
+                assertThat(screw.length(length + 1e-9).orElseThrow())
+                        .as("rounding asks for no longer one")
+                        .isEqualTo(length);
             }
         }
     }
@@ -73,9 +76,19 @@ class SoldTest {
     /** ISO 15, from memory. */
     @ParameterizedTest
     @CsvSource({
-        "603, 3, 9, 3", "623, 3, 10, 4", "683, 3, 7, 2", "693, 3, 8, 3", "693z, 3, 8, 4", "624, 4, 13, 5",
-        "625, 5, 16, 5", "626, 6, 19, 6", "608, 8, 22, 7", "6700, 10, 15, 3", "6800, 10, 19, 5",
-        "6200, 10, 30, 9", "6202, 15, 35, 11"
+        "603, 3, 9, 3",
+        "623, 3, 10, 4",
+        "683, 3, 7, 2",
+        "693, 3, 8, 3",
+        "693z, 3, 8, 4",
+        "624, 4, 13, 5",
+        "625, 5, 16, 5",
+        "626, 6, 19, 6",
+        "608, 8, 22, 7",
+        "6700, 10, 15, 3",
+        "6800, 10, 19, 5",
+        "6200, 10, 30, 9",
+        "6202, 15, 35, 11"
     })
     void bearingsHaveTheSizesOfTheirStandard(String name, double bore, double outside, double width) {
         Bearing bearing = ready.bearings().get(name).orElseThrow();
@@ -119,17 +132,21 @@ class SoldTest {
         Catalogues mine = own("rods.yaml", "rods: {\"1.1\": {goods: brass wire}}");
         assertThat(mine.soldRods().of(1.1).orElseThrow().order()).isEqualTo("1.1 mm brass wire");
         Catalogues shop = own("screws.yaml", "screws: {M2: {lengths: [7, 9]}}");
-        assertThat(shop.screws().get("M2").orElseThrow().length(8).orElseThrow()).isEqualTo(9);
+        assertThat(shop.screws().get("M2").orElseThrow().length(8).orElseThrow())
+                .isEqualTo(9);
         assertThat(problems.text()).isEmpty();
     }
 
     @Test
     void wrongEntriesAreRefusedWithLineAndReason() {
         own("rods.yaml", "rods:\n  thin: {goods: wire}\n").rods().names();
-        own("screws.yaml", "screws:\n  M2: {tap-drill: 2.1, lengths: [-3]}\n  M3: {tap-drill: 3}\n").screws().names();
+        own("screws.yaml", "screws:\n  M2: {tap-drill: 2.1, lengths: [-3]}\n  M3: {tap-drill: 3}\n")
+                .screws()
+                .names();
         assertThat(problems.text())
                 .contains("mine/rods.yaml:2:3: thin: a rod's name is its diameter in mm")
-                .contains("mine/screws.yaml:2:34: M2.lengths: -3 is below the least of 0.5 mm (nothing shorter is sold)")
+                .contains(
+                        "mine/screws.yaml:2:34: M2.lengths: -3 is below the least of 0.5 mm (nothing shorter is sold)")
                 .contains("mine/screws.yaml:3:19: M3.tap-drill: is not below the thread");
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -37,7 +38,8 @@ class ProblemTest {
         String text = new Problem(source.at(1, 4).named("k\u0007"), "wrong", "").text();
         assertThat(text).contains("␛[2J").contains("␉�v�").contains("k␇");
         for (int i = 0; i < text.length(); i++) {
-            assertThat(text.charAt(i) == '\n' || !Shown.isHidden(text.charAt(i))).isTrue();
+            assertThat(text.charAt(i) == '\n' || !Shown.isHidden(text.charAt(i)))
+                    .isTrue();
         }
     }
 

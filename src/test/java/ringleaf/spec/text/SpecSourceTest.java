@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -43,14 +44,16 @@ class SpecSourceTest {
         };
         for (Object[] each : cases) {
             Problems own = new Problems();
-            assertThat(SpecSource.read("a.yaml", new ByteArrayInputStream((byte[]) each[0]), own)).isEmpty();
+            assertThat(SpecSource.read("a.yaml", new ByteArrayInputStream((byte[]) each[0]), own))
+                    .isEmpty();
             assertThat(own.text()).contains((String) each[1]).doesNotContain("\u001b");
         }
     }
 
     @Test
     void passesOverAByteOrderMark() throws IOException {
-        SpecSource source = read("\uFEFFtitle: x".getBytes(StandardCharsets.UTF_8)).orElseThrow();
+        SpecSource source =
+                read("\uFEFFtitle: x".getBytes(StandardCharsets.UTF_8)).orElseThrow();
         assertThat(source.text()).isEqualTo("title: x");
         assertThat(problems.isEmpty()).isTrue();
     }

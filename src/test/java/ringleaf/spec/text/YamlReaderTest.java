@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -34,7 +35,8 @@ class YamlReaderTest {
     void readsLongTextsOfCharactersBeyondTheBasicPlane() {
         for (int shift = 0; shift < 3; shift++) {
             String value = "x".repeat(shift) + "😀".repeat(3000);
-            Node.Mapping root = (Node.Mapping) read("a: " + value + "\nb: '" + value + "'").orElseThrow();
+            Node.Mapping root =
+                    (Node.Mapping) read("a: " + value + "\nb: '" + value + "'").orElseThrow();
             assertThat(((Node.Scalar) root.get("a")).text()).isEqualTo(value);
             assertThat(((Node.Scalar) root.get("b")).text()).isEqualTo(value);
         }
@@ -76,10 +78,12 @@ class YamlReaderTest {
                 .contains("1:4: a tag (tag:yaml.org,2002:str)")
                 .contains("2:4: a tag (!ruby/object:X)");
         Problems second = new Problems();
-        assertThat(YamlReader.read(SpecSource.of("b.yaml", "a: 1\n---\nb: 2\n"), second)).isEmpty();
+        assertThat(YamlReader.read(SpecSource.of("b.yaml", "a: 1\n---\nb: 2\n"), second))
+                .isEmpty();
         assertThat(second.text()).startsWith("b.yaml:2:1: a second document starts here");
         Problems third = new Problems();
-        assertThat(YamlReader.read(SpecSource.of("c.yaml", "a: &x [1, *x]"), third)).isEmpty();
+        assertThat(YamlReader.read(SpecSource.of("c.yaml", "a: &x [1, *x]"), third))
+                .isEmpty();
         assertThat(third.text()).contains("the alias *x stands for nothing that is complete here");
     }
 
@@ -110,7 +114,8 @@ class YamlReaderTest {
         for (int i = 0; i < 200; i++) {
             text.append(" ".repeat(i)).append("a:\n");
         }
-        assertThat(YamlReader.read(SpecSource.of("b.yaml", text.toString()), block)).isEmpty();
+        assertThat(YamlReader.read(SpecSource.of("b.yaml", text.toString()), block))
+                .isEmpty();
         assertThat(block.text()).contains("nested deeper than 50 levels");
     }
 
@@ -128,7 +133,9 @@ class YamlReaderTest {
         };
         for (String[] each : broken) {
             Problems own = new Problems();
-            assertThat(YamlReader.read(SpecSource.of("a.yaml", each[0]), own)).as(each[0]).isEmpty();
+            assertThat(YamlReader.read(SpecSource.of("a.yaml", each[0]), own))
+                    .as(each[0])
+                    .isEmpty();
             assertThat(own.text()).as(each[0]).contains(each[1]);
         }
     }
