@@ -84,7 +84,7 @@ final class PagePlans {
         String thick = Words.number(part.zTo() - part.zFrom(), 3);
         return new PaperItem(
                 design.name() + " " + part.name(),
-                "quantity " + part.quantity() + ", " + part.source().stock() + ", " + thick + " mm thick",
+                "quantity " + part.quantityWords() + ", " + part.source().stock() + ", " + thick + " mm thick",
                 part);
     }
 

@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import ringleaf.explore.Change;
 import ringleaf.explore.Variants;
 import ringleaf.explore.WhyNot;
+import ringleaf.fabricate.Bill;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.SheetSet;
 import ringleaf.fabricate.Sheets;
@@ -119,7 +120,7 @@ final class Run {
     List<Design> design() {
         List<Design> all = new ArrayList<>();
         for (Kind.Planned each : planned) {
-            Design design = headed(each.design(asked.states()));
+            Design design = counted(headed(each.design(asked.states())));
             boolean failed = new Judged(design, design.findings()).failed();
             all.add(failed && design.remedies().isEmpty() ? design.withRemedies(remedies(design.name())) : design);
         }
@@ -128,6 +129,10 @@ final class Run {
 
     private static Design headed(Design design) {
         return design.withHeadline(Kinds.named(design.kind()).headline());
+    }
+
+    private Design counted(Design design) {
+        return Bill.of(design, document.fabrication(), document.catalogues());
     }
 
     private List<String> remedies(String mechanism) {
@@ -156,7 +161,7 @@ final class Run {
         List<Design> all = new ArrayList<>();
         for (Kind.Planned each : planned) {
             if (each.members() > 0) {
-                all.add(headed(each.trialPiece(asked.states(), members)));
+                all.add(counted(headed(each.trialPiece(asked.states(), members))));
             }
         }
         return all;

@@ -118,7 +118,7 @@ public final class PartDrawing {
     private static List<String> notes(Part part, Extra extra) {
         List<String> notes = new ArrayList<>();
         String outline = extra.notes().isEmpty() ? ", nominal outline" : "";
-        notes.add("mm, true scale" + outline + "; quantity: " + part.quantity());
+        notes.add("mm, true scale" + outline + "; quantity: " + part.quantityWords());
         notes.addAll(extra.notes());
         notes.add("process: " + part.source().process() + "; stock: "
                 + part.source().stock());

@@ -32,7 +32,12 @@ record Cut(int pieces, double length, double time) {
             if (process.makesLayers()) {
                 continue;
             }
-            double own = part.quantity() * outline(part);
+            double sheet = catalogues
+                    .stock()
+                    .require(part.source().stock())
+                    .thickness()
+                    .orElse(0);
+            double own = part.quantity() * outline(part, sheet);
             OptionalDouble speed = process.cuttingSpeed();
             length += own;
             time += speed.isPresent() ? own / speed.getAsDouble() : Double.NaN;
@@ -40,11 +45,11 @@ record Cut(int pieces, double length, double time) {
         return new Cut(pieces, length, time);
     }
 
-    private static double outline(Part part) {
+    private static double outline(Part part, double sheet) {
         double length = 0;
         for (Layer layer : part.layers()) {
             for (Region region : layer.regions()) {
-                length += region.perimeter();
+                length += layer.plies(sheet) * region.perimeter();
             }
         }
         return length;

@@ -132,11 +132,9 @@ public final class Sheets {
 
     private void pieces(String mechanism, Prepared prepared, Group group) {
         Part part = prepared.part();
-        double thickness = prepared.stock().thickness().orElse(0);
         for (int i = 0; i < part.layers().size(); i++) {
             Layer layer = part.layers().get(i);
-            int plies = thickness > 0 ? Math.max(1, (int) Math.round(layer.height() / thickness)) : 1;
-            int count = withSpares(prepared, part.quantity() * plies);
+            int count = part.copies() * part.pieces().plies(i);
             for (int k = 0; k < layer.regions().size(); k++) {
                 String name = (several ? mechanism + "-" : "")
                         + part.name()
@@ -146,13 +144,6 @@ public final class Sheets {
                 piece(name, region, layer.marksOn(region), count, prepared, group);
             }
         }
-    }
-
-    private static int withSpares(Prepared prepared, int count) {
-        boolean spares = prepared.part().quantity() > 1 && prepared.cutting().spares() > 0;
-        return spares
-                ? count + Math.max(1, (int) Math.ceil(count * prepared.cutting().spares() - 1e-9))
-                : count;
     }
 
     /** What is printed lies on the bed as seen from above, with all its levels. */
@@ -168,7 +159,7 @@ public final class Sheets {
             heights.append(Words.number(layer.zTo() - part.zFrom(), 3));
         }
         List<Region> footprints = part.layers().size() > 1 ? Overlay.union(all) : all;
-        int count = withSpares(prepared, part.quantity());
+        int count = part.copies();
         for (int k = 0; k < footprints.size(); k++) {
             String name = (several ? mechanism + "-" : "") + part.name() + (footprints.size() > 1 ? "-" + (k + 1) : "");
             List<List<Region>> levels = new ArrayList<>();

@@ -40,6 +40,12 @@ public record Design(
                 name, kind, choices, dimensions, parts, assembly, motion, findings, travel, lines, joints, headline);
     }
 
+    /** The same with other parts. */
+    public Design withParts(List<Part> other) {
+        return new Design(
+                name, kind, choices, dimensions, other, assembly, motion, findings, travel, remedies, joints, headline);
+    }
+
     /** The same with other names of what comes first. */
     public Design withHeadline(List<String> names) {
         return new Design(

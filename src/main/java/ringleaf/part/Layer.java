@@ -64,6 +64,11 @@ public record Layer(List<Region> regions, double zFrom, double zTo, List<Path> m
         return zTo - zFrom;
     }
 
+    /** Sheets of a thickness in mm that make up its height, at least 1; 1 of what comes in any thickness, told as 0. */
+    public int plies(double sheet) {
+        return sheet > 0 ? Math.max(1, (int) Math.round(height() / sheet)) : 1;
+    }
+
     public Layer placed(Placement placement) {
         return moved(region -> region.placed(placement), mark -> mark.placed(placement));
     }

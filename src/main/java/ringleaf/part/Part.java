@@ -20,6 +20,7 @@ import ringleaf.geom.Region;
  * @param note what the builder should know of it, or empty
  * @param working places on whose edges nothing may be left standing: pin ends, flanks, edges that slide
  * @param onShow whether its upper face is seen in use, so that nothing is engraved there unasked
+ * @param pieces what is made for each copy, and copies to spare
  */
 public record Part(
         String name,
@@ -29,7 +30,21 @@ public record Part(
         List<Layer> layers,
         String note,
         List<Region> working,
-        boolean onShow) {
+        boolean onShow,
+        Pieces pieces) {
+
+    /** What is made in one piece, with none to spare. */
+    public Part(
+            String name,
+            String family,
+            int quantity,
+            Source source,
+            List<Layer> layers,
+            String note,
+            List<Region> working,
+            boolean onShow) {
+        this(name, family, quantity, source, layers, note, working, onShow, Pieces.SINGLE);
+    }
 
     /**
      * How a part comes about.
@@ -84,22 +99,50 @@ public record Part(
 
     /** The same with working edges wherever its outline runs through one of these regions. */
     public Part withWorking(List<Region> regions) {
-        return new Part(name, family, quantity, source, layers, note, regions, onShow);
+        return new Part(name, family, quantity, source, layers, note, regions, onShow, pieces);
     }
 
     /** So many of it. */
     public Part withQuantity(int other) {
-        return new Part(name, family, other, source, layers, note, working, onShow);
+        return new Part(name, family, other, source, layers, note, working, onShow, pieces);
     }
 
     /** The same with other layers. */
     public Part withLayers(List<Layer> other) {
-        return new Part(name, family, quantity, source, other, note, working, onShow);
+        return new Part(name, family, quantity, source, other, note, working, onShow, pieces);
+    }
+
+    /** The same, of which so many pieces are made. */
+    public Part withPieces(Pieces other) {
+        return new Part(name, family, quantity, source, layers, note, working, onShow, other);
+    }
+
+    /** Copies that are made: those of a mechanism and the spare ones. */
+    public int copies() {
+        return quantity + pieces.spares();
+    }
+
+    /** Pieces that are cut or printed for all copies; of what is bought, the copies. */
+    public int pieceCount() {
+        if (pieces.plies().isEmpty()) {
+            return copies();
+        }
+        int each = 0;
+        for (int i = 0; i < layers.size(); i++) {
+            each += pieces.plies(i) * layers.get(i).regions().size();
+        }
+        return copies() * each;
+    }
+
+    /** How many of it, for whoever makes them, e.g. {@code 12 and 2 spare}, {@code 1, cut as 2 pieces}. */
+    public String quantityWords() {
+        String words = quantity + (pieces.spares() > 0 ? " and " + pieces.spares() + " spare" : "");
+        return pieceCount() == copies() ? words : words + ", cut as " + pieceCount() + " pieces";
     }
 
     /** The same with an upper face that is seen in use. */
     public Part shown() {
-        return new Part(name, family, quantity, source, layers, note, working, true);
+        return new Part(name, family, quantity, source, layers, note, working, true, pieces);
     }
 
     /** Lines to engrave or to score, of all layers from the bed up. */
@@ -162,6 +205,6 @@ public record Part(
         for (Region area : working) {
             areas.add(area.mirrored(mirror));
         }
-        return new Part(name, family, quantity, source, turned, note, areas, onShow);
+        return new Part(name, family, quantity, source, turned, note, areas, onShow, pieces);
     }
 }

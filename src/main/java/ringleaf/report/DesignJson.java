@@ -142,6 +142,8 @@ public final class DesignJson {
         text("name", part.name());
         text("family", part.family());
         json.name("quantity").raw(Integer.toString(part.quantity()));
+        json.name("spares").raw(Integer.toString(part.pieces().spares()));
+        json.name("pieces").raw(Integer.toString(part.pieceCount()));
         json.name("files").beginArray();
         for (String file : files) {
             json.text(file);

@@ -13,10 +13,15 @@ public final class PartsCsv {
 
     private PartsCsv() {}
 
-    /** The file, UTF-8: name, quantity, process, stock, size (mm), mechanism, note. */
+    /**
+     * The file, UTF-8: name, quantity in the mechanism, process, stock, size (mm), mechanism, note; copies to spare, and
+     * the pieces that are cut or printed for all of them.
+     */
     public static byte[] write(List<Design> designs) {
         Csv csv = new Csv();
-        for (String column : new String[] {"name", "quantity", "process", "stock", "size", "mechanism", "note"}) {
+        for (String column :
+                new String[] {"name", "quantity", "process", "stock", "size", "mechanism", "note", "spares", "pieces"
+                }) {
             csv.words(column);
         }
         csv.end();
@@ -24,7 +29,8 @@ public final class PartsCsv {
             for (Part part : design.parts()) {
                 csv.words(part.name()).number(part.quantity());
                 csv.words(part.source().process()).words(part.source().stock()).words(size(part));
-                csv.words(design.name()).words(part.note()).end();
+                csv.words(design.name()).words(part.note());
+                csv.number(part.pieces().spares()).number(part.pieceCount()).end();
             }
         }
         return csv.toBytes();

@@ -66,7 +66,7 @@ public final class SolidFiles {
                 List<ThreeMfWriter.Item> on = new ArrayList<>();
                 for (int i : plate.getValue()) {
                     Part part = items.get(i).part();
-                    on.add(new ThreeMfWriter.Item(name(items.get(i)), meshes.get(i), part.quantity()));
+                    on.add(new ThreeMfWriter.Item(name(items.get(i)), meshes.get(i), part.copies()));
                 }
                 Part.Source source = items.get(plate.getValue().get(0)).part().source();
                 String description =

@@ -7,6 +7,7 @@ import ringleaf.draw.page.Pen;
 import ringleaf.geom.Box;
 import ringleaf.geom.Line;
 import ringleaf.geom.Point;
+import ringleaf.part.Part;
 
 /**
  * Frame and title block of a sheet. The frame leaves 20 mm at the left, to file the sheet, and 10 mm elsewhere (ISO 5457,
@@ -53,7 +54,7 @@ final class TitleBlock {
         double y = block.maxY();
         y = row(pen, block, y, ROWS[0], new double[] {0, 105, 130, 155, WIDTH}, new String[][] {
             {"part", item.mechanism() + " " + item.part().name()},
-            {"quantity", Integer.toString(item.part().quantity())},
+            {"quantity", quantity(item.part())},
             {"scale", facts.scale()},
             {"sheet", facts.sheet()}
         });
@@ -79,6 +80,13 @@ final class TitleBlock {
                 CAPTION);
         double width = Lettering.width(facts.tool(), CAPTION);
         pen.text(facts.tool(), new Point(block.maxX() - 1.5 - width, block.minY() + 2), CAPTION);
+    }
+
+    /** Copies, spares apart, and the pieces that they are cut as. */
+    private static String quantity(Part part) {
+        String words = part.quantity()
+                + (part.pieces().spares() > 0 ? " + " + part.pieces().spares() : "");
+        return part.pieceCount() == part.copies() ? words : words + " (" + part.pieceCount() + " pcs)";
     }
 
     private static double row(Pen pen, Box block, double top, double height, double[] at, String[][] cells) {

@@ -115,7 +115,7 @@ final class PageTables {
             thumb(index);
         }
         out.append("</td><td class=\"figure\" data-l=\"quantity\">")
-                .append(part.quantity())
+                .append(part.quantityWords())
                 .append("</td><td>");
         PageText.html(out, part.source().process());
         PageText.html(
