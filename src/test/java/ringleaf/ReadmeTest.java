@@ -56,7 +56,8 @@ class ReadmeTest {
         tables.put(
                 "fabrication",
                 "For all families:\n\n" + FieldHelp.markdown(FabricationFields.GENERAL)
-                        + "\nFor one family, under its name:\n\n" + FieldHelp.markdown(FabricationFields.ofFamily()));
+                        + "\nUnder the name of a family, for all that is made as it is (`spares`: of that family only):\n\n"
+                        + FieldHelp.markdown(FabricationFields.ofFamily()));
         return tables;
     }
 

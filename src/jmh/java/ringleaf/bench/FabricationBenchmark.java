@@ -42,15 +42,7 @@ public class FabricationBenchmark {
                 hub-screws: {screw: M3, count: 12}
             """;
     private static final Cutting.SheetSize SHEET = new Cutting.SheetSize(
-            400,
-            300,
-            2,
-            3,
-            true,
-            "free",
-            12,
-            true,
-            SpecSource.of("benchmark", "").whole());
+            400, 300, 2, 3, true, "free", 12, SpecSource.of("benchmark", "").whole());
 
     private Part ring;
     private List<NestPiece> pieces;

@@ -10,14 +10,15 @@ final class FabricationHelp {
 
     static String text() {
         return "fabrication: how parts are made, for all families at once or under the name of one\n\nFor all:\n"
-                + FieldHelp.text(FabricationFields.GENERAL) + "\nFor a family:\n"
+                + FieldHelp.text(FabricationFields.GENERAL)
+                + "\nUnder the name of a family, for all that is made as it is (spares: of that family only):\n"
                 + FieldHelp.text(FabricationFields.ofFamily());
     }
 
     static String markdown() {
         return "For all families:\n\n"
                 + FieldHelp.markdown(FabricationFields.GENERAL)
-                + "\nFor one family, under its name:\n\n"
+                + "\nUnder the name of a family, for all that is made as it is (`spares`: of that family only):\n\n"
                 + FieldHelp.markdown(FabricationFields.ofFamily());
     }
 }

@@ -36,7 +36,12 @@ public final class Bill {
         if (process.isEmpty() || stock.isEmpty()) {
             return part;
         }
-        int spares = spares(part.quantity(), fabrication.cutting(part.family()).spares());
+        int spares = spares(
+                part.quantity(),
+                fabrication
+                        .cutting(
+                                part.family(), process.get().name(), stock.get().name())
+                        .spares());
         List<Integer> plies = new ArrayList<>();
         if (!process.get().makesLayers()) {
             double sheet = stock.get().thickness().orElse(0);

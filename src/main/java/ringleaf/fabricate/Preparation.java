@@ -76,7 +76,8 @@ public final class Preparation {
         if (process.isEmpty() || stock.isEmpty()) {
             return;
         }
-        Cutting cutting = fabrication.cutting(part.family());
+        Cutting cutting = fabrication.cutting(
+                part.family(), process.get().name(), stock.get().name());
         List<String> notes = new ArrayList<>();
         double kerf = cutting.kerf() && !process.get().makesLayers() ? kerf(cutting, process.get(), stock.get()) : 0;
         Part made = part;

@@ -77,7 +77,7 @@ public final class Sheets {
         return sets;
     }
 
-    /** Settles the sheets of the part's stock: what a family says for itself goes over what is said for all. */
+    /** Settles the sheets of the part's stock. */
     private void claim(Prepared part) {
         if (part.cutting().sheet().isEmpty()) {
             return;
@@ -92,13 +92,6 @@ public final class Sheets {
             group.first = part;
             group.size = size;
             groups.put(key(part), group);
-        } else if (!group.size.own()) {
-            group.size = size;
-        } else if (size.own() && !group.size.agrees(size)) {
-            problems.at(
-                    size.place(),
-                    "asks for other sheets of " + part.stock().name() + " than another family that is made of it",
-                    "parts of one stock share their sheets");
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ringleaf.spec.field.Field;
@@ -8,7 +9,7 @@ import ringleaf.spec.field.Values;
 import ringleaf.spec.text.Place;
 
 /**
- * How the files of a family are made ready for the machine.
+ * How the files of what is made by one process from one stock are made ready for the machine.
  *
  * @param kerf whether outlines carry the kerf
  * @param kerfWidth mm, when the user measured it
@@ -50,7 +51,6 @@ public record Cutting(
      * @param marginGiven whether the margin was given
      * @param turn {@code free}, {@code quarter}, {@code half} or {@code none}
      * @param effort orders that are tried
-     * @param own whether a family says it for itself
      * @param place of what the user said
      */
     public record SheetSize(
@@ -61,12 +61,11 @@ public record Cutting(
             boolean marginGiven,
             String turn,
             int effort,
-            boolean own,
             Place place) {
         /** The same with a margin that is wide enough for a frame, unless another was asked for. */
         public SheetSize withFrame(double frame) {
             double wide = marginGiven ? margin : Math.max(margin, frame);
-            return new SheetSize(width, height, gap, wide, marginGiven, turn, effort, own, place);
+            return new SheetSize(width, height, gap, wide, marginGiven, turn, effort, place);
         }
 
         /** Whether it asks for the same; where it was said does not matter. */
@@ -89,24 +88,52 @@ public record Cutting(
         return names.equals("everywhere") || names.equals("where-hidden") && !onShow;
     }
 
-    /** What a family says over what is said for all; {@code family} may be null. */
-    static Cutting of(Values general, Values family, Place place) {
-        Optional<Values> tabs = pick(FabricationFields.TABS, general, family);
-        Optional<Values> sheet = pick(FabricationFields.SHEET, general, family);
-        Optional<Double> width = family == null ? Optional.empty() : family.given(FabricationFields.KERF_WIDTH);
-        boolean own = family != null && family.isGiven(FabricationFields.SHEET);
-        Place sheetPlace = own ? family.where(FabricationFields.SHEET) : general.where(FabricationFields.SHEET);
+    /**
+     * What is said of a process and stock over what is said for all.
+     *
+     * @param said under the families that are made so
+     * @param family the part's own, for its spares
+     */
+    static Cutting of(Values general, List<Values> said, Optional<Values> family, Place place) {
+        Optional<Values> tabs = pick(FabricationFields.TABS, general, said);
+        Values sizing = sayer(FabricationFields.SHEET, said).orElse(general);
+        Optional<Double> width =
+                sayer(FabricationFields.KERF_WIDTH, said).flatMap(values -> values.given(FabricationFields.KERF_WIDTH));
         return new Cutting(
-                pick(FabricationFields.KERF, general, family).orElse(false),
+                pick(FabricationFields.KERF, general, said).orElse(false),
                 optional(width),
                 tabs.isEmpty() ? Optional.empty() : Optional.of(tabs(tabs.get())),
-                pick(FabricationFields.LEAD_IN, general, family).orElse(0.0),
-                pick(FabricationFields.SPARES, general, family).orElse(0.0),
-                sheet.isEmpty() ? Optional.empty() : Optional.of(sheet(sheet.get(), own, sheetPlace)),
+                pick(FabricationFields.LEAD_IN, general, said).orElse(0.0),
+                pick(FabricationFields.SPARES, general, family.stream().toList())
+                        .orElse(0.0),
+                sizing.given(FabricationFields.SHEET).map(sheet -> sheet(sheet, sizing.where(FabricationFields.SHEET))),
                 general.require(FabricationFields.LINE),
                 general.require(FabricationFields.NAMES),
                 general.require(FabricationFields.SCALE_BAR),
                 place);
+    }
+
+    /** The first of the machine's fields of which two families that are made so say different things. */
+    static Optional<Field<?>> contradicted(Values one, Values other) {
+        for (Field<?> field : FabricationFields.FAMILY.fields()) {
+            boolean both = one.isGiven(field) && other.isGiven(field);
+            if (both && field != FabricationFields.SPARES && !same(field, one, other)) {
+                return Optional.of(field);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean same(Field<?> field, Values one, Values other) {
+        if (field == FabricationFields.TABS) {
+            return tabs(one.given(FabricationFields.TABS).orElseThrow())
+                    .equals(tabs(other.given(FabricationFields.TABS).orElseThrow()));
+        }
+        if (field == FabricationFields.SHEET) {
+            return sheet(one.given(FabricationFields.SHEET).orElseThrow(), one.where())
+                    .agrees(sheet(other.given(FabricationFields.SHEET).orElseThrow(), other.where()));
+        }
+        return one.given(field).equals(other.given(field));
     }
 
     private static Tabs tabs(Values values) {
@@ -114,7 +141,7 @@ public record Cutting(
                 values.require(FabricationFields.TAB_COUNT), optional(values.given(FabricationFields.TAB_WIDTH)));
     }
 
-    private static SheetSize sheet(Values values, boolean own, Place place) {
+    private static SheetSize sheet(Values values, Place place) {
         double gap = values.require(FabricationFields.GAP);
         return new SheetSize(
                 values.get(FabricationFields.SHEET_WIDTH).orElse(0.0),
@@ -124,13 +151,15 @@ public record Cutting(
                 values.isGiven(FabricationFields.MARGIN),
                 values.require(FabricationFields.TURN),
                 values.require(FabricationFields.EFFORT),
-                own,
                 place);
     }
 
-    private static <T> Optional<T> pick(Field<T> field, Values general, Values family) {
-        Optional<T> own = family == null ? Optional.empty() : family.given(field);
-        return own.isPresent() ? own : general.given(field);
+    private static Optional<Values> sayer(Field<?> field, List<Values> said) {
+        return said.stream().filter(values -> values.isGiven(field)).findFirst();
+    }
+
+    private static <T> Optional<T> pick(Field<T> field, Values general, List<Values> said) {
+        return sayer(field, said).orElse(general).given(field);
     }
 
     private static OptionalDouble optional(Optional<Double> value) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -75,10 +76,28 @@ public final class Fabrication {
         return new Fabrication(loose, cutting, general, catalogues, place);
     }
 
-    /** How the files of a family are made ready for the machine. */
-    public Cutting cutting(String family) {
-        Values own = cutting.get(family);
-        return Cutting.of(general, own, own == null ? place : own.where());
+    /**
+     * How the files of a part are made ready for its machine. Kerf, tabs, leads and sheets belong to process and stock:
+     * what any family says that is made so holds for all parts that are, over what is said for all. Spares belong to
+     * the family.
+     */
+    public Cutting cutting(String family, String process, String stock) {
+        List<Values> said = new ArrayList<>();
+        for (Map.Entry<String, Values> each : cutting.entrySet()) {
+            if (isMadeSo(each.getKey(), process, stock)) {
+                said.add(each.getValue());
+            }
+        }
+        return Cutting.of(general, said, Optional.ofNullable(cutting.get(family)), place);
+    }
+
+    private boolean isMadeSo(String family, String process, String stock) {
+        Making own = given.get(family);
+        if (own != null) {
+            return own.process().name().equals(process) && own.stock().name().equals(stock);
+        }
+        boolean sheet = family.equals("blade") && process.equals(SHEET_PROCESS) && stock.equals(SHEET);
+        return sheet || process.equals(PRINT_PROCESS) && stock.equals(PRINT);
     }
 
     /** Whether anything is asked beyond nominal outlines, a file for each part. */

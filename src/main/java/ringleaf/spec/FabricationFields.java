@@ -33,7 +33,7 @@ public final class FabricationFields {
             .help("bridges that hold each piece in its sheet, away from working edges; part files show their places");
 
     static final Field<Double> SPARES = Field.percent("spares")
-            .help("spare copies on the sheets of parts of which there are several, at least one")
+            .help("spare copies of parts of which there are several, at least one")
             .atLeast(0, "there are no fewer than none")
             .atMost(100, "that is a second set; make it twice")
             .byDefault("0");

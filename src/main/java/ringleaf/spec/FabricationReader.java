@@ -62,7 +62,31 @@ final class FabricationReader {
         }
         Values all = FabricationFields.GENERAL.bind(
                 new Node.Mapping(fabrication, general), fabrication, new Reading(units, problems));
+        checkAgreement(makings);
         return new Fabrication(makings, cutting, all, catalogues, fabrication);
+    }
+
+    /** What is cut from one stock by one process lies on the same sheets and is burnt by the same beam. */
+    private void checkAgreement(Map<String, Making> makings) {
+        List<String> families = new ArrayList<>(makings.keySet());
+        for (int i = 0; i < families.size(); i++) {
+            for (int k = 0; k < i; k++) {
+                Making one = makings.get(families.get(i));
+                Making other = makings.get(families.get(k));
+                boolean alike = one.process().name().equals(other.process().name())
+                        && one.stock().name().equals(other.stock().name());
+                Values own = cutting.get(families.get(i));
+                Optional<Field<?>> field =
+                        alike ? Cutting.contradicted(own, cutting.get(families.get(k))) : Optional.empty();
+                if (field.isPresent()) {
+                    String reason = "says something else than " + families.get(k) + " does, and both are "
+                            + one.stock().name() + " from one " + one.process().name();
+                    String hint =
+                            "say it once, under " + families.get(k) + " or " + families.get(i) + ": it holds for both";
+                    problems.at(own.where(field.get()), reason, hint);
+                }
+            }
+        }
     }
 
     /** The family of this name, or the one that is meant by it, after it was reported; empty where there is none. */

@@ -213,7 +213,47 @@ class SheetsRunTest {
                 "--set",
                 "fabrication.spacer={stock: acrylic-3, sheet: {width: 200, height: 120}}");
         assertThat(two.exit()).isEqualTo(2);
-        assertThat(two.err()).contains("share their sheets");
+        assertThat(two.err()).contains("say it once, under plate or spacer: it holds for both");
+    }
+
+    /** A kerf that is measured on one machine never gets into what another one cuts, and one stock has one kerf. */
+    @Test
+    void kerfsBelongToProcessAndStock() throws IOException {
+        assertThat(make(
+                                "mixed",
+                                "--set",
+                                "fabrication.plate={process: co2-laser, stock: acrylic-3, kerf-width: 0.25}",
+                                "--set",
+                                "fabrication.spacer={process: co2-laser, stock: acrylic-3}",
+                                "--set",
+                                "fabrication.sheet.effort=1",
+                                "--anyway")
+                        .exit())
+                .isEqualTo(1);
+        JsonNode parts = new ObjectMapper()
+                .readTree(folder.resolve("mixed/design.json").toFile())
+                .get("mechanisms")
+                .get("stop")
+                .get("parts");
+        for (JsonNode part : parts) {
+            if (part.get("stock").asText().equals("acrylic-3")) {
+                assertThat(part.get("kerf").asDouble())
+                        .as(part.get("name").asText())
+                        .isEqualTo(0.25);
+            } else if (part.has("kerf") && !part.get("kerf").isNull()) {
+                assertThat(part.get("kerf").asDouble())
+                        .as(part.get("name").asText())
+                        .isNotEqualTo(0.25);
+            }
+        }
+        Ran two = make(
+                "none",
+                "--set",
+                "fabrication.plate={stock: acrylic-3, kerf-width: 0.2}",
+                "--set",
+                "fabrication.spacer={stock: acrylic-3, kerf-width: 0.15}");
+        assertThat(two.exit()).isEqualTo(2);
+        assertThat(two.err()).contains("kerf-width", "both are acrylic-3 from one co2-laser");
     }
 
     @Test

@@ -31,7 +31,6 @@ class NestingTest {
                 true,
                 turn,
                 effort,
-                true,
                 SpecSource.of("test", "").whole());
     }
 
