@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -18,6 +19,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import ringleaf.draw.format.Format;
+import ringleaf.draw.format.Formats;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.spec.FabricationFields;
@@ -53,6 +56,7 @@ class ReadmeTest {
         for (Kind kind : Kinds.all()) {
             tables.put(kind.name(), FieldHelp.markdown(kind.fields()));
         }
+        tables.put("formats", Formats.markdown());
         tables.put(
                 "fabrication",
                 "For all families:\n\n" + FieldHelp.markdown(FabricationFields.GENERAL)
@@ -101,7 +105,7 @@ class ReadmeTest {
     }
 
     @Test
-    void everyPresetAndKindIsNamed() throws IOException {
+    void everyPresetKindAndFormatIsNamed() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("presets"))) {
             for (Path file : files.toList()) {
                 assertThat(readme())
@@ -110,6 +114,10 @@ class ReadmeTest {
         }
         for (Kind kind : Kinds.all()) {
             assertThat(readme()).contains("`" + kind.name() + "`");
+        }
+        String files = readme().substring(readme().indexOf("## What you get"), readme().indexOf("**Exit codes**"));
+        for (Format format : Formats.ALL) {
+            assertThat(files.toLowerCase(Locale.ROOT)).contains(format.name());
         }
     }
 

@@ -12,14 +12,16 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import ringleaf.draw.format.FormatFile;
+import ringleaf.draw.format.Formats;
+import ringleaf.draw.format.PageFormat;
+import ringleaf.draw.format.PartsShown;
 import ringleaf.draw.page.Paper;
 import ringleaf.draw.paper.PaperItem;
 import ringleaf.draw.sheet.SheetItem;
 import ringleaf.draw.sheet.SheetUnit;
 import ringleaf.part.Design;
 import ringleaf.part.Part;
-import ringleaf.report.FileSet;
-import ringleaf.report.PageFiles;
 import ringleaf.report.PartData;
 
 /** PDF pages of a whole preset. */
@@ -52,17 +54,21 @@ public class PagesBenchmark {
 
     /** Parts of harbour-light at true scale, 5 pages of A4. */
     @Benchmark
-    public FileSet paper() {
-        FileSet files = new FileSet();
-        PageFiles.paper("Harbour light", papers, Paper.A4, "", files);
-        return files;
+    public FormatFile paper() {
+        return pages("paper");
     }
 
     /** Dimensioned sheets of all parts of harbour-light. */
     @Benchmark
-    public FileSet drawing() {
-        FileSet files = new FileSet();
-        PageFiles.drawing("Harbour light", sheets, Paper.A4, "", files);
-        return files;
+    public FormatFile drawing() {
+        return pages("drawing");
+    }
+
+    private FormatFile pages(String format) {
+        PageFormat pages = Formats.only(Formats.ALL, PageFormat.class).stream()
+                .filter(f -> f.name().equals(format))
+                .findFirst()
+                .orElseThrow();
+        return pages.write(new PartsShown("Harbour light", papers, sheets, Paper.A4, ""));
     }
 }

@@ -12,6 +12,7 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import ringleaf.draw.format.Formats;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Assembly;
@@ -68,7 +69,8 @@ public class RunBenchmark {
     @Benchmark
     public FileSet files() {
         FileSet files = new FileSet();
-        Map<String, List<String>> paths = PartFiles.add(harbourLight, PartFiles.Wanted.USUAL, files);
+        Map<String, List<String>> paths =
+                PartFiles.add(harbourLight, new PartFiles.Wanted(Formats.outlines(), Map.of()), files);
         ViewFiles.add(harbourLight, "Harbour light", files);
         files.add("motion/light.csv", MotionCsv.write(harbourLight.motion()));
         files.add("parts.csv", PartsCsv.write(List.of(harbourLight)));
@@ -76,7 +78,11 @@ public class RunBenchmark {
         files.add(
                 "design.json",
                 DesignJson.write(
-                        "", "Harbour light", List.of(report), files.files().keySet()));
+                        "",
+                        "Harbour light",
+                        List.of(report),
+                        List.of(),
+                        files.files().keySet()));
         return files;
     }
 

@@ -13,6 +13,8 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import ringleaf.draw.format.Formats;
+import ringleaf.draw.format.SolidFormat;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Part;
 import ringleaf.report.FileSet;
@@ -40,7 +42,7 @@ public class SolidsBenchmark {
     @Benchmark
     public FileSet solids() {
         FileSet files = new FileSet();
-        SolidFiles.add(items, new SolidFiles.Wanted(true, true, new Tolerance(0.01)), preset, "", files);
+        SolidFiles.add(items, Formats.only(Formats.ALL, SolidFormat.class), new Tolerance(0.01), preset, "", files);
         return files;
     }
 }

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import ringleaf.draw.format.Formats;
 
 /** {@code coupon}: a piece that measures the user's machine, and what its filled sheet says. */
 final class CouponCommand implements Command {
@@ -43,8 +45,7 @@ final class CouponCommand implements Command {
                 Syntax.OUTPUT));
         coupon.addOption(
                 Syntax.flag("replaces values that shared/processes.yaml already holds for the process", REPLACE));
-        coupon.addOption(Syntax.option("LIST", "formats of the piece: svg,dxf (default: both)", Syntax.FORMATS));
-        Syntax.dxf(coupon);
+        Syntax.formats(coupon, Formats.outlines());
         Syntax.shared(coupon);
         return coupon;
     }
@@ -60,7 +61,10 @@ final class CouponCommand implements Command {
         if ((process == null) == (read == null)) {
             throw Stop.wrong("coupon takes either --process NAME, for a piece, or --read FILE, for a filled sheet");
         }
-        List<String> others = read == null ? List.of(REPLACE) : List.of(STOCK, Syntax.FORMATS, Syntax.DXF);
+        List<String> others = new ArrayList<>(read == null ? List.of(REPLACE) : List.of(STOCK, Syntax.FORMATS));
+        if (read != null) {
+            Formats.options(Formats.outlines()).forEach(option -> others.add(option.name()));
+        }
         for (String other : others) {
             if (given.hasMatchedOption(other)) {
                 throw Stop.wrong(other + " has no meaning with " + (read == null ? PROCESS : READ));
@@ -69,8 +73,7 @@ final class CouponCommand implements Command {
         if (read != null) {
             return coupon.read(read, given.hasMatchedOption(REPLACE));
         }
-        Wanted wanted = Wanted.ofOutlines(
-                given.matchedOptionValue(Syntax.FORMATS, null), given.matchedOptionValue(Syntax.DXF, null));
+        Wanted wanted = Wanted.of(Formats.outlines(), option -> given.matchedOptionValue(option, null));
         return coupon.make(process, Optional.ofNullable(given.matchedOptionValue(STOCK, null)), wanted);
     }
 }

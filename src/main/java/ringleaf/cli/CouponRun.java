@@ -25,8 +25,7 @@ import ringleaf.coupon.SheetReader;
 import ringleaf.draw.Drawing;
 import ringleaf.draw.Naming;
 import ringleaf.draw.PartDrawing;
-import ringleaf.draw.dxf.DxfWriter;
-import ringleaf.draw.svg.SvgWriter;
+import ringleaf.draw.format.OutlineFormat;
 import ringleaf.spec.shared.Catalogues;
 import ringleaf.spec.shared.MakingProcess;
 import ringleaf.spec.shared.SharedFiles;
@@ -78,11 +77,8 @@ final class CouponRun {
         Drawing drawing = PartDrawing.of(
                 CouponParts.of(coupon), new PartDrawing.Options(Naming.NONE, Map.of()), PartDrawing.Extra.NONE);
         Map<String, byte[]> files = new LinkedHashMap<>();
-        if (wanted.svg()) {
-            files.put("coupon.svg", SvgWriter.write(drawing));
-        }
-        if (wanted.dxf()) {
-            files.put("coupon.dxf", DxfWriter.write(drawing, wanted.version()));
+        for (OutlineFormat format : wanted.outlines().formats()) {
+            files.put("coupon" + format.ending(), format.write(drawing, wanted.options()));
         }
         files.put(SHEET, CouponSheet.of(coupon).getBytes(StandardCharsets.UTF_8));
         target.write(files, List.of());

@@ -10,14 +10,12 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.draw.format.Formats;
 
 /** What an earlier run left in a folder, by the list in its design.json. */
 final class EarlierRun {
-    private static final List<String> FOLDERS = List.of("parts/", "motion/", "views/", "sheets/", "solids/");
-    /** Files at the top that not every run writes. */
-    private static final List<String> TOP = List.of("paper.pdf", "drawing.pdf", "sheets.csv");
-
-    private static final List<String> SUFFIXES = List.of(".svg", ".dxf", ".csv", ".stl", ".3mf");
+    /** What a run writes besides its formats and not every run does, as patterns of {@link Formats#fits}. */
+    private static final List<String> BESIDES = List.of("motion/*.csv", "views/*.svg", "sheets.csv");
 
     private EarlierRun() {}
 
@@ -63,26 +61,6 @@ final class EarlierRun {
     }
 
     private static boolean isOurs(String path) {
-        if (TOP.contains(path)) {
-            return true;
-        }
-        String name = null;
-        for (String folder : FOLDERS) {
-            if (path.startsWith(folder)) {
-                name = path.substring(folder.length());
-            }
-        }
-        if (name == null || name.isEmpty() || name.charAt(0) == '.') {
-            return false;
-        }
-        boolean suffixed = false;
-        for (String suffix : SUFFIXES) {
-            suffixed |= name.endsWith(suffix);
-        }
-        for (int i = 0; suffixed && i < name.length(); i++) {
-            char c = name.charAt(i);
-            suffixed = c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-' || c == '.';
-        }
-        return suffixed;
+        return Formats.write(path) || BESIDES.stream().anyMatch(pattern -> Formats.fits(path, pattern));
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import ringleaf.draw.format.Formats;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.spec.field.FieldHelp;
@@ -15,8 +16,10 @@ import ringleaf.spec.text.Shown;
 /** {@code help}: how a command is used, or every field of a kind. */
 final class HelpCommand implements Command {
     private static final String MARKDOWN = "--markdown";
-    /** A topic beside commands and kinds. */
+    /** Topics beside commands and kinds. */
     private static final String FABRICATION = "fabrication";
+
+    private static final String FORMATS = "formats";
 
     @Override
     public String name() {
@@ -29,7 +32,7 @@ final class HelpCommand implements Command {
                 name(),
                 "Shows how a command is used, or every field of a kind of mechanism with its default.",
                 "Examples:%n  ringleaf help make%n  ringleaf help leaf-aperture%n");
-        help.addPositional(Syntax.positional(0, "TOPIC", false, "a command, a kind, or fabrication"));
+        help.addPositional(Syntax.positional(0, "TOPIC", false, "a command, a kind, fabrication or formats"));
         help.addOption(Syntax.flag("the fields as a table in Markdown", MARKDOWN));
         return help;
     }
@@ -63,7 +66,13 @@ final class HelpCommand implements Command {
         if (topic.equals(FABRICATION)) {
             return markdown ? FabricationHelp.markdown() : FabricationHelp.text();
         }
+        if (topic.equals(FORMATS)) {
+            return markdown
+                    ? Formats.markdown()
+                    : "What --formats names, with the files of each and its options:\n\n" + Formats.text();
+        }
         known.add(FABRICATION);
+        known.add(FORMATS);
         throw Stop.wrong("there is no command or kind " + Shown.quoted(topic) + "; " + Nearest.hint(topic, known));
     }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import ringleaf.draw.format.Formats;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
@@ -21,9 +22,6 @@ import ringleaf.spec.text.Shown;
 /** {@code make}: designs, checks and writes everything. */
 final class MakeCommand implements Command {
     static final String TRIAL_BLADES = "--trial-blades";
-    static final String SOLIDS = "--solids";
-    static final String CHORD = "--chord";
-    static final String PAGE_SIZE = "--page-size";
     static final String ANYWAY = "--anyway";
 
     @Override
@@ -50,35 +48,16 @@ final class MakeCommand implements Command {
                 Syntax.OUTPUT));
         Syntax.judging(make);
         Syntax.details(make);
-        make.addOption(Syntax.option(
-                "LIST",
-                "what is written of parts: svg, dxf (default: both);"
-                        + " stl, 3mf for solids; paper for pages at true scale,"
-                        + " drawing for dimensioned sheets, pdf for paper and drawing",
-                Syntax.FORMATS));
-        Syntax.dxf(make);
+        Syntax.formats(make, Formats.ALL);
         make.addOption(Syntax.option(
                 "N", "only a trial piece of N blades, to try pins, slope and friction on scrap", TRIAL_BLADES));
-        make.addOption(Syntax.option(
-                "PARTS", "parts of which stl and 3mf are made: printed (the default), all, or names", SOLIDS));
-        make.addOption(Syntax.option(
-                "LENGTH", "how far the chords of stl and 3mf may leave the arcs (default: 0.01mm)", CHORD));
-        make.addOption(Syntax.option(
-                "SIZE",
-                "paper of PDF pages: a4 or letter (default: letter where units are in or" + " thou, else a4)",
-                PAGE_SIZE));
         make.addOption(Syntax.flag("writes part files although a check failed (still exit 1)", ANYWAY));
         return make;
     }
 
     @Override
     public int run(ParseResult given, Console console) {
-        Wanted wanted = Wanted.of(
-                given.matchedOptionValue(Syntax.FORMATS, null),
-                given.matchedOptionValue(Syntax.DXF, null),
-                given.matchedOptionValue(SOLIDS, null),
-                given.matchedOptionValue(CHORD, null),
-                given.matchedOptionValue(PAGE_SIZE, null));
+        Wanted wanted = Wanted.of(Formats.ALL, option -> given.matchedOptionValue(option, null));
         Run run = Run.read(Asked.of(given), console.surroundings(), console.in());
         return make(
                 run,
@@ -119,9 +98,9 @@ final class MakeCommand implements Command {
                 ? Solids.of(designs, wanted.solids().get(), run.document().catalogues())
                 : null;
         RunFiles drawn = RunFiles.start(run.document(), designs, prepared, wanted, solids);
-        wanted.pages()
-                .ifPresent(pages -> drawn.with(Beside.start(
-                        "pages", () -> PagePlans.files(run.document(), designs, prepared, wanted, pages))));
+        if (!wanted.pages().isEmpty()) {
+            drawn.with(Beside.start("pages", () -> PagePlans.files(run.document(), designs, prepared, wanted)));
+        }
         Beside<List<String>> earlier = Beside.start("earlier-run", () -> EarlierRun.files(path));
         List<Judged> all = run.judge(designs, prepared, surroundings, err);
         Told told = new Told(run.document(), all, console);

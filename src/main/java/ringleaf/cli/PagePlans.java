@@ -4,6 +4,10 @@ package ringleaf.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.draw.format.FormatFile;
+import ringleaf.draw.format.OutlineFormat;
+import ringleaf.draw.format.PageFormat;
+import ringleaf.draw.format.PartsShown;
 import ringleaf.draw.page.Paper;
 import ringleaf.draw.paper.PaperItem;
 import ringleaf.draw.sheet.SheetItem;
@@ -17,7 +21,6 @@ import ringleaf.part.Part;
 import ringleaf.part.Words;
 import ringleaf.report.FileNames;
 import ringleaf.report.FileSet;
-import ringleaf.report.PageFiles;
 import ringleaf.report.PartData;
 import ringleaf.spec.SpecDocument;
 import ringleaf.spec.field.LengthUnit;
@@ -27,25 +30,13 @@ import ringleaf.spec.shared.FitName;
 final class PagePlans {
     private PagePlans() {}
 
-    /** The parts of a run that are made, ready for either kind of page. */
-    record Parts(List<PaperItem> papers, List<SheetItem> sheets) {}
-
-    /** The files of the pages that are asked for. */
-    static FileSet files(
-            SpecDocument document,
-            List<Design> designs,
-            List<Preparation> prepared,
-            Wanted wanted,
-            Wanted.Pages pages) {
-        Parts parts = parts(document, designs, prepared, wanted);
+    /** The files of the pages that are asked for; none where no part is made. */
+    static FileSet files(SpecDocument document, List<Design> designs, List<Preparation> prepared, Wanted wanted) {
+        PartsShown parts = parts(document, designs, prepared, wanted);
         FileSet files = new FileSet();
-        String tool = "ringleaf " + Version.text();
-        Paper size = size(document, pages.size());
-        if (pages.paper() && !parts.papers.isEmpty()) {
-            PageFiles.paper(document.title(), parts.papers, size, tool, files);
-        }
-        if (pages.drawing() && !parts.sheets.isEmpty()) {
-            PageFiles.drawing(document.title(), parts.sheets, size, tool, files);
+        for (PageFormat format : parts.papers().isEmpty() ? List.<PageFormat>of() : wanted.pages()) {
+            FormatFile file = format.write(parts);
+            files.add(file.path(), file.content());
         }
         return files;
     }
@@ -55,20 +46,22 @@ final class PagePlans {
      *
      * @param prepared the designs as they were prepared, in their order; empty when nothing was asked of them
      */
-    static Parts parts(SpecDocument document, List<Design> designs, List<Preparation> prepared, Wanted wanted) {
-        Parts parts = new Parts(new ArrayList<>(), new ArrayList<>());
+    static PartsShown parts(SpecDocument document, List<Design> designs, List<Preparation> prepared, Wanted wanted) {
+        List<PaperItem> papers = new ArrayList<>();
+        List<SheetItem> sheets = new ArrayList<>();
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
             Preparation own = prepared.isEmpty() ? null : prepared.get(i);
             List<FitSize> sizes = Fits.of(design, document.fabrication(), document.catalogues());
             for (Part part : design.parts()) {
                 if (part.isDrawn() && !part.source().isBought()) {
-                    parts.papers.add(paper(design, part));
-                    parts.sheets.add(sheet(document, design, part, sizes, own, wanted));
+                    papers.add(paper(design, part));
+                    sheets.add(sheet(document, design, part, sizes, own, wanted));
                 }
             }
         }
-        return parts;
+        Optional<String> size = Optional.ofNullable(wanted.options().get(PageFormat.SIZE.name()));
+        return new PartsShown(document.title(), papers, sheets, size(document, size), "ringleaf " + Version.text());
     }
 
     /** Who measures in inches is taken to have letter paper. */
@@ -100,10 +93,12 @@ final class PagePlans {
         boolean kerf = own != null
                 && own.parts().containsKey(part.name())
                 && own.parts().get(part.name()).kerf() > 0;
-        String ending = wanted.dxf() ? ".dxf" : wanted.svg() ? ".svg" : "";
-        String file = kerf || ending.isEmpty()
+        // The last format, as machines read DXF sooner than SVG.
+        List<OutlineFormat> cut = wanted.outlines().formats();
+        String file = kerf || cut.isEmpty()
                 ? ""
-                : "parts/" + FileNames.of(design.name()) + "-" + FileNames.of(part.name()) + ending;
+                : "parts/" + FileNames.of(design.name()) + "-" + FileNames.of(part.name())
+                        + cut.get(cut.size() - 1).ending();
         String process = part.source().process();
         String tolerance = document.catalogues()
                 .processes()

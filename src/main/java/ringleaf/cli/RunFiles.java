@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ringleaf.draw.PartDrawing;
 import ringleaf.draw.view.MovingView;
 import ringleaf.fabricate.Fits;
 import ringleaf.fabricate.Preparation;
@@ -104,8 +103,7 @@ final class RunFiles {
 
     private static Made parts(Design design, Preparation prepared, Wanted wanted, Catalogues catalogues) {
         FileSet files = new FileSet();
-        PartFiles.Wanted own =
-                new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
+        PartFiles.Wanted own = wanted.outlines();
         if (prepared != null) {
             return new Made(
                     files, PartFiles.add(design.name(), MachineLines.items(design, prepared, catalogues), own, files));
@@ -116,7 +114,9 @@ final class RunFiles {
     private static MadeSolids solids(Solids solids, String title) {
         FileSet files = new FileSet();
         return new MadeSolids(
-                files, SolidFiles.add(solids.items(), solids.wanted(), title, "ringleaf " + Version.text(), files));
+                files,
+                SolidFiles.add(
+                        solids.items(), solids.formats(), solids.chord(), title, "ringleaf " + Version.text(), files));
     }
 
     private static Shown shown(int number, Design design, String title, ShownUnit unit) {
@@ -147,28 +147,19 @@ final class RunFiles {
                 addSolids(design.name(), paths);
             }
             files.add("motion/" + FileNames.of(design.name()) + ".csv", MotionCsv.write(design.motion()));
-            for (Map.Entry<String, byte[]> view :
-                    drawn.get(i).shown.result().views.files().entrySet()) {
-                files.add(view.getKey(), view.getValue());
-            }
+            files.addAll(drawn.get(i).shown.result().views);
             reports.add(report(i, all.get(i), paths));
             designs.add(design);
         }
         files.add("parts.csv", PartsCsv.write(designs));
         if (!held && !sheets.isEmpty()) {
-            PartFiles.Wanted own =
-                    new PartFiles.Wanted(wanted.svg(), wanted.dxf(), wanted.version(), PartDrawing.Options.USUAL);
-            SheetFiles.add(SheetPlans.of(document.title(), sheets, document.catalogues()), own, files);
+            SheetFiles.add(SheetPlans.of(document.title(), sheets, document.catalogues()), wanted.outlines(), files);
         }
         if (!held && solids != null) {
-            for (Map.Entry<String, byte[]> file : meshes.result().files.files().entrySet()) {
-                files.add(file.getKey(), file.getValue());
-            }
+            files.addAll(meshes.result().files);
         }
         for (Beside<FileSet> more : held ? List.<Beside<FileSet>>of() : further) {
-            for (Map.Entry<String, byte[]> file : more.result().files().entrySet()) {
-                files.add(file.getKey(), file.getValue());
-            }
+            files.addAll(more.result());
         }
         List<MechanismPage> pages = new ArrayList<>();
         for (Drawn each : drawn) {

@@ -4,7 +4,9 @@ package ringleaf.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.draw.format.SolidFormat;
 import ringleaf.geom.Region;
+import ringleaf.geom.Tolerance;
 import ringleaf.part.Design;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
@@ -48,7 +50,7 @@ final class Solids {
             solids.wrong.add("there is nothing to make a solid of: "
                     + (all || !asked.parts().isEmpty()
                             ? "no part is left"
-                            : "no part of this spec is printed; " + MakeCommand.SOLIDS
+                            : "no part of this spec is printed; " + SolidFormat.PARTS.name()
                                     + " all makes solids of parts cut from sheet as well"));
         }
         if (!solids.wrong.isEmpty()) {
@@ -66,8 +68,13 @@ final class Solids {
         return leftOut;
     }
 
-    SolidFiles.Wanted wanted() {
-        return new SolidFiles.Wanted(asked.stl(), asked.threeMf(), asked.chord());
+    List<SolidFormat> formats() {
+        return asked.formats();
+    }
+
+    /** How far chords may leave the arcs. */
+    Tolerance chord() {
+        return asked.chord();
     }
 
     private void consider(Design design, Part part, boolean all) {
@@ -110,7 +117,7 @@ final class Solids {
                 List<String> names = new ArrayList<>(known);
                 names.add(SolidsAsked.ALL);
                 names.add(SolidsAsked.PRINTED);
-                wrong.add(MakeCommand.SOLIDS + ": there is no part " + Shown.quoted(name) + "; "
+                wrong.add(SolidFormat.PARTS.name() + ": there is no part " + Shown.quoted(name) + "; "
                         + Nearest.hint(name, names));
             }
         }

@@ -3,6 +3,8 @@ package ringleaf.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import ringleaf.draw.format.SolidFormat;
 import ringleaf.geom.Tolerance;
 import ringleaf.spec.field.LengthUnit;
 import ringleaf.spec.field.Quantity;
@@ -12,12 +14,11 @@ import ringleaf.spec.text.Shown;
 /**
  * Which solids are asked for on the command line.
  *
- * @param stl whether as STL
- * @param threeMf whether as 3MF
+ * @param formats in which they are written
  * @param parts names as typed; empty for the printed ones
  * @param chord how far chords may leave the arcs
  */
-record SolidsAsked(boolean stl, boolean threeMf, List<String> parts, Tolerance chord) {
+record SolidsAsked(List<SolidFormat> formats, List<String> parts, Tolerance chord) {
     /** All parts instead of names. */
     static final String ALL = "all";
     /** The parts that are printed, instead of names. */
@@ -26,35 +27,23 @@ record SolidsAsked(boolean stl, boolean threeMf, List<String> parts, Tolerance c
     /** A fifth of the finest step of the printers meant here, mm. */
     static final double USUAL_CHORD = 0.01;
 
+    private static final String CHORD = SolidFormat.CHORD.name();
     private static final double FINEST = 0.0005;
     private static final double COARSEST = 0.5;
 
     /**
      * What the options ask for.
      *
-     * @param formats names among which stl or 3mf may stand
-     * @param parts names with commas, or null
-     * @param chord as typed, or null
-     * @return null when there are to be no solids
+     * @param formats of solids, at least one
+     * @param options as typed, by name
      */
-    static SolidsAsked of(List<String> formats, String parts, String chord) {
-        boolean stl = formats.contains("stl");
-        boolean threeMf = formats.contains("3mf");
-        if (!stl && !threeMf) {
-            if (parts != null || chord != null) {
-                String lost = parts != null
-                        ? MakeCommand.SOLIDS + " " + Shown.quoted(parts)
-                        : MakeCommand.CHORD + " " + Shown.quoted(chord);
-                throw Stop.wrong(lost + " has no meaning without stl or 3mf among --formats; try --formats"
-                        + " svg,dxf,stl,3mf");
-            }
-            return null;
-        }
+    static SolidsAsked of(List<SolidFormat> formats, Map<String, String> options) {
+        String parts = options.get(SolidFormat.PARTS.name());
         List<String> names = new ArrayList<>();
         if (parts != null) {
             for (String part : parts.split(",", -1)) {
                 if (part.trim().isEmpty()) {
-                    throw Stop.wrong(MakeCommand.SOLIDS + ": a name of a part is empty");
+                    throw Stop.wrong(SolidFormat.PARTS.name() + ": a name of a part is empty");
                 }
                 names.add(part.trim());
             }
@@ -62,21 +51,21 @@ record SolidsAsked(boolean stl, boolean threeMf, List<String> parts, Tolerance c
         if (names.size() == 1 && names.get(0).equals(PRINTED)) {
             names.clear();
         }
-        return new SolidsAsked(stl, threeMf, names, new Tolerance(chord == null ? USUAL_CHORD : length(chord)));
+        String chord = options.get(CHORD);
+        return new SolidsAsked(formats, names, new Tolerance(chord == null ? USUAL_CHORD : length(chord)));
     }
 
     private static double length(String chord) {
         QuantityReader.Result read = QuantityReader.read(chord, Quantity.LENGTH, LengthUnit.MM.unit());
         if (read.refused()) {
-            throw Stop.wrong(
-                    MakeCommand.CHORD + ": " + read.reason() + (read.hint().isEmpty() ? "" : "; " + read.hint()));
+            throw Stop.wrong(CHORD + ": " + read.reason() + (read.hint().isEmpty() ? "" : "; " + read.hint()));
         }
         if (read.value() < FINEST) {
-            throw Stop.wrong(MakeCommand.CHORD + ": " + Shown.quoted(chord) + " is below the least of 0.0005 mm"
+            throw Stop.wrong(CHORD + ": " + Shown.quoted(chord) + " is below the least of 0.0005 mm"
                     + " (outlines are no nearer to the true curve themselves)");
         }
         if (read.value() > COARSEST) {
-            throw Stop.wrong(MakeCommand.CHORD + ": " + Shown.quoted(chord) + " is above the most of 0.5 mm"
+            throw Stop.wrong(CHORD + ": " + Shown.quoted(chord) + " is above the most of 0.5 mm"
                     + " (pins and bores would no longer be round)");
         }
         return read.value();

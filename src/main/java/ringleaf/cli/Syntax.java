@@ -3,11 +3,15 @@ package ringleaf.cli;
 
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
+import ringleaf.draw.format.Format;
+import ringleaf.draw.format.FormatOption;
+import ringleaf.draw.format.Formats;
 
 /** What the syntax of commands is built of, and what several of them have in common. */
 final class Syntax {
@@ -15,7 +19,6 @@ final class Syntax {
     static final String OUTPUT_SHORT = "-o";
     static final String SET = "--set";
     static final String FORMATS = "--formats";
-    static final String DXF = "--dxf";
     static final String STATES = "--states";
     static final String THOROUGH = "--thorough";
     static final String DETAILS = "--details";
@@ -84,8 +87,16 @@ final class Syntax {
                 flag("tells all: every size with how it was found, every check, order of assembly, cautions", DETAILS));
     }
 
-    static void dxf(CommandSpec command) {
-        command.addOption(option("VERSION", "version of DXF: r2000 (the default), or r12 for old readers", DXF));
+    /** In which formats files are written, and what may be chosen about these. */
+    static void formats(CommandSpec command, List<? extends Format> formats) {
+        command.addOption(option(
+                "LIST",
+                "formats to write, with commas between: " + String.join(", ", Formats.names(formats)) + " (default: "
+                        + String.join(",", Formats.names(Formats.usual(formats))) + "; see ringleaf help formats)",
+                FORMATS));
+        for (FormatOption each : Formats.options(formats)) {
+            command.addOption(option(each.label(), each.help(), each.name()));
+        }
     }
 
     static void sets(CommandSpec command) {

@@ -2,105 +2,91 @@
 package ringleaf.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import ringleaf.draw.dxf.DxfVersion;
+import java.util.function.UnaryOperator;
+import ringleaf.draw.format.Format;
+import ringleaf.draw.format.FormatOption;
+import ringleaf.draw.format.Formats;
+import ringleaf.draw.format.OutlineFormat;
+import ringleaf.draw.format.PageFormat;
+import ringleaf.draw.format.SolidFormat;
+import ringleaf.report.PartFiles;
 import ringleaf.spec.text.Nearest;
 import ringleaf.spec.text.Shown;
 
 /**
- * Which part files are wanted.
+ * In which formats files are wanted.
  *
- * @param svg whether as SVG
- * @param dxf whether as DXF
- * @param version of DXF
- * @param solids that are asked for
- * @param pages of PDF, where there are to be any
+ * @param formats each once, in the order in which they are written
+ * @param options about them as typed, by name; those with listed values hold one of these
+ * @param solids where there are to be any
  */
-record Wanted(boolean svg, boolean dxf, DxfVersion version, Optional<SolidsAsked> solids, Optional<Pages> pages) {
-    /** Formats of part files. */
-    static final List<String> FORMATS = List.of("svg", "dxf", "stl", "3mf", "paper", "drawing", "pdf");
-
-    private static final List<String> USUAL = List.of("svg", "dxf");
-    private static final List<String> SIZES = List.of("a4", "letter");
-    /** Versions of DXF. */
-    static final List<String> VERSIONS = List.of("r2000", "r12");
-
+record Wanted(List<Format> formats, Map<String, String> options, Optional<SolidsAsked> solids) {
     /**
-     * PDF pages.
+     * What the command line asks for.
      *
-     * @param paper whether parts at true scale
-     * @param drawing whether dimensioned sheets
-     * @param size of the paper, absent for what goes with the spec's units
+     * @param known formats among which may be chosen
+     * @param given the value of an option by its name, or null
      */
-    record Pages(boolean paper, boolean drawing, Optional<String> size) {}
-
-    /**
-     * What the options ask for.
-     *
-     * @param formats comma-separated names, or null for the usual ones
-     * @param dxf version of DXF, or null for the usual one
-     * @param solids names of parts, or null for the printed ones
-     * @param chord tolerance of solids, or null for the usual one
-     * @param size of paper, or null
-     */
-    static Wanted of(String formats, String dxf, String solids, String chord, String size) {
-        List<String> asked = formats == null ? USUAL : names(formats, FORMATS);
-        boolean plain = formats == null && solids == null && chord == null;
-        return new Wanted(
-                asked.contains("svg"),
-                asked.contains("dxf"),
-                version(dxf, asked, formats),
-                plain ? Optional.empty() : Optional.ofNullable(SolidsAsked.of(asked, solids, chord)),
-                pages(asked, size));
-    }
-
-    /** What the options ask for where there are outlines only. */
-    static Wanted ofOutlines(String formats, String dxf) {
-        List<String> asked = formats == null ? USUAL : names(formats, USUAL);
-        return new Wanted(
-                asked.contains("svg"),
-                asked.contains("dxf"),
-                version(dxf, asked, formats),
-                Optional.empty(),
-                Optional.empty());
-    }
-
-    private static DxfVersion version(String dxf, List<String> asked, String formats) {
-        if (dxf == null) {
-            return DxfVersion.AC1015;
-        }
-        if (!VERSIONS.contains(dxf)) {
-            throw unknown("--dxf", "version of DXF", dxf, VERSIONS);
-        }
-        if (!asked.contains("dxf")) {
-            throw Stop.wrong("--dxf " + dxf + " has no meaning without dxf among --formats " + Shown.quoted(formats));
-        }
-        return dxf.equals("r12") ? DxfVersion.R12 : DxfVersion.AC1015;
-    }
-
-    private static Optional<Pages> pages(List<String> asked, String size) {
-        boolean paper = asked.contains("paper") || asked.contains("pdf");
-        boolean drawing = asked.contains("drawing") || asked.contains("pdf");
-        if (size != null && !SIZES.contains(size)) {
-            throw unknown("--page-size", "size of paper", size, SIZES);
-        }
-        if (size != null && !paper && !drawing) {
-            throw Stop.wrong("--page-size " + size + " has no meaning without paper, drawing or pdf among --formats");
-        }
-        return paper || drawing ? Optional.of(new Pages(paper, drawing, Optional.ofNullable(size))) : Optional.empty();
-    }
-
-    private static List<String> names(String formats, List<String> known) {
-        List<String> names = new ArrayList<>();
-        for (String part : formats.split(",", -1)) {
-            String name = part.trim();
-            if (!known.contains(name)) {
-                throw unknown("--formats", "format", name, known);
+    static Wanted of(List<? extends Format> known, UnaryOperator<String> given) {
+        String typed = given.apply(Syntax.FORMATS);
+        List<Format> asked = typed == null ? Formats.usual(known) : named(typed, known);
+        Map<String, String> options = new LinkedHashMap<>();
+        for (FormatOption option : Formats.options(known)) {
+            String value = given.apply(option.name());
+            if (value != null) {
+                if (!option.values().isEmpty() && !option.values().contains(value)) {
+                    throw unknown(option.name(), option.what(), value, option.values());
+                }
+                if (Formats.taking(option, asked).isEmpty()) {
+                    throw withoutMeaning(option, value, asked, known);
+                }
+                options.put(option.name(), value);
             }
-            names.add(name);
         }
-        return names;
+        List<Format> all = known.stream()
+                .<Format>map(format -> format)
+                .filter(f -> asked.stream().anyMatch(a -> a.members().contains(f)))
+                .toList();
+        List<SolidFormat> solid = Formats.only(all, SolidFormat.class);
+        return new Wanted(
+                all, options, solid.isEmpty() ? Optional.empty() : Optional.of(SolidsAsked.of(solid, options)));
+    }
+
+    /** How outlines are written. */
+    PartFiles.Wanted outlines() {
+        return new PartFiles.Wanted(Formats.only(formats, OutlineFormat.class), options);
+    }
+
+    /** Formats of pages. */
+    List<PageFormat> pages() {
+        return Formats.only(formats, PageFormat.class);
+    }
+
+    private static List<Format> named(String typed, List<? extends Format> known) {
+        List<Format> formats = new ArrayList<>();
+        for (String part : typed.split(",", -1)) {
+            String name = part.trim();
+            int at = Formats.names(known).indexOf(name);
+            if (at < 0) {
+                throw unknown(Syntax.FORMATS, "format", name, Formats.names(known));
+            }
+            formats.add(known.get(at));
+        }
+        return formats;
+    }
+
+    private static Stop withoutMeaning(
+            FormatOption option, String value, List<Format> asked, List<? extends Format> known) {
+        List<String> taking = Formats.names(Formats.taking(option, known));
+        int last = taking.size() - 1;
+        String any = last == 0 ? taking.get(0) : String.join(", ", taking.subList(0, last)) + " or " + taking.get(last);
+        return Stop.wrong(option.name() + " " + Shown.quoted(value) + " has no meaning without " + any + " among "
+                + Syntax.FORMATS + "; try " + Syntax.FORMATS + " " + String.join(",", Formats.names(asked)) + ","
+                + taking.get(last));
     }
 
     private static Stop unknown(String option, String what, String name, List<String> known) {

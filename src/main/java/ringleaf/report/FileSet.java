@@ -30,6 +30,11 @@ public final class FileSet {
         return free;
     }
 
+    /** Adds all files of another set, each as {@link #add(String, byte[])} does. */
+    public void addAll(FileSet others) {
+        others.files.forEach(this::add);
+    }
+
     /** The files, in the order of adding; cannot be changed. */
     public Map<String, byte[]> files() {
         return Collections.unmodifiableMap(files);

@@ -7,9 +7,7 @@ import java.util.List;
 import java.util.Map;
 import ringleaf.draw.Drawing;
 import ringleaf.draw.PartDrawing;
-import ringleaf.draw.dxf.DxfVersion;
-import ringleaf.draw.dxf.DxfWriter;
-import ringleaf.draw.svg.SvgWriter;
+import ringleaf.draw.format.OutlineFormat;
 import ringleaf.part.Design;
 import ringleaf.part.Part;
 
@@ -18,16 +16,12 @@ public final class PartFiles {
     private static final String FOLDER = "parts/";
 
     /**
-     * What is to be written.
+     * How outlines are to be written.
      *
-     * @param svg whether as SVG
-     * @param dxf whether as DXF
-     * @param version of DXF
-     * @param drawing choices about the drawing of a part
+     * @param formats one after the other
+     * @param options of formats by name, where they were given
      */
-    public record Wanted(boolean svg, boolean dxf, DxfVersion version, PartDrawing.Options drawing) {
-        public static final Wanted USUAL = new Wanted(true, true, DxfVersion.AC1015, PartDrawing.Options.USUAL);
-    }
+    public record Wanted(List<OutlineFormat> formats, Map<String, String> options) {}
 
     /**
      * A part as it is to be drawn.
@@ -42,14 +36,14 @@ public final class PartFiles {
     private PartFiles() {}
 
     /**
-     * Adds the files {@code parts/<mechanism>-<part>.svg} and {@code .dxf} to the set.
+     * Adds a file {@code parts/<mechanism>-<part>} of each format for every part to the set.
      *
      * @return by name of part, the paths that were added; what has no outline has none
      */
     public static Map<String, List<String>> add(Design design, Wanted wanted, FileSet files) {
         List<Item> items = new ArrayList<>();
         for (Part part : design.parts()) {
-            items.add(new Item(part, "", wanted.drawing(), PartDrawing.Extra.NONE));
+            items.add(new Item(part, "", PartDrawing.Options.USUAL, PartDrawing.Extra.NONE));
         }
         return add(design.name(), items, wanted, files);
     }
@@ -57,7 +51,7 @@ public final class PartFiles {
     /** A drawing and where its files go. */
     private record Stem(Drawing drawing, String path, List<String> own) {}
 
-    /** Adds the files of these parts, whatever was done to their outlines: all of one format, then all of the other. */
+    /** Adds the files of these parts, whatever was done to their outlines: all of one format, then all of the next. */
     public static Map<String, List<String>> add(String mechanism, List<Item> items, Wanted wanted, FileSet files) {
         Map<String, List<String>> paths = new LinkedHashMap<>();
         List<Stem> stems = new ArrayList<>();
@@ -71,14 +65,10 @@ public final class PartFiles {
                 paths.put(part.name(), own);
             }
         }
-        for (Stem stem : stems) {
-            if (wanted.svg()) {
-                stem.own.add(files.add(stem.path + ".svg", SvgWriter.write(stem.drawing)));
-            }
-        }
-        for (Stem stem : stems) {
-            if (wanted.dxf()) {
-                stem.own.add(files.add(stem.path + ".dxf", DxfWriter.write(stem.drawing, wanted.version())));
+        for (OutlineFormat format : wanted.formats()) {
+            for (Stem stem : stems) {
+                byte[] bytes = format.write(stem.drawing, wanted.options());
+                stem.own.add(files.add(stem.path + format.ending(), bytes));
             }
         }
         return paths;

@@ -5,8 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ringleaf.draw.Drawing;
 import ringleaf.draw.SheetDrawing;
-import ringleaf.draw.dxf.DxfWriter;
-import ringleaf.draw.svg.SvgWriter;
+import ringleaf.draw.format.OutlineFormat;
 
 /** Sheets on which parts of one stock are laid out, and the table of them. */
 public final class SheetFiles {
@@ -41,7 +40,7 @@ public final class SheetFiles {
 
     private SheetFiles() {}
 
-    /** Adds {@code sheets/<process>-<stock>-<n>.svg} and {@code .dxf}, and {@code sheets.csv} unless there are none. */
+    /** Adds {@code sheets/<process>-<stock>-<n>} of each format, and {@code sheets.csv} unless there are none. */
     public static void add(List<Stack> stacks, PartFiles.Wanted wanted, FileSet files) {
         for (Stack stack : stacks) {
             int number = 1;
@@ -49,11 +48,8 @@ public final class SheetFiles {
                 Drawing drawing = SheetDrawing.of(sheet.drawing(), sheet.items());
                 String name = FileNames.of(stack.process()) + "-" + FileNames.of(stack.stock());
                 String stem = FOLDER + name + "-" + number++;
-                if (wanted.svg()) {
-                    files.add(stem + ".svg", SvgWriter.write(drawing));
-                }
-                if (wanted.dxf()) {
-                    files.add(stem + ".dxf", DxfWriter.write(drawing, wanted.version()));
+                for (OutlineFormat format : wanted.formats()) {
+                    files.add(stem + format.ending(), format.write(drawing, wanted.options()));
                 }
             }
         }

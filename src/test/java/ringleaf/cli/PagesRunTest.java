@@ -23,6 +23,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import ringleaf.draw.DrawingLayer;
 import ringleaf.draw.Drawn;
+import ringleaf.draw.format.Formats;
+import ringleaf.draw.format.PartsShown;
 import ringleaf.draw.page.Page;
 import ringleaf.draw.page.Paper;
 import ringleaf.draw.page.Pen;
@@ -42,12 +44,15 @@ class PagesRunTest {
     @TempDir
     Path folder;
 
-    private PagePlans.Parts parts(String spec, String... sets) {
+    private static Wanted wanted(String formats) {
+        return Wanted.of(Formats.ALL, option -> option.equals(Syntax.FORMATS) ? formats : null);
+    }
+
+    private PartsShown parts(String spec, String... sets) {
         Asked asked = new Asked(spec, List.of(sets), 21, false, Optional.empty());
         Run run = Run.read(asked, Surroundings.plain(folder), new ByteArrayInputStream(new byte[0]));
         List<Design> designs = run.design();
-        return PagePlans.parts(
-                run.document(), designs, run.prepare(designs), Wanted.of("dxf,pdf", null, null, null, null));
+        return PagePlans.parts(run.document(), designs, run.prepare(designs), wanted("dxf,pdf"));
     }
 
     static Stream<Arguments> presets() {
@@ -58,7 +63,7 @@ class PagesRunTest {
     @ParameterizedTest
     @MethodSource("presets")
     void noTextOfADrawingMeetsAnotherOrALineOrLeavesTheFrame(String preset, Paper paper) {
-        PagePlans.Parts parts = parts(preset);
+        PartsShown parts = parts(preset);
         List<Page> pages = SheetPages.of(parts.sheets(), paper, "ringleaf");
         assertThat(pages).hasSizeGreaterThanOrEqualTo(parts.sheets().size());
         for (int i = 0; i < pages.size(); i++) {
@@ -294,7 +299,7 @@ class PagesRunTest {
     /** A part over several pages shows whole, each tile at true scale. */
     @Test
     void largePartsAreTiled() {
-        PagePlans.Parts parts = parts("field-camera-stop", "stop.full-opening=240", "stop.least-opening=60");
+        PartsShown parts = parts("field-camera-stop", "stop.full-opening=240", "stop.least-opening=60");
         List<Page> pages = PaperPages.of("t", parts.papers(), Paper.A4);
         assertThat(pages.stream().filter(p -> p.contents().size() == 2).count()).isGreaterThan(4);
     }
@@ -306,8 +311,7 @@ class PagesRunTest {
         Run run = Run.read(asked, Surroundings.plain(folder), new ByteArrayInputStream(new byte[0]));
         List<Design> designs = run.design();
         int compared = 0;
-        for (SheetItem item : PagePlans.parts(
-                        run.document(), designs, List.of(), Wanted.of("pdf", null, null, null, null))
+        for (SheetItem item : PagePlans.parts(run.document(), designs, List.of(), wanted("pdf"))
                 .sheets()) {
             List<SheetItem.Datum> told = new ArrayList<>(item.data());
             Optional<SheetItem.Datum> stated =

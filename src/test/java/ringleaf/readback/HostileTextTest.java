@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import ringleaf.draw.PartDrawing;
 import ringleaf.draw.dxf.DxfVersion;
 import ringleaf.draw.dxf.DxfWriter;
+import ringleaf.draw.format.Formats;
 import ringleaf.draw.svg.SvgWriter;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
@@ -95,7 +96,8 @@ class HostileTextTest {
                     Map.of(),
                     List.of(text));
             FileSet files = new FileSet();
-            Map<String, List<String>> paths = PartFiles.add(design, PartFiles.Wanted.USUAL, files);
+            Map<String, List<String>> paths =
+                    PartFiles.add(design, new PartFiles.Wanted(Formats.outlines(), Map.of()), files);
             assertThat(files.files().keySet()).allMatch(p -> p.matches("parts/[a-z0-9-]+\\.(svg|dxf)"));
             byte[] json = DesignJson.write("1", text, List.of(new MechanismReport(design, List.of(), paths)));
             JsonNode node = new ObjectMapper().readTree(json);
