@@ -135,9 +135,9 @@ class ReportTest {
                         + "0,64.3,0,\"blade 1, ring\"\n"
                         + "0.333333333,20,,\"a \"\"b\"\"\"\n");
         assertThat(new String(PartsCsv.write(List.of(design(List.of()))), StandardCharsets.UTF_8))
-                .isEqualTo("name,quantity,process,stock,size,mechanism,note\n"
-                        + "drive-ring,1,co2-laser,acrylic-3,80 x 80 x 3,shutter,\n"
-                        + "screw,6,bought,\"M2.5, 12 mm\",\"M2.5, 12 mm\",shutter,with a nut\n");
+                .isEqualTo("name,quantity,process,stock,size,mechanism,note,spares,pieces\n"
+                        + "drive-ring,1,co2-laser,acrylic-3,80 x 80 x 3,shutter,,0,1\n"
+                        + "screw,6,bought,\"M2.5, 12 mm\",\"M2.5, 12 mm\",shutter,with a nut,0,6\n");
     }
 
     @Test
