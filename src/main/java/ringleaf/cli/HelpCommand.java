@@ -7,8 +7,10 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import ringleaf.draw.format.Formats;
+import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
+import ringleaf.spec.PlaceFields;
 import ringleaf.spec.field.FieldHelp;
 import ringleaf.spec.text.Nearest;
 import ringleaf.spec.text.Shown;
@@ -54,12 +56,31 @@ final class HelpCommand implements Command {
         return Exit.FINE;
     }
 
+    /** What every kind takes, and what of this one others may stand on. */
+    private static String place(Kind kind) {
+        StringBuilder out = new StringBuilder("\nOf every kind:\n").append(FieldHelp.text(PlaceFields.ALL));
+        out.append("\nBodies on which others may stand, e.g. place: {on: ")
+                .append(kind.name())
+                .append('.')
+                .append(kind.bodies().get(0).name())
+                .append("} with the mechanism's own name before the full stop:\n");
+        for (BodyName body : kind.bodies()) {
+            out.append("  ")
+                    .append(body.name())
+                    .append(": ")
+                    .append(body.help())
+                    .append('\n');
+        }
+        return out.toString();
+    }
+
     private static String fields(String topic, boolean markdown, List<String> known) {
         for (Kind kind : Kinds.all()) {
             if (kind.name().equals(topic)) {
                 return markdown
                         ? FieldHelp.markdown(kind.fields())
-                        : kind.name() + ": " + kind.summary() + "\n\nFields:\n" + FieldHelp.text(kind.fields());
+                        : kind.name() + ": " + kind.summary() + "\n\nFields:\n" + FieldHelp.text(kind.fields())
+                                + place(kind);
             }
             known.add(kind.name());
         }

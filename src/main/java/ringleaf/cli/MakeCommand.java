@@ -97,7 +97,7 @@ final class MakeCommand implements Command {
         Solids solids = wanted.solids().isPresent()
                 ? Solids.of(designs, wanted.solids().get(), run.document().catalogues())
                 : null;
-        RunFiles drawn = RunFiles.start(run.document(), designs, prepared, wanted, solids);
+        RunFiles drawn = RunFiles.start(run.document(), designs, run.stands(designs), prepared, wanted, solids);
         if (!wanted.pages().isEmpty()) {
             drawn.with(Beside.start("pages", () -> PagePlans.files(run.document(), designs, prepared, wanted)));
         }

@@ -66,7 +66,13 @@ final class Redraw {
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             pages.add(drawn.get(i).result());
-            reports.add(new MechanismReport(designs.get(i), all.get(i).findings(), Map.of()));
+            reports.add(new MechanismReport(
+                    designs.get(i),
+                    all.get(i).findings(),
+                    Map.of(),
+                    List.of(),
+                    Map.of(),
+                    run.stands(designs).get(i)));
             findings.addAll(all.get(i).findings());
         }
         List<String> cautions = Cautions.of(all, run.document().catalogues());

@@ -4,6 +4,7 @@ package ringleaf.cli;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -17,8 +18,11 @@ import ringleaf.fabricate.Sheets;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.mechanism.Request;
+import ringleaf.mechanism.SetupReader;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
+import ringleaf.part.Setup;
+import ringleaf.part.Stand;
 import ringleaf.spec.MechanismSpec;
 import ringleaf.spec.SetOption;
 import ringleaf.spec.SpecDocument;
@@ -31,6 +35,7 @@ import ringleaf.spec.text.SpecRefused;
 import ringleaf.spec.text.SpecSource;
 import ringleaf.verify.Judge;
 import ringleaf.verify.Options;
+import ringleaf.verify.SetupJudge;
 
 /** The way of one spec from its text to designs with findings. */
 final class Run {
@@ -47,6 +52,8 @@ final class Run {
     private final Supplier<Variants> variants;
     /** What is to be laid on sheets; null before it was prepared, and where nothing is asked. */
     private Sheets sheets;
+    /** Where the designs stand; empty before they were made, and of trial pieces. */
+    private Optional<Setup> setup = Optional.empty();
 
     private Run(Asked asked, SpecDocument document, List<Kind.Planned> planned, Supplier<Variants> variants) {
         this.asked = asked;
@@ -79,6 +86,7 @@ final class Run {
                 planned.add(plan(mechanism, document.get(), problems));
             }
         }
+        document.ifPresent(d -> new SetupReader(d.mechanisms(), problems).check());
         problems.throwIfAny();
         return new Run(
                 asked,
@@ -116,7 +124,11 @@ final class Run {
         return names;
     }
 
-    /** Designs every mechanism; where one fails, the nearest changes that would fit go with it. */
+    /**
+     * Designs every mechanism; where one fails, the nearest changes that would fit go with it.
+     *
+     * @throws SpecRefused when one stands on a body that another does not have as it is designed
+     */
     List<Design> design() {
         List<Design> all = new ArrayList<>();
         for (Kind.Planned each : planned) {
@@ -124,7 +136,22 @@ final class Run {
             boolean failed = new Judged(design, design.findings()).failed();
             all.add(failed && design.remedies().isEmpty() ? design.withRemedies(remedies(design.name())) : design);
         }
+        Problems problems = new Problems();
+        setup = new SetupReader(document.mechanisms(), problems).setup(all);
+        problems.throwIfAny();
         return all;
+    }
+
+    /** Where each of the designs stands, as far as there is anything to tell: not of one alone of which nothing is said. */
+    List<Optional<Stand>> stands(List<Design> designs) {
+        List<Optional<Stand>> stands = new ArrayList<>();
+        for (int i = 0; i < designs.size(); i++) {
+            int index = i;
+            boolean told = designs.size() > 1
+                    || document.mechanisms().get(i).standing().isGiven();
+            stands.add(told ? setup.map(s -> s.stands().get(index)) : Optional.empty());
+        }
+        return stands;
     }
 
     private static Design headed(Design design) {
@@ -210,6 +237,8 @@ final class Run {
     /** Judges every design; where it takes long, a terminal is told how far it has come. */
     List<Judged> judge(List<Design> designs, List<Preparation> prepared, Surroundings surroundings, PrintStream err) {
         List<Judged> all = new ArrayList<>();
+        List<List<Finding>> apart = setup.map(s -> SetupJudge.judge(s, Options.DEFAULT.withThorough(asked.thorough())))
+                .orElse(Collections.nCopies(designs.size(), List.of()));
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
             List<Finding> findings = new ArrayList<>(design.findings());
@@ -217,6 +246,7 @@ final class Run {
                 Options options = new Options(asked.thorough(), Options.DEFAULT.tolerance(), counter);
                 findings.addAll(Judge.judge(design.assembly(), options).findings());
             }
+            findings.addAll(apart.get(i));
             if (!prepared.isEmpty()) {
                 findings.addAll(prepared.get(i).findings());
             }

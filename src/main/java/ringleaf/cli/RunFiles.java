@@ -14,6 +14,7 @@ import ringleaf.fabricate.SheetSet;
 import ringleaf.part.Design;
 import ringleaf.part.FitSize;
 import ringleaf.part.ShownUnit;
+import ringleaf.part.Stand;
 import ringleaf.report.DesignJson;
 import ringleaf.report.FileNames;
 import ringleaf.report.FileSet;
@@ -38,6 +39,7 @@ final class RunFiles {
     static final String DESIGN = "design.json";
 
     private final SpecDocument document;
+    private final List<Optional<Stand>> stands;
     private final List<Preparation> prepared;
     private final List<Drawn> drawn = new ArrayList<>();
     private final Solids solids;
@@ -57,7 +59,12 @@ final class RunFiles {
     private record MadeSolids(FileSet files, List<List<String>> paths) {}
 
     private RunFiles(
-            SpecDocument document, List<Preparation> prepared, Solids solids, Beside<List<List<FitSize>>> fits) {
+            SpecDocument document,
+            List<Optional<Stand>> stands,
+            List<Preparation> prepared,
+            Solids solids,
+            Beside<List<List<FitSize>>> fits) {
+        this.stands = stands;
         this.solids = solids;
         this.document = document;
         this.prepared = prepared;
@@ -67,20 +74,27 @@ final class RunFiles {
     /**
      * Begins to draw what is wanted of every design.
      *
+     * @param stands of each, as far as they are told
      * @param solids to be made as well, or null
      */
     static RunFiles start(
-            SpecDocument document, List<Design> designs, List<Preparation> prepared, Wanted wanted, Solids solids) {
+            SpecDocument document,
+            List<Design> designs,
+            List<Optional<Stand>> stands,
+            List<Preparation> prepared,
+            Wanted wanted,
+            Solids solids) {
         String title = document.title();
         ShownUnit unit = Told.unit(document);
-        RunFiles files = new RunFiles(document, prepared, solids, Beside.start("fits", () -> fits(document, designs)));
+        RunFiles files =
+                new RunFiles(document, stands, prepared, solids, Beside.start("fits", () -> fits(document, designs)));
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
             Preparation own = prepared.isEmpty() ? null : prepared.get(i);
             int number = i;
             files.drawn.add(new Drawn(
                     Beside.start("parts", () -> parts(design, own, wanted, document.catalogues())),
-                    Beside.start("views", () -> shown(number, design, title, unit))));
+                    Beside.start("views", () -> shown(number, design, title, stands.get(number), unit))));
         }
         if (solids != null) {
             files.meshes = Beside.start("solids", () -> solids(solids, title));
@@ -119,10 +133,10 @@ final class RunFiles {
                         solids.items(), solids.formats(), solids.chord(), title, "ringleaf " + Version.text(), files));
     }
 
-    private static Shown shown(int number, Design design, String title, ShownUnit unit) {
+    private static Shown shown(int number, Design design, String title, Optional<Stand> stand, ShownUnit unit) {
         FileSet files = new FileSet();
         MovingView view = MovingView.of(design.assembly());
-        ViewFiles.add(design, view, title, files);
+        ViewFiles.add(design, view, title, stand, files);
         return new Shown(files, MechanismPage.of(number, design, view, unit));
     }
 
@@ -217,7 +231,7 @@ final class RunFiles {
             }
         }
         List<FitSize> own = fits.result().get(i);
-        return new MechanismReport(judged.design(), judged.findings(), paths, own, kerfs);
+        return new MechanismReport(judged.design(), judged.findings(), paths, own, kerfs, stands.get(i));
     }
 
     private static void add(Made made, FileSet files, Map<String, List<String>> paths) {

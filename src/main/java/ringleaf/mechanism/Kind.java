@@ -45,6 +45,12 @@ public interface Kind {
         return List.of();
     }
 
+    /**
+     * Bodies on which other mechanisms may stand, by the names that its assemblies have for them; a design need not have
+     * them all.
+     */
+    List<BodyName> bodies();
+
     /** Sizes in which a thing is sold that a numeric field says the size of, ascending, inner units; or none. */
     default double[] sold(String field) {
         return new double[0];

@@ -2,7 +2,10 @@
 package ringleaf.part;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -17,6 +20,7 @@ import java.util.Optional;
  * @param callouts what views should point out
  * @param steps how it is put together, in order
  * @param views pictures seen from above, in order
+ * @param bodies by the names that a spec has for them: bodies on which other mechanisms may stand
  */
 public record Assembly(
         String name,
@@ -26,13 +30,28 @@ public record Assembly(
         List<Requirement> requirements,
         List<Callout> callouts,
         List<BuildStep> steps,
-        List<View> views) {
+        List<View> views,
+        Map<String, Integer> bodies) {
     public Assembly {
         members = List.copyOf(members);
         requirements = List.copyOf(requirements);
         callouts = List.copyOf(callouts);
         steps = List.copyOf(steps);
         views = List.copyOf(views);
+        bodies = Collections.unmodifiableMap(new LinkedHashMap<>(bodies));
+    }
+
+    /** On which nothing stands. */
+    public Assembly(
+            String name,
+            List<Member> members,
+            Motion motion,
+            Optional<LeafFamily> leaves,
+            List<Requirement> requirements,
+            List<Callout> callouts,
+            List<BuildStep> steps,
+            List<View> views) {
+        this(name, members, motion, leaves, requirements, callouts, steps, views, Map.of());
     }
 
     /** With the usual views. */
@@ -45,6 +64,11 @@ public record Assembly(
             List<Callout> callouts,
             List<BuildStep> steps) {
         this(name, members, motion, leaves, requirements, callouts, steps, View.usual(motion));
+    }
+
+    /** The same with names for some of its bodies. */
+    public Assembly withBodies(Map<String, Integer> named) {
+        return new Assembly(name, members, motion, leaves, requirements, callouts, steps, views, named);
     }
 
     /** What goes on when, a sentence a step. */

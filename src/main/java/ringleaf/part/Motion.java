@@ -21,6 +21,14 @@ public interface Motion {
     /** States at which something is extreme, so that a sampling judge must look at them; in order, without doubles. */
     List<Integer> notable();
 
+    /**
+     * Whether what turns goes on turning past the last state, again and again: then the states show a stretch of it, and
+     * every body comes by in every direction.
+     */
+    default boolean isEndless() {
+        return false;
+    }
+
     /** Names of the states of what goes from a start to an end and is neither open nor closed there. */
     static String startToEnd(int state, int states) {
         if (state == 0) {

@@ -14,6 +14,8 @@ import ringleaf.part.Finding;
 import ringleaf.part.FitSize;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
+import ringleaf.part.Stand;
+import ringleaf.space.Vector;
 
 /**
  * design.json: everything resolved, for machines. Keys are stable; numbers have at most 12 significant digits and 9
@@ -75,6 +77,7 @@ public final class DesignJson {
     private void mechanism(MechanismReport report) {
         Design design = report.design();
         text("kind", design.kind());
+        report.stand().ifPresent(this::stand);
         json.name("choices").beginObject();
         for (Choice choice : design.choices()) {
             json.name(choice.name()).beginObject();
@@ -111,6 +114,25 @@ public final class DesignJson {
                 "build-order",
                 design.assembly() == null ? List.of() : design.assembly().buildOrder());
         lines("remedies", design.remedies());
+    }
+
+    /** Where its origin is, and where its axes point, in the carrier's frame. */
+    private void stand(Stand stand) {
+        json.name("place").beginObject();
+        text("on", stand.carrier());
+        vector("at", stand.pose().shift());
+        vector("x", stand.pose().turn().apply(Vector.X));
+        vector("y", stand.pose().turn().apply(Vector.Y));
+        vector("z", stand.pose().turn().apply(Vector.Z));
+        json.endObject();
+    }
+
+    private void vector(String key, Vector v) {
+        json.name(key).beginArray();
+        number(v.x());
+        number(v.y());
+        number(v.z());
+        json.endArray();
     }
 
     private void fits(List<FitSize> fits) {

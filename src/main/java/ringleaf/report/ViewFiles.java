@@ -4,11 +4,14 @@ package ringleaf.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import ringleaf.draw.Decimals;
 import ringleaf.draw.view.AssemblyViews;
 import ringleaf.draw.view.MovingView;
 import ringleaf.part.Design;
 import ringleaf.part.MotionTable;
+import ringleaf.part.ShownUnit;
+import ringleaf.part.Stand;
 
 /** The pictures of a mechanism. */
 public final class ViewFiles {
@@ -23,12 +26,15 @@ public final class ViewFiles {
      * @param title of the spec
      */
     public static List<String> add(Design design, String title, FileSet files) {
-        return add(design, MovingView.of(design.assembly()), title, files);
+        return add(design, MovingView.of(design.assembly()), title, Optional.empty(), files);
     }
 
-    /** The same of a design whose assembly is shown on a page too. */
-    public static List<String> add(Design design, MovingView shared, String title, FileSet files) {
-        String head = title.isEmpty() ? design.name() : title + ", " + design.name();
+    /** The same of a design whose assembly is shown on a page too, and which may stand somewhere. */
+    public static List<String> add(
+            Design design, MovingView shared, String title, Optional<Stand> stand, FileSet files) {
+        String name = design.name()
+                + stand.map(s -> ", " + StandWords.of(s, ShownUnit.MM)).orElse("");
+        String head = title.isEmpty() ? name : title + ", " + name;
         Map<String, byte[]> views = AssemblyViews.all(head, shared, state -> caption(design, state));
         List<String> paths = new ArrayList<>();
         for (Map.Entry<String, byte[]> view : views.entrySet()) {

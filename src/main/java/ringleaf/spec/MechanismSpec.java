@@ -10,6 +10,7 @@ import ringleaf.spec.text.Place;
  * @param name lower-case letters, digits and hyphens
  * @param kind what it is, with the fields the values were read by
  * @param values its fields
+ * @param standing where it stands in space
  * @param place of its name
  */
-public record MechanismSpec(String name, KindFields kind, Values values, Place place) {}
+public record MechanismSpec(String name, KindFields kind, Values values, PlaceSpec standing, Place place) {}

@@ -8,6 +8,9 @@ import ringleaf.spec.field.FieldSet;
 /** The keys at the root of a spec, and those of a family's fabrication. */
 final class RootFields {
     static final String KIND = "kind";
+    /** Keys of every mechanism, whatever its kind. */
+    static final List<String> OF_EVERY_KIND = List.of(KIND, PlaceFields.PLACE.name());
+
     static final String FABRICATION = "fabrication";
     static final String MECHANISMS = "mechanisms";
     /** Keys whose maps are read apart. */

@@ -122,7 +122,7 @@ public final class SpecReader {
     }
 
     private boolean isOfMechanism(String key) {
-        boolean found = key.equals(RootFields.KIND);
+        boolean found = RootFields.OF_EVERY_KIND.contains(key);
         for (KindFields kind : kinds) {
             found |= kind.fields().find(key) != null;
         }
@@ -186,8 +186,22 @@ public final class SpecReader {
             return Optional.empty();
         }
         int before = problems.gaps();
-        Values values = kind.fields().bind(map, place, reading, List.of(RootFields.KIND));
-        return problems.gaps() > before ? Optional.empty() : Optional.of(new MechanismSpec(name, kind, values, place));
+        Values values = kind.fields().bind(map, place, reading, RootFields.OF_EVERY_KIND);
+        PlaceSpec standing = standing(map, place, reading);
+        return problems.gaps() > before
+                ? Optional.empty()
+                : Optional.of(new MechanismSpec(name, kind, values, standing, place));
+    }
+
+    /** Where a mechanism stands; problems tell of what is wrong. */
+    private PlaceSpec standing(Node.Mapping map, Place place, Reading reading) {
+        String key = PlaceFields.PLACE.name();
+        Node.Entry entry = map.entries().get(key);
+        if (entry == null) {
+            return PlaceSpec.none(place);
+        }
+        Values around = PlaceFields.ALL.bind(new Node.Mapping(map.place(), Map.of(key, entry)), place, reading);
+        return around.given(PlaceFields.PLACE).map(PlaceSpec::of).orElse(PlaceSpec.none(place));
     }
 
     private KindFields kind(String name, Node.Mapping map, Place place) {

@@ -94,10 +94,12 @@ public final class SpecSchema {
             mechanisms.put("additionalProperties", reference("mechanism" + variant));
             definitions.put("mechanisms" + variant, mechanisms);
             definitions.put("mechanism" + variant, mechanism(kinds, variant));
+            definitions.put("place" + variant, PlaceFields.PLACE.schema(variant.equals(STRICT)));
             for (KindFields kind : kinds) {
                 Map<String, Object> own = new LinkedHashMap<>();
                 own.put("description", kind.summary());
                 Map<String, Object> first = map(RootFields.KIND, map("const", kind.name()));
+                first.put(PlaceFields.PLACE.name(), reference("place" + variant));
                 own.putAll(kind.fields().schema(variant.equals(STRICT), first));
                 definitions.put("kind-" + kind.name() + variant, own);
             }

@@ -66,6 +66,11 @@ final class Piece {
         return new Piece(ends, cos * cx - sin * cy + dx, sin * cx + cos * cy + dy, r, turn, whole);
     }
 
+    /** The mirror image about the x axis, run through the other way: so the material stays where it was. */
+    Piece mirrored() {
+        return new Piece(new double[] {x1, -y1, x0, -y0}, cx, -cy, r, turn, whole);
+    }
+
     /** This piece moved to its left by {@code by} mm all along; null when an arc shrinks to nothing. */
     Piece movedLeft(double by) {
         Point from = leftNormal(x0, y0);

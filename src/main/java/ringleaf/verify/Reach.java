@@ -78,18 +78,24 @@ record Reach(double distance, Point at) {
         }
     }
 
-    /** The width of a sliver: how far from one outline the other's corners stand in it. */
+    /**
+     * The width of a sliver: how far from one outline the other's corners stand in it, and the middles of its sides, as
+     * the corners may lie on both.
+     */
     private static Reach widest(Polygon sliver, Shape a, Shape b) {
-        double most = -1;
-        Coordinate at = null;
-        for (Coordinate c : sliver.getCoordinates()) {
-            double d = Math.max(a.distanceFromOutline(c.x, c.y), b.distanceFromOutline(c.x, c.y));
-            if (d > most) {
-                most = d;
-                at = c;
+        Reach widest = new Reach(1, Point.ORIGIN);
+        for (int ring = 0; ring <= sliver.getNumInteriorRing(); ring++) {
+            Coordinate[] corners =
+                    (ring == 0 ? sliver.getExteriorRing() : sliver.getInteriorRingN(ring - 1)).getCoordinates();
+            for (int i = 0; i < 2 * corners.length - 1; i++) {
+                Coordinate from = corners[i / 2];
+                Coordinate to = corners[(i + 1) / 2];
+                Point p = new Point((from.x + to.x) / 2, (from.y + to.y) / 2);
+                double d = Math.max(a.distanceFromOutline(p.x(), p.y()), b.distanceFromOutline(p.x(), p.y()));
+                widest = -d < widest.distance ? new Reach(-d, p) : widest;
             }
         }
-        return new Reach(-most, new Point(at.x, at.y));
+        return widest;
     }
 
     /** The greatest circle in a polygon, to {@code fine} or a fiftieth of its mean width, whichever is more. */

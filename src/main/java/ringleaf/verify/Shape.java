@@ -73,6 +73,17 @@ final class Shape {
         return new Shape(moved, starts);
     }
 
+    /** The mirror image about the x axis, with the material on the left again. */
+    Shape mirrored() {
+        Piece[] image = new Piece[pieces.length];
+        for (int c = 0; c < contours(); c++) {
+            for (int i = starts[c]; i < starts[c + 1]; i++) {
+                image[starts[c] + starts[c + 1] - 1 - i] = pieces[i].mirrored();
+            }
+        }
+        return new Shape(image, starts);
+    }
+
     int contours() {
         return starts.length - 1;
     }

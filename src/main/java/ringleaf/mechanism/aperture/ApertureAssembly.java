@@ -13,6 +13,7 @@ import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.leaf.Band;
 import ringleaf.leaf.Sweep;
+import ringleaf.mechanism.BodyName;
 import ringleaf.part.Assembly;
 import ringleaf.part.LeafFamily;
 import ringleaf.part.Member;
@@ -55,13 +56,17 @@ final class ApertureAssembly {
                 Region.disc(Point.ORIGIN, spec.clearRadius()),
                 shrunk -> opening(bodies.bladeAngle(shrunk.state()), shrunk.by()));
         return new Assembly(
-                spec.name(),
-                members,
-                bodies,
-                Optional.of(family),
-                new ApertureRequirements(design, members, bodies.states() - 1).all(),
-                new ApertureCallouts(design, bodies).all(),
-                new BuildOrder(design, members).steps());
+                        spec.name(),
+                        members,
+                        bodies,
+                        Optional.of(family),
+                        new ApertureRequirements(design, members, bodies.states() - 1).all(),
+                        new ApertureCallouts(design, bodies).all(),
+                        new BuildOrder(design, members).steps())
+                .withBodies(
+                        design.drive() instanceof PinionPlan
+                                ? BodyName.numbered("ring", "pinion")
+                                : BodyName.numbered("ring"));
     }
 
     private void place(Part part) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import ringleaf.leaf.SlotLaw;
 import ringleaf.leaf.Sweep;
+import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Assembly;
@@ -34,6 +35,14 @@ public final class LeafAperture implements Kind {
     @Override
     public FieldSet fields() {
         return ApertureFields.ALL;
+    }
+
+    @Override
+    public List<BodyName> bodies() {
+        return List.of(
+                BodyName.frame("the housing"),
+                new BodyName("ring", "the drive ring, which turns about the axis"),
+                new BodyName("pinion", "the pinion, where there is one"));
     }
 
     @Override

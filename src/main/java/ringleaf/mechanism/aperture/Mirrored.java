@@ -48,13 +48,16 @@ final class Mirrored {
             callouts.add(new Callout(c.form(), c.view(), FLIP.apply(c.from()), FLIP.apply(c.to()), c.text()));
         }
         return new Assembly(
-                assembly.name(),
-                members,
-                new Flipped(assembly.motion()),
-                leaves,
-                assembly.requirements().stream().map(Mirrored::requirement).toList(),
-                callouts,
-                steps(assembly.steps()));
+                        assembly.name(),
+                        members,
+                        new Flipped(assembly.motion()),
+                        leaves,
+                        assembly.requirements().stream()
+                                .map(Mirrored::requirement)
+                                .toList(),
+                        callouts,
+                        steps(assembly.steps()))
+                .withBodies(assembly.bodies());
     }
 
     private static List<BuildStep> steps(List<BuildStep> steps) {
@@ -133,6 +136,11 @@ final class Mirrored {
         @Override
         public Placement pose(int body, int state) {
             return flip(of.pose(body, state));
+        }
+
+        @Override
+        public boolean isEndless() {
+            return of.isEndless();
         }
 
         @Override

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.mechanism.Trial;
@@ -60,6 +61,14 @@ public final class BeltDrive implements Kind {
     @Override
     public List<String> compared() {
         return List.of("belt-teeth", "shaft-pull", "driver-teeth-in-mesh");
+    }
+
+    @Override
+    public List<BodyName> bodies() {
+        return List.of(
+                BodyName.frame("the plates"),
+                new BodyName("driver", "the driving pulley"),
+                new BodyName("driven", "the driven pulley"));
     }
 
     @Override

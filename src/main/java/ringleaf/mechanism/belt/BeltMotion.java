@@ -13,8 +13,9 @@ import ringleaf.part.Motion;
  * @param wheels number of wheels of the path that are bodies, the first ones
  * @param travel of the belt from the first state to the last, mm
  * @param states at least 2
+ * @param isEndless whether nothing ends the turning
  */
-record BeltMotion(BeltRun run, int wheels, double travel, int states) implements Motion {
+record BeltMotion(BeltRun run, int wheels, double travel, int states, boolean isEndless) implements Motion {
     /** Body of the belt's band, which stays where it is. */
     int band() {
         return 1 + wheels;

@@ -3,6 +3,7 @@ package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
@@ -10,6 +11,7 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Assembly;
 import ringleaf.part.Callout;
@@ -36,7 +38,8 @@ final class DriveAssembly {
         BeltRun run = new BeltRun(
                 path, spec.choice(), plan.land(), path.middle(0), plan.layout().beltTeeth());
         double travel = plan.travel() * spec.driven().rim().pitchRadius();
-        this.motion = new BeltMotion(run, path.wheels().size(), travel, states);
+        boolean endless = spec.travel().isEmpty() && spec.servo().isEmpty();
+        this.motion = new BeltMotion(run, path.wheels().size(), travel, states, endless);
     }
 
     BeltMotion motion() {
@@ -129,7 +132,14 @@ final class DriveAssembly {
                 requirements(members),
                 callouts(),
                 new DriveSteps(plan, plates, members).all(),
-                views());
+                views(),
+                bodies());
+    }
+
+    private Map<String, Integer> bodies() {
+        Map<String, Integer> bodies = BodyName.numbered("driver");
+        bodies.put("driven", 1 + plan.layout().driven());
+        return bodies;
     }
 
     /** Belt and what it runs on touch; all else keeps its room. */

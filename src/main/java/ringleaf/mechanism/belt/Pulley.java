@@ -10,6 +10,7 @@ import ringleaf.geom.Box;
 import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
+import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
@@ -69,6 +70,12 @@ public final class Pulley implements Kind {
     }
 
     @Override
+    public List<BodyName> bodies() {
+        return List.of(
+                BodyName.frame("what holds its axle"), new BodyName("pulley", "the pulley, which turns without end"));
+    }
+
+    @Override
     public Planned read(Request request) {
         BeltReader reader = new BeltReader(request, 1);
         Optional<Belt> belt = reader.belt();
@@ -90,7 +97,7 @@ public final class Pulley implements Kind {
         PulleyStack stack = new PulleyStack(spec, 0);
         double pitch = spec.choice().belt().pitch();
         BeltRun run = run(spec);
-        BeltMotion motion = new BeltMotion(run, 1, pitch, states);
+        BeltMotion motion = new BeltMotion(run, 1, pitch, states, true);
         Figures figures = new Figures();
         PulleyDimensions.belt(figures, spec.choice(), values);
         PulleyDimensions.pulley(figures, spec, stack, Origin.GIVEN, "", values);
@@ -175,7 +182,8 @@ public final class Pulley implements Kind {
                 requirements,
                 callouts(spec),
                 steps(spec, stack, members),
-                views(spec, motion, band));
+                views(spec, motion, band),
+                BodyName.numbered("pulley"));
     }
 
     private static List<View> views(PulleySpec spec, BeltMotion motion, Part band) {

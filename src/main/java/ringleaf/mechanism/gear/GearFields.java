@@ -192,16 +192,19 @@ final class GearFields {
     static final Field<Double> STAGE_AT = Field.angle("at")
             .help("direction from the axis of the stage's driver to where it meshes")
             .byDefaultWords("straight on");
+    /** Stages of one train. */
+    static final int MOST_STAGES = 6;
+
     static final FieldSet STAGE =
             FieldSet.of(RATIO, CENTRE_DISTANCE, MODULE, PRESSURE_ANGLE, BACKLASH, STAGE_AT, DRIVER, DRIVEN);
     static final Field<List<Values>> STAGES = Field.group("stages", STAGE)
-            .list(6)
+            .list(MOST_STAGES)
             .help("the stages in order; the driven gear of one shares its shaft with the next one's driver")
             .byDefaultWords("as few equal ones as the ratio needs");
     static final Field<Integer> STAGE_COUNT = Field.count("stage-count")
             .help("number of stages where none are written out")
             .atLeast(1, "none turns nothing")
-            .atMost(6, "more only lose what they gain")
+            .atMost(MOST_STAGES, "more only lose what they gain")
             .byDefaultWords("the fewest with a ratio up to 5 each");
     static final Field<Double> GAP = Field.length("gap")
             .help("between the gears of neighbouring stages, along the axis")

@@ -2,6 +2,7 @@
 package ringleaf.mechanism.gear;
 
 import java.util.List;
+import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.spec.field.FieldSet;
@@ -48,6 +49,14 @@ public final class PairOfGears implements Kind {
     @Override
     public List<String> compared() {
         return List.of("centre-distance", "module", "contact-ratio");
+    }
+
+    @Override
+    public List<BodyName> bodies() {
+        return List.of(
+                BodyName.frame("what holds the axles"),
+                new BodyName("driver", "the driving gear"),
+                new BodyName("driven", "the driven gear"));
     }
 
     @Override

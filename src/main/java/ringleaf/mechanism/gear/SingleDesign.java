@@ -11,6 +11,7 @@ import java.util.function.DoublePredicate;
 import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
+import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
@@ -81,7 +82,8 @@ record SingleDesign(
                 List.of(new Requirement.LeastWeb("minimum-web", PART, material.leastWeb())),
                 callouts(),
                 List.of(BuildStep.of("Deburr it; pull no more off the flanks than the burr.")),
-                List.of(View.of(VIEW, 0)));
+                List.of(View.of(VIEW, 0)),
+                BodyName.numbered("gear"));
         List<Choice> choices = List.of(new Choice(
                 "teeth-are",
                 rim instanceof Rim.Inner ? "internal" : "external",
@@ -186,6 +188,11 @@ record SingleDesign(
         @Override
         public Placement pose(int body, int state) {
             return body == 0 ? Placement.IDENTITY : Placement.turn(angle(state));
+        }
+
+        @Override
+        public boolean isEndless() {
+            return true;
         }
 
         @Override

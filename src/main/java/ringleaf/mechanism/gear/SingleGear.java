@@ -3,6 +3,7 @@ package ringleaf.mechanism.gear;
 
 import java.util.List;
 import java.util.Optional;
+import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.spec.field.FieldSet;
@@ -39,6 +40,12 @@ public final class SingleGear implements Kind {
     @Override
     public List<String> compared() {
         return List.of("ring-diameter", "module", "gear-root-diameter");
+    }
+
+    @Override
+    public List<BodyName> bodies() {
+        return List.of(
+                BodyName.frame("what holds its axle"), new BodyName("gear", "the gear, which turns without end"));
     }
 
     @Override

@@ -3,8 +3,11 @@ package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import ringleaf.geom.Placement;
+import ringleaf.mechanism.BodyName;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Member;
@@ -54,7 +57,17 @@ final class TrainAssembly {
                 requirements(),
                 views.callouts(),
                 steps(),
-                views.views());
+                views.views(),
+                bodies());
+    }
+
+    private Map<String, Integer> bodies() {
+        if (spec.isPair()) {
+            return BodyName.numbered("driver", "driven");
+        }
+        return BodyName.numbered(IntStream.rangeClosed(1, design.stages().size() + 1)
+                .mapToObj(shaft -> "shaft-" + shaft)
+                .toArray(String[]::new));
     }
 
     private List<Requirement> requirements() {

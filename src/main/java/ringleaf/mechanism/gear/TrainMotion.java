@@ -39,6 +39,11 @@ final class TrainMotion implements Motion {
     }
 
     @Override
+    public boolean isEndless() {
+        return design.spec().turnsOn();
+    }
+
+    @Override
     public String label(int state) {
         return Motion.startToEnd(state, states);
     }

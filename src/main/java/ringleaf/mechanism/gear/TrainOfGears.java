@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
+import java.util.ArrayList;
 import java.util.List;
+import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.spec.field.FieldSet;
@@ -52,6 +54,15 @@ public final class TrainOfGears implements Kind {
     @Override
     public List<String> compared() {
         return List.of("ratio");
+    }
+
+    @Override
+    public List<BodyName> bodies() {
+        List<BodyName> bodies = new ArrayList<>(List.of(BodyName.frame("what holds the axles")));
+        for (int shaft = 1; shaft <= GearFields.MOST_STAGES + 1; shaft++) {
+            bodies.add(new BodyName("shaft-" + shaft, "shaft " + shaft + " with its gears, where there is one"));
+        }
+        return bodies;
     }
 
     @Override

@@ -65,6 +65,14 @@ record TrainSpec(
                 Tryout.NONE);
     }
 
+    /** Whether nothing ends its turning: then the travel is a pitch, as all are alike. */
+    boolean turnsOn() {
+        boolean sector = stages.stream()
+                .anyMatch(s ->
+                        s.driver().sector().isPresent() || s.driven().sector().isPresent());
+        return !given.contains("travel") && drive.servo().isEmpty() && !sector;
+    }
+
     boolean isPair() {
         return stages.size() == 1;
     }

@@ -2,6 +2,7 @@
 package ringleaf.mechanism.rack;
 
 import java.util.List;
+import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.spec.field.FieldSet;
@@ -51,6 +52,14 @@ public final class RackAndPinion implements Kind {
     @Override
     public double[] sold(String field) {
         return field.equals("guide.pin-diameter") ? RackSearch.dowels() : new double[0];
+    }
+
+    @Override
+    public List<BodyName> bodies() {
+        return List.of(
+                BodyName.frame("the plates"),
+                new BodyName("rack", "the rack, which slides"),
+                new BodyName("pinion", "the pinion"));
     }
 
     @Override

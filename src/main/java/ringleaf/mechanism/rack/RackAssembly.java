@@ -7,6 +7,7 @@ import java.util.Optional;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
+import ringleaf.mechanism.BodyName;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
@@ -60,7 +61,15 @@ final class RackAssembly {
             members.add(new Member(part.name(), part, body, Placement.IDENTITY));
         }
         return new Assembly(
-                spec.name(), members, motion, Optional.empty(), requirements(), callouts(), steps(), views());
+                spec.name(),
+                members,
+                motion,
+                Optional.empty(),
+                requirements(),
+                callouts(),
+                steps(),
+                views(),
+                BodyName.numbered("rack", "pinion"));
     }
 
     private int index(String part) {

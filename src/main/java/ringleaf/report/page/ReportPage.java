@@ -12,6 +12,7 @@ import ringleaf.geom.Box;
 import ringleaf.part.Part;
 import ringleaf.part.ShownUnit;
 import ringleaf.report.MechanismReport;
+import ringleaf.report.StandWords;
 
 /**
  * report.html: one file that needs nothing but itself, from a disk or from a server. Its frame, style and script are
@@ -149,6 +150,10 @@ public final class ReportPage {
         out.append("-name\">\n<h2 id=\"").append(id).append("-name\">");
         PageText.html(out, page.design().name()).append(" <small>");
         PageText.html(out, page.design().kind()).append("</small></h2>\n");
+        report.stand().ifPresent(stand -> {
+            out.append("<p class=\"stand\">Stands ");
+            PageText.html(out, StandWords.of(stand, page.unit())).append(".</p>\n");
+        });
         PageFindings findings = new PageFindings(out, report.findings(), page);
         PageTables tables = new PageTables(out, page, report);
         findings.verdict();

@@ -134,6 +134,14 @@ public final class Values {
         return fields;
     }
 
+    /** Names of what was given, in the order of the text. */
+    public List<String> inOrder() {
+        return given.entrySet().stream()
+                .filter(one -> one.getValue().value() != null)
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
     /** Paths of everything that was given, those of groups with a full stop and those of lists with a number between. */
     public Set<String> givenPaths() {
         Set<String> paths = new TreeSet<>();
