@@ -34,10 +34,12 @@ class FitsRunTest {
                 driven: {teeth: 36, bore: {form: bearing, bearing: "626", fit: glue}, hub-screws: {screw: M3, count: 4}}
               cage:
                 kind: gear
+                place: {at: {z: 20}}
                 teeth: 40
                 bore: {form: keyway, axle: 8, fit: press, key-width: 2.5}
               arm:
                 kind: belt-drive
+                place: {at: {z: 40}}
                 belt: T2.5
                 ratio: 5:2
                 driver: {teeth: 20}
@@ -47,6 +49,7 @@ class FitsRunTest {
                 fits: {bearing-seat: glue, thread-clearance: coarse}
               roller:
                 kind: belt-drive
+                place: {at: {z: 100}}
                 belt: T2.5
                 ratio: 1
                 centres: fixed

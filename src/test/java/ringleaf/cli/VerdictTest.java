@@ -78,7 +78,7 @@ class VerdictTest {
                 title: Searchlight
                 mechanisms:
                   nod: {kind: gear-pair, driver: {teeth: 20}, driven: {teeth: 40}, module: 1, width: 5}
-                  stop: {kind: leaf-aperture, full-opening: 24, least-opening: 6, blades: 10, blade-thickness: 0.05, depth: 2}
+                  stop: {kind: leaf-aperture, full-opening: 24, least-opening: 6, blades: 10, blade-thickness: 0.05, depth: 2, place: {at: {x: 101}}}
                 """);
         String screen = screen("check", "two.yaml");
         assertThat(screen).startsWith("FAIL  Do not cut Searchlight: stop: depth ");
