@@ -32,6 +32,7 @@ class ArchitectureTest {
     private static final Map<String, List<String>> TABLE = Map.ofEntries(
             Map.entry("geom", List.of()),
             Map.entry("space", List.of("geom")),
+            Map.entry("solid", List.of("geom", "space")),
             Map.entry("curve", List.of("geom", JTS, MATHS)),
             Map.entry("part", List.of("geom", "space", "curve")),
             Map.entry("spec", List.of("geom", "space", "org.snakeyaml.engine..", JSON)),
@@ -50,7 +51,15 @@ class ArchitectureTest {
             Map.entry("coupon", List.of("part", "curve", "geom", "spec", MATHS)),
             Map.entry(
                     "draw",
-                    List.of("part", "curve", "geom", "org.apache.batik..", "org.w3c.dom..", "org.apache.pdfbox..")),
+                    List.of(
+                            "part",
+                            "curve",
+                            "solid",
+                            "space",
+                            "geom",
+                            "org.apache.batik..",
+                            "org.w3c.dom..",
+                            "org.apache.pdfbox..")),
             Map.entry("report", List.of("draw", "explore", "verify", "part", "geom", "space", JSON)));
 
     @TestFactory

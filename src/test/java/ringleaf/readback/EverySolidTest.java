@@ -12,12 +12,12 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import ringleaf.draw.mesh.Mesh;
 import ringleaf.draw.mesh.PartMesh;
 import ringleaf.draw.mesh.StlWriter;
 import ringleaf.fabricate.ThrownSpec;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Part;
+import ringleaf.solid.Mesh;
 
 /** Every part of every spec that is not refused has a solid without a fault and of the outlines' volume. */
 class EverySolidTest {

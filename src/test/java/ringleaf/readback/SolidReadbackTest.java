@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ringleaf.draw.mesh.Mesh;
 import ringleaf.draw.mesh.PartMesh;
 import ringleaf.draw.mesh.StlWriter;
 import ringleaf.draw.mesh.ThreeMfWriter;
@@ -24,6 +23,7 @@ import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
+import ringleaf.solid.Mesh;
 
 /** Solids read back by readers that share no code with the writers, and by a public mesh checker. */
 class SolidReadbackTest {

@@ -3,11 +3,11 @@ package ringleaf.draw.format;
 
 import java.util.List;
 import java.util.Optional;
-import ringleaf.draw.mesh.Mesh;
 import ringleaf.draw.mesh.PartMesh;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
+import ringleaf.solid.Mesh;
 
 /**
  * Parts of which solids are made.

@@ -4,8 +4,8 @@ package ringleaf.draw.format;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ringleaf.draw.mesh.Mesh;
 import ringleaf.draw.mesh.StlWriter;
+import ringleaf.solid.Mesh;
 
 final class StlFormat extends SolidFormat {
     @Override

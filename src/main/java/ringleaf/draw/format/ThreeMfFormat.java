@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ringleaf.draw.mesh.Mesh;
 import ringleaf.draw.mesh.ThreeMfWriter;
 import ringleaf.part.Part;
+import ringleaf.solid.Mesh;
 
 /** 3MF: a plate for all parts of one process and stock, by name and in the number that is needed. */
 final class ThreeMfFormat extends SolidFormat {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import ringleaf.geom.Point;
+import ringleaf.solid.Mesh;
 
 /**
  * Copies of solids side by side on one plate: boxes in rows, the deepest first, in about a square. Whoever prints them

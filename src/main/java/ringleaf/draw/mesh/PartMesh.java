@@ -13,6 +13,7 @@ import ringleaf.geom.Contour;
 import ringleaf.geom.Region;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Part;
+import ringleaf.solid.Mesh;
 
 /**
  * The solid of a part from its layers: walls round every level, and a face wherever one level ends and the next does

@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import ringleaf.draw.PlainText;
+import ringleaf.solid.Mesh;
 
 /**
  * Binary STL: a header of 80 bytes that says what the file is and in which unit, the number of triangles, and for each

@@ -10,6 +10,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import ringleaf.draw.Decimals;
 import ringleaf.draw.PlainText;
+import ringleaf.solid.Mesh;
 
 /**
  * 3MF (ISO/IEC 25422, core specification): a zip package with one model in millimetres, an object with its name for

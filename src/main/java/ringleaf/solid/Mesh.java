@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
-package ringleaf.draw.mesh;
-
-import java.util.Arrays;
+package ringleaf.solid;
 
 /**
- * A closed surface of triangles; seen from outside, the corners of each run counter-clockwise. Nobody changes the
+ * A surface of triangles, closed where nothing is wrong with it; seen from outside, the corners of each run counter-clockwise. Nobody changes the
  * arrays that are handed out.
  */
 public final class Mesh {
@@ -12,12 +10,12 @@ public final class Mesh {
     private final int[] triangles;
 
     /**
-     * A mesh of these corners.
+     * A mesh of these corners, whatever they are: {@link MeshFault} says whether it bounds a solid.
      *
      * @param corners x, y and z of each, mm
      * @param triangles three corner numbers each
      */
-    Mesh(double[] corners, int[] triangles) {
+    public Mesh(double[] corners, int[] triangles) {
         this.corners = corners;
         this.triangles = triangles;
     }
@@ -40,34 +38,9 @@ public final class Mesh {
         return triangles.length / 3;
     }
 
-    /**
-     * Whether the surface is closed and faces one way: along every edge exactly two triangles meet, and they run along
-     * it in opposite directions.
-     */
+    /** Whether {@link MeshFault} finds nothing wrong. */
     public boolean isClosed() {
-        long many = cornerCount();
-        long[] edges = new long[triangles.length];
-        for (int t = 0; t < triangles.length; t += 3) {
-            for (int k = 0; k < 3; k++) {
-                int from = triangles[t + k];
-                int to = triangles[t + (k + 1) % 3];
-                if (from == to) {
-                    return false;
-                }
-                edges[t + k] = from * many + to;
-            }
-        }
-        Arrays.sort(edges);
-        for (int i = 0; i < edges.length; i++) {
-            if (i > 0 && edges[i] == edges[i - 1]) {
-                return false;
-            }
-            long back = edges[i] % many * many + edges[i] / many;
-            if (Arrays.binarySearch(edges, back) < 0) {
-                return false;
-            }
-        }
-        return edges.length > 0;
+        return MeshFault.of(this).isEmpty();
     }
 
     /** The enclosed volume by the divergence theorem, mm³; above 0 when the triangles face outwards. */
@@ -103,7 +76,7 @@ public final class Mesh {
     }
 
     /** The same with its lowest face at z = 0. */
-    Mesh lowered() {
+    public Mesh lowered() {
         double[] moved = corners.clone();
         double least = least(2);
         for (int i = 2; i < moved.length; i += 3) {
@@ -113,7 +86,7 @@ public final class Mesh {
     }
 
     /** The same turned over about the x axis, its lowest face at z = 0; no mirror image. */
-    Mesh turnedOver() {
+    public Mesh turnedOver() {
         double[] moved = corners.clone();
         double greatest = greatest(2);
         for (int i = 0; i < moved.length; i += 3) {
