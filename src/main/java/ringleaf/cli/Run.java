@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import ringleaf.explore.Change;
+import ringleaf.explore.Decider;
 import ringleaf.explore.Variants;
 import ringleaf.explore.WhyNot;
 import ringleaf.fabricate.Bill;
@@ -45,6 +46,8 @@ final class Run {
     private static final int MOST_REMEDIES = 4;
     /** Changes that are tried before one is enough: a run that fails is not to take seconds. */
     private static final int ATTEMPTS = 300;
+    /** However long a kind takes to solve: whoever waits for a verdict is not to wait for hints. */
+    private static final long REMEDY_NANOS = 1_000_000_000L;
 
     private final Asked asked;
     private final SpecDocument document;
@@ -131,10 +134,13 @@ final class Run {
      */
     List<Design> design() {
         List<Design> all = new ArrayList<>();
-        for (Kind.Planned each : planned) {
-            Design design = counted(headed(each.design(asked.states())));
-            boolean failed = new Judged(design, design.findings()).failed();
-            all.add(failed && design.remedies().isEmpty() ? design.withRemedies(remedies(design.name())) : design);
+        for (int i = 0; i < planned.size(); i++) {
+            Design design = counted(headed(planned.get(i).design(asked.states())));
+            if (failed(design)) {
+                design = settled(i).orElse(design);
+            }
+            boolean helpless = failed(design) && design.remedies().isEmpty();
+            all.add(helpless ? design.withRemedies(remedies(design.name())) : design);
         }
         Problems problems = new Problems();
         setup = new SetupReader(document.mechanisms(), problems).setup(all);
@@ -154,6 +160,25 @@ final class Run {
         return stands;
     }
 
+    private static boolean failed(Design design) {
+        return new Judged(design, design.findings()).failed();
+    }
+
+    /** The design of a mechanism whose first guesses do not work, with what the spec leaves open decided otherwise. */
+    private Optional<Design> settled(int index) {
+        String name = names().get(index);
+        int threads = Runtime.getRuntime().availableProcessors();
+        List<Decider.Taken> taken = new Decider(variants.get(), name, asked.states(), threads).taken();
+        if (taken.isEmpty()) {
+            return Optional.empty();
+        }
+        List<SetOption> options = taken.stream().map(Decider.Taken::option).toList();
+        planned.set(index, variants.get().reader().read(options).planned().get(index));
+        Design design = counted(headed(planned.get(index).design(asked.states())));
+        return Optional.of(
+                design.withDecisions(taken.stream().map(Decider.Taken::choice).toList()));
+    }
+
     private static Design headed(Design design) {
         return design.withHeadline(Kinds.named(design.kind()).headline());
     }
@@ -167,8 +192,9 @@ final class Run {
         WhyNot whyNot = new WhyNot(variants.get(), TRIED_STATES, threads);
         WhyNot.Effort effort = new WhyNot.Effort(MOST_REMEDIES, ATTEMPTS, false);
         List<String> lines = new ArrayList<>();
-        for (Change change :
-                whyNot.changes(mechanism, effort, (d, t) -> {}, () -> false).single()) {
+        long end = System.nanoTime() + REMEDY_NANOS;
+        for (Change change : whyNot.changes(mechanism, effort, (d, t) -> {}, () -> System.nanoTime() > end)
+                .single()) {
             lines.add(change.words(false));
         }
         if (lines.isEmpty()) {

@@ -130,6 +130,9 @@ final class Told {
                     .append(" ".repeat(wide - figure.name().length() + 2));
             text.append(figure.value()).append('\n');
         }
+        for (String decided : Headline.decided(design, unit)) {
+            text.append(Wrap.of("  ", decided, INDENT + 2));
+        }
         return text.toString();
     }
 

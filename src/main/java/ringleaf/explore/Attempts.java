@@ -41,8 +41,13 @@ final class Attempts {
      * A text in a place of the spec.
      *
      * @param keys from the root of the spec
+     * @param along another that has to change with it, as the thickness that a sheet is given
      */
-    record Setting(List<String> keys, String text) {
+    record Setting(List<String> keys, String text, Optional<Setting> along) {
+        Setting(List<String> keys, String text) {
+            this(keys, text, Optional.empty());
+        }
+
         SetOption option() {
             SpecSource source = SpecSource.ofOption(String.join(".", keys), text);
             Node node = text.equals("{}")
@@ -59,9 +64,9 @@ final class Attempts {
      * @param works whether every check of the kind holds
      * @param failures what fails and by how much, as a text to compare
      * @param misses by how much each check that fails is missed, as a share of its limit
-     * @param note what comes along with it
+     * @param worst the check that is missed by most, in words; empty where none is
      */
-    record Attempt(boolean valid, boolean works, String failures, Map<String, Double> misses, String note) {
+    record Attempt(boolean valid, boolean works, String failures, Map<String, Double> misses, String worst) {
         private static final Attempt INVALID = new Attempt(false, false, "", Map.of(), "");
 
         /** By how much all checks together are missed; endless when it is no spec. */
@@ -73,8 +78,6 @@ final class Attempts {
             return all;
         }
     }
-
-    private record Ready(Kind.Planned planned, String note) {}
 
     /** The spec with these texts in their places; with none, as it is. */
     Attempt with(Setting... settings) {
@@ -88,21 +91,16 @@ final class Attempts {
     }
 
     private Attempt attempt(Setting... settings) {
-        Optional<Ready> ready = ready(settings);
+        Optional<Kind.Planned> ready = ready(settings);
         if (ready.isEmpty()) {
             return Attempt.INVALID;
         }
-        Optional<Finding> refused = ready.get().planned().refusal();
+        Optional<Finding> refused = ready.get().refusal();
         if (refused.isPresent()) {
             Map<String, Double> miss = Map.of(refused.get().check(), REFUSED + Limits.miss(refused.get()));
-            return new Attempt(
-                    true,
-                    false,
-                    words(List.of(refused.get())),
-                    miss,
-                    ready.get().note());
+            return new Attempt(true, false, words(List.of(refused.get())), miss, Limits.words(refused.get()));
         }
-        Trial trial = ready.get().planned().trial(states, memo);
+        Trial trial = ready.get().trial(states, memo);
         Map<String, Double> misses = new LinkedHashMap<>();
         for (Finding finding : trial.findings()) {
             if (finding.failed()) {
@@ -114,31 +112,29 @@ final class Attempts {
                 !trial.failed(),
                 words(trial.findings()),
                 misses,
-                ready.get().note());
+                Limits.worst(trial.findings()).map(Limits::words).orElse(""));
     }
 
     /** Whether a full design with these texts passes its own checks and the judge of outlines, at so many states. */
     boolean holds(int atStates, Setting... settings) {
-        Optional<Ready> ready = ready(settings);
+        Optional<Kind.Planned> ready = ready(settings);
         if (ready.isEmpty()) {
             return false;
         }
-        Design design = ready.get().planned().design(atStates);
+        Design design = ready.get().design(atStates);
         List<Finding> findings = new ArrayList<>(design.findings());
         findings.addAll(Judge.judge(design.assembly(), Options.DEFAULT).findings());
         return Limits.worst(findings).isEmpty();
     }
 
-    private Optional<Ready> ready(Setting... settings) {
+    private Optional<Kind.Planned> ready(Setting... settings) {
         List<SetOption> options = new ArrayList<>();
         for (Setting setting : settings) {
             options.add(setting.option());
+            setting.along().ifPresent(along -> options.add(along.option()));
         }
         Variants.Variant variant = reader.read(options);
-        if (variant.isGood()) {
-            return Optional.of(new Ready(variant.planned().get(variant.indexOf(mechanism)), ""));
-        }
-        return reader.inAnyThickness(variant, mechanism).map(p -> new Ready(p, "in stock of that thickness"));
+        return variant.isGood() ? Optional.of(variant.planned().get(variant.indexOf(mechanism))) : Optional.empty();
     }
 
     private static String words(List<Finding> findings) {

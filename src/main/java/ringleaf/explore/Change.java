@@ -11,9 +11,8 @@ import ringleaf.part.Words;
  * @param values that work, as they can stand in a spec; of numbers the nearest one found, of names all that were tried
  * @param share how much it changes: a number by its share of itself (of 1 mm, 10 degrees or 1 where it is 0), a
  *     named way always by a half
- * @param note what comes along with it, or empty
  */
-public record Change(Knob knob, List<String> values, double share, String note) {
+public record Change(Knob knob, List<String> values, double share) {
     /** How much another named way counts. */
     static final double NAMED = 0.5;
 
@@ -39,8 +38,15 @@ public record Change(Knob knob, List<String> values, double share, String note) 
     /** A line for people. */
     public String words(boolean measured) {
         String by = measured ? "; " + percent() : "";
-        return path() + ": " + value() + " would fit" + (note.isEmpty() ? "" : " " + note) + " (now " + now() + by
-                + ")";
+        return path() + ": " + value() + " would fit" + along(values.get(0)) + " (now " + now() + by + ")";
+    }
+
+    /** What has to change with it, in words, or nothing. */
+    String along(String value) {
+        return knob.set(value)
+                .along()
+                .map(also -> " with " + also.keys().get(also.keys().size() - 1) + ": " + also.text())
+                .orElse("");
     }
 
     String percent() {
@@ -62,6 +68,6 @@ public record Change(Knob knob, List<String> values, double share, String note) 
 
     /** The same with fewer values. */
     Change withValues(List<String> fewer) {
-        return new Change(knob, fewer, share, note);
+        return new Change(knob, fewer, share);
     }
 }

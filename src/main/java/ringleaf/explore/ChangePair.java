@@ -21,7 +21,7 @@ public record ChangePair(Change one, Change other) {
 
     private static String half(Change change) {
         return change.path() + " " + change.now() + " → " + change.values().get(0)
-                + (change.note().isEmpty() ? "" : " " + change.note());
+                + change.along(change.values().get(0));
     }
 
     boolean isBefore(ChangePair than) {

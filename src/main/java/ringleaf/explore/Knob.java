@@ -2,6 +2,8 @@
 package ringleaf.explore;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import ringleaf.spec.field.LengthUnit;
 import ringleaf.spec.field.Numeric;
 
@@ -18,6 +20,7 @@ import ringleaf.spec.field.Numeric;
  * @param sold numbers that can be had, ascending, in the unit that is shown; empty when any can
  * @param goal what the design came to where this is a limit of it; not a number where nothing is known
  * @param units of the document
+ * @param along by name, what has to change with it
  */
 record Knob(
         SpecPath path,
@@ -29,7 +32,22 @@ record Knob(
         boolean up,
         double[] sold,
         double goal,
-        LengthUnit units) {
+        LengthUnit units,
+        Map<String, Attempts.Setting> along) {
+
+    Knob(
+            SpecPath path,
+            Numeric numeric,
+            double now,
+            String nowText,
+            List<String> names,
+            boolean down,
+            boolean up,
+            double[] sold,
+            double goal,
+            LengthUnit units) {
+        this(path, numeric, now, nowText, names, down, up, sold, goal, units, Map.of());
+    }
 
     private static final int FEW = 100;
 
@@ -43,7 +61,7 @@ record Knob(
     }
 
     Attempts.Setting set(String text) {
-        return new Attempts.Setting(path.keys(), text);
+        return new Attempts.Setting(path.keys(), text, Optional.ofNullable(along.get(text)));
     }
 
     double least() {

@@ -136,7 +136,7 @@ final class KnobSearch {
             }
         }
         if (!names.isEmpty()) {
-            found = new Change(knob, names, Change.NAMED, "");
+            found = new Change(knob, names, Change.NAMED);
         }
         ended = true;
     }
@@ -302,6 +302,6 @@ final class KnobSearch {
     }
 
     private Change change(double value, Attempts.Attempt attempt) {
-        return new Change(knob, List.of(knob.text(value)), knob.share(value), attempt.note());
+        return new Change(knob, List.of(knob.text(value)), knob.share(value));
     }
 }

@@ -2,12 +2,18 @@
 package ringleaf.explore;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.mechanism.Trial;
 import ringleaf.part.Dimension;
+import ringleaf.part.Words;
+import ringleaf.spec.Fabrication;
+import ringleaf.spec.FabricationFields;
+import ringleaf.spec.Making;
 import ringleaf.spec.MechanismSpec;
 import ringleaf.spec.field.Bound;
 import ringleaf.spec.field.Field;
@@ -17,12 +23,14 @@ import ringleaf.spec.field.Named;
 import ringleaf.spec.field.Numeric;
 import ringleaf.spec.field.Unit;
 import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.Stock;
 
 /** Lists what could be changed in a mechanism: every field that was given or has a default. */
 final class Knobs {
     private final Kind kind;
     private final MechanismSpec mechanism;
     private final LengthUnit units;
+    private final Fabrication fabrication;
     private final Trial trial;
     private final Variants.Reader reader;
     private final List<Knob> found = new ArrayList<>();
@@ -39,6 +47,7 @@ final class Knobs {
         this.mechanism = variant.mechanisms().get(variant.indexOf(name));
         this.kind = Kinds.named(mechanism.kind().name());
         this.units = variant.document().orElseThrow().units();
+        this.fabrication = variant.document().orElseThrow().fabrication();
         this.trial = trial;
         this.reader = reader;
         this.harmless = harmless;
@@ -47,7 +56,39 @@ final class Knobs {
     List<Knob> all() {
         List<String> root = List.of("mechanisms", mechanism.name());
         fields(kind.fields(), Optional.of(mechanism.values()), root);
+        stocks();
         return found;
+    }
+
+    /** Sheet of another thickness that is sold, for families that are given one; with the thickness the spec tells. */
+    private void stocks() {
+        for (String family : Fabrication.FAMILIES) {
+            Optional<Making> making = fabrication.given(family);
+            if (making.isEmpty() || making.get().stock().thickness().isEmpty()) {
+                continue;
+            }
+            Field<?> thickness = kind.fields().find(family + "-thickness");
+            boolean told = thickness != null && mechanism.values().isGiven(thickness);
+            List<String> names = new ArrayList<>();
+            Map<String, Attempts.Setting> along = new HashMap<>();
+            for (Stock other :
+                    reader.thicker(making.get().stock(), making.get().process().name())) {
+                names.add(other.name());
+                if (told) {
+                    List<String> keys = List.of(SpecPath.MECHANISMS, mechanism.name(), thickness.name());
+                    String text = Words.number(other.thickness().orElseThrow(), 3) + "mm";
+                    along.put(other.name(), new Attempts.Setting(keys, text));
+                }
+            }
+            if (!names.isEmpty()) {
+                SpecPath path = new SpecPath(
+                        List.of("fabrication", family, "stock"),
+                        FabricationFields.ofFamily().find("stock"));
+                String now = making.get().stock().name();
+                found.add(new Knob(
+                        path, null, Double.NaN, now, names, false, false, new double[0], Double.NaN, units, along));
+            }
+        }
     }
 
     /** Groups that a spec leaves out. */

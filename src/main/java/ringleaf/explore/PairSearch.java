@@ -41,9 +41,9 @@ final class PairSearch {
             return of.knob().value(of.sense(), steps);
         }
 
-        Change change(String note) {
+        Change change() {
             double share = steps == 0 ? of.best().share() : of.knob().share(value());
-            return new Change(of.knob(), List.of(text()), share, note);
+            return new Change(of.knob(), List.of(text()), share);
         }
     }
 
@@ -78,9 +78,8 @@ final class PairSearch {
         Move least = oneFirst ? back(a, b) : a;
         Move otherLeast = back(b, least);
         least = oneFirst ? least : back(a, otherLeast);
-        String note = attempt(least, otherLeast).note();
-        Change first = least.change("");
-        Change second = otherLeast.change(note);
+        Change first = least.change();
+        Change second = otherLeast.change();
         return first.share() <= second.share() ? new ChangePair(first, second) : new ChangePair(second, first);
     }
 

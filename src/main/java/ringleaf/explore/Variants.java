@@ -7,13 +7,13 @@ import java.util.Optional;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Kinds;
 import ringleaf.mechanism.Request;
-import ringleaf.spec.Fabrication;
 import ringleaf.spec.MechanismSpec;
 import ringleaf.spec.SetOption;
 import ringleaf.spec.SpecDocument;
 import ringleaf.spec.SpecReader;
 import ringleaf.spec.shared.Catalogues;
 import ringleaf.spec.shared.SharedFiles;
+import ringleaf.spec.shared.Stock;
 import ringleaf.spec.text.Node;
 import ringleaf.spec.text.Problem;
 import ringleaf.spec.text.Problems;
@@ -106,36 +106,25 @@ public record Variants(SpecSource source, Node.Mapping root, SharedFiles shared)
         }
 
         private Kind.Planned plan(MechanismSpec mechanism, SpecDocument document) {
-            return plan(mechanism, document.fabrication());
-        }
-
-        private Kind.Planned plan(MechanismSpec mechanism, Fabrication fabrication) {
             return Kinds.named(mechanism.kind().name())
-                    .read(new Request(mechanism.name(), mechanism.values(), fabrication, catalogues, problems));
+                    .read(new Request(
+                            mechanism.name(), mechanism.values(), document.fabrication(), catalogues, problems));
         }
 
-        /**
-         * One mechanism of a variant, with the stock of one family in whatever thickness is asked for; empty when
-         * something else stands against it.
-         *
-         * @param name of the mechanism
-         */
-        Optional<Kind.Planned> inAnyThickness(Variant variant, String name) {
-            if (variant.document().isEmpty()) {
-                return Optional.empty();
+        /** Stocks of the same material, made by the same process, that differ in thickness; in the catalogue's order. */
+        List<Stock> thicker(Stock stock, String process) {
+            List<Stock> others = new ArrayList<>();
+            for (String name : catalogues.stock().names()) {
+                catalogues
+                        .stock()
+                        .get(name)
+                        .filter(other -> other.thickness().isPresent()
+                                && !other.name().equals(stock.name())
+                                && other.material().equals(stock.material())
+                                && other.isMadeBy(process))
+                        .ifPresent(others::add);
             }
-            Fabrication fabrication = variant.document().get().fabrication();
-            MechanismSpec mechanism = variant.mechanisms().get(variant.indexOf(name));
-            for (String family : Fabrication.FAMILIES) {
-                if (fabrication.given(family).isPresent()
-                        && fabrication.given(family).get().stock().thickness().isPresent()) {
-                    Kind.Planned planned = plan(mechanism, fabrication.inAnyThickness(family));
-                    if (problems.drain().isEmpty()) {
-                        return Optional.of(planned);
-                    }
-                }
-            }
-            return Optional.empty();
+            return others;
         }
     }
 }

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.part;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import ringleaf.part.Dimension.Origin;
 
 /**
  * A mechanism resolved: everything that is reported or written of it.
@@ -19,6 +21,7 @@ import java.util.Map;
  * @param remedies when limits are broken: the nearest changes that would fit, the best first; else empty
  * @param joints pins, bores, slots, seats and screws with their fits
  * @param headline names of the dimensions and choices that a maker asks for first, in that order; others may be among them
+ * @param decisions fields that the spec left open and whose first guess did not work: path, value, and why
  */
 public record Design(
         String name,
@@ -32,24 +35,85 @@ public record Design(
         Map<String, Double> travel,
         List<String> remedies,
         List<Joint> joints,
-        List<String> headline) {
+        List<String> headline,
+        List<Choice> decisions) {
 
     /** The same with other remedies. */
     public Design withRemedies(List<String> lines) {
         return new Design(
-                name, kind, choices, dimensions, parts, assembly, motion, findings, travel, lines, joints, headline);
+                name,
+                kind,
+                choices,
+                dimensions,
+                parts,
+                assembly,
+                motion,
+                findings,
+                travel,
+                lines,
+                joints,
+                headline,
+                decisions);
     }
 
     /** The same with other parts. */
     public Design withParts(List<Part> other) {
         return new Design(
-                name, kind, choices, dimensions, other, assembly, motion, findings, travel, remedies, joints, headline);
+                name,
+                kind,
+                choices,
+                dimensions,
+                other,
+                assembly,
+                motion,
+                findings,
+                travel,
+                remedies,
+                joints,
+                headline,
+                decisions);
     }
 
     /** The same with other names of what comes first. */
     public Design withHeadline(List<String> names) {
         return new Design(
-                name, kind, choices, dimensions, parts, assembly, motion, findings, travel, remedies, joints, names);
+                name,
+                kind,
+                choices,
+                dimensions,
+                parts,
+                assembly,
+                motion,
+                findings,
+                travel,
+                remedies,
+                joints,
+                names,
+                decisions);
+    }
+
+    /**
+     * The same, with what was decided for it: sizes and choices that would count as given are told as found, with the
+     * reason.
+     */
+    public Design withDecisions(List<Choice> taken) {
+        Map<String, String> reasons = new HashMap<>();
+        for (Choice each : taken) {
+            reasons.put(each.name().replace('.', '-'), each.how());
+            reasons.put(each.name().substring(each.name().lastIndexOf('.') + 1), each.how());
+        }
+        List<Choice> named = choices.stream()
+                .map(each -> reasons.containsKey(each.name())
+                        ? new Choice(each.name(), each.value(), Origin.SOLVED, reasons.get(each.name()))
+                        : each)
+                .toList();
+        List<Dimension> sizes = dimensions.stream()
+                .map(each -> reasons.containsKey(each.name()) && each.origin() == Origin.GIVEN
+                        ? new Dimension(each.name(), each.value(), each.unit(), Origin.SOLVED, reasons.get(each.name()))
+                        : each)
+                .toList();
+        return new Design(
+                name, kind, named, sizes, parts, assembly, motion, findings, travel, remedies, joints, headline, taken);
     }
 
     /** Whether a servo turns it. */
@@ -70,7 +134,20 @@ public record Design(
             Map<String, Double> travel,
             List<String> remedies,
             List<Joint> joints) {
-        this(name, kind, choices, dimensions, parts, assembly, motion, findings, travel, remedies, joints, List.of());
+        this(
+                name,
+                kind,
+                choices,
+                dimensions,
+                parts,
+                assembly,
+                motion,
+                findings,
+                travel,
+                remedies,
+                joints,
+                List.of(),
+                List.of());
     }
 
     /** A design without joints. */

@@ -114,6 +114,23 @@ public final class DesignJson {
                 "build-order",
                 design.assembly() == null ? List.of() : design.assembly().buildOrder());
         lines("remedies", design.remedies());
+        decisions(design.decisions());
+    }
+
+    /** What the spec left open and whose first guess did not work; nothing where all first guesses hold. */
+    private void decisions(List<Choice> taken) {
+        if (taken.isEmpty()) {
+            return;
+        }
+        json.name("decisions").beginArray();
+        for (Choice each : taken) {
+            json.beginObject();
+            text("field", each.name());
+            text("value", each.value());
+            text("how", each.how());
+            json.endObject();
+        }
+        json.endArray();
     }
 
     /** Where its origin is, and where its axes point, in the carrier's frame. */

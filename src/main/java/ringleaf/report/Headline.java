@@ -39,6 +39,16 @@ public final class Headline {
         return figures;
     }
 
+    /** What was decided where first guesses did not work, a line each. */
+    public static List<String> decided(Design design, ShownUnit unit) {
+        List<String> lines = new ArrayList<>();
+        for (Choice each : design.decisions()) {
+            lines.add("decided: " + PlainText.line(each.name()) + ' ' + PlainText.line(each.value()) + "; "
+                    + unit.text(PlainText.line(each.how())));
+        }
+        return lines;
+    }
+
     private static Figure figure(String name, String value) {
         return new Figure(PlainText.line(name).replace('-', ' '), PlainText.line(value));
     }

@@ -2,7 +2,6 @@
 package ringleaf.spec;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,14 +65,6 @@ public final class Fabrication {
         MakingProcess process = catalogues.processes().require(sheet ? SHEET_PROCESS : PRINT_PROCESS);
         Stock stock = catalogues.stock().require(sheet ? SHEET : PRINT).ofThickness(thickness);
         return new Making(process, stock, false, place);
-    }
-
-    /** The same, where the family's stock can be had in any thickness: for asking what another sheet would do. */
-    public Fabrication inAnyThickness(String family) {
-        Making own = given(family).orElseThrow();
-        Map<String, Making> loose = new LinkedHashMap<>(given);
-        loose.put(family, new Making(own.process(), own.stock().inAnyThickness(), true, own.place()));
-        return new Fabrication(loose, cutting, general, catalogues, place);
     }
 
     /**

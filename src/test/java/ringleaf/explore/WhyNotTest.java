@@ -98,9 +98,10 @@ class WhyNotTest {
         List<Change> changes = new WhyNot(variants, 31, 2)
                 .changes("shutter", WhyNot.Effort.FULL, (d, t) -> {}, () -> false)
                 .single();
-        Change sheet = of(changes, "blade-thickness");
-        assertThat(sheet.note()).contains("stock");
-        assertThat(List.of("0.15 mm", "0.1 mm", "0.05 mm", "0.03 mm")).contains(sheet.value());
+        Change sheet = of(changes, "fabrication.blade.stock");
+        assertThat(List.of("brass-0.15", "brass-0.1")).containsAll(sheet.values());
+        assertThat(sheet.words(false))
+                .contains("with blade-thickness: " + sheet.values().get(0).substring(6) + "mm");
     }
 
     /** Every whole number of the field's range tried by the ordinary way: the nearest each way is what is told. */

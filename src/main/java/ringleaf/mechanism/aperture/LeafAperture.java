@@ -7,7 +7,11 @@ import java.util.List;
 import java.util.Map;
 import ringleaf.leaf.SlotLaw;
 import ringleaf.leaf.Sweep;
+<<<<<<< HEAD
 import ringleaf.mechanism.BodyName;
+=======
+import ringleaf.mechanism.Decision;
+>>>>>>> e37285f (What a spec leaves open is decided: where a first guess does not work, other values are searched, proved on the outlines and told with the reason; proposals name stock that is sold)
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Assembly;
@@ -76,6 +80,11 @@ public final class LeafAperture implements Kind {
     @Override
     public double[] sold(String field) {
         return field.equals(ApertureFields.BLADE_THICKNESS.name()) ? THICKNESSES.clone() : Kind.super.sold(field);
+    }
+
+    @Override
+    public List<Decision> decisions() {
+        return ApertureDecisions.ALL;
     }
 
     static Design design(ApertureSpec spec, int states) {

@@ -5,7 +5,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+<<<<<<< HEAD
 import ringleaf.mechanism.BodyName;
+=======
+import ringleaf.mechanism.Decision;
+>>>>>>> e37285f (What a spec leaves open is decided: where a first guess does not work, other values are searched, proved on the outlines and told with the reason; proposals name stock that is sold)
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.mechanism.Trial;
@@ -51,6 +55,18 @@ public final class BeltDrive implements Kind {
                 "driver-outside-diameter",
                 "driven-outside-diameter",
                 "depth");
+    }
+
+    /** What can be moved or made wider. */
+    @Override
+    public List<Decision> decisions() {
+        return List.of(
+                Decision.numbers("idler.along", 0.5, 0.4, 0.6, 0.3),
+                Decision.among("idler.side", "inside", "outside"),
+                Decision.mm("belt-width", 6, 9, 10, 15, 16),
+                Decision.mm("plate-thickness", 3, 4, 5, 2),
+                Decision.among("screw", "M3", "M2.5", "M4", "M2"),
+                Decision.mm("clearances.axial", 0.5, 0.8));
     }
 
     @Override

@@ -3,7 +3,11 @@ package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
 import java.util.List;
+<<<<<<< HEAD
 import ringleaf.mechanism.BodyName;
+=======
+import ringleaf.mechanism.Decision;
+>>>>>>> e37285f (What a spec leaves open is decided: where a first guess does not work, other values are searched, proved on the outlines and told with the reason; proposals name stock that is sold)
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.spec.field.FieldSet;
@@ -44,6 +48,16 @@ public final class TrainOfGears implements Kind {
                 "overall-length",
                 "depth",
                 "output-travel");
+    }
+
+    /** Coarser teeth first, as they are stronger and easier to make; then width, and other shares of the ratio; a steeper flank last. */
+    @Override
+    public List<Decision> decisions() {
+        return List.of(
+                Decision.numbers("module", 1, 1.25, 1.5, 2, 2.5, 3, 4, 0.8, 0.6, 0.5),
+                Decision.mm("width", 5, 6, 8, 10, 12, 15, 20, 3),
+                Decision.numbers("pressure-angle", 25),
+                Decision.numbers("stage-count", 2, 3, 4, 1));
     }
 
     @Override

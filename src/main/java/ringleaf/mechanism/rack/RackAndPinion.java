@@ -2,7 +2,11 @@
 package ringleaf.mechanism.rack;
 
 import java.util.List;
+<<<<<<< HEAD
 import ringleaf.mechanism.BodyName;
+=======
+import ringleaf.mechanism.Decision;
+>>>>>>> e37285f (What a spec leaves open is decided: where a first guess does not work, other values are searched, proved on the outlines and told with the reason; proposals name stock that is sold)
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.spec.field.FieldSet;
@@ -37,6 +41,17 @@ public final class RackAndPinion implements Kind {
                 "overall-length",
                 "overall-width",
                 "depth");
+    }
+
+    /** What costs only room; module, teeth and pins are searched with each of them. */
+    @Override
+    public List<Decision> decisions() {
+        return List.of(
+                Decision.mm("width", 4, 5, 6, 8, 10, 12, 3),
+                Decision.mm("plate-thickness", 3, 4, 5, 2),
+                Decision.numbers("spare-teeth", 2, 0, 3),
+                Decision.among("screw", "M2.5", "M3", "M4", "M2"),
+                Decision.numbers("pressure-angle", 25));
     }
 
     @Override

@@ -173,24 +173,6 @@ public record Stock(
         return processes.contains(process);
     }
 
-    /** This stock without a thickness of its own. */
-    public Stock inAnyThickness() {
-        return new Stock(
-                name,
-                material,
-                OptionalDouble.empty(),
-                flatness,
-                density,
-                stiffness,
-                yieldStrain,
-                friction,
-                slopeLimit,
-                processes,
-                kerf,
-                cautions,
-                entry);
-    }
-
     /** How far the kerf may lie from the true one (95 %), mm, where it was measured on the user's machine; else 0. */
     public double kerfWithin() {
         return entry.within(KERF);
