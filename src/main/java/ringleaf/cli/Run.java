@@ -47,7 +47,7 @@ final class Run {
     /** Changes that are tried before one is enough: a run that fails is not to take seconds. */
     private static final int ATTEMPTS = 300;
     /** However long a kind takes to solve: whoever waits for a verdict is not to wait for hints. */
-    private static final long REMEDY_NANOS = 1_000_000_000L;
+    private static final long REMEDY_NANOS = 20_000_000_000L;
 
     private final Asked asked;
     private final SpecDocument document;

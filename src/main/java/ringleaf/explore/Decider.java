@@ -34,7 +34,7 @@ public final class Decider {
     /** Sets that are followed further at each depth. */
     private static final int FOLLOWED = 5;
     /** A value helps where it leaves no more than this share of what was missed. */
-    private static final double NEARER = 0.98;
+    private static final double NEARER = 0.85;
     /** Ranks that a further field counts for. */
     private static final int FIELD = 3;
     /** Values that one set may have. */

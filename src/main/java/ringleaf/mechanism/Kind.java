@@ -46,19 +46,18 @@ public interface Kind {
     }
 
     /**
-<<<<<<< HEAD
      * Bodies on which other mechanisms may stand, by the names that its assemblies have for them; a design need not have
      * them all.
      */
     List<BodyName> bodies();
-=======
+
+    /**
      * Fields that may be left open and whose defaults are first guesses only, with other values worth trying. None where
      * the kind has no say; what it solves by itself need not stand here.
      */
     default List<Decision> decisions() {
         return List.of();
     }
->>>>>>> e37285f (What a spec leaves open is decided: where a first guess does not work, other values are searched, proved on the outlines and told with the reason; proposals name stock that is sold)
 
     /** Sizes in which a thing is sold that a numeric field says the size of, ascending, inner units; or none. */
     default double[] sold(String field) {

@@ -7,11 +7,8 @@ import java.util.List;
 import java.util.Map;
 import ringleaf.leaf.SlotLaw;
 import ringleaf.leaf.Sweep;
-<<<<<<< HEAD
 import ringleaf.mechanism.BodyName;
-=======
 import ringleaf.mechanism.Decision;
->>>>>>> e37285f (What a spec leaves open is decided: where a first guess does not work, other values are searched, proved on the outlines and told with the reason; proposals name stock that is sold)
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Assembly;

@@ -5,11 +5,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-<<<<<<< HEAD
 import ringleaf.mechanism.BodyName;
-=======
 import ringleaf.mechanism.Decision;
->>>>>>> e37285f (What a spec leaves open is decided: where a first guess does not work, other values are searched, proved on the outlines and told with the reason; proposals name stock that is sold)
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
 import ringleaf.mechanism.Trial;
