@@ -21,7 +21,7 @@ import org.junit.jupiter.api.TestFactory;
 
 /** Holds the table of packages: what each may use, and that nothing goes round in a circle. */
 class ArchitectureTest {
-    private static final JavaClasses CODE = new ClassFileImporter()
+    static final JavaClasses CODE = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
             .importPackages("ringleaf");
     private static final String JTS = "org.locationtech.jts..";

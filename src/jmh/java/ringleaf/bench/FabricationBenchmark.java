@@ -13,7 +13,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
-import ringleaf.curve.Shapes;
+import ringleaf.curve.ArcSlot;
 import ringleaf.fabricate.BoxPacking;
 import ringleaf.fabricate.Kerf;
 import ringleaf.fabricate.NestPiece;
@@ -67,7 +67,7 @@ public class FabricationBenchmark {
     }
 
     private static Region leaf(double radius, double half, double sweep) {
-        return Region.of(Shapes.arcSlot(Point.ORIGIN, radius, half, 0.3, 0.3 + sweep));
+        return Region.of(ArcSlot.of(Point.ORIGIN, radius, half, 0.3, 0.3 + sweep));
     }
 
     private static Region rectangle(double width, double height) {

@@ -47,7 +47,7 @@ public class PreviewBenchmark {
                 new ByteArrayInputStream(new byte[0]),
                 print,
                 print,
-                Surroundings.plain(folder)));
+                new Surroundings(folder, false, false)));
         preview.start();
         while (!out.toString(StandardCharsets.UTF_8).contains("drawn:")) {
             Thread.sleep(20);

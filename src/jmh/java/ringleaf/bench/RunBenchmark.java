@@ -24,8 +24,8 @@ import ringleaf.report.MotionCsv;
 import ringleaf.report.PartFiles;
 import ringleaf.report.PartsCsv;
 import ringleaf.report.ViewFiles;
+import ringleaf.tooth.Forms;
 import ringleaf.tooth.GearOutline;
-import ringleaf.tooth.ToothForm;
 import ringleaf.verify.Judge;
 import ringleaf.verify.Options;
 import ringleaf.verify.Verdict;
@@ -89,6 +89,6 @@ public class RunBenchmark {
     /** The outline of a gear with 24 teeth of module 1, within 0.5 µm of the true flank. */
     @Benchmark
     public Contour gearOutline() {
-        return GearOutline.of(ToothForm.of(1, 24), Tolerance.CURVE).external();
+        return GearOutline.of(Forms.of(1, 24), Tolerance.CURVE).external();
     }
 }

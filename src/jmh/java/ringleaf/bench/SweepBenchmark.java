@@ -35,7 +35,7 @@ public class SweepBenchmark {
     @Setup
     public void pose() {
         // The same band for every number of blades, wide enough that none of them leaks.
-        Band band = Band.around(CLEAR + 0.15, 24, Math.toRadians(150), blades);
+        Band band = new Band(CLEAR + 0.15 + 24 / 2, 24, Math.toRadians(150), blades);
         law = new SlotLaw.Radial(band, new DrivePin.FarEnd());
         closed = band.bladeAngle(LEAST);
         for (double leak : sweep().leak) {

@@ -13,11 +13,6 @@ import ringleaf.spec.text.Shown;
  * @param colour whether colour is welcome there
  */
 public record Surroundings(Path folder, boolean errIsTerminal, boolean colour) {
-    /** No terminal and no colour. */
-    public static Surroundings plain(Path folder) {
-        return new Surroundings(folder, false, false);
-    }
-
     /** The place that a path on the command line means. */
     Path place(String typed, String what) {
         if (typed.isEmpty()) {

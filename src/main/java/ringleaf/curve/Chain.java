@@ -41,10 +41,6 @@ final class Chain {
         return new Chain(back, to, from, -first, -second, longest, !forth);
     }
 
-    boolean isClosed() {
-        return from == to;
-    }
-
     /** All edges put into chains as long as possible, in an order that follows from the edges' order. */
     static List<Chain> all(List<Edge> edges, int nodeCount) {
         List<List<Integer>> meeting = new ArrayList<>(nodeCount);

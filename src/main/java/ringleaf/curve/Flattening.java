@@ -3,16 +3,10 @@ package ringleaf.curve;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.Polygon;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
-import ringleaf.geom.Path;
 import ringleaf.geom.Point;
-import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
 
@@ -25,7 +19,7 @@ import ringleaf.geom.Tolerance;
  */
 public final class Flattening {
     /** The one factory for all flattened outlines: floating precision, no coordinate system. */
-    public static final GeometryFactory FACTORY = new GeometryFactory();
+    static final GeometryFactory FACTORY = new GeometryFactory();
 
     private Flattening() {}
 
@@ -47,36 +41,6 @@ public final class Flattening {
         return points;
     }
 
-    /** The corners of the flattened path, both ends included. */
-    public static List<Point> points(Path path, Tolerance tolerance) {
-        List<Point> points = new ArrayList<>();
-        for (Segment segment : path.segments()) {
-            add(points, segment, tolerance);
-        }
-        points.add(path.end());
-        return points;
-    }
-
-    /** The region as a polygon; its area is less than the true one by at most tolerance times arc length. */
-    public static Polygon polygon(Region region, Tolerance tolerance) {
-        List<Contour> holes = region.holes();
-        LinearRing[] rings = new LinearRing[holes.size()];
-        for (int i = 0; i < rings.length; i++) {
-            rings[i] = ring(holes.get(i), tolerance);
-        }
-        return FACTORY.createPolygon(ring(region.outer(), tolerance), rings);
-    }
-
-    /** The contour as a closed ring. */
-    public static LinearRing ring(Contour contour, Tolerance tolerance) {
-        return FACTORY.createLinearRing(coordinates(points(contour, tolerance), true));
-    }
-
-    /** The path as a line string. */
-    public static LineString lineString(Path path, Tolerance tolerance) {
-        return FACTORY.createLineString(coordinates(points(path, tolerance), false));
-    }
-
     /** All points of the piece but its last. */
     private static void add(List<Point> points, Segment segment, Tolerance tolerance) {
         points.add(segment.start());
@@ -90,17 +54,5 @@ public final class Flattening {
                 points.add(new Point(x + arc.radius() * Math.cos(angle), y + arc.radius() * Math.sin(angle)));
             }
         }
-    }
-
-    private static Coordinate[] coordinates(List<Point> points, boolean closed) {
-        int n = points.size();
-        Coordinate[] coordinates = new Coordinate[closed ? n + 1 : n];
-        for (int i = 0; i < n; i++) {
-            coordinates[i] = new Coordinate(points.get(i).x(), points.get(i).y());
-        }
-        if (closed) {
-            coordinates[n] = coordinates[0].copy();
-        }
-        return coordinates;
     }
 }

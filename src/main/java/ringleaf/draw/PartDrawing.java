@@ -61,16 +61,6 @@ public final class PartDrawing {
 
     private PartDrawing() {}
 
-    /** The drawing of a part that has at least one layer. */
-    public static Drawing of(Part part) {
-        return of(part, Options.USUAL);
-    }
-
-    /** The drawing of a part that has at least one layer, as chosen. */
-    public static Drawing of(Part part, Options options) {
-        return of(part, options, Extra.NONE);
-    }
-
     /** The drawing of a part that has at least one layer, with what was done to its outline. */
     public static Drawing of(Part part, Options options, Extra extra) {
         List<DrawingLayer> layers = new ArrayList<>();

@@ -64,19 +64,6 @@ public final class Exploration {
 
     /** Whether somebody wants it to end. */
     public interface Patience {
-        /** For nobody who wants it to end. */
-        Patience ENDLESS = new Patience() {
-            @Override
-            public boolean isOver() {
-                return false;
-            }
-
-            @Override
-            public boolean isOutEvenForJudging() {
-                return false;
-            }
-        };
-
         /** No further combination is to be looked at; what is to be shown is still judged. */
         boolean isOver();
 

@@ -59,11 +59,6 @@ public final class Kerf {
         return new Result(part.withLayers(layers), findings(part, kerf, reach));
     }
 
-    /** What a beam of this kerf leaves of a region whose lines it follows. */
-    public static List<Region> left(Region drawn, double kerf) {
-        return Offset.of(drawn, -kerf / 2);
-    }
-
     private static List<Finding> findings(Part part, double kerf, BeamReach reach) {
         List<Finding> findings = new ArrayList<>();
         if (!reach.slits().isEmpty()) {

@@ -96,7 +96,7 @@ public final class Preparation {
             leads = new LeadPlan(Math.min(cutting.leadIn(), room), working(made));
             made = started(made, leads);
         }
-        parts.put(part.name(), new Prepared(made, part, process.get(), stock.get(), cutting, kerf, tabs, leads, notes));
+        parts.put(part.name(), new Prepared(made, process.get(), stock.get(), cutting, kerf, tabs, leads, notes));
     }
 
     /** Only beams burn a pit where they begin: a knife does not, and etching and printing have no beginning. */

@@ -11,7 +11,6 @@ import ringleaf.spec.shared.Stock;
  * A part ready for its machine.
  *
  * @param part with the outlines to follow
- * @param nominal the same as designed
  * @param process that makes it
  * @param stock it is made of
  * @param cutting what was asked for
@@ -22,7 +21,6 @@ import ringleaf.spec.shared.Stock;
  */
 public record Prepared(
         Part part,
-        Part nominal,
         MakingProcess process,
         Stock stock,
         Cutting cutting,

@@ -15,12 +15,10 @@ import ringleaf.spec.shared.Servo;
  * @param build how the finished thing differs from the drawing
  * @param rows in order of growing output
  * @param step between rows, but for the last, in hundredths
- * @param within the greatest error asked for, mm or degrees
  * @param error the greatest error there is, mm or degrees
  * @param takeUp to be added to a pulse when the output is approached from the other side, tenths of a microsecond
  */
-public record ServoTable(
-        ServoLaw law, ServoLaw.Build build, List<TableRow> rows, long step, double within, double error, int takeUp) {
+public record ServoTable(ServoLaw law, ServoLaw.Build build, List<TableRow> rows, long step, double error, int takeUp) {
     /** Outputs are counted in hundredths. */
     public static final double UNIT = 0.01;
     /** Pulses are counted in tenths of a microsecond. */
@@ -59,7 +57,7 @@ public record ServoTable(
                 error = Math.max(error, row.error());
             }
             if (error <= within) {
-                return new ServoTable(law, build, rows, step, within, error, placing.takeUp());
+                return new ServoTable(law, build, rows, step, error, placing.takeUp());
             }
             best = Math.min(best, error);
         }

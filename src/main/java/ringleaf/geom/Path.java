@@ -30,14 +30,6 @@ public record Path(List<Segment> segments) {
         return segments.get(segments.size() - 1).end();
     }
 
-    public double length() {
-        double sum = 0;
-        for (Segment segment : segments) {
-            sum += segment.length();
-        }
-        return sum;
-    }
-
     public Box box() {
         Box box = segments.get(0).box();
         for (Segment segment : segments) {

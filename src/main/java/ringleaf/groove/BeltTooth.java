@@ -65,11 +65,6 @@ public record BeltTooth(
         return new BeltTooth(pitch, land, wide, high, flank, tip, rootRadius);
     }
 
-    /** The same tooth with the pitch line another distance above the land. */
-    public BeltTooth withLand(double other) {
-        return new BeltTooth(pitch, other, width, height, flank, tipRadius, rootRadius);
-    }
-
     /** Direction of a flank's normal against that of the land, rad: what a rounding turns by. */
     double turn() {
         return Math.PI / 2 - flank;

@@ -45,17 +45,8 @@ final class GrooveEdge {
         return piece instanceof Arc arc ? arc.radius() * (1 - Math.cos(arc.sweep() / 2)) : 0;
     }
 
-    double rim() {
-        return rim;
-    }
-
     double root() {
         return root;
-    }
-
-    /** Angle from groove to groove, rad. */
-    double pitch() {
-        return pitch;
     }
 
     /** How deep a point lies in the pulley's material, mm; 0 outside. */

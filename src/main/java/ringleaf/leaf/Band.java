@@ -28,11 +28,6 @@ public record Band(double pivotRadius, double width, double span, int blades) {
         }
     }
 
-    /** The band whose inner edge lies at {@code innerRadius} mm in the open pose. */
-    public static Band around(double innerRadius, double width, double span, int blades) {
-        return new Band(innerRadius + width / 2, width, span, blades);
-    }
-
     public double innerRadius() {
         return pivotRadius - width / 2;
     }
@@ -49,11 +44,6 @@ public record Band(double pivotRadius, double width, double span, int blades) {
     /** How far the centre of the band's circle has left the axis, d = 2 Rp sin(b/2), mm. */
     public double shift(double b) {
         return 2 * pivotRadius * Math.sin(b / 2);
-    }
-
-    /** Whether the inner arc still reaches the point nearest the axis, so that the forms of the opening hold. */
-    public boolean boundsOpening(double b) {
-        return span >= Math.PI / 2 - b / 2;
     }
 
     /** Radius of the largest circle about the axis in the opening, ri - d, mm; below 0 when there is none. */
@@ -93,11 +83,6 @@ public record Band(double pivotRadius, double width, double span, int blades) {
     /** Centre of the band's circle, mm. */
     public Point centre(double b) {
         return new Point(pivotRadius * (1 - Math.cos(b)), -pivotRadius * Math.sin(b));
-    }
-
-    /** The end of the centre line away from the pivot, mm. */
-    public Point farEnd(double b) {
-        return centre(b).plus(Point.polar(pivotRadius, b + span));
     }
 
     /** The drive pin, z = Rp + e^{ib} (pin less pivot when open), mm. */
@@ -180,16 +165,5 @@ public record Band(double pivotRadius, double width, double span, int blades) {
     /** The blade's greatest distance from the axis with round ears of radius {@code ear} mm at pivot and pin. */
     public double reach(double b, DrivePin pin, double ear) {
         return Math.max(reach(b), Math.max(pivotRadius, pinRadius(pin, b)) + ear);
-    }
-
-    /** The blade's least distance from the axis, mm; 0 when the axis lies in it; without ears. */
-    public double nearest(double b) {
-        return new BladeArcs().pose(this, b, 0).least();
-    }
-
-    /** The blade's least distance from the axis with round ears of radius {@code ear} mm at pivot and pin. */
-    public double nearest(double b, DrivePin pin, double ear) {
-        double ears = Math.min(pivotRadius, pinRadius(pin, b)) - ear;
-        return Math.max(0, Math.min(nearest(b), ears));
     }
 }

@@ -161,18 +161,4 @@ public final class BladeArcs {
         }
         return most;
     }
-
-    /** Least distance of the blade from the axis, mm; 0 when the axis lies in it. */
-    double least() {
-        if (covers(0, 0)) {
-            return 0;
-        }
-        double least = Math.min(Math.min(joint[0], joint[1]), Math.min(joint[2], joint[3]));
-        for (int i = 0; i < COUNT; i++) {
-            if (holdsRay(i, -1)) {
-                least = Math.min(least, Math.abs(dist[i] - rad[i]));
-            }
-        }
-        return least;
-    }
 }

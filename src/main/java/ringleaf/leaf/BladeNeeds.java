@@ -39,40 +39,6 @@ public record BladeNeeds(
         }
     }
 
-    /** The same needs with another lap. */
-    public BladeNeeds withLap(double other) {
-        return new BladeNeeds(
-                clearRadius,
-                leastRadius,
-                blades,
-                other,
-                opensBy,
-                endClearance,
-                pins,
-                play,
-                given,
-                linear,
-                cavityAtMost);
-    }
-
-    /** The same needs with another number of blades. */
-    public BladeNeeds withBlades(int other) {
-        return new BladeNeeds(
-                clearRadius, leastRadius, other, lap, opensBy, endClearance, pins, play, given, linear, cavityAtMost);
-    }
-
-    /** The same needs with another least opening. */
-    public BladeNeeds withLeastRadius(double other) {
-        return new BladeNeeds(
-                clearRadius, other, blades, lap, opensBy, endClearance, pins, play, given, linear, cavityAtMost);
-    }
-
-    /** The same needs with another bound on the cavity; not a number for none. */
-    public BladeNeeds withCavityAtMost(double other) {
-        return new BladeNeeds(
-                clearRadius, leastRadius, blades, lap, opensBy, endClearance, pins, play, given, linear, other);
-    }
-
     /** The same needs with other values fixed by the user. */
     public BladeNeeds withGiven(Given other) {
         return new BladeNeeds(
@@ -125,7 +91,5 @@ public record BladeNeeds(
         public boolean hasLever() {
             return !Double.isNaN(lever) || !Double.isNaN(leverAngle);
         }
-
-        public static final Given NOTHING = new Given(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
     }
 }

@@ -2,7 +2,6 @@
 package ringleaf.leaf;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -48,13 +47,6 @@ public final class BladeSolver {
     /** The coarse spans may miss by this share what the fine ones then find; measured on random cases. */
     private static final double FIRST_STEP = 1.02;
 
-    /** Fewer broken limits, then gentler pressure angles, then less missed, then a smaller cavity. */
-    private static final Comparator<BladePlan> BETTER_FIRST = Comparator.<BladePlan>comparingInt(
-                    plan -> plan.broken().size())
-            .thenComparingDouble(BladePlan::pressureLimit)
-            .thenComparingDouble(BladeSolver::missed)
-            .thenComparingDouble(BladePlan::cavityRadius);
-
     private final BladeNeeds needs;
     private final BladeTrial trial;
     private TrialStates states;
@@ -71,24 +63,6 @@ public final class BladeSolver {
     private BladeSolver(BladeNeeds needs) {
         this.needs = needs;
         this.trial = new BladeTrial(needs);
-    }
-
-    /** One plan a layout, the good ones first and the smaller cavity first among equals. */
-    public static List<BladePlan> all(BladeNeeds needs) {
-        List<BladePlan> plans = new ArrayList<>();
-        for (Layout layout : Layout.values()) {
-            plans.add(solve(needs, layout));
-        }
-        plans.sort(BETTER_FIRST);
-        return plans;
-    }
-
-    private static double missed(BladePlan plan) {
-        double sum = 0;
-        for (BladePlan.Shortfall shortfall : plan.broken()) {
-            sum += shortfall.share();
-        }
-        return sum;
     }
 
     /** The best plan of one layout; it holds, or breaks the fewest limits by the least. */
@@ -124,32 +98,6 @@ public final class BladeSolver {
             }
         }
         return null;
-    }
-
-    /**
-     * The plan with the widest lap whose cavity radius is at most {@code cavity} mm, or the plain solution when that
-     * is already larger. Laps above {@link FoldedCover#LAP_CAP} are not sought. The lap is found to 0.05 mm.
-     */
-    public static BladePlan widest(BladeNeeds needs, Layout layout, double cavity) {
-        BladePlan best = solve(needs, layout);
-        if (!best.holds() || best.cavityRadius() > cavity) {
-            return best;
-        }
-        double low = needs.lap();
-        double high = FoldedCover.LAP_CAP;
-        while (high - low > 0.05) {
-            double lap = (low + high) / 2;
-            BladePlan plan = solve(needs.withLap(lap), layout);
-            boolean fits =
-                    plan.holds() && plan.cavityRadius() <= cavity && plan.pressureLimit() <= best.pressureLimit();
-            if (fits) {
-                best = plan;
-                low = lap;
-            } else {
-                high = lap;
-            }
-        }
-        return best;
     }
 
     private BladePlan overAngles(Layout layout) {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.leaf;
 
-import ringleaf.geom.Point;
-
 /** Where a blade's drive pin stands, seen from its pivot in the open pose of the first blade (pivot on +x). */
 public sealed interface DrivePin {
     /** Distance from the pivot to the drive pin, mm. */
@@ -10,11 +8,6 @@ public sealed interface DrivePin {
 
     /** Direction from the pivot to the drive pin in the open pose, rad, 0 pointing away from the axis. */
     double angle(Band band);
-
-    /** The drive pin less the pivot in the open pose, mm. */
-    default Point offset(Band band) {
-        return Point.polar(length(band), angle(band));
-    }
 
     /** The drive pin stands on the band's centre line at its far end: chord 2 Rp sin(a/2), a lever as long as that. */
     record FarEnd() implements DrivePin {
@@ -40,16 +33,6 @@ public sealed interface DrivePin {
             if (!(length > 0) || !Double.isFinite(angle)) {
                 throw new IllegalArgumentException("no lever of length " + length + " at " + angle);
             }
-        }
-
-        /** A lever that points straight outward at half the blade's travel. */
-        public static Lever outward(double length, double blade) {
-            return new Lever(length, -blade / 2);
-        }
-
-        /** A lever that points straight at the axis at half the blade's travel; it turns the ring the other way. */
-        public static Lever inward(double length, double blade) {
-            return new Lever(length, Math.PI - blade / 2);
         }
 
         @Override

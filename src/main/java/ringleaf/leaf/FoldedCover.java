@@ -56,13 +56,8 @@ public final class FoldedCover {
 
     /**
      * The least overlap, mm: blades shrunk all round by half of it are still light-tight. 0 when they leak as they
-     * are, at most {@link #LAP_CAP}, and that too where the shrunk blades leave nothing to cover.
+     * are, at most the cap, and that too where the shrunk blades leave nothing to cover.
      */
-    public double lap(double clearRadius) {
-        return lap(clearRadius, LAP_CAP);
-    }
-
-    /** The least overlap like {@link #lap(double)}, with a cap of one's own, mm. */
     public double lap(double clearRadius, double cap) {
         return isTight(clearRadius, 0) ? lapWhenTight(clearRadius, cap) : 0;
     }
@@ -117,12 +112,7 @@ public final class FoldedCover {
         return fold.pose(band, b, shrink, clearRadius).worstGap(clearRadius, false);
     }
 
-    /** Largest number of blades over one point of the whole plane. */
-    public int layers() {
-        return layers(0);
-    }
-
-    /** Like {@link #layers()}, but nothing below {@code known} is looked for, which makes a running most cheap. */
+    /** Largest number of blades over one point of the plane; nothing below {@code known} is looked for. */
     public int layers(int known) {
         return fold.pose(band, b).layers(known);
     }

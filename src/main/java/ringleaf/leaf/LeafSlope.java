@@ -32,15 +32,4 @@ public final class LeafSlope {
     public static double leastRadiusForSlope(int blades, double thickness, double limit) {
         return blades * thickness / (2 * Math.PI * Math.tan(limit));
     }
-
-    /** Least radius of the opening at which the strain stays at or below {@code limit}, mm. */
-    public static double leastRadiusForStrain(int blades, double thickness, double limit) {
-        double climb = blades * thickness / (2 * Math.PI);
-        return Math.sqrt(thickness / 2 * 3 * Math.sqrt(3) / 8 * climb / limit);
-    }
-
-    /** Largest thickness at which the slope stays at or below {@code limit} rad, mm. */
-    public static double mostThickness(int blades, double radius, double limit) {
-        return 2 * Math.PI * radius * Math.tan(limit) / blades;
-    }
 }

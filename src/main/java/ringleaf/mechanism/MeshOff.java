@@ -86,16 +86,6 @@ public final class MeshOff {
         to.edge(prefix + name + "-root", "root radius of the " + name, root, 1, made);
     }
 
-    /** Number of the first gear's tooth thickness among the sizes. */
-    public int firstTooth() {
-        return first + 1;
-    }
-
-    /** Number of the second gear's. */
-    public int secondTooth() {
-        return first + 4;
-    }
-
     /** Number of the second gear's tip radius among the sizes. */
     public int secondTip() {
         return first + 5;

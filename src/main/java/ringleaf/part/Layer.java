@@ -3,11 +3,9 @@ package ringleaf.part;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import ringleaf.curve.Containment;
 import ringleaf.geom.Mirror;
 import ringleaf.geom.Path;
-import ringleaf.geom.Placement;
 import ringleaf.geom.Region;
 
 /**
@@ -69,23 +67,13 @@ public record Layer(List<Region> regions, double zFrom, double zTo, List<Path> m
         return sheet > 0 ? Math.max(1, (int) Math.round(height() / sheet)) : 1;
     }
 
-    public Layer placed(Placement placement) {
-        return moved(region -> region.placed(placement), mark -> mark.placed(placement));
-    }
-
     public Layer mirrored(Mirror mirror) {
-        return moved(region -> region.mirrored(mirror), mark -> mark.mirrored(mirror));
-    }
-
-    private Layer moved(UnaryOperator<Region> regionMove, UnaryOperator<Path> markMove) {
-        List<Region> movedRegions = new ArrayList<>(regions.size());
-        for (Region region : regions) {
-            movedRegions.add(regionMove.apply(region));
-        }
-        List<Path> movedMarks = new ArrayList<>(marks.size());
-        for (Path mark : marks) {
-            movedMarks.add(markMove.apply(mark));
-        }
-        return new Layer(movedRegions, zFrom, zTo, movedMarks);
+        List<Region> mirrored =
+                regions.stream().map(region -> region.mirrored(mirror)).toList();
+        return new Layer(
+                mirrored,
+                zFrom,
+                zTo,
+                marks.stream().map(mark -> mark.mirrored(mirror)).toList());
     }
 }

@@ -82,11 +82,6 @@ public enum ShownUnit {
         return number(length, "mm", finer);
     }
 
-    /** A length of so many mm, with its unit. */
-    public String length(double length) {
-        return figure(length, "mm");
-    }
-
     /** A value with its unit as people write it: 0.6 mm, 30°, 12. */
     public String figure(double value, String unit) {
         return figure(value, unit, 0);

@@ -28,11 +28,6 @@ public final class DesignJson {
         this.json = json;
     }
 
-    /** The file of a run that writes nothing else, UTF-8. */
-    public static byte[] write(String version, String title, List<MechanismReport> mechanisms) {
-        return write(version, title, mechanisms, List.of(), List.of());
-    }
-
     /**
      * The file, UTF-8.
      *
@@ -303,10 +298,5 @@ public final class DesignJson {
 
     private void pair(String key, double first, double second) {
         json.name(key).raw("[" + Figures.full(first, "null") + ", " + Figures.full(second, "null") + "]");
-    }
-
-    private void number(double value) {
-        // "null" for what is no finite number, which JSON cannot say.
-        json.raw(Figures.full(value, "null"));
     }
 }

@@ -32,18 +32,4 @@ public final class Figures {
         }
         return Decimals.significant(value, SHORT_DIGITS, SHORT_DECIMALS);
     }
-
-    /** A number and its unit as people write them: 0.6 mm, 30°, 12. */
-    public static String withUnit(double value, String unit) {
-        String number = shown(value);
-        if (!isNumber(value)) {
-            return number;
-        }
-        return switch (unit) {
-            case "1" -> number;
-            case "deg" -> number + "°";
-            case "mm2" -> number + " mm²";
-            default -> number + " " + unit;
-        };
-    }
 }

@@ -23,13 +23,10 @@ public final class ViewFiles {
     /**
      * Adds {@code views/<mechanism>-<view>.svg} to the set and returns the paths.
      *
+     * @param shared what a page shows of the assembly too
      * @param title of the spec
+     * @param stand where the mechanism stands, where the spec says it
      */
-    public static List<String> add(Design design, String title, FileSet files) {
-        return add(design, MovingView.of(design.assembly()), title, Optional.empty(), files);
-    }
-
-    /** The same of a design whose assembly is shown on a page too, and which may stand somewhere. */
     public static List<String> add(
             Design design, MovingView shared, String title, Optional<Stand> stand, FileSet files) {
         String name = design.name()

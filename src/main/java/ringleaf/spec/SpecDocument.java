@@ -4,12 +4,10 @@ package ringleaf.spec;
 import java.util.List;
 import ringleaf.spec.field.LengthUnit;
 import ringleaf.spec.shared.Catalogues;
-import ringleaf.spec.text.SpecSource;
 
 /**
  * A spec that was read and found right as far as reading can tell.
  *
- * @param source the text it came from
  * @param title as written, or the file's name
  * @param slug name of the output folder
  * @param units of bare lengths
@@ -18,7 +16,6 @@ import ringleaf.spec.text.SpecSource;
  * @param catalogues those it was read with
  */
 public record SpecDocument(
-        SpecSource source,
         String title,
         String slug,
         LengthUnit units,

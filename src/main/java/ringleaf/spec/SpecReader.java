@@ -103,8 +103,8 @@ public final class SpecReader {
         if (!good || mechanisms.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new SpecDocument(
-                source, title, Slug.of(title).orElse(NAMELESS), units, fabrication, mechanisms, catalogues));
+        return Optional.of(
+                new SpecDocument(title, Slug.of(title).orElse(NAMELESS), units, fabrication, mechanisms, catalogues));
     }
 
     /** The root without keys that belong to a mechanism, which are reported: a spec without indentation is common. */

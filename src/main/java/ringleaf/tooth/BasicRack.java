@@ -20,12 +20,6 @@ public record BasicRack(double pressureAngle, double addendum, double dedendum, 
 
     /** ISO 53 form A: for high torque, the default. Values from memory, no source confirmed. */
     public static final BasicRack FORM_A = new BasicRack(TWENTY, 1, 1.25, 0.38);
-    /** ISO 53 form B. Values from memory, no source confirmed. */
-    public static final BasicRack FORM_B = new BasicRack(TWENTY, 1, 1.25, 0.30);
-    /** ISO 53 form C. Values from memory, no source confirmed. */
-    public static final BasicRack FORM_C = new BasicRack(TWENTY, 1, 1.25, 0.25);
-    /** ISO 53 form D: deep root with a nearly full rounding. Values from memory, no source confirmed. */
-    public static final BasicRack FORM_D = new BasicRack(TWENTY, 1, 1.40, 0.39);
 
     public BasicRack {
         if (!(pressureAngle > 0 && pressureAngle < Math.PI / 4)) {
@@ -59,12 +53,6 @@ public record BasicRack(double pressureAngle, double addendum, double dedendum, 
         return dedendum + deeper;
     }
 
-    /** The rack with the root radius that just leaves the straight flank as deep as the addendum. */
-    public static BasicRack ofFullClearance(double pressureAngle, double addendum, double dedendum) {
-        double rounding = (dedendum - addendum) / (1 - Math.sin(pressureAngle));
-        return new BasicRack(pressureAngle, addendum, dedendum, rounding);
-    }
-
     /**
      * The rack for any usual pressure angle: form A at 20°, else its heights with the root radius of full clearance,
      * or the full round where the space is too narrow for that.
@@ -91,16 +79,6 @@ public record BasicRack(double pressureAngle, double addendum, double dedendum, 
      */
     public double straightDepth() {
         return dedendum - rounding * (1 - Math.sin(pressureAngle));
-    }
-
-    /** (hf* - ha*)/(1 - sin a): the root radius up to which a mating rack's tip still finds a straight flank. */
-    public double fullClearanceRounding() {
-        return (dedendum - addendum) / (1 - Math.sin(pressureAngle));
-    }
-
-    /** (pi/4 - hf* tan a)/tan(45° - a/2): the root radius that makes the root one arc. Derived from the rack. */
-    public double largestRounding() {
-        return largestRounding(pressureAngle, dedendum);
     }
 
     /**

@@ -42,38 +42,12 @@ public record ContactPath(GearPair pair, double before, double after, double bef
                 / pair.pinion().basePitch();
     }
 
-    /** Angle of the pinion from where contact begins to the pitch point, within what the involutes carry. */
-    public double pinionAngleBefore() {
-        return Math.min(before, beforeLimit) / pair.pinion().baseRadius();
-    }
-
-    /** Angle of the pinion from the pitch point to where contact ends, within what the involutes carry. */
-    public double pinionAngleAfter() {
-        return Math.min(after, afterLimit) / pair.pinion().baseRadius();
-    }
-
     public double gearAngleBefore() {
         return Math.min(before, beforeLimit) / pair.gear().baseRadius();
     }
 
     public double gearAngleAfter() {
         return Math.min(after, afterLimit) / pair.gear().baseRadius();
-    }
-
-    /**
-     * Half the angle of the gear's rim that the pinion's tip circle covers, rad: beyond it on either side the rim may
-     * stay uncut. It exceeds the angles of contact. Law of cosines on the two tip circles; 0 when they do not meet.
-     */
-    public double gearAngleUnderPinion() {
-        return lensHalfAngle(pair.gear().tipRadius());
-    }
-
-    /** The same for a rim of another radius than the gear's tip circle. */
-    public double lensHalfAngle(double rimRadius) {
-        double a = pair.centreDistance();
-        double tip = pair.pinion().tipRadius();
-        double cosine = (a * a + rimRadius * rimRadius - tip * tip) / (2 * a * rimRadius);
-        return cosine >= 1 ? 0 : Math.acos(Math.max(-1, cosine));
     }
 
     /**
@@ -93,11 +67,6 @@ public record ContactPath(GearPair pair, double before, double after, double bef
     public boolean isClean() {
         double rounding = 1e-9 * pair.pinion().module();
         return before <= beforeLimit + rounding && after <= afterLimit + rounding;
-    }
-
-    /** Greatest tip radius of the gear that stays short of the pinion's base tangent point, mm. */
-    public double gearTipLimitAtTangent() {
-        return Math.hypot(pair.gear().baseRadius(), pair.centreDistance() * Math.sin(pair.workingAngle()));
     }
 
     /** Greatest tip radius of the gear that meets the pinion where its involute has begun, mm. */

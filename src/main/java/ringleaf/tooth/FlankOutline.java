@@ -29,10 +29,6 @@ record FlankOutline(ToothFlank flank, RelievedFlank exact, Path root, Path invol
     /** A root circle's arc shorter than this share of the module is left out: half a nanometre on module 1. */
     private static final double SHORTEST_ROOT = 5e-7;
 
-    static FlankOutline of(ToothFlank flank, Tolerance tolerance) {
-        return of(flank, tolerance, TipFinish.NONE);
-    }
-
     static FlankOutline of(ToothFlank flank, Tolerance tolerance, TipFinish finish) {
         RelievedFlank exact = RelievedFlank.of(flank, finish);
         Point joint = flank.joint();

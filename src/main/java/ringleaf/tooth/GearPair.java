@@ -54,16 +54,6 @@ public record GearPair(ToothForm pinion, ToothForm gear, double centreDistance) 
         return new GearPair(pinion, gear, distance);
     }
 
-    /** m (z1 + z2)/2, the distance of unshifted gears. */
-    public double referenceDistance() {
-        return pinion.referenceRadius() + gear.referenceRadius();
-    }
-
-    /** y = (a - a0)/m, by how much the axes stand farther apart than the reference circles' sum, in modules. */
-    public double distanceShift() {
-        return (centreDistance - referenceDistance()) / pinion.module();
-    }
-
     /** Pressure angle on the rolling circles: cos aw = (rb1 + rb2)/a. */
     public double workingAngle() {
         return Math.acos((pinion.baseRadius() + gear.baseRadius()) / centreDistance);

@@ -77,11 +77,6 @@ public record InternalForm(double module, int teeth, double shift, double thinni
         return diameter * (Math.PI / teeth - spaceHalfAngleAt(diameter / 2));
     }
 
-    /** Dimension between two pins in opposite spaces, mm; see {@link ToothMeasure#betweenPins}. */
-    public double betweenPins(double pinDiameter) {
-        return ToothMeasure.betweenPins(filling(), pinDiameter);
-    }
-
     /**
      * Radius of the arcs in the corners of a space's root, mm: the rack's rounding, or the full round where the space
      * is too narrow for two such arcs.

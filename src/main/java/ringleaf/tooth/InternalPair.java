@@ -52,11 +52,6 @@ public record InternalPair(ToothForm pinion, InternalForm ring, double centreDis
         return Math.acos((ring.baseRadius() - pinion.baseRadius()) / centreDistance);
     }
 
-    /** (a - a0)/m with a0 = m (z2 - z1)/2. */
-    public double distanceShift() {
-        return (centreDistance - (ring.referenceRadius() - pinion.referenceRadius())) / pinion.module();
-    }
-
     public double pinionWorkingRadius() {
         return centreDistance * pinion.teeth() / (ring.teeth() - pinion.teeth());
     }
@@ -194,19 +189,5 @@ public record InternalPair(ToothForm pinion, InternalForm ring, double centreDis
         double pinionAngle = Math.asin(Math.min(1, first)) + Involute.inv(pinionTip) - working;
         double ringAngle = Math.asin(Math.min(1, second)) + Involute.inv(ringTip) - working;
         return pinionAngle - ringAngle / ratio;
-    }
-
-    /**
-     * Turn of the pinion's outline (tooth 0 on its +x) that leaves equal backlash on both flanks, rad, within half a
-     * pitch of {@code direction}. By symmetry, then rolling, as in {@link GearPair#pinionPhase}.
-     *
-     * @param spaceCentre direction of the middle of any of the ring's spaces from the ring's axis
-     * @param direction from the ring's axis to the pinion's
-     */
-    public double pinionPhase(double spaceCentre, double direction) {
-        double pitch = ring.pitchAngle();
-        double past = spaceCentre - direction;
-        past -= pitch * Math.rint(past / pitch);
-        return direction + past * ring.teeth() / pinion.teeth();
     }
 }

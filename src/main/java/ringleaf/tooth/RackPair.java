@@ -34,7 +34,7 @@ public record RackPair(ToothForm pinion, double rackAddendum) {
                 - pinion.referenceRadius() * Math.sin(pinion.rack().pressureAngle());
     }
 
-    /** Contact ratio; holds while {@link #isClean()}. */
+    /** Contact ratio; holds while there is no {@link #interference()}. */
     public double ratio() {
         return (before() + after()) / pinion.basePitch();
     }
@@ -49,10 +49,5 @@ public record RackPair(ToothForm pinion, double rackAddendum) {
         double base = pinion.baseRadius();
         double start = Math.sqrt(Math.max(0, (form - base) * (form + base)));
         return before() - sine + start;
-    }
-
-    /** Whether the rack's tips meet the pinion outside its base tangent point and where its involute has begun. */
-    public boolean isClean() {
-        return interference() <= 1e-9 * pinion.module();
     }
 }

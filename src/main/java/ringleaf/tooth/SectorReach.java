@@ -9,13 +9,13 @@ package ringleaf.tooth;
  * Its space on the rim turns with it in the ratio of the teeth.
  *
  * @param pair the meshing gears, the sector's as the gear
- * @param rimRadius radius of the uncut rim beside the sector, mm, at least the gear's tip radius
  * @param halfAngle on the gear, from the line of centres to the middle of the farthest space with a tooth in it, rad
  */
-public record SectorReach(GearPair pair, double rimRadius, double halfAngle) {
+public record SectorReach(GearPair pair, double halfAngle) {
     /**
      * The reach for a pair and a rim.
      *
+     * @param rimRadius radius of the uncut rim beside the sector, mm, at least the gear's tip radius
      * @throws IllegalArgumentException when the rim lies inside the gear's tip circle
      */
     public static SectorReach of(GearPair pair, double rimRadius) {
@@ -29,7 +29,7 @@ public record SectorReach(GearPair pair, double rimRadius, double halfAngle) {
         double lens = cosine >= 1 ? 0 : Math.acos(Math.max(-1, cosine));
         double half =
                 (lens + pinion.halfAngleAt(tip)) * pinion.teeth() / pair.gear().teeth();
-        return new SectorReach(pair, rimRadius, half);
+        return new SectorReach(pair, half);
     }
 
     /**
@@ -42,16 +42,5 @@ public record SectorReach(GearPair pair, double rimRadius, double halfAngle) {
         // The first space that is not cut, (n + 1)/2 pitches from the middle, must stay out of reach at both ends.
         double pitches = (travel + 2 * halfAngle) / pair.gear().pitchAngle();
         return (int) Math.max(1, Math.ceil(pitches - 1 - 1e-9)) + 2 * spare;
-    }
-
-    /** Greatest travel of the gear, rad, that a sector of {@code spaces} allows with {@code spare} at each end. */
-    public double travel(int spaces, int spare) {
-        return (spaces - 2 * spare + 1) * pair.gear().pitchAngle() - 2 * halfAngle;
-    }
-
-    /** The angle of the gear from the first tip corner of such a sector to its last, on the gear's tip circle, rad. */
-    public double sectorAngle(int spaces) {
-        ToothForm gear = pair.gear();
-        return spaces * gear.pitchAngle() - 2 * gear.halfAngleAt(gear.tipRadius());
     }
 }

@@ -7,9 +7,8 @@ package ringleaf.tooth;
  *
  * @param pinion profile shift of the first gear, modules
  * @param gear profile shift of the second, modules
- * @param balanced whether both slide alike; false where a limit of undercut or tip came first
  */
-public record ShiftChoice(double pinion, double gear, boolean balanced) {
+public record ShiftChoice(double pinion, double gear) {
     /** Least tip thickness in modules: common practice, no source; 0.4 for case-hardened teeth. */
     public static final double LEAST_TIP = 0.2;
 
@@ -39,15 +38,15 @@ public record ShiftChoice(double pinion, double gear, boolean balanced) {
         double high = shiftUpTo(rack, pinionTeeth, most, leastTip);
         if (high <= low) {
             double shift = Math.max(least, Math.min(most, (low + high) / 2));
-            return new ShiftChoice(shift, shiftSum - shift, false);
+            return new ShiftChoice(shift, shiftSum - shift);
         }
         double x = low;
         double step = high - low;
         if (excess(rack, pinionTeeth, gearTeeth, high, shiftSum - high) <= 0) {
-            return new ShiftChoice(high, shiftSum - high, false);
+            return new ShiftChoice(high, shiftSum - high);
         }
         if (excess(rack, pinionTeeth, gearTeeth, low, shiftSum - low) >= 0) {
-            return new ShiftChoice(low, shiftSum - low, false);
+            return new ShiftChoice(low, shiftSum - low);
         }
         // More shift of the first gear always moves the sliding from it to its mate, so halving finds the balance.
         while (step > 1e-13) {
@@ -57,7 +56,7 @@ public record ShiftChoice(double pinion, double gear, boolean balanced) {
                 x = middle;
             }
         }
-        return new ShiftChoice(x, shiftSum - x, true);
+        return new ShiftChoice(x, shiftSum - x);
     }
 
     /** The shift {@code most}, or less where the tips would be too thin; mostly they are not, which is soon seen. */

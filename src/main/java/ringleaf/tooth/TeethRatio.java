@@ -25,10 +25,6 @@ public record TeethRatio(int driver, int driven) {
         return ratio() / wanted - 1;
     }
 
-    public boolean isExact(double wanted) {
-        return Math.abs(error(wanted)) < EXACT;
-    }
-
     /**
      * Whether the two have no common factor, so that each tooth meets each of the other gear in turn and wear spreads
      * evenly (a hunting tooth; common practice, no source).

@@ -41,20 +41,9 @@ public record ToothForm(double module, int teeth, double shift, double thinning,
         }
     }
 
-    /** Teeth of rack form A without shift or thinning, at full height. */
-    public static ToothForm of(double module, int teeth) {
-        return of(module, teeth, 0, 0, BasicRack.FORM_A);
-    }
-
     /** Teeth at full height: tip radius m (z/2 + ha* + x). */
     public static ToothForm of(double module, int teeth, double shift, double thinning, BasicRack rack) {
         return new ToothForm(module, teeth, shift, thinning, rack, module * (teeth / 2.0 + rack.addendum() + shift));
-    }
-
-    /** The same at another shift; the tip moves along, so a shortened tip stays shortened by as much. */
-    public ToothForm withShift(double newShift) {
-        double tip = tipRadius + module * (newShift - shift);
-        return new ToothForm(module, teeth, newShift, thinning, rack, tip);
     }
 
     public ToothForm withThinning(double newThinning) {
@@ -106,18 +95,8 @@ public record ToothForm(double module, int teeth, double shift, double thinning,
         return 2 * tipRadius;
     }
 
-    /** df = d - 2 m (hf* - x), mm. */
-    public double rootDiameter() {
-        return 2 * rootRadius();
-    }
-
     public double rootRadius() {
         return module * (teeth / 2.0 - rack.depth() + shift);
-    }
-
-    /** By how much the tip lies inside the full height m (ha* + x), mm; negative for a lengthened tooth. */
-    public double tipShortening() {
-        return module * (teeth / 2.0 + rack.addendum() + shift) - tipRadius;
     }
 
     /** Thickness of a tooth along the reference circle, mm: m (pi/2 + 2 x tan a) - thinning. */

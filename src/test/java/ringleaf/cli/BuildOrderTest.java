@@ -35,7 +35,7 @@ class BuildOrderTest {
     private List<Assembly> assemblies(String spec) {
         Asked asked = new Asked(spec, List.of(), 7, false, Optional.empty());
         List<Assembly> all = new ArrayList<>();
-        for (Design design : Run.read(asked, Surroundings.plain(folder), InputStream.nullInputStream())
+        for (Design design : Run.read(asked, new Surroundings(folder, false, false), InputStream.nullInputStream())
                 .design()) {
             all.add(design.assembly());
         }

@@ -176,9 +176,9 @@ class CommandsTest {
     @Test
     void aSpecMayComeThroughStandardInput() {
         Ran file = Ran.in(folder, "check", "harbour-light");
-        Ran piped = Ran.with(Surroundings.plain(folder), Presets.text("harbour-light"), "check", "-");
+        Ran piped = Ran.with(new Surroundings(folder, false, false), Presets.text("harbour-light"), "check", "-");
         assertThat(piped).isEqualTo(file);
-        Ran empty = Ran.with(Surroundings.plain(folder), "", "check", "-");
+        Ran empty = Ran.with(new Surroundings(folder, false, false), "", "check", "-");
         assertThat(empty.exit()).isEqualTo(2);
         assertThat(empty.err()).startsWith("standard input: ");
     }

@@ -50,7 +50,7 @@ class PagesRunTest {
 
     private PartsShown parts(String spec, String... sets) {
         Asked asked = new Asked(spec, List.of(sets), 21, false, Optional.empty());
-        Run run = Run.read(asked, Surroundings.plain(folder), new ByteArrayInputStream(new byte[0]));
+        Run run = Run.read(asked, new Surroundings(folder, false, false), new ByteArrayInputStream(new byte[0]));
         List<Design> designs = run.design();
         return PagePlans.parts(run.document(), designs, run.prepare(designs), wanted("dxf,pdf"));
     }
@@ -308,7 +308,7 @@ class PagesRunTest {
     @Test
     void spansOnOutlinesAreThoseOfTheTeeth() throws Exception {
         Asked asked = new Asked("lens-turntable-gears", List.of(), 21, false, Optional.empty());
-        Run run = Run.read(asked, Surroundings.plain(folder), new ByteArrayInputStream(new byte[0]));
+        Run run = Run.read(asked, new Surroundings(folder, false, false), new ByteArrayInputStream(new byte[0]));
         List<Design> designs = run.design();
         int compared = 0;
         for (SheetItem item : PagePlans.parts(run.document(), designs, List.of(), wanted("pdf"))

@@ -346,7 +346,7 @@ class PreviewTest {
     @Test
     void manyRedrawsLeaveNothingBehind() {
         Asked asked = new Asked("table.yaml", List.of(), 31, false, Optional.empty());
-        Redraw redraw = new Redraw(asked, Surroundings.plain(folder), new ReportPage.Live("", ""));
+        Redraw redraw = new Redraw(asked, new Surroundings(folder, false, false), new ReportPage.Live("", ""));
         byte[] first = redraw.now().page();
         Set<Thread> before = Thread.getAllStackTraces().keySet();
         for (int i = 0; i < 50; i++) {

@@ -45,7 +45,7 @@ final class Previewed implements AutoCloseable {
                 new ByteArrayInputStream(new byte[0]),
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
-                Surroundings.plain(folder)));
+                new Surroundings(folder, false, false)));
         serving.setDaemon(true);
         serving.start();
         address = awaitAddress();

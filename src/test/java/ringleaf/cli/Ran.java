@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 record Ran(int exit, String out, String err) {
     /** Runs the tool without a terminal and with nothing on standard input. */
     static Ran in(Path folder, String... args) {
-        return with(Surroundings.plain(folder), "", args);
+        return with(new Surroundings(folder, false, false), "", args);
     }
 
     static Ran with(Surroundings surroundings, String input, String... args) {

@@ -10,7 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import ringleaf.curve.Flattening;
+import ringleaf.curve.JtsShapes;
 import ringleaf.geom.Box;
 import ringleaf.geom.Path;
 import ringleaf.geom.Region;
@@ -73,7 +73,7 @@ class CouponPieceTest {
                 Geometry whole = new GeometryFactory().createPolygon();
                 double sum = 0;
                 for (Region region : layer.regions()) {
-                    Geometry one = Flattening.polygon(region, Tolerance.JUDGE);
+                    Geometry one = JtsShapes.polygon(region, Tolerance.JUDGE);
                     assertThat(one.isValid()).as(as).isTrue();
                     sum += one.getArea();
                     whole = whole.union(one);
@@ -93,8 +93,8 @@ class CouponPieceTest {
 
     private static void labels(Coupon coupon, Part part, String as) {
         CouponOutline outline = new CouponOutline(coupon);
-        Geometry plate = Flattening.polygon(outline.plate().get(0), Tolerance.JUDGE)
-                .union(Flattening.polygon(outline.plate().get(1), Tolerance.JUDGE));
+        Geometry plate = JtsShapes.polygon(outline.plate().get(0), Tolerance.JUDGE)
+                .union(JtsShapes.polygon(outline.plate().get(1), Tolerance.JUDGE));
         List<Box> boxes = new ArrayList<>();
         for (CouponLabel label : outline.labels()) {
             Box box = null;
@@ -103,7 +103,7 @@ class CouponPieceTest {
             }
             assertThat(label.height()).as(as + " " + label.text()).isGreaterThan(0.9);
             Geometry around =
-                    Flattening.polygon(Region.of(ringleaf.geom.Contour.rectangle(box.grown(0.4))), Tolerance.JUDGE);
+                    JtsShapes.polygon(Region.of(ringleaf.geom.Contour.rectangle(box.grown(0.4))), Tolerance.JUDGE);
             assertThat(around.difference(plate).getArea())
                     .as(as + ": " + label.text() + " meets an edge")
                     .isLessThan(1e-9);

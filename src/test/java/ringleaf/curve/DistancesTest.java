@@ -29,8 +29,8 @@ class DistancesTest {
             Segment a = IntersectionsTest.any(random);
             Segment b = IntersectionsTest.any(random);
             Gap gap = Distances.between(a, b);
-            LineString flatA = Flattening.lineString(Path.of(a), fine);
-            LineString flatB = Flattening.lineString(Path.of(b), fine);
+            LineString flatA = JtsShapes.lineString(Path.of(a), fine);
+            LineString flatB = JtsShapes.lineString(Path.of(b), fine);
             assertThat(gap.distance()).as("case " + i).isCloseTo(flatA.distance(flatB), within(3e-4));
             assertThat(gap.onFirst().distance(gap.onSecond())).isCloseTo(gap.distance(), within(1e-12));
             assertThat(Distances.distance(a, gap.onFirst())).isCloseTo(0, within(1e-9));
@@ -77,7 +77,7 @@ class DistancesTest {
             Random random = new Random(seed);
             RandomShapes shapes = new RandomShapes(seed, seed % 2 == 0);
             for (Region region : Overlay.union(shapes.some(1, 3))) {
-                var flat = new IndexedPointInAreaLocator(Flattening.polygon(region, fine));
+                var flat = new IndexedPointInAreaLocator(JtsShapes.polygon(region, fine));
                 for (int i = 0; i < 300; i++) {
                     // half of the points on the grid, where corners lie on each other's rays
                     Point p = i % 2 == 0

@@ -96,7 +96,7 @@ class OffsetTest {
         // the judge bridges near-straight corners with a chord, so its error grows with the radius it makes of an arc
         BufferParameters rules = new BufferParameters(200);
         rules.setSimplifyFactor(1e-5);
-        Geometry judged = BufferOp.bufferOp(Flattening.polygon(region, JUDGE), distance, rules);
+        Geometry judged = BufferOp.bufferOp(JtsShapes.polygon(region, JUDGE), distance, rules);
         double slack = 10 * JUDGE.length() * (region.perimeter() + 10);
         assertThat(OverlayJudge.area(made)).as(as).isCloseTo(judged.getArea(), within(slack));
         Geometry flat = OverlayJudge.flat(made);

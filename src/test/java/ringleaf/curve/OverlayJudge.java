@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -40,10 +41,10 @@ final class OverlayJudge {
     }
 
     static Geometry flat(List<Region> regions) {
-        Geometry all = Flattening.FACTORY.createPolygon();
+        Geometry all = new GeometryFactory().createPolygon();
         for (Region region : regions) {
             // chords of outlines that touch in a point may cross there, which the fixer puts right
-            Geometry one = GeometryFixer.fix(Flattening.polygon(region, FINE));
+            Geometry one = GeometryFixer.fix(JtsShapes.polygon(region, FINE));
             all = judged(all, one, OverlayNG.UNION);
         }
         return all;
@@ -58,7 +59,7 @@ final class OverlayJudge {
                 polygons.add(polygon);
             }
         }
-        return Flattening.FACTORY.createMultiPolygon(polygons.toArray(new Polygon[0]));
+        return new GeometryFactory().createMultiPolygon(polygons.toArray(new Polygon[0]));
     }
 
     static void checkAll(String as, List<Region> a, List<Region> b) {

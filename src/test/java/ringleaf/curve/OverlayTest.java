@@ -144,7 +144,7 @@ class OverlayTest {
     @Test
     void bladeWithAnEarThatTouchesTheBandFromInside() {
         // a disc on the end of a band, as large as the band is wide, larger, and tangent to one of its sides
-        Region band = Region.of(Shapes.arcSlot(Point.ORIGIN, 40, 4, 0, 2.5));
+        Region band = Region.of(ArcSlot.of(Point.ORIGIN, 40, 4, 0, 2.5));
         for (double radius : new double[] {4, 4.5, 5}) {
             List<Region> blade = Overlay.union(List.of(band, disc(40, 0, radius)));
             assertThat(blade).hasSize(1);

@@ -41,7 +41,7 @@ final class RandomShapes {
             case 3:
                 double start = angle();
                 double turn = grid ? (1 + random.nextInt(2)) * Math.PI / 2 : 0.3 + 3.5 * random.nextDouble();
-                return Region.of(Shapes.arcSlot(point(), length() + 4, length() / 2, start, start + turn));
+                return Region.of(ArcSlot.of(point(), length() + 4, length() / 2, start, start + turn));
             case 4:
                 double inner = length();
                 return Region.ring(point(), inner, inner + length());

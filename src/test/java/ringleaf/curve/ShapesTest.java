@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Box;
@@ -63,9 +64,9 @@ class ShapesTest {
                 discs.add(new Circle(new Point(x, y), grid ? 1 + random.nextInt(2) : 0.1 + 4 * random.nextDouble()));
             }
             Contour hull = Shapes.hull(discs);
-            Geometry judge = Flattening.FACTORY.createGeometryCollection();
+            Geometry judge = new GeometryFactory().createGeometryCollection();
             for (Circle disc : discs) {
-                judge = judge.union(Flattening.polygon(Region.disc(disc.centre(), disc.radius()), FINE));
+                judge = judge.union(JtsShapes.polygon(Region.disc(disc.centre(), disc.radius()), FINE));
             }
             assertThat(hull.area())
                     .as("seed " + seed)
@@ -77,7 +78,7 @@ class ShapesTest {
     @Test
     void arcSlotAndRingPieceHaveTheirClosedFormAreas() {
         Point centre = new Point(5, -3);
-        Contour slot = Shapes.arcSlot(centre, 20, 1.5, 1, 2.4);
+        Contour slot = ArcSlot.of(centre, 20, 1.5, 1, 2.4);
         assertThat(slot.area()).isCloseTo(1.4 * 20 * 3 + Math.PI * 2.25, within(1e-11));
         checkTangent(slot);
         Contour piece = Shapes.annulusSector(centre, 10, 12, 6, 6 - 2 * Math.PI + 0.5);
@@ -85,7 +86,7 @@ class ShapesTest {
         assertThat(Shapes.discSector(centre, 3, 0.2, 1.2).area()).isCloseTo(4.5, within(1e-12));
         assertThatThrownBy(() -> Shapes.annulusSector(centre, 10, 9, 0, 1))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Shapes.arcSlot(centre, 1, 1, 0, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> ArcSlot.of(centre, 1, 1, 0, 1)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
@@ -113,7 +114,7 @@ class ShapesTest {
             double sagitta = 30 * (1 - Math.cos(Math.PI / expected[i]));
             assertThat(sagitta).isLessThanOrEqualTo(tolerances[i]);
         }
-        Polygon ring = Flattening.polygon(Region.ring(Point.ORIGIN, 5, 8), FINE);
+        Polygon ring = JtsShapes.polygon(Region.ring(Point.ORIGIN, 5, 8), FINE);
         assertThat(ring.isValid()).isTrue();
         assertThat(ring.getArea()).isCloseTo(Math.PI * 39, within(1e-3));
         assertThat(Flattening.points(Contour.circle(Point.ORIGIN, 1), new Tolerance(5)))

@@ -32,12 +32,12 @@ class DrawingTest {
 
     @Test
     void aFlatPartIsCut() {
-        assertThat(names(PartDrawing.of(part(3, Layer.of(RING, 0, 3))))).containsExactly("cut");
+        assertThat(names(Drawings.of(part(3, Layer.of(RING, 0, 3))))).containsExactly("cut");
     }
 
     @Test
     void aSteppedPartHasLevelsFromTheBedUpAndHeightsToRead() {
-        Drawing drawing = PartDrawing.of(part(3, Layer.of(RING, 0, 1), Layer.of(RING, 1, 3)));
+        Drawing drawing = Drawings.of(part(3, Layer.of(RING, 0, 1), Layer.of(RING, 1, 3)));
         assertThat(names(drawing)).containsExactly("level-1", "level-2", "guide");
         assertThat(drawing.layers().get(1).note()).isEqualTo("z 1 to 3");
         assertThat(drawing.layers().get(2).things())
@@ -51,7 +51,7 @@ class DrawingTest {
 
     @Test
     void aSinglePartCarriesItsNameOnItsMaterial() {
-        Drawing drawing = PartDrawing.of(part(1, Layer.of(RING, 0, 3)));
+        Drawing drawing = Drawings.of(part(1, Layer.of(RING, 0, 3)));
         assertThat(names(drawing)).containsExactly("cut", "mark");
         Box text = drawing.layers().get(1).things().get(0).box();
         for (Point corner : List.of(
@@ -62,20 +62,20 @@ class DrawingTest {
             assertThat(corner.norm()).isBetween(32.8, 54.2);
         }
         Part quiet = part(1, Layer.of(RING, 0, 3));
-        assertThat(names(PartDrawing.of(quiet, new PartDrawing.Options(Naming.NONE, Map.of()))))
+        assertThat(names(Drawings.of(quiet, new PartDrawing.Options(Naming.NONE, Map.of()))))
                 .containsExactly("cut");
     }
 
     @Test
     void letteringIsLeftOutWhereThereIsNoRoom() {
         Region narrow = Region.ring(Point.ORIGIN, 54, 55);
-        assertThat(names(PartDrawing.of(part(1, Layer.of(narrow, 0, 3))))).containsExactly("cut");
+        assertThat(names(Drawings.of(part(1, Layer.of(narrow, 0, 3))))).containsExactly("cut");
     }
 
     @Test
     void stylesOfLayersCanBeSet() {
         LayerStyle red = new LayerStyle(0xC02020, 1, 0.2);
-        Drawing drawing = PartDrawing.of(
+        Drawing drawing = Drawings.of(
                 part(2, Layer.of(RING, 0, 3)),
                 new PartDrawing.Options(Naming.EVERYWHERE, Map.of(DrawingLayer.CUT, red)));
         assertThat(drawing.layers().get(0).style()).isEqualTo(red);

@@ -61,13 +61,22 @@ final class Explored {
         return grid.orElseThrow();
     }
 
+    private static final Exploration.Patience ENDLESS = new Exploration.Patience() {
+        @Override
+        public boolean isOver() {
+            return false;
+        }
+
+        @Override
+        public boolean isOutEvenForJudging() {
+            return false;
+        }
+    };
+
     static Exploration.Result run(String text, String minimise, int keep, int threads, String... vary) {
         Variants variants = variants(text);
         return new Exploration(variants, grid(variants, vary), 61, threads)
-                .run(
-                        new Exploration.Asked(Optional.ofNullable(minimise), keep, 0),
-                        (d, t) -> {},
-                        Exploration.Patience.ENDLESS)
+                .run(new Exploration.Asked(Optional.ofNullable(minimise), keep, 0), (d, t) -> {}, ENDLESS)
                 .orElseThrow();
     }
 

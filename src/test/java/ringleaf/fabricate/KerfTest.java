@@ -11,7 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import ringleaf.curve.Flattening;
+import ringleaf.curve.JtsShapes;
+import ringleaf.curve.Offset;
 import ringleaf.curve.Overlay;
 import ringleaf.curve.Shapes;
 import ringleaf.geom.Arc;
@@ -25,6 +26,7 @@ import ringleaf.part.Finding;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.report.FindingWords;
+import ringleaf.tooth.Forms;
 import ringleaf.tooth.GearOutline;
 import ringleaf.tooth.ToothForm;
 
@@ -50,12 +52,12 @@ class KerfTest {
     @Test
     void beamOnTheLineLeavesASmallerPartAndALargerOpening() {
         Region drawn = Region.of(Contour.rectangle(new Box(0, 0, 2, 4)));
-        Box part = Kerf.left(drawn, 0.2).get(0).box();
+        Box part = Offset.of(drawn, -0.2 / 2).get(0).box();
         assertThat(part.width()).isCloseTo(1.8, within(1e-12));
         assertThat(part.height()).isCloseTo(3.8, within(1e-12));
         Region sheet = new Region(
                 Contour.rectangle(new Box(-10, -10, 12, 14)), List.of(Contour.rectangle(new Box(0, 0, 2, 4))));
-        Box opening = Kerf.left(sheet, 0.2).get(0).holes().get(0).box();
+        Box opening = Offset.of(sheet, -0.2 / 2).get(0).holes().get(0).box();
         assertThat(opening.width()).isCloseTo(2.2, within(1e-12));
         assertThat(opening.height()).isCloseTo(4.2, within(1e-12));
     }
@@ -66,7 +68,7 @@ class KerfTest {
                 Shapes.roundedRectangle(new Box(0, 0, 40, 30), 4),
                 List.of(Contour.circle(new Point(10, 10), 3), Contour.circle(new Point(30, 20), 1.2)));
         Region drawn = kerfed(plate, 0.23);
-        Region made = Kerf.left(drawn, 0.23).get(0);
+        Region made = Offset.of(drawn, -0.23 / 2).get(0);
         assertThat(made.area()).isCloseTo(plate.area(), within(1e-9));
         assertThat(made.holes()).hasSize(2);
         assertThat(((Arc) drawn.holes().get(1).segments().get(0)).radius()).isCloseTo(1.2 - 0.115, within(1e-12));
@@ -86,7 +88,7 @@ class KerfTest {
     void kerfedFlanksAreInvolutesOfTheSameBaseCircle() {
         double kerf = 0.18;
         for (int teeth : new int[] {24, 120}) {
-            ToothForm form = ToothForm.of(0.8, teeth);
+            ToothForm form = Forms.of(0.8, teeth);
             Contour nominal = GearOutline.of(form, Tolerance.CURVE).external();
             Contour drawn = kerfed(Region.of(nominal), kerf).outer();
             double base = form.baseRadius();
@@ -125,9 +127,9 @@ class KerfTest {
                             List.of(Region.disc(new Point(x, 0), 5), Region.disc(new Point(-x, 3), 2)))
                     .get(0);
             double kerf = 0.05 + 0.3 * random.nextDouble();
-            Geometry exact = Flattening.polygon(kerfed(shape, kerf), fine);
+            Geometry exact = JtsShapes.polygon(kerfed(shape, kerf), fine);
             BufferParameters parameters = new BufferParameters(60);
-            Geometry buffer = BufferOp.bufferOp(Flattening.polygon(shape, fine), kerf / 2, parameters);
+            Geometry buffer = BufferOp.bufferOp(JtsShapes.polygon(shape, fine), kerf / 2, parameters);
             assertThat(exact.symDifference(buffer).getArea()).as("trial %d", i).isLessThan(exact.getLength() * 2e-4);
         }
     }

@@ -10,7 +10,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
-import ringleaf.curve.Flattening;
+import ringleaf.curve.JtsShapes;
 import ringleaf.curve.Shapes;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
@@ -19,6 +19,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
+import ringleaf.tooth.Forms;
 import ringleaf.tooth.GearOutline;
 import ringleaf.tooth.ToothForm;
 
@@ -34,7 +35,7 @@ class LeadPlanTest {
 
     /** Judged by a public topology library: in the scrap all the way, and well off everything that is cut. */
     private static void judge(Region started, List<Path> leads, double length) {
-        Geometry material = Flattening.polygon(started, FINE);
+        Geometry material = JtsShapes.polygon(started, FINE);
         for (Path lead : leads) {
             assertThat(lead.segments()).hasSize(1);
             Segment line = lead.segments().get(0);
@@ -86,7 +87,7 @@ class LeadPlanTest {
 
     @Test
     void wheelsAreBegunOnATip() {
-        ToothForm form = ToothForm.of(1, 24);
+        ToothForm form = Forms.of(1, 24);
         Region wheel = Region.of(GearOutline.of(form, Tolerance.CURVE).external());
         LeadPlan plan = new LeadPlan(1, List.of(Region.disc(Point.ORIGIN, form.tipRadius() - 0.02)));
         Region started = plan.started(wheel);

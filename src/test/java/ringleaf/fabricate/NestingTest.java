@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
-import ringleaf.curve.Flattening;
-import ringleaf.curve.Shapes;
+import ringleaf.curve.ArcSlot;
+import ringleaf.curve.JtsShapes;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
@@ -39,7 +39,7 @@ class NestingTest {
     }
 
     private static Region leaf(double radius, double half, double sweep) {
-        return Region.of(Shapes.arcSlot(Point.ORIGIN, radius, half, 0.3, 0.3 + sweep));
+        return Region.of(ArcSlot.of(Point.ORIGIN, radius, half, 0.3, 0.3 + sweep));
     }
 
     /** Judged by a public topology library on flattened outlines: apart by the gap, inside the margin, all there. */
@@ -54,7 +54,7 @@ class NestingTest {
                 assertThat(box.minY()).isGreaterThanOrEqualTo(size.margin() - 1e-9);
                 assertThat(box.maxX()).isLessThanOrEqualTo(size.width() - size.margin() + 1e-9);
                 assertThat(box.maxY()).isLessThanOrEqualTo(size.height() - size.margin() + 1e-9);
-                shapes.add(Flattening.polygon(placed, FINE));
+                shapes.add(JtsShapes.polygon(placed, FINE));
                 count++;
             }
             for (int i = 0; i < shapes.size(); i++) {

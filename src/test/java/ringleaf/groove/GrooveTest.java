@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
-import ringleaf.curve.Flattening;
+import ringleaf.curve.JtsShapes;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
@@ -90,7 +90,7 @@ class GrooveTest {
     /** Half the angle over which some phase of the tooth covers each circle. */
     private static double[] swept(BeltTooth tooth, int teeth, double[] radii) {
         Rolling rolling = new Rolling(tooth.pitch() * teeth / (2 * Math.PI));
-        List<Point> edge = Flattening.points(tooth.edge(), new Tolerance(1e-5));
+        List<Point> edge = JtsShapes.points(tooth.edge(), new Tolerance(1e-5));
         double reach = rolling.reach(tooth);
         double[] widest = new double[radii.length];
         int phases = 250;
@@ -124,10 +124,10 @@ class GrooveTest {
                 Groove groove = Groove.generated(tooth, teeth, 0.04 * pitch, 0.02 * pitch, Tolerance.CURVE);
                 double radius = pitch * teeth / (2 * Math.PI);
                 List<Point> seated = new ArrayList<>();
-                for (Point p : Flattening.points(tooth.edge(), new Tolerance(1e-5))) {
+                for (Point p : JtsShapes.points(tooth.edge(), new Tolerance(1e-5))) {
                     seated.add(new Point(p.x(), p.y() + radius));
                 }
-                List<Point> edge = Flattening.points(groove.edge(), new Tolerance(1e-5));
+                List<Point> edge = JtsShapes.points(groove.edge(), new Tolerance(1e-5));
                 double least = Double.POSITIVE_INFINITY;
                 for (Point p : edge) {
                     if (p.x() > 0) {
@@ -184,7 +184,7 @@ class GrooveTest {
     private static Geometry opening(Groove groove) {
         List<Segment> pieces = new ArrayList<>(groove.edge().segments());
         pieces.add(Arc.around(Point.ORIGIN, groove.edge().end(), groove.edge().start(), false));
-        return Flattening.polygon(Region.of(new Contour(pieces)), new Tolerance(1e-4));
+        return JtsShapes.polygon(Region.of(new Contour(pieces)), new Tolerance(1e-4));
     }
 
     /**
@@ -230,7 +230,7 @@ class GrooveTest {
             Groove groove = Groove.generated(each.getValue(), 18, 0.05, 0.05, Tolerance.CURVE);
             Contour outline = groove.outline(0.3);
             assertThat(outline.isCounterClockwise()).isTrue();
-            assertThat(Flattening.polygon(Region.of(outline), Tolerance.JUDGE).isValid())
+            assertThat(JtsShapes.polygon(Region.of(outline), Tolerance.JUDGE).isValid())
                     .as(each.getKey())
                     .isTrue();
             Contour turned = groove.outline(0.3 + 2 * Math.PI / 18);

@@ -21,7 +21,7 @@ class FoldedCoverTest {
         Band band = new Band(pivotRadius, width, Math.toRadians(158), 18);
         FoldedCover cover = new FoldedCover(band, band.bladeAngle(24));
         assertThat(cover.leakArea(50)).isCloseTo(leak, within(1e-4));
-        assertThat(cover.lap(50)).isCloseTo(lap, within(1e-3));
+        assertThat(cover.lap(50, FoldedCover.LAP_CAP)).isCloseTo(lap, within(1e-3));
         assertThat(cover.isTight(50, 0)).isEqualTo(leak == 0);
     }
 
@@ -29,10 +29,10 @@ class FoldedCoverTest {
     @Test
     void workedCase() {
         double closed = WORKED.bladeAngle(4);
-        assertThat(new FoldedCover(WORKED, closed).lap(32)).isCloseTo(0.061, within(5e-4));
-        assertThat(new FoldedCover(WORKED, 0).layers()).isEqualTo(7);
-        assertThat(new FoldedCover(WORKED, Math.toRadians(11.0535)).layers()).isEqualTo(8);
-        assertThat(new FoldedCover(WORKED, 0).lap(32)).isEqualTo(FoldedCover.LAP_CAP);
+        assertThat(new FoldedCover(WORKED, closed).lap(32, FoldedCover.LAP_CAP)).isCloseTo(0.061, within(5e-4));
+        assertThat(new FoldedCover(WORKED, 0).layers(0)).isEqualTo(7);
+        assertThat(new FoldedCover(WORKED, Math.toRadians(11.0535)).layers(0)).isEqualTo(8);
+        assertThat(new FoldedCover(WORKED, 0).lap(32, FoldedCover.LAP_CAP)).isEqualTo(FoldedCover.LAP_CAP);
         int over = new FoldedCover(WORKED, 0).bladesOver(new Point(WORKED.pivotRadius(), 0));
         assertThat(over).as("five other blades over each pivot").isEqualTo(6);
     }
@@ -44,7 +44,7 @@ class FoldedCoverTest {
         int blades = seed % 4 == 0 ? 24 + random.nextInt(41) : 3 + random.nextInt(17);
         double tolerance = blades > 20 ? 1e-4 : 2e-5;
         double open = 20 + 20 * random.nextDouble();
-        Band band = Band.around(
+        Band band = around(
                 open, open * (0.12 + 0.3 * random.nextDouble()), Math.toRadians(75 + 95 * random.nextDouble()), blades);
         double b = band.bladeAngle(open * (1 - 1.05 * random.nextDouble()));
         double clear = open * (0.93 + 0.07 * random.nextDouble());
@@ -55,7 +55,7 @@ class FoldedCoverTest {
         double edges = 4 * Math.PI * clear + 8 * blades * band.width();
         double polygons = flat.leak(clear, 0, 0);
         assertThat(polygons).as(what).isCloseTo(leak, within(1e-6 + edges * tolerance));
-        double lap = cover.lap(clear);
+        double lap = cover.lap(clear, FoldedCover.LAP_CAP);
         if (lap > 0.1 && lap < FoldedCover.LAP_CAP) {
             // A gap that the blades close by 0.02 mm more width is wider than the chords' error; one less is none.
             assertThat(flat.leak(clear, lap / 2 - 2 * tolerance, 3 * tolerance))
@@ -72,13 +72,13 @@ class FoldedCoverTest {
         Random random = new Random(seed);
         int blades = 3 + random.nextInt(30);
         double open = 20 + 20 * random.nextDouble();
-        Band band = Band.around(
+        Band band = around(
                 open, open * (0.12 + 0.3 * random.nextDouble()), Math.toRadians(75 + 95 * random.nextDouble()), blades);
         double b = band.bladeAngle(open * (1 - random.nextDouble()));
         String what = "seed " + seed + ": " + band + " at " + b;
         FoldedCover cover = new FoldedCover(band, b);
         FlatBlades flat = new FlatBlades(band, b, 1e-3);
-        assertThat(cover.layers()).as(what).isEqualTo(flat.depth());
+        assertThat(cover.layers(0)).as(what).isEqualTo(flat.depth());
         for (int i = 0; i < 200; i++) {
             Point point = Point.polar(band.outerRadius() * random.nextDouble(), 7 * random.nextDouble());
             assertThat(cover.bladesOver(point)).as(what).isEqualTo(flat.over(point.x(), point.y()));
@@ -90,18 +90,29 @@ class FoldedCoverTest {
         Random random = new Random(77);
         for (int i = 0; i < 60; i++) {
             double open = 30;
-            Band band = Band.around(open, 4 + 6 * random.nextDouble(), 1.4 + 1.4 * random.nextDouble(), 5 + i % 30);
+            Band band = new Band(
+                    open + 4 + 6 * random.nextDouble() / 2,
+                    4 + 6 * random.nextDouble(),
+                    1.4 + 1.4 * random.nextDouble(),
+                    5 + i % 30);
             double b = band.bladeAngle(open * (1 - random.nextDouble()));
             double f = i % 2 == 0 ? 64 : 1 / 32.0;
             Band scaled = new Band(band.pivotRadius() * f, band.width() * f, band.span(), band.blades());
             FoldedCover one = new FoldedCover(band, b);
             FoldedCover other = new FoldedCover(scaled, b);
-            assertThat(other.layers()).isEqualTo(one.layers());
+            assertThat(other.layers(0)).isEqualTo(one.layers(0));
             assertThat(other.leakArea(29 * f) / (f * f)).isCloseTo(one.leakArea(29), within(1e-9));
-            double lap = one.lap(29);
+            double lap = one.lap(29, FoldedCover.LAP_CAP);
             if (lap * Math.max(f, 1) < FoldedCover.LAP_CAP) {
-                assertThat(other.lap(29 * f) / f).as("case " + i).isCloseTo(lap, within(1e-6));
+                assertThat(other.lap(29 * f, FoldedCover.LAP_CAP) / f)
+                        .as("case " + i)
+                        .isCloseTo(lap, within(1e-6));
             }
         }
+    }
+
+    /** The band whose inner edge lies at {@code inner} mm in the open pose. */
+    private static Band around(double inner, double width, double span, int blades) {
+        return new Band(inner + width / 2, width, span, blades);
     }
 }

@@ -13,8 +13,8 @@ import ringleaf.geom.Point;
 class PinInSlotTest {
     private static final Band BAND = new Band(37.4, 10.5, Math.toRadians(145), 14);
     private static final double CLOSED = Math.toRadians(44);
-    private static final List<DrivePin> PINS =
-            List.of(new DrivePin.FarEnd(), DrivePin.Lever.outward(6, CLOSED), DrivePin.Lever.inward(3, CLOSED));
+    private static final List<DrivePin> PINS = List.of(
+            new DrivePin.FarEnd(), new DrivePin.Lever(6, -CLOSED / 2), new DrivePin.Lever(3, Math.PI - CLOSED / 2));
 
     @Test
     void asDrawnItIsTheSlotsOwnLaw() {

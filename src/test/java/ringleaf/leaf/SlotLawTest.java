@@ -21,14 +21,14 @@ class SlotLawTest {
     @ParameterizedTest
     @CsvSource({"4, 4.1946", "6, 6.0177", "8, 7.6873"})
     void leverTurnsTheRingLittle(double length, double travelDeg) {
-        SlotLaw law = new SlotLaw.Radial(WORKED, DrivePin.Lever.outward(length, CLOSED));
+        SlotLaw law = new SlotLaw.Radial(WORKED, new DrivePin.Lever(length, -CLOSED / 2));
         // The triangle axis, pivot, pin at the ends of the travel, by itself.
         double across = length * Math.sin(CLOSED / 2);
         double out = 37.4 + length * Math.cos(CLOSED / 2);
         assertThat(law.ringAngle(CLOSED)).isCloseTo(2 * Math.atan2(across, out), within(1e-12));
         assertThat(Math.toDegrees(law.ringAngle(CLOSED))).isCloseTo(travelDeg, within(1e-4));
         assertThat(worst(law)).as("about 20 degrees").isLessThan(Math.toRadians(20.5));
-        SlotLaw inward = new SlotLaw.Radial(WORKED, DrivePin.Lever.inward(length, CLOSED));
+        SlotLaw inward = new SlotLaw.Radial(WORKED, new DrivePin.Lever(length, Math.PI - CLOSED / 2));
         assertThat(inward.ringAngle(CLOSED)).as("turns the other way").isNegative();
     }
 
@@ -42,7 +42,7 @@ class SlotLawTest {
 
     @Test
     void radialSlotsPointAtTheAxisAndTheInverseHolds() {
-        for (DrivePin pin : new DrivePin[] {new DrivePin.FarEnd(), DrivePin.Lever.inward(3.5, CLOSED)}) {
+        for (DrivePin pin : new DrivePin[] {new DrivePin.FarEnd(), new DrivePin.Lever(3.5, Math.PI - CLOSED / 2)}) {
             SlotLaw law = new SlotLaw.Radial(WORKED, pin);
             double open = law.pinInRing(0).angle();
             for (int i = 0; i <= 50; i++) {
@@ -101,7 +101,7 @@ class SlotLawTest {
         assertThat(velocity.cross(along) / velocity.norm() / along.norm()).isCloseTo(0, within(1e-9));
         assertThat(SlotLaw.LinearOpening.turnsBack(WORKED, far, Math.toRadians(17)))
                 .isNaN();
-        assertThat(SlotLaw.LinearOpening.turnsBack(WORKED, DrivePin.Lever.outward(6, CLOSED), CLOSED))
+        assertThat(SlotLaw.LinearOpening.turnsBack(WORKED, new DrivePin.Lever(6, -CLOSED / 2), CLOSED))
                 .isCloseTo(CLOSED / 2, within(1e-12));
     }
 }

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import ringleaf.tooth.BasicRack;
+import ringleaf.tooth.Forms;
 import ringleaf.tooth.GearPair;
 import ringleaf.tooth.InternalForm;
 import ringleaf.tooth.InternalPair;
-import ringleaf.tooth.ToothForm;
 
 /** Meshes with sizes off, against the relations of involute teeth (handbook knowledge, from memory). */
 class MeshOffTest {
@@ -17,7 +17,7 @@ class MeshOffTest {
             new Material("cutter", "sheet", true, 3, 1, 1.5, 0.15, 0.2, 0.1, 0, 1.2, 3000, 0.02, 0.3, 0.1);
 
     private static GearPair pair() {
-        return GearPair.of(ToothForm.of(1, 20), ToothForm.of(1, 40)).withNormalBacklash(0.2, 0.5);
+        return GearPair.of(Forms.of(1, 20), Forms.of(1, 40)).withNormalBacklash(0.2, 0.5);
     }
 
     private static double[][] off(SizesOff sizes) {
@@ -56,8 +56,8 @@ class MeshOffTest {
         assertThat(more).isCloseTo(2 * 0.01 * Math.tan(Math.toRadians(20)), within(2e-4));
         assertThat(mesh.margins(off, 0.01).backlash()).as("leaned back").isCloseTo(pair().backlash(), within(1e-12));
         off = off(sizes);
-        off[mesh.firstTooth()][0] = 0.03;
-        off[mesh.secondTooth()][0] = -0.01;
+        off[1][0] = 0.03;
+        off[4][0] = -0.01;
         assertThat(mesh.margins(off, 0).backlash()).isCloseTo(pair().backlash() - 0.02, within(1e-9));
         off = off(sizes);
         off[mesh.secondTip()][0] = 0.2;
@@ -70,7 +70,7 @@ class MeshOffTest {
     @Test
     void ringsTheOtherWay() {
         InternalPair pair = InternalPair.of(
-                        ToothForm.of(1, 20), InternalForm.of(1, 72, 0, 0, BasicRack.ofAngle(Math.toRadians(20))))
+                        Forms.of(1, 20), InternalForm.of(1, 72, 0, 0, BasicRack.ofAngle(Math.toRadians(20))))
                 .withCleanTips()
                 .withNormalBacklash(0.2, 0.5);
         SizesOff sizes = new SizesOff();

@@ -16,10 +16,11 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ringleaf.curve.ArcSlot;
 import ringleaf.curve.Distances;
 import ringleaf.curve.Shapes;
 import ringleaf.draw.Drawing;
-import ringleaf.draw.PartDrawing;
+import ringleaf.draw.Drawings;
 import ringleaf.draw.dxf.DxfVersion;
 import ringleaf.draw.dxf.DxfWriter;
 import ringleaf.draw.svg.SvgWriter;
@@ -165,7 +166,7 @@ class OutlineFileTest {
                     List.of(Layer.of(region, 0, 3)),
                     List.of(),
                     "");
-            Drawing drawing = PartDrawing.of(part);
+            Drawing drawing = Drawings.of(part);
             String as = "seed " + seed;
             String svg = new String(SvgWriter.write(drawing), StandardCharsets.UTF_8);
             same(read("plate.svg", svg, reading("cut")).get(0), region, 3e-6, as);
@@ -183,7 +184,7 @@ class OutlineFileTest {
         List<Contour> holes = new ArrayList<>();
         holes.add(Contour.circle(Point.ORIGIN, 5 + 15 * random.nextDouble()));
         holes.add(Shapes.obround(new Point(25, 3), new Point(30, 9 * random.nextDouble()), 1 + random.nextDouble()));
-        holes.add(Shapes.arcSlot(Point.ORIGIN, 30, 1.5, 2.6, 2.7 + random.nextDouble()));
+        holes.add(ArcSlot.of(Point.ORIGIN, 30, 1.5, 2.6, 2.7 + random.nextDouble()));
         return new Region(outer, holes);
     }
 

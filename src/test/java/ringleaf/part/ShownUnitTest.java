@@ -32,7 +32,7 @@ class ShownUnitTest {
         "IN,3.96875,0.15625 in"
     })
     void lengthsAreToldToWhatCanBeMeasured(ShownUnit unit, double mm, String told) {
-        assertThat(unit.length(mm)).isEqualTo(told);
+        assertThat(unit.figure(mm, "mm")).isEqualTo(told);
     }
 
     @ParameterizedTest

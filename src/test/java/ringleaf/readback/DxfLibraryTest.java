@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ringleaf.draw.PartDrawing;
+import ringleaf.draw.Drawings;
 import ringleaf.draw.dxf.DxfVersion;
 import ringleaf.draw.dxf.DxfWriter;
 import ringleaf.geom.Contour;
@@ -48,7 +48,7 @@ class DxfLibraryTest {
         for (DxfVersion version : DxfVersion.values()) {
             for (Part part : parts) {
                 Path file = folder.resolve(version + "-" + part.name() + "-" + command.size() + ".dxf");
-                Files.write(file, DxfWriter.write(PartDrawing.of(part), version));
+                Files.write(file, DxfWriter.write(Drawings.of(part), version));
                 command.add(file.toString());
             }
         }

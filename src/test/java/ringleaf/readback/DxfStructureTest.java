@@ -16,9 +16,9 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import ringleaf.draw.Drawing;
 import ringleaf.draw.DrawingLayer;
+import ringleaf.draw.Drawings;
 import ringleaf.draw.Drawn;
 import ringleaf.draw.LayerStyle;
-import ringleaf.draw.PartDrawing;
 import ringleaf.draw.dxf.DxfVersion;
 import ringleaf.draw.dxf.DxfWriter;
 import ringleaf.geom.Arc;
@@ -36,7 +36,7 @@ class DxfStructureTest {
     @ParameterizedTest
     @MethodSource("parts")
     void fullFileHangsTogether(Part part) {
-        DxfReader read = new DxfReader(DxfWriter.write(PartDrawing.of(part), DxfVersion.AC1015));
+        DxfReader read = new DxfReader(DxfWriter.write(Drawings.of(part), DxfVersion.AC1015));
         assertThat(read.sections)
                 .containsExactly("HEADER", "CLASSES", "TABLES", "BLOCKS", "ENTITIES", "OBJECTS", "EOF");
         assertThat(read.header.get("$ACADVER").get(0).value()).isEqualTo("AC1015");
@@ -83,7 +83,7 @@ class DxfStructureTest {
     @MethodSource("parts")
     void layersAreDeclaredAndTheViewShowsThePart(Part part) {
         for (DxfVersion version : DxfVersion.values()) {
-            DxfReader read = new DxfReader(DxfWriter.write(PartDrawing.of(part), version));
+            DxfReader read = new DxfReader(DxfWriter.write(Drawings.of(part), version));
             Set<String> layers = new HashSet<>();
             for (DxfReader.Item item : read.items) {
                 if (item.type().equals("LAYER")) {
@@ -106,7 +106,7 @@ class DxfStructureTest {
     @ParameterizedTest
     @MethodSource("parts")
     void oldVersionHasOnlyWhatItKnows(Part part) {
-        DxfReader read = new DxfReader(DxfWriter.write(PartDrawing.of(part), DxfVersion.R12));
+        DxfReader read = new DxfReader(DxfWriter.write(Drawings.of(part), DxfVersion.R12));
         assertThat(read.sections).containsExactly("HEADER", "TABLES", "BLOCKS", "ENTITIES", "EOF");
         assertThat(read.header.get("$ACADVER").get(0).value()).isEqualTo("AC1009");
         assertThat(read.pairs).noneMatch(p -> p.code() == 100 || p.code() == 330 || p.code() == 5);

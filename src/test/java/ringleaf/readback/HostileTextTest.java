@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import ringleaf.draw.PartDrawing;
+import ringleaf.draw.Drawings;
 import ringleaf.draw.dxf.DxfVersion;
 import ringleaf.draw.dxf.DxfWriter;
 import ringleaf.draw.format.Formats;
@@ -59,13 +59,13 @@ class HostileTextTest {
         for (int i = 0; i < 60; i++) {
             String text = i < BAD.size() ? BAD.get(i) : random(random);
             Part part = part(text);
-            SvgReader svg = new SvgReader(SvgWriter.write(PartDrawing.of(part)));
+            SvgReader svg = new SvgReader(SvgWriter.write(Drawings.of(part)));
             assertThat(svg.root().getElementsByTagName("script").getLength()).isZero();
             assertThat(svg.figures.stream().filter(f -> f.layer().equals("cut")))
                     .as("seed " + seed)
                     .hasSize(2);
             for (DxfVersion version : DxfVersion.values()) {
-                byte[] file = DxfWriter.write(PartDrawing.of(part), version);
+                byte[] file = DxfWriter.write(Drawings.of(part), version);
                 boolean plain = true;
                 for (byte b : file) {
                     plain &= b == '\n' || b >= ' ' && b < 127;
@@ -99,7 +99,8 @@ class HostileTextTest {
             Map<String, List<String>> paths =
                     PartFiles.add(design, new PartFiles.Wanted(Formats.outlines(), Map.of()), files);
             assertThat(files.files().keySet()).allMatch(p -> p.matches("parts/[a-z0-9-]+\\.(svg|dxf)"));
-            byte[] json = DesignJson.write("1", text, List.of(new MechanismReport(design, List.of(), paths)));
+            byte[] json = DesignJson.write(
+                    "1", text, List.of(new MechanismReport(design, List.of(), paths)), List.of(), List.of());
             JsonNode node = new ObjectMapper().readTree(json);
             assertThat(node.get("mechanisms").size()).isEqualTo(1);
             String csv = new String(PartsCsv.write(List.of(design)), StandardCharsets.UTF_8);

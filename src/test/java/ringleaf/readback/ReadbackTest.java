@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ringleaf.draw.Drawing;
-import ringleaf.draw.PartDrawing;
+import ringleaf.draw.Drawings;
 import ringleaf.draw.dxf.DxfVersion;
 import ringleaf.draw.dxf.DxfWriter;
 import ringleaf.draw.svg.SvgWriter;
@@ -32,7 +32,7 @@ class ReadbackTest {
     @ParameterizedTest
     @MethodSource("parts")
     void svgIsThePart(Part part) throws Exception {
-        SvgReader read = new SvgReader(SvgWriter.write(PartDrawing.of(part)));
+        SvgReader read = new SvgReader(SvgWriter.write(Drawings.of(part)));
         // 2e-6 mm: contract; two pieces of 120 degrees with six decimals come to half of it.
         compare(part, read.figures, 2e-6, Math.toRadians(120));
         String[] view = read.root().getAttribute("viewBox").split(" ");
@@ -43,14 +43,14 @@ class ReadbackTest {
         assertThat(Double.parseDouble(view[3])).isEqualTo(box.height() + 2, within(2e-6));
         assertThat(read.root().getAttribute("width")).isEqualTo(view[2] + "mm");
         assertThat(read.root().getAttribute("height")).isEqualTo(view[3] + "mm");
-        assertThat(new String(SvgWriter.write(PartDrawing.of(part)))).doesNotContain("transform", "style=");
+        assertThat(new String(SvgWriter.write(Drawings.of(part)))).doesNotContain("transform", "style=");
     }
 
     @ParameterizedTest
     @MethodSource("parts")
     void dxfIsThePart(Part part) {
         for (DxfVersion version : DxfVersion.values()) {
-            DxfReader read = new DxfReader(DxfWriter.write(PartDrawing.of(part), version));
+            DxfReader read = new DxfReader(DxfWriter.write(Drawings.of(part), version));
             // Coordinates of 9 decimals move a point by 0.7e-9 mm at most; a bulge of 13 adds less.
             compare(part, read.figures, 1e-8, Math.PI + 1e-9);
             assertThat(read.variable("$INSUNITS", 70)).isEqualTo(4);
@@ -66,7 +66,7 @@ class ReadbackTest {
     @ParameterizedTest
     @MethodSource("parts")
     void bothFormatsShowTheSame(Part part) throws Exception {
-        Drawing drawing = PartDrawing.of(part);
+        Drawing drawing = Drawings.of(part);
         List<ReadFigure> svg = new SvgReader(SvgWriter.write(drawing)).figures;
         List<ReadFigure> dxf = new DxfReader(DxfWriter.write(drawing, DxfVersion.AC1015)).figures;
         assertThat(svg).hasSameSizeAs(dxf);

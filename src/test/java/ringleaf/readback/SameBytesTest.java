@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
-import ringleaf.draw.PartDrawing;
+import ringleaf.draw.Drawings;
 import ringleaf.draw.dxf.DxfVersion;
 import ringleaf.draw.dxf.DxfWriter;
 import ringleaf.draw.svg.SvgWriter;
@@ -20,15 +20,15 @@ class SameBytesTest {
         List<Part> again = Samples.all(1);
         Locale before = Locale.getDefault();
         for (int i = 0; i < first.size(); i++) {
-            byte[] svg = SvgWriter.write(PartDrawing.of(first.get(i)));
-            byte[] dxf = DxfWriter.write(PartDrawing.of(first.get(i)), DxfVersion.AC1015);
-            byte[] old = DxfWriter.write(PartDrawing.of(first.get(i)), DxfVersion.R12);
+            byte[] svg = SvgWriter.write(Drawings.of(first.get(i)));
+            byte[] dxf = DxfWriter.write(Drawings.of(first.get(i)), DxfVersion.AC1015);
+            byte[] old = DxfWriter.write(Drawings.of(first.get(i)), DxfVersion.R12);
             try {
                 Locale.setDefault(Locale.GERMANY);
-                assertThat(SvgWriter.write(PartDrawing.of(again.get(i)))).isEqualTo(svg);
-                assertThat(DxfWriter.write(PartDrawing.of(again.get(i)), DxfVersion.AC1015))
+                assertThat(SvgWriter.write(Drawings.of(again.get(i)))).isEqualTo(svg);
+                assertThat(DxfWriter.write(Drawings.of(again.get(i)), DxfVersion.AC1015))
                         .isEqualTo(dxf);
-                assertThat(DxfWriter.write(PartDrawing.of(again.get(i)), DxfVersion.R12))
+                assertThat(DxfWriter.write(Drawings.of(again.get(i)), DxfVersion.R12))
                         .isEqualTo(old);
             } finally {
                 Locale.setDefault(before);

@@ -149,7 +149,7 @@ final class Samples {
             Placement placement = new Placement(
                     random.nextDouble() * 7, new Point(random.nextDouble() * 900 - 450, random.nextDouble() * 900));
             List<Layer> moved =
-                    part.layers().stream().map(l -> l.placed(placement)).toList();
+                    part.layers().stream().map(l -> placed(l, placement)).toList();
             Part copy = new Part(
                     part.name() + "-moved",
                     part.family(),
@@ -162,5 +162,13 @@ final class Samples {
             all.add(copy.mirrored(new Mirror(random.nextDouble(), Point.ORIGIN)));
         }
         return all;
+    }
+
+    private static Layer placed(Layer layer, Placement placement) {
+        return new Layer(
+                layer.regions().stream().map(r -> r.placed(placement)).toList(),
+                layer.zFrom(),
+                layer.zTo(),
+                layer.marks().stream().map(m -> m.placed(placement)).toList());
     }
 }

@@ -13,7 +13,7 @@ import java.io.ByteArrayInputStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import ringleaf.draw.PartDrawing;
+import ringleaf.draw.Drawings;
 import ringleaf.draw.svg.SvgWriter;
 import ringleaf.geom.Box;
 import ringleaf.part.Part;
@@ -33,7 +33,7 @@ class SvgLibraryTest {
     @ParameterizedTest
     @MethodSource("parts")
     void sizeAndOutlineArrive(Part part) {
-        byte[] file = SvgWriter.write(PartDrawing.of(part));
+        byte[] file = SvgWriter.write(Drawings.of(part));
         SVGDocument document =
                 new SVGLoader().load(new ByteArrayInputStream(file), null, LoaderContext.createDefault());
         assertThat(document).isNotNull();

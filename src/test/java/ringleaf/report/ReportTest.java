@@ -79,7 +79,9 @@ class ReportTest {
                 List.of(new MechanismReport(
                         design(List.of("2 mm more outside")),
                         List.of(GOOD, BAD),
-                        Map.of("drive-ring", List.of("parts/shutter-drive-ring.svg")))));
+                        Map.of("drive-ring", List.of("parts/shutter-drive-ring.svg")))),
+                List.of(),
+                List.of());
     }
 
     @Test

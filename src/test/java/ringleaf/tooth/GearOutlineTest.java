@@ -24,11 +24,11 @@ class GearOutlineTest {
     private static final double CURVE = Tolerance.CURVE.length();
 
     private static final List<ToothForm> FORMS = List.of(
-            ToothForm.of(1, 24),
+            Forms.of(1, 24),
             form(1, 12, 0.3),
             form(2, 20, 0.5),
             form(0.5, 40, -0.2).withThinning(0.05),
-            ToothForm.of(1, 10),
+            Forms.of(1, 10),
             form(0.8, 112, 0));
 
     @Test
@@ -93,7 +93,7 @@ class GearOutlineTest {
     @Test
     void pinsRolledIntoTheSpace() {
         for (ToothForm form : FORMS) {
-            double pin = ToothMeasure.bestPinDiameter(form);
+            double pin = PinMeasure.bestPinDiameter(form);
             Path space = GearOutline.of(form, Tolerance.CURVE).toothSpace(0);
             LineString outline = Flattened.line(space.segments(), 1e-6);
             double low = form.rootRadius();
@@ -110,7 +110,7 @@ class GearOutlineTest {
             double half = Math.PI / form.teeth() - form.baseHalfAngle();
             double wedge = Math.sin(half
                     + InvoluteCurve.rollAt(form.baseRadius(), form.referenceRadius() + form.shift() * form.module()));
-            assertThat(high).isCloseTo(ToothMeasure.pinRadius(form, pin), within((CURVE + 1e-6) / wedge));
+            assertThat(high).isCloseTo(PinMeasure.pinRadius(form, pin), within((CURVE + 1e-6) / wedge));
         }
     }
 
@@ -143,7 +143,7 @@ class GearOutlineTest {
 
     @Test
     void tipsAndRootsAreArcsAboutTheAxis() {
-        ToothForm form = ToothForm.of(1, 24);
+        ToothForm form = Forms.of(1, 24);
         int tips = 0;
         int roots = 0;
         for (Segment piece : gear(form).segments()) {
@@ -166,7 +166,7 @@ class GearOutlineTest {
     @Test
     void fullRoundRootsMeetWithoutAnArcBetween() {
         double angle = Math.toRadians(20);
-        double largest = BasicRack.FORM_A.largestRounding();
+        double largest = BasicRack.largestRounding(BasicRack.FORM_A.pressureAngle(), BasicRack.FORM_A.dedendum());
         ToothForm round = ToothForm.of(1, 30, 0, 0, new BasicRack(angle, 1, 1.25, largest));
         Path space = GearOutline.of(round, Tolerance.CURVE).toothSpace(0);
         boolean meets = false;
@@ -180,7 +180,7 @@ class GearOutlineTest {
 
     @Test
     void sectorOnTheTipCircle() {
-        ToothForm form = ToothForm.of(0.8, 112);
+        ToothForm form = Forms.of(0.8, 112);
         GearOutline outline = GearOutline.of(form, Tolerance.CURVE);
         double tip = form.tipRadius();
         double space = (Math.PI * tip * tip - outline.external().area()) / 112;
@@ -199,7 +199,7 @@ class GearOutlineTest {
 
     @Test
     void sectorInsideAWiderRim() {
-        ToothForm form = ToothForm.of(0.8, 112).withTipRadius(45.3);
+        ToothForm form = Forms.of(0.8, 112).withTipRadius(45.3);
         GearOutline outline = GearOutline.of(form, Tolerance.CURVE);
         Contour rim = outline.sectorRim(45.8, 20, -2);
         Polygon polygon = Flattened.polygon(rim, 1e-4);
@@ -224,7 +224,7 @@ class GearOutlineTest {
     void refusesWhatCannotBeCut() {
         assertThatThrownBy(() -> gear(form(3, 12, 1))).hasMessageContaining("meet at radius");
         assertThatThrownBy(() -> gear(form(1, 4, -0.6))).isInstanceOf(IllegalArgumentException.class);
-        ToothForm form = ToothForm.of(1, 24);
+        ToothForm form = Forms.of(1, 24);
         assertThatThrownBy(() -> gear(form.withTipRadius(11.2))).hasMessageContaining("no involute");
         GearOutline outline = GearOutline.of(form, Tolerance.CURVE);
         assertThatThrownBy(() -> outline.sectorRim(12, 3, 0)).hasMessageContaining("inside the tip");

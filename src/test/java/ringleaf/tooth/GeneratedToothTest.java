@@ -29,13 +29,13 @@ class GeneratedToothTest {
 
     static List<ToothForm> forms() {
         return List.of(
-                ToothForm.of(1, 24),
-                ToothForm.of(1, 10),
-                ToothForm.of(1, 6),
+                Forms.of(1, 24),
+                Forms.of(1, 10),
+                Forms.of(1, 6),
                 form(1, 12, 0.5),
-                ToothForm.of(2, 17, 0.2, 0.12, BasicRack.FORM_C),
-                ToothForm.of(1, 18, -0.3, 0, BasicRack.FORM_D),
-                ToothForm.of(1, 30, 1.1, 0, BasicRack.FORM_B),
+                ToothForm.of(2, 17, 0.2, 0.12, Forms.FORM_C),
+                ToothForm.of(1, 18, -0.3, 0, Forms.FORM_D),
+                ToothForm.of(1, 30, 1.1, 0, Forms.FORM_B),
                 ToothForm.of(0.8, 112, -0.1, 0.05, BasicRack.FORM_A));
     }
 

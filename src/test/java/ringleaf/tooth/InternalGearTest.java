@@ -30,7 +30,6 @@ class InternalGearTest {
         InternalPair pair = InternalPair.of(form(3, 16, 0), ring(3, 24, 0.5));
         assertThat(Involute.inv(pair.workingAngle())).isCloseTo(0.060401, within(5e-7));
         assertThat(Math.toDegrees(pair.workingAngle())).isCloseTo(31.09362066, within(1e-8));
-        assertThat(pair.distanceShift()).isCloseTo(0.3894225689, within(1e-9));
         assertThat(pair.centreDistance()).isCloseTo(13.1683, within(5e-5));
         assertThat(2 * pair.ring().tipRadius()).isCloseTo(69, within(1e-12));
         assertThat(2 * pair.ring().rootRadius()).isCloseTo(82.5, within(1e-12));
@@ -99,7 +98,7 @@ class InternalGearTest {
                 }
             }
             double across = form.teeth() % 2 == 0 ? 2 * low : 2 * low * Math.cos(Math.PI / 2 / form.teeth());
-            assertThat(across - pin).isCloseTo(form.betweenPins(pin), within(0.004));
+            assertThat(across - pin).isCloseTo(PinMeasure.betweenPins(form.filling(), pin), within(0.004));
         }
     }
 
@@ -110,7 +109,7 @@ class InternalGearTest {
                 ring(0.8, 81, 0.3),
                 ring(2, 36, 0.2),
                 InternalForm.of(1, 24, 0, 0, EXACT),
-                InternalForm.of(1, 60, -0.4, 0.05, BasicRack.FORM_D),
+                InternalForm.of(1, 60, -0.4, 0.05, Forms.FORM_D),
                 InternalForm.of(1, 30, 0.9, 0, EXACT))) {
             Contour opening = opening(form);
             Polygon polygon = Flattened.polygon(opening, 1e-5);
@@ -177,7 +176,8 @@ class InternalGearTest {
             double turn = pair.ring().pitchAngle() * i / 8;
             Geometry standing = AffineTransformation.rotationInstance(turn).transform(opening);
             double space = pair.ring().pitchAngle() / 2 + turn;
-            AffineTransformation place = AffineTransformation.rotationInstance(pair.pinionPhase(space, DIRECTION));
+            AffineTransformation place =
+                    AffineTransformation.rotationInstance(Forms.pinionPhase(pair, space, DIRECTION));
             Point centre = Point.polar(pair.centreDistance(), DIRECTION);
             place.translate(centre.x(), centre.y());
             Geometry meshed = place.transform(pinion);

@@ -22,7 +22,7 @@ class InternalInterferenceTest {
     private static final double NEAR = 0.006;
 
     private static InternalPair pair(int pinion, int ring) {
-        return InternalPair.of(ToothForm.of(1, pinion), InternalForm.of(1, ring, 0, 0, BasicRack.FORM_A))
+        return InternalPair.of(Forms.of(1, pinion), InternalForm.of(1, ring, 0, 0, BasicRack.FORM_A))
                 .withCleanTips()
                 .withNormalBacklash(0.02, 0.5);
     }
@@ -64,7 +64,7 @@ class InternalInterferenceTest {
     }
 
     private static InternalPair full(int pinion, int ring) {
-        return InternalPair.of(ToothForm.of(1, pinion), InternalForm.of(1, ring, 0, 0, BasicRack.FORM_A));
+        return InternalPair.of(Forms.of(1, pinion), InternalForm.of(1, ring, 0, 0, BasicRack.FORM_A));
     }
 
     @ParameterizedTest
@@ -83,7 +83,7 @@ class InternalInterferenceTest {
 
     private static List<Segment> pinion(InternalPair pair, double distance) {
         Contour outline = GearOutline.of(pair.pinion(), Tolerance.CURVE).external();
-        double phase = pair.pinionPhase(pair.ring().pitchAngle() / 2, 0);
+        double phase = Forms.pinionPhase(pair, pair.ring().pitchAngle() / 2, 0);
         return outline.placed(new Placement(phase, new Point(distance, 0))).segments();
     }
 

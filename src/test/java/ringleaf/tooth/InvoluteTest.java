@@ -52,7 +52,7 @@ class InvoluteTest {
     @Test
     void tangentsAreTheDifferenceQuotients() {
         InvoluteCurve involute = new InvoluteCurve(10, 0.3, 0, 1);
-        RootCurve root = RootCurve.of(ToothForm.of(2, 14));
+        RootCurve root = RootCurve.of(Forms.of(2, 14));
         for (int i = 1; i < 20; i++) {
             double roll = i / 20.0;
             Point step =

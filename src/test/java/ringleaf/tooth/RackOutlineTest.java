@@ -67,7 +67,8 @@ class RackOutlineTest {
     @Test
     void fullRoundRootsHaveNoFlat() {
         double angle = RACK.pressureAngle();
-        BasicRack round = new BasicRack(angle, 1, 1.25, RACK.largestRounding());
+        BasicRack round =
+                new BasicRack(angle, 1, 1.25, BasicRack.largestRounding(RACK.pressureAngle(), RACK.dedendum()));
         Contour bar = new RackOutline(2, round, 0).bar(3, 5);
         assertThat(Flattened.polygon(bar, 1e-5).isValid()).isTrue();
         for (Segment piece : bar.segments()) {

@@ -20,10 +20,10 @@ import ringleaf.geom.Tolerance;
 class RandomGearTest {
     private static final BasicRack[] RACKS = {
         BasicRack.FORM_A,
-        BasicRack.FORM_B,
-        BasicRack.FORM_C,
-        BasicRack.FORM_D,
-        BasicRack.ofFullClearance(Math.toRadians(25), 1, 1.2),
+        Forms.FORM_B,
+        Forms.FORM_C,
+        Forms.FORM_D,
+        Forms.fullClearance(Math.toRadians(25), 1, 1.2),
         new BasicRack(Math.toRadians(14.5), 1, 1.25, 0.2)
     };
 

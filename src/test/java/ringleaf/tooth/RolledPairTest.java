@@ -20,8 +20,8 @@ class RolledPairTest {
     static List<GearPair> pairs() {
         BasicRack rack = BasicRack.FORM_A;
         return List.of(
-                GearPair.of(ToothForm.of(1, 20), ToothForm.of(1, 40)).withNormalBacklash(0.05, 0.5),
-                GearPair.of(ToothForm.of(1, 20), ToothForm.of(1, 40)).withCentreDistance(30.1),
+                GearPair.of(Forms.of(1, 20), Forms.of(1, 40)).withNormalBacklash(0.05, 0.5),
+                GearPair.of(Forms.of(1, 20), Forms.of(1, 40)).withCentreDistance(30.1),
                 GearPair.of(ToothForm.of(0.8, 12, 0.35, 0, rack), ToothForm.of(0.8, 30, -0.1, 0, rack))
                         .withNormalBacklash(0.03, 1)
                         .withTipClearance(0.2),

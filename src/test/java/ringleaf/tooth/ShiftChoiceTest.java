@@ -28,7 +28,6 @@ class ShiftChoiceTest {
             ShiftChoice choice = ShiftChoice.of(RACK, teeth[0], teeth[1], 0, ShiftChoice.LEAST_TIP);
             assertThat(choice.pinion() + choice.gear()).isCloseTo(0, within(1e-12));
             GearPair pair = pair(teeth, choice);
-            assertThat(choice.balanced()).isTrue();
             assertThat(ShiftChoice.pinionSliding(pair)).isCloseTo(ShiftChoice.gearSliding(pair), within(1e-8));
             assertThat(pair.contact().isClean()).isTrue();
             assertThat(pair.contact().ratio()).isGreaterThan(1.2);
@@ -39,7 +38,6 @@ class ShiftChoiceTest {
     @Test
     void limitsComeFirst() {
         ShiftChoice choice = ShiftChoice.of(RACK, 8, 100, 0, ShiftChoice.LEAST_TIP);
-        assertThat(choice.balanced()).isFalse();
         assertThat(choice.pinion()).isGreaterThanOrEqualTo(RACK.leastShift(8));
     }
 

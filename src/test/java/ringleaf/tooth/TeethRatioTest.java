@@ -15,7 +15,6 @@ class TeethRatioTest {
         List<TeethRatio> found = TeethRatio.near(5 / 3.0, 0, 12, 60);
         assertThat(found).isNotEmpty().allSatisfy(t -> {
             assertThat(3 * t.driven()).isEqualTo(5 * t.driver());
-            assertThat(t.isExact(5 / 3.0)).isTrue();
         });
         assertThat(found).contains(new TeethRatio(18, 30)).doesNotContain(new TeethRatio(17, 28));
     }
@@ -52,7 +51,8 @@ class TeethRatioTest {
     @ValueSource(doubles = {14.5, 17.5, 20, 22.5, 25, 28, 30})
     void thereIsARackForEveryUsualPressureAngle(double degrees) {
         BasicRack rack = BasicRack.ofAngle(Math.toRadians(degrees));
-        assertThat(rack.rounding()).isLessThanOrEqualTo(rack.largestRounding());
+        assertThat(rack.rounding())
+                .isLessThanOrEqualTo(BasicRack.largestRounding(rack.pressureAngle(), rack.dedendum()));
         assertThat(rack.straightDepth()).isGreaterThanOrEqualTo(rack.addendum() - 1e-4);
         int teeth = (int) Math.ceil(rack.leastTeeth()) + 1;
         GearOutlineTest.gear(ToothForm.of(1, teeth, 0, 0, rack));

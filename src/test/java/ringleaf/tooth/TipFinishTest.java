@@ -13,7 +13,7 @@ import ringleaf.geom.Tolerance;
 
 /** Tips relieved and rounded. */
 class TipFinishTest {
-    private static final ToothForm FORM = ToothForm.of(1, 24);
+    private static final ToothForm FORM = Forms.of(1, 24);
 
     @Test
     void reliefThinsTheTipByTwiceItsDepthAndLeavesTheFlankBelow() {

@@ -73,7 +73,7 @@ class CoverTest {
             // Thorough judging overlays polygons in every state.
             Verdict all = Judge.judge(
                     leaves.assembly(31, List.of(), new Requirement.Covered("light-tight", "lap", 0.05)),
-                    Options.DEFAULT.withThorough(true));
+                    new Options(true, Options.DEFAULT.tolerance(), Options.DEFAULT.progress()));
             assertThat(all.findings())
                     .extracting(Finding::status)
                     .isEqualTo(quick.findings().stream().map(Finding::status).toList());

@@ -21,6 +21,7 @@ import ringleaf.part.Member;
 import ringleaf.part.Requirement;
 import ringleaf.report.FindingWords;
 import ringleaf.tooth.BasicRack;
+import ringleaf.tooth.Forms;
 import ringleaf.tooth.GearOutline;
 import ringleaf.tooth.GearPair;
 import ringleaf.tooth.RackOutline;
@@ -59,7 +60,7 @@ class MeshTest {
     }
 
     private static GearPair sound() {
-        return GearPair.of(ToothForm.of(1, 20), ToothForm.of(1, 40)).withNormalBacklash(0.08, 0.5);
+        return GearPair.of(Forms.of(1, 20), Forms.of(1, 40)).withNormalBacklash(0.08, 0.5);
     }
 
     @Test
@@ -199,10 +200,11 @@ class MeshTest {
     @ParameterizedTest
     @ValueSource(ints = {9, 12})
     void aSectorRollsAsFarAsItsTeethGoAndNoFarther(int spaces) {
-        GearPair pair =
-                GearPair.of(ToothForm.of(0.8, 20), ToothForm.of(0.8, 112)).withNormalBacklash(0.1, 0.5);
+        GearPair pair = GearPair.of(Forms.of(0.8, 20), Forms.of(0.8, 112)).withNormalBacklash(0.1, 0.5);
         double pitch = pair.gear().pitchAngle();
-        double most = SectorReach.of(pair, pair.gear().tipRadius() + 0.1).travel(spaces, 0) / pitch;
+        double most = spaces
+                + 1
+                - 2 * SectorReach.of(pair, pair.gear().tipRadius() + 0.1).halfAngle() / pitch;
         List<Finding> held = Mechanisms.judge(sector(pair, spaces, most - 0.01)).findings();
         assertThat(held).hasSize(2).allMatch(f -> f.status() == Finding.Status.PASS);
         assertThat(held.get(0).measured()).isBetween(0.0, 0.05);
@@ -245,7 +247,7 @@ class MeshTest {
     @Test
     void teethWithoutPlayTouchAndDoNotOverlap() {
         for (int teeth = 17; teeth < 25; teeth++) {
-            GearPair pair = GearPair.of(ToothForm.of(1, teeth), ToothForm.of(1, 40));
+            GearPair pair = GearPair.of(Forms.of(1, teeth), Forms.of(1, 40));
             Assembly tight = pair(pair, pair.centreDistance(), 0, -teeth / 40.0);
             List<Finding> findings = Mechanisms.judge(tight).findings();
             assertThat(findings).as(teeth + " teeth").allMatch(f -> !f.failed());

@@ -189,7 +189,9 @@ class RoomTest {
         BandLeaves leaves = new BandLeaves(14, 37.4, 10.5, 145, 32, 4);
         Requirement fits = new Requirement.LeavesFit("depth", 0.2, 0.3);
         // State 45 of 181 is a quarter of the way, blade angle 11.05 degrees: 8 deep; open 7 deep.
-        Verdict v = Judge.judge(leaves.assembly(181, List.of(), fits), Options.DEFAULT.withThorough(true));
+        Verdict v = Judge.judge(
+                leaves.assembly(181, List.of(), fits),
+                new Options(true, Options.DEFAULT.tolerance(), Options.DEFAULT.progress()));
         assertThat(v.states().get(0).leafLayers()).isEqualTo(7);
         assertThat(v.states().get(45).leafLayers()).isEqualTo(8);
         Finding f = v.findings().get(0);

@@ -14,11 +14,9 @@ public final class Chart {
     private static final String PAPER = "#fbfaf6";
 
     private final SvgDocument document;
-    private final double width;
 
     /** An empty sheet with a title and a line below it. */
     public Chart(double width, double height, String title, String subtitle) {
-        this.width = width;
         document = new SvgDocument(
                 number(width / PER_MM) + "mm",
                 number(height / PER_MM) + "mm",
@@ -33,15 +31,6 @@ public final class Chart {
     /** A plot with its top left corner here; the size is that of its inner frame. */
     public Plot plot(double left, double top, double plotWidth, double plotHeight, Scale x, Scale y) {
         return new Plot(this, left, top, plotWidth, plotHeight, x, y);
-    }
-
-    /** Small words at the foot or wherever. */
-    public void note(String words, double x, double y) {
-        text(document.root(), words, x, y, 12, QUIET, "start");
-    }
-
-    public double width() {
-        return width;
     }
 
     public byte[] toBytes() {

@@ -35,10 +35,6 @@ final class Section {
         this.y = y + ASIDE;
     }
 
-    double height() {
-        return part.zTo() - part.zFrom();
-    }
-
     /** Where a layer is solid along the cut: ends of stretches, rising, an even number. */
     List<Double> ends(Layer layer) {
         List<Double> ends = new ArrayList<>();

@@ -2,7 +2,6 @@
 package ringleaf.draw.sheet;
 
 import ringleaf.curve.Scaled;
-import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -25,9 +24,5 @@ record View(double scale, Point shift) {
 
     Contour of(Contour contour) {
         return Scaled.of(contour, scale).placed(new Placement(0, shift));
-    }
-
-    Box of(Box box) {
-        return Box.of(at(new Point(box.minX(), box.minY())), at(new Point(box.maxX(), box.maxY())));
     }
 }

@@ -83,10 +83,6 @@ public final class PathData {
         return this;
     }
 
-    public boolean isEmpty() {
-        return out.length() == 0;
-    }
-
     @Override
     public String toString() {
         return out.toString();

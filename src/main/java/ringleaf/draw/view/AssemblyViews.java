@@ -17,17 +17,6 @@ import ringleaf.part.View;
 public final class AssemblyViews {
     private AssemblyViews() {}
 
-    /**
-     * All views by name, as SVG files in UTF-8; the same assembly gives the same bytes.
-     *
-     * @param title a line above each picture
-     * @param assembly with at least one member that has an outline
-     * @param captions what to say of a state in a few words, or an empty text
-     */
-    public static Map<String, byte[]> all(String title, Assembly assembly, IntFunction<String> captions) {
-        return all(title, MovingView.of(assembly), captions);
-    }
-
     /** The same of an assembly that is shown on a page too. */
     public static Map<String, byte[]> all(String title, MovingView shared, IntFunction<String> captions) {
         Scene scene = shared.scene();

@@ -137,18 +137,6 @@ public final class MovingView {
                 : List.of();
     }
 
-    /** Index of a member's part. */
-    public int partOf(int member) {
-        String name = scene.assembly().members().get(member).part().name();
-        for (int i = 0; i < scene.parts().size(); i++) {
-            if (scene.parts().get(i).name().equals(name)) {
-                return i;
-            }
-        }
-        throw new IllegalStateException(
-                name + " is no part of " + scene.assembly().name());
-    }
-
     /** A placement as an SVG transform of what is drawn with y down. */
     public static String transform(Placement placement) {
         return PlanPainter.transform(placement);

@@ -11,8 +11,6 @@ import ringleaf.spec.shared.Servo;
  * @param at direction from the axis in which pinion or arm lies, rad, in the frame as built
  */
 public sealed interface DriveSpec {
-    double at();
-
     /**
      * An arm for a hand.
      *

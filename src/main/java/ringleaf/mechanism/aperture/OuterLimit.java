@@ -8,8 +8,6 @@ package ringleaf.mechanism.aperture;
  * @param most infinite when nothing is said
  */
 public record OuterLimit(double least, double most) {
-    public static final OuterLimit OPEN = new OuterLimit(0, Double.POSITIVE_INFINITY);
-
     public boolean isExact() {
         return least == most;
     }

@@ -20,7 +20,6 @@ import ringleaf.spec.shared.Servo;
  * @param pinionTop upper face
  * @param pinionSheets sheets that make up the pinion, 0 when built up in one piece
  * @param servoGearBottom lower face of the gear on the servo's output: the pinion, or behind the base that of a step-up
- * @param servoGearTop its upper face
  * @param earFace height of the ears' upper face
  * @param caseTop height of the servo's case
  * @param plateThickness of the servo plate, 0 where the servo sits on the base
@@ -33,7 +32,6 @@ record ServoMount(
         double pinionTop,
         int pinionSheets,
         double servoGearBottom,
-        double servoGearTop,
         double earFace,
         double caseTop,
         double plateThickness,
@@ -90,7 +88,6 @@ record ServoMount(
                 top,
                 sheets,
                 gearBottom,
-                gearTop,
                 earFace,
                 caseTop,
                 hasPlate ? plate : 0,

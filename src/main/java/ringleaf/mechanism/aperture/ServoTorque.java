@@ -14,11 +14,9 @@ import ringleaf.part.Words;
  * the pivot radius from the pivot for half the weight; each mesh loses a tenth. Published coefficients of friction
  * differ by a factor of two, so the range from half to double is given.
  *
- * @param ring torque at the ring, Nmm
  * @param drive torque at the servo, or at the arm, Nmm
- * @param weightShare part of {@code ring} from weight alone, Nmm
  */
-record ServoTorque(double ring, double drive, double weightShare) {
+record ServoTorque(double drive) {
     private static final double GRAVITY = 9.81;
     private static final double MESH_EFFICIENCY = 0.9;
 
@@ -57,7 +55,7 @@ record ServoTorque(double ring, double drive, double weightShare) {
                         / plan.servoRatio()
                         / Math.pow(MESH_EFFICIENCY, plan.stepUp().isPresent() ? 2 : 1))
                 .orElse(ring);
-        return new ServoTorque(ring, drive, byWeight);
+        return new ServoTorque(drive);
     }
 
     String range() {

@@ -27,11 +27,6 @@ record BeltChoice(Belt belt, double width, double face, boolean generated, Room 
         return below.mm();
     }
 
-    /** The belt's tooth as its section says. */
-    BeltTooth tooth() {
-        return tooth(belt.pitchLine());
-    }
-
     /** The belt's tooth, its land so far inside the pitch line. */
     BeltTooth tooth(double land) {
         if (belt.round()) {

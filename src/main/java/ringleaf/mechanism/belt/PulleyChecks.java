@@ -18,14 +18,12 @@ final class PulleyChecks {
     private static final double SLIGHT = 0.02;
 
     private final PulleySpec spec;
-    private final PulleyStack stack;
     private final RollCheck rolled;
     private final String name;
     private final double pitch;
 
     private PulleyChecks(PulleySpec spec, PulleyStack stack) {
         this.spec = spec;
-        this.stack = stack;
         this.rolled = spec.rim().rolled();
         this.name = spec.partName("pulley");
         this.pitch = spec.choice().belt().pitch();

@@ -2,7 +2,6 @@
 package ringleaf.mechanism.belt;
 
 import java.util.Optional;
-import ringleaf.part.Dimension.Origin;
 import ringleaf.part.Words;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Belt;
@@ -14,13 +13,10 @@ import ringleaf.spec.text.Problems;
  *
  * @param driver teeth
  * @param driven teeth
- * @param driverOrigin given or solved
- * @param drivenOrigin given or solved
  * @param driverPlace for messages
  * @param drivenPlace for messages
  */
-record TeethChoice(
-        int driver, int driven, Origin driverOrigin, Origin drivenOrigin, Place driverPlace, Place drivenPlace) {
+record TeethChoice(int driver, int driven, Place driverPlace, Place drivenPlace) {
     /** Teeth in mesh for a belt's full rating; common practice, a seller's page repeats it. */
     static final int FULL_MESH = 6;
 
@@ -39,8 +35,6 @@ record TeethChoice(
         Place driverPlace = place(values, true);
         Place drivenPlace = place(values, false);
         Optional<Double> ratio = values.given(DriveFields.RATIO);
-        Origin one = driver.isPresent() ? Origin.GIVEN : Origin.SOLVED;
-        Origin other = driven.isPresent() ? Origin.GIVEN : Origin.SOLVED;
         if (ratio.isEmpty()) {
             if (driver.isEmpty() || driven.isEmpty()) {
                 problems.at(
@@ -49,7 +43,7 @@ record TeethChoice(
                         "e.g. ratio: 5:2, or driver: {teeth: 16} and driven: {teeth: 40}");
                 return Optional.empty();
             }
-            return Optional.of(new TeethChoice(driver.get(), driven.get(), one, other, driverPlace, drivenPlace));
+            return Optional.of(new TeethChoice(driver.get(), driven.get(), driverPlace, drivenPlace));
         }
         double wanted = ratio.get();
         int a = driver.orElse(0);
@@ -71,7 +65,7 @@ record TeethChoice(
                     "the nearest that works is " + b + ":" + a);
             return Optional.empty();
         }
-        return Optional.of(new TeethChoice(a, b, one, other, driverPlace, drivenPlace));
+        return Optional.of(new TeethChoice(a, b, driverPlace, drivenPlace));
     }
 
     static String how() {

@@ -22,11 +22,6 @@ public record Body(Bore bore, AxleFit axle, Optional<HubScrews> screws, Lighteni
         return screws.isPresent() ? Math.max(reach, screws.get().reach()) : reach;
     }
 
-    /** The same with another bore. */
-    public Body withBore(Bore other, AxleFit on) {
-        return new Body(other, on, screws, lightening);
-    }
-
     /**
      * All holes about the origin.
      *

@@ -28,8 +28,6 @@ sealed interface Mesh {
     /** Along the rolling circles. */
     double backlash();
 
-    double normalBacklash();
-
     double driverWorkingRadius();
 
     double drivenWorkingRadius();
@@ -99,11 +97,6 @@ sealed interface Mesh {
         }
 
         @Override
-        public double normalBacklash() {
-            return pair.normalBacklash();
-        }
-
-        @Override
         public double driverWorkingRadius() {
             return pair.pinionWorkingRadius();
         }
@@ -154,11 +147,6 @@ sealed interface Mesh {
         @Override
         public double backlash() {
             return pair.backlash();
-        }
-
-        @Override
-        public double normalBacklash() {
-            return pair.normalBacklash();
         }
 
         @Override

@@ -191,7 +191,7 @@ final class MeshSolver {
             return ShiftChoice.of(ask.rack(), small, large, sum, tip);
         } catch (IllegalArgumentException e) {
             double shift = ShiftChoice.forPinion(ask.rack(), small);
-            return new ShiftChoice(shift, sum - shift, false);
+            return new ShiftChoice(shift, sum - shift);
         }
     }
 

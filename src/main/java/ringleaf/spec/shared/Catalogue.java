@@ -98,11 +98,6 @@ public final class Catalogue<T> {
         return get(name);
     }
 
-    /** What its fields are. */
-    public FieldSet fields() {
-        return fields;
-    }
-
     /** What one entry is called. */
     public String one() {
         return one;

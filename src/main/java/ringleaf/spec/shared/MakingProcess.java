@@ -158,11 +158,6 @@ public record MakingProcess(
         return Math.max(leastHole, holePerThickness * thickness);
     }
 
-    /** Least distance from the centre of a hole of this diameter to an edge, mm. */
-    public double edge(double holeDiameter) {
-        return edgeDistance * holeDiameter;
-    }
-
     /**
      * What a fit adds to the diameter of a hole or the width of a slot, mm; nothing for a thread's clearance, which
      * comes with the screw. A glued pin gets half of what a turning one gets (common practice, no source).

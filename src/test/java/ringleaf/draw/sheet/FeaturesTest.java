@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import ringleaf.curve.ArcSlot;
 import ringleaf.curve.Shapes;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
@@ -148,7 +149,7 @@ class FeaturesTest {
         Point a = Point.polar(3, Math.toRadians(60));
         Point b = Point.polar(3, Math.toRadians(-60));
         Contour bore = Contour.of(ringleaf.geom.Arc.around(Point.ORIGIN, a, b, true), new Line(b, a));
-        Contour slot = Shapes.arcSlot(Point.ORIGIN, 15, 1.25, 0.3, 0.3 + Math.toRadians(50));
+        Contour slot = ArcSlot.of(Point.ORIGIN, 15, 1.25, 0.3, 0.3 + Math.toRadians(50));
         Features features = features(part(Layer.of(Region.of(Contour.circle(Point.ORIGIN, 22), bore, slot), 0, 3)));
         assertThat(callouts(features)).contains("\u23006, flat, 4.5 across at 0\u00B0");
         assertThat(features.found().places().get(0).what()).isEqualTo("slot 2.5 on R15, 50\u00B0 between end centres");

@@ -30,7 +30,7 @@ class AssemblyViewsTest {
     private static final double LETTER = 0.53;
 
     private static Map<String, byte[]> views(Assembly assembly) {
-        return AssemblyViews.all("Harbour light", assembly, state -> "state " + state);
+        return AssemblyViews.all("Harbour light", MovingView.of(assembly), state -> "state " + state);
     }
 
     private static Element root(byte[] file) throws Exception {
@@ -132,8 +132,8 @@ class AssemblyViewsTest {
                 new Callout(Callout.Form.LABEL, "open", Point.ORIGIN, Point.ORIGIN, "<script>\u0000&\"".repeat(20));
         Assembly assembly = new Assembly(
                 "a<b", plain.members(), plain.motion(), Optional.empty(), List.of(), List.of(bad), List.of());
-        for (byte[] view :
-                AssemblyViews.all("</title>\u0001", assembly, s -> "").values()) {
+        for (byte[] view : AssemblyViews.all("</title>\u0001", MovingView.of(assembly), s -> "")
+                .values()) {
             assertThat(root(view).getElementsByTagName("script").getLength()).isZero();
         }
     }

@@ -13,7 +13,9 @@ final class ViewPictures {
         Path folder = Files.createDirectories(Path.of(args[0]));
         for (int count : new int[] {12, 15}) {
             Map<String, byte[]> views = AssemblyViews.all(
-                    "Harbour light, shutter", new MadeUpShutter(count, 27).build(), state -> "state " + state);
+                    "Harbour light, shutter",
+                    MovingView.of(new MadeUpShutter(count, 27).build()),
+                    state -> "state " + state);
             for (Map.Entry<String, byte[]> view : views.entrySet()) {
                 Files.write(folder.resolve(count + "-" + view.getKey() + ".svg"), view.getValue());
             }

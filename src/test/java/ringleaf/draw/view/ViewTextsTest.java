@@ -57,7 +57,8 @@ class ViewTextsTest {
     }
 
     private static void look(ThrownSpec.Made made) {
-        Map<String, byte[]> views = AssemblyViews.all("A title", made.design().assembly(), state -> "state " + state);
+        Map<String, byte[]> views =
+                AssemblyViews.all("A title", MovingView.of(made.design().assembly()), state -> "state " + state);
         for (Map.Entry<String, byte[]> view : views.entrySet()) {
             String svg = new String(view.getValue(), StandardCharsets.UTF_8);
             List<Text> texts = texts(svg);

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
-import ringleaf.curve.Flattening;
+import ringleaf.curve.JtsShapes;
 import ringleaf.geom.Mirror;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -49,7 +49,7 @@ class JigsTest {
     private static Geometry flat(List<Region> regions) {
         List<Geometry> all = new ArrayList<>();
         for (Region region : regions) {
-            all.add(Flattening.polygon(region, FINE));
+            all.add(JtsShapes.polygon(region, FINE));
         }
         return UnaryUnionOp.union(all);
     }
@@ -177,7 +177,9 @@ class JigsTest {
         for (ringleaf.part.Member member : design.assembly().members()) {
             Part part = member.part();
             for (Layer layer : part.layers()) {
-                List<Region> placed = layer.placed(member.home()).regions();
+                List<Region> placed = layer.regions().stream()
+                        .map(region -> region.placed(member.home()))
+                        .toList();
                 if (layer.zTo() > bottom && layer.zFrom() < jig.zTo()) {
                     assertThat(flat(placed).distance(collar)).as(part.name()).isGreaterThan(room - 2e-3);
                 }

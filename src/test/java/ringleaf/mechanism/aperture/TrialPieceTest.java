@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Geometry;
-import ringleaf.curve.Flattening;
+import ringleaf.curve.JtsShapes;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
@@ -80,9 +80,9 @@ class TrialPieceTest {
                             .isTrue();
                 }
                 // nothing of it lies outside the real part but what fills openings
-                Geometry filled = Flattening.polygon(
+                Geometry filled = JtsShapes.polygon(
                         Region.of(real.layers().get(i).regions().get(0).outer()), Tolerance.JUDGE);
-                assertThat(Flattening.polygon(region, Tolerance.JUDGE)
+                assertThat(JtsShapes.polygon(region, Tolerance.JUDGE)
                                 .difference(filled)
                                 .getArea())
                         .isLessThan(0.05);
@@ -140,8 +140,8 @@ class TrialPieceTest {
                 .area();
         assertThat(base.area()).isLessThan(0.35 * all);
         // narrowest anywhere but at the bores: shrunk by 1.4 mm it is still one piece from hub to rim
-        Geometry shrunk = Flattening.polygon(Region.of(base.outer()), new Tolerance(0.001))
-                .buffer(-2.8);
+        Geometry shrunk =
+                JtsShapes.polygon(Region.of(base.outer()), new Tolerance(0.001)).buffer(-2.8);
         assertThat(shrunk.getNumGeometries()).isEqualTo(1);
         Part washer = part(trial, TrialPiece.WASHER);
         Part blade = part(trial, "blade");
