@@ -299,4 +299,9 @@ public final class DesignJson {
     private void pair(String key, double first, double second) {
         json.name(key).raw("[" + Figures.full(first, "null") + ", " + Figures.full(second, "null") + "]");
     }
+
+    private void number(double value) {
+        // "null" for what is no finite number, which JSON cannot say.
+        json.raw(Figures.full(value, "null"));
+    }
 }

@@ -13,4 +13,9 @@ import ringleaf.geom.Tolerance;
 public record Options(boolean thorough, Tolerance tolerance, Progress progress) {
     /** Ends, extremes and nine states between, to 2 µm, in silence. */
     public static final Options DEFAULT = new Options(false, Tolerance.JUDGE, Progress.SILENT);
+
+    /** The same at every state. */
+    public Options withThorough(boolean all) {
+        return new Options(all, tolerance, progress);
+    }
 }

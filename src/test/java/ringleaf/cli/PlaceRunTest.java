@@ -122,7 +122,7 @@ class PlaceRunTest {
         for (String preset : Presets.NAMES) {
             Run run = Run.read(
                     new Asked(preset, List.of(), 5, false, Optional.empty()),
-                    Surroundings.plain(folder),
+                    new Surroundings(folder, false, false),
                     java.io.InputStream.nullInputStream());
             for (var design : run.design()) {
                 List<String> names = Kinds.named(design.kind()).bodies().stream()

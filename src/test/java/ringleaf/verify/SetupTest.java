@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
-import ringleaf.curve.Flattening;
+import ringleaf.curve.JtsShapes;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
@@ -217,10 +217,10 @@ class SetupTest {
                 Math.atan2(x.y(), x.x()),
                 new Point(pose.shift().x(), pose.shift().y()));
         for (int i = 0; i < 60; i++) {
-            first.add(Flattening.polygon(outlines.get(0).placed(Placement.turn(swings[0] * i / 59)), FINE));
+            first.add(JtsShapes.polygon(outlines.get(0).placed(Placement.turn(swings[0] * i / 59)), FINE));
             Region moved = outlines.get(1).placed(Placement.turn(swings[1] * i / 59));
             Region seen = flip ? moved.mirrored(ringleaf.geom.Mirror.FLIP_Y) : moved;
-            second.add(Flattening.polygon(seen.placed(place), FINE));
+            second.add(JtsShapes.polygon(seen.placed(place), FINE));
         }
         double least = Double.POSITIVE_INFINITY;
         for (Geometry a : first) {
