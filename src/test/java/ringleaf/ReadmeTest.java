@@ -21,8 +21,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ringleaf.draw.format.Format;
 import ringleaf.draw.format.Formats;
+import ringleaf.kinds.Kinds;
 import ringleaf.mechanism.Kind;
-import ringleaf.mechanism.Kinds;
 import ringleaf.spec.FabricationFields;
 import ringleaf.spec.field.FieldHelp;
 

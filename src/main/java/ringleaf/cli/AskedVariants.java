@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.explore.Variants;
-import ringleaf.mechanism.Kinds;
+import ringleaf.kinds.Kinds;
 import ringleaf.spec.SetOption;
 import ringleaf.spec.SpecReader;
 import ringleaf.spec.shared.Catalogues;

@@ -33,8 +33,9 @@ final class NewCommand implements Command {
     @Override
     public int run(ParseResult given, Console console) {
         String preset = given.matchedPositionalValue(0, null);
-        if (!Presets.NAMES.contains(preset)) {
-            throw Stop.wrong("there is no preset " + Shown.quoted(preset) + "; " + Nearest.hint(preset, Presets.NAMES));
+        if (!Presets.has(preset)) {
+            throw Stop.wrong(
+                    "there is no preset " + Shown.quoted(preset) + "; " + Nearest.hint(preset, Presets.names()));
         }
         String file = given.matchedPositionalValue(1, null);
         String shown = file == null ? Presets.fileName(preset) : file;

@@ -4,25 +4,58 @@ package ringleaf.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.JarURLConnection;
+import java.net.URISyntaxException;
+import java.net.URL;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
 
-/** The specs that come with the tool; a test holds the list against the folder. */
+/** The specs that come with the tool: every file of the folder that is packed with it. */
 final class Presets {
-    /** Names in alphabetical order. */
-    static final List<String> NAMES = List.of(
-            "cold-frame-vent",
-            "field-camera-stop",
-            "harbour-light",
-            "lamp-carriage-rack",
-            "lens-turntable-gears",
-            "semaphore-arm-belt");
+    private static final String FOLDER = "ringleaf/presets/";
+    private static final String ENDING = ".yaml";
 
     private Presets() {}
 
+    /** Names in alphabetical order. */
+    static List<String> names() {
+        URL folder = Presets.class.getResource("/" + FOLDER);
+        if (folder == null) {
+            throw new IllegalStateException(FOLDER + " is missing from the jar");
+        }
+        try {
+            if (folder.openConnection() instanceof JarURLConnection jar) {
+                return named(jar.getJarFile().stream().map(ZipEntry::getName));
+            }
+            try (Stream<Path> files = Files.list(Path.of(folder.toURI()))) {
+                return named(files.map(file -> FOLDER + file.getFileName()));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(folder.toString(), e);
+        }
+    }
+
+    private static List<String> named(Stream<String> paths) {
+        return paths.filter(path -> path.startsWith(FOLDER) && path.endsWith(ENDING))
+                .map(path -> path.substring(FOLDER.length(), path.length() - ENDING.length()))
+                .sorted()
+                .toList();
+    }
+
+    /** Whether there is a preset of this name. */
+    static boolean has(String name) {
+        return name.matches("[a-z0-9-]+") && Presets.class.getResource("/" + FOLDER + fileName(name)) != null;
+    }
+
     /** The text of a preset. */
     static String text(String name) {
-        String path = "/ringleaf/presets/" + fileName(name);
+        String path = "/" + FOLDER + fileName(name);
         try (InputStream in = Presets.class.getResourceAsStream(path)) {
             if (in == null) {
                 throw new IllegalStateException(path + " is missing from the jar");
@@ -34,7 +67,7 @@ final class Presets {
     }
 
     static String fileName(String name) {
-        return name + ".yaml";
+        return name + ENDING;
     }
 
     /** What the preset is: the first sentence of its comment. */

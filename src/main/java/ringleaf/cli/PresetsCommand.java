@@ -19,10 +19,10 @@ final class PresetsCommand implements Command {
     @Override
     public int run(ParseResult given, Console console) {
         int width = 0;
-        for (String name : Presets.NAMES) {
+        for (String name : Presets.names()) {
             width = Math.max(width, name.length());
         }
-        for (String name : Presets.NAMES) {
+        for (String name : Presets.names()) {
             console.out().print(name + " ".repeat(width - name.length() + 2) + Presets.summary(name) + "\n");
         }
         return Exit.FINE;

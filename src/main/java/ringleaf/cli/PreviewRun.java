@@ -92,7 +92,7 @@ final class PreviewRun {
     }
 
     private boolean isPreset(Asked asked) {
-        return Presets.NAMES.contains(asked.spec())
+        return Presets.has(asked.spec())
                 && !Files.exists(surroundings.place(asked.spec(), "SPEC"), LinkOption.NOFOLLOW_LINKS);
     }
 

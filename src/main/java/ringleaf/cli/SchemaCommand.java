@@ -3,7 +3,7 @@ package ringleaf.cli;
 
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import ringleaf.mechanism.Kinds;
+import ringleaf.kinds.Kinds;
 import ringleaf.spec.SpecSchema;
 
 /** {@code schema}: prints the JSON Schema of a spec. */

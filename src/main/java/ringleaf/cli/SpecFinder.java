@@ -33,7 +33,7 @@ final class SpecFinder {
             return read("standard input", in, problems);
         }
         Path path = surroundings.place(typed, "SPEC");
-        boolean preset = Presets.NAMES.contains(typed);
+        boolean preset = Presets.has(typed);
         if (preset && !Files.isRegularFile(path)) {
             return Optional.of(SpecSource.of(Presets.fileName(typed), Presets.text(typed)));
         }
@@ -62,10 +62,10 @@ final class SpecFinder {
         String name = typed.substring(Math.max(typed.lastIndexOf('/'), typed.lastIndexOf('\\')) + 1);
         int dot = name.lastIndexOf('.');
         name = dot > 0 ? name.substring(0, dot) : name;
-        Optional<String> nearest = Nearest.of(name, Presets.NAMES);
+        Optional<String> nearest = Nearest.of(name, Presets.names());
         String hint = nearest.isPresent()
                 ? "did you mean " + nearest.get() + "?"
-                : "presets: " + String.join(", ", Presets.NAMES);
+                : "presets: " + String.join(", ", Presets.names());
         String reason = Trouble.reason(new NoSuchFileException(typed));
         return "cannot read " + Shown.cut(typed, 300) + ": " + reason + ", nor a preset of that name; " + hint;
     }

@@ -33,7 +33,7 @@ class BoughtPartsTest {
     Path folder;
 
     static List<String> presets() {
-        return Presets.NAMES;
+        return Presets.names();
     }
 
     @ParameterizedTest

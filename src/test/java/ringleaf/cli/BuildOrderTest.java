@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
@@ -68,16 +69,12 @@ class BuildOrderTest {
                 .satisfies(f -> assertThat(f.status()).as(f.message()).isEqualTo(Finding.Status.PASS));
     }
 
+    private static List<String> presets() {
+        return Presets.names();
+    }
+
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "harbour-light",
-                "cold-frame-vent",
-                "field-camera-stop",
-                "lamp-carriage-rack",
-                "lens-turntable-gears",
-                "semaphore-arm-belt"
-            })
+    @MethodSource("presets")
     void presetsGoTogether(String preset) {
         for (Assembly assembly : assemblies(preset)) {
             assertWhole(assembly);

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import ringleaf.mechanism.Kinds;
+import ringleaf.kinds.Kinds;
 import ringleaf.spec.field.Field;
 
 /** Commands other than whole runs, and how SPEC and the output folder are found. */
@@ -25,7 +25,7 @@ class CommandsTest {
     Path folder;
 
     static List<String> presets() {
-        return Presets.NAMES;
+        return Presets.names();
     }
 
     static List<String> commands() {
@@ -90,14 +90,14 @@ class CommandsTest {
             paths.map(path -> path.getFileName().toString()).sorted().forEach(files::add);
         }
         assertThat(files)
-                .isEqualTo(Presets.NAMES.stream().map(Presets::fileName).toList());
+                .isEqualTo(Presets.names().stream().map(Presets::fileName).toList());
         Ran ran = Ran.in(folder, "presets");
         assertThat(ran.exit()).isZero();
         assertThat(ran.out()
                         .lines()
                         .map(line -> line.substring(0, line.indexOf(' ')))
                         .toList())
-                .isEqualTo(Presets.NAMES);
+                .isEqualTo(Presets.names());
         assertThat(ran.out().lines()).allMatch(line -> line.length() > 40, "has a line of words");
     }
 

@@ -57,7 +57,7 @@ class DesignFileTest {
     Path folder;
 
     static List<String> presets() {
-        return Presets.NAMES;
+        return Presets.names();
     }
 
     private static JsonSchema schema() throws IOException {

@@ -56,7 +56,7 @@ class PagesRunTest {
     }
 
     static Stream<Arguments> presets() {
-        return Presets.NAMES.stream()
+        return Presets.names().stream()
                 .flatMap(name -> Stream.of(Paper.values()).map(paper -> Arguments.of(name, paper)));
     }
 

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ringleaf.kinds.Kinds;
 import ringleaf.mechanism.BodyName;
-import ringleaf.mechanism.Kinds;
 
 /** Where mechanisms of a spec stand, from the text to the files. */
 class PlaceRunTest {
@@ -119,7 +119,7 @@ class PlaceRunTest {
                 assertThat(help).contains("\n  " + name + ": ");
             }
         }
-        for (String preset : Presets.NAMES) {
+        for (String preset : Presets.names()) {
             Run run = Run.read(
                     new Asked(preset, List.of(), 5, false, Optional.empty()),
                     new Surroundings(folder, false, false),

@@ -57,7 +57,7 @@ class ReportLooksTest {
     static void makeAndStart() throws Exception {
         browser = Chromium.start(folder);
         Files.createDirectories(PICTURES);
-        for (String preset : Presets.NAMES) {
+        for (String preset : Presets.names()) {
             assertThat(Ran.in(folder, "make", preset, "-o", preset).exit()).isZero();
         }
         Ran.in(folder, "make", "harbour-light", "--set", "shutter.outer-diameter=100", "-o", "nothing-fits");
@@ -80,7 +80,7 @@ class ReportLooksTest {
 
     @Test
     void nothingRunsOffAPhone() {
-        for (String preset : Presets.NAMES) {
+        for (String preset : Presets.names()) {
             browser.open(page(preset), 390, 844);
             unfold();
             for (int width : new int[] {390, 320}) {
@@ -110,7 +110,7 @@ class ReportLooksTest {
 
     @Test
     void picturesOfEveryPreset() throws Exception {
-        for (String preset : Presets.NAMES) {
+        for (String preset : Presets.names()) {
             browser.open(page(preset), 1280, 900);
             picture(preset + "-light", 4000);
             browser.prefer("prefers-color-scheme", "dark");

@@ -99,7 +99,7 @@ class ServoTableRunTest {
 
     @Test
     void tolerancesOfEveryPresetAreToldAndWritten() throws IOException {
-        for (String preset : Presets.NAMES) {
+        for (String preset : Presets.names()) {
             Ran ran = Ran.in(folder, "tolerance", preset, "--builds", "20", "-o", preset);
             assertThat(ran.exit()).as(preset + ran.err()).isZero();
             assertThat(ran.out()).contains("of 20 random builds (seed 1) ").contains("gives way");

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import ringleaf.kinds.Kinds;
 import ringleaf.mechanism.Kind;
-import ringleaf.mechanism.Kinds;
 
 /** What a terminal shows of a run: whether to cut and why in its first line, all of it on one screen of 80 by 24. */
 class VerdictTest {

@@ -83,7 +83,7 @@ class DeciderTest {
         assertThat(taken).hasSize(1);
         String value = taken.get(0).choice().value();
         Attempts attempts = attempts(variants);
-        for (var decision : ringleaf.mechanism.Kinds.named("leaf-aperture").decisions()) {
+        for (var decision : ringleaf.kinds.Kinds.named("leaf-aperture").decisions()) {
             if (decision.path().equals(taken.get(0).choice().name())) {
                 for (String other :
                         decision.values().subList(0, decision.values().indexOf(value))) {

@@ -13,9 +13,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import ringleaf.fabricate.ThrownSpec;
 import ringleaf.geom.Box;
 import ringleaf.part.Member;
@@ -30,19 +31,16 @@ class ViewTextsTest {
 
     private record Text(String text, Box box) {}
 
+    private static List<Path> presetFiles() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("presets"))) {
+            return files.sorted().toList();
+        }
+    }
+
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "harbour-light",
-                "cold-frame-vent",
-                "field-camera-stop",
-                "lens-turntable-gears",
-                "semaphore-arm-belt",
-                "lamp-carriage-rack"
-            })
-    void presets(String name) throws IOException {
-        look(ThrownSpec.design(Files.readString(Path.of("presets", name + ".yaml")))
-                .orElseThrow());
+    @MethodSource("presetFiles")
+    void presets(Path file) throws IOException {
+        look(ThrownSpec.design(Files.readString(file)).orElseThrow());
     }
 
     @Test

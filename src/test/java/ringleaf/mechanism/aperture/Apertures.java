@@ -3,7 +3,7 @@ package ringleaf.mechanism.aperture;
 
 import java.util.List;
 import java.util.Optional;
-import ringleaf.mechanism.Kinds;
+import ringleaf.kinds.Kinds;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Design;
 import ringleaf.part.Dimension;

@@ -3,8 +3,8 @@ package ringleaf.mechanism.rack;
 
 import java.util.List;
 import java.util.Optional;
+import ringleaf.kinds.Kinds;
 import ringleaf.mechanism.Kind;
-import ringleaf.mechanism.Kinds;
 import ringleaf.mechanism.Request;
 import ringleaf.part.Design;
 import ringleaf.part.Dimension;

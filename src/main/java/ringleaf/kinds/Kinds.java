@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
-package ringleaf.mechanism;
+package ringleaf.kinds;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.aperture.LeafAperture;
 import ringleaf.mechanism.belt.BeltDrive;
 import ringleaf.mechanism.belt.Pulley;

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
-package ringleaf.mechanism;
+package ringleaf.kinds;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import ringleaf.mechanism.BodyName;
 import ringleaf.part.Design;
 import ringleaf.part.Setup;
 import ringleaf.part.Stand;
