@@ -69,14 +69,15 @@ final class Specs {
     private static SpecDocument read(String text, List<SetOption> options) {
         Problems problems = new Problems();
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        return new SpecReader(Kinds.fields(), catalogues, problems)
+        return new SpecReader(Kinds.REGISTERED.fields(), catalogues, problems)
                 .read(SpecSource.of("benchmark", text), options)
                 .orElseThrow();
     }
 
     private static Kind.Planned planned(SpecDocument document, MechanismSpec mechanism) {
         Problems problems = new Problems();
-        Kind.Planned planned = Kinds.named(mechanism.kind().name())
+        Kind.Planned planned = Kinds.REGISTERED
+                .named(mechanism.kind().name())
                 .read(new Request(
                         mechanism.name(), mechanism.values(), document.fabrication(), document.catalogues(), problems));
         problems.throwIfAny();

@@ -73,10 +73,11 @@ public class ExploreBenchmark {
         text += "    blades: " + blades + "\n" + (pin.equals("any") ? "" : "    drive-pin: " + pin + "\n");
         Problems problems = new Problems();
         SpecSource source = SpecSource.of("benchmark", text);
-        Node.Mapping root = new SpecReader(Kinds.fields(), new Catalogues(SharedFiles.NONE, problems), problems)
+        Node.Mapping root = new SpecReader(
+                        Kinds.REGISTERED.fields(), new Catalogues(SharedFiles.NONE, problems), problems)
                 .root(source, List.of())
                 .orElseThrow();
-        variants = new Variants(source, root, SharedFiles.NONE);
+        variants = new Variants(Kinds.REGISTERED, source, root, SharedFiles.NONE);
         alone = Grid.read(List.of("light.least-opening=20..31.95..0.05"), variants, false, problems)
                 .orElseThrow();
         shared = Grid.read(

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.explore.Variants;
-import ringleaf.kinds.Kinds;
 import ringleaf.spec.SetOption;
 import ringleaf.spec.SpecReader;
 import ringleaf.spec.shared.Catalogues;
@@ -31,9 +30,11 @@ record AskedVariants(Variants variants, List<SetOption> sets) {
         SharedFiles shared = OwnCatalogues.of(asked.spec(), asked.shared(), console.surroundings());
         Optional<SpecSource> source = new SpecFinder(console.surroundings(), console.in()).find(asked.spec(), problems);
         Optional<Node.Mapping> root = source.isPresent()
-                ? new SpecReader(Kinds.fields(), new Catalogues(shared, problems), problems).root(source.get(), sets)
+                ? new SpecReader(console.surroundings().kinds().fields(), new Catalogues(shared, problems), problems)
+                        .root(source.get(), sets)
                 : Optional.empty();
         problems.throwIfAny();
-        return new AskedVariants(new Variants(source.orElseThrow(), root.orElseThrow(), shared), sets);
+        return new AskedVariants(
+                new Variants(console.surroundings().kinds(), source.orElseThrow(), root.orElseThrow(), shared), sets);
     }
 }

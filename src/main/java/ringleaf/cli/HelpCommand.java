@@ -50,6 +50,7 @@ final class HelpCommand implements Command {
         }
         console.out()
                 .print(fields(
+                        console.surroundings().kinds(),
                         topic,
                         given.hasMatchedOption(MARKDOWN),
                         new ArrayList<>(line.getSubcommands().keySet())));
@@ -74,8 +75,8 @@ final class HelpCommand implements Command {
         return out.toString();
     }
 
-    private static String fields(String topic, boolean markdown, List<String> known) {
-        for (Kind kind : Kinds.all()) {
+    private static String fields(Kinds kinds, String topic, boolean markdown, List<String> known) {
+        for (Kind kind : kinds.all()) {
             if (kind.name().equals(topic)) {
                 return markdown
                         ? FieldHelp.markdown(kind.fields())

@@ -49,6 +49,7 @@ final class Run {
     /** However long a kind takes to solve: whoever waits for a verdict is not to wait for hints. */
     private static final long REMEDY_NANOS = 20_000_000_000L;
 
+    private final Kinds kinds;
     private final Asked asked;
     private final SpecDocument document;
     private final List<Kind.Planned> planned;
@@ -58,7 +59,9 @@ final class Run {
     /** Where the designs stand; empty before they were made, and of trial pieces. */
     private Optional<Setup> setup = Optional.empty();
 
-    private Run(Asked asked, SpecDocument document, List<Kind.Planned> planned, Supplier<Variants> variants) {
+    private Run(
+            Kinds kinds, Asked asked, SpecDocument document, List<Kind.Planned> planned, Supplier<Variants> variants) {
+        this.kinds = kinds;
         this.asked = asked;
         this.document = document;
         this.planned = planned;
@@ -79,27 +82,29 @@ final class Run {
             SetOption.parse(set, problems).ifPresent(options::add);
         }
         Optional<SpecSource> source = new SpecFinder(surroundings, in).find(asked.spec(), problems);
-        SpecReader reader = new SpecReader(Kinds.fields(), catalogues, problems);
+        Kinds kinds = surroundings.kinds();
+        SpecReader reader = new SpecReader(kinds.fields(), catalogues, problems);
         Optional<Node.Mapping> root = source.isPresent() ? reader.root(source.get(), options) : Optional.empty();
         Optional<SpecDocument> document = root.isPresent() ? reader.readOn(source.get(), root.get()) : Optional.empty();
         problems.settle();
         List<Kind.Planned> planned = new ArrayList<>();
         if (document.isPresent()) {
             for (MechanismSpec mechanism : document.get().mechanisms()) {
-                planned.add(plan(mechanism, document.get(), problems));
+                planned.add(plan(kinds, mechanism, document.get(), problems));
             }
         }
-        document.ifPresent(d -> new SetupReader(d.mechanisms(), problems).check());
+        document.ifPresent(d -> new SetupReader(kinds, d.mechanisms(), problems).check());
         problems.throwIfAny();
         return new Run(
+                kinds,
                 asked,
                 document.orElseThrow(),
                 planned,
-                () -> new Variants(source.orElseThrow(), root.orElseThrow(), shared));
+                () -> new Variants(kinds, source.orElseThrow(), root.orElseThrow(), shared));
     }
 
-    private static Kind.Planned plan(MechanismSpec mechanism, SpecDocument document, Problems problems) {
-        return Kinds.named(mechanism.kind().name())
+    private static Kind.Planned plan(Kinds kinds, MechanismSpec mechanism, SpecDocument document, Problems problems) {
+        return kinds.of(mechanism)
                 .read(new Request(
                         mechanism.name(), mechanism.values(), document.fabrication(), document.catalogues(), problems));
     }
@@ -143,7 +148,7 @@ final class Run {
             all.add(helpless ? design.withRemedies(remedies(design.name())) : design);
         }
         Problems problems = new Problems();
-        setup = new SetupReader(document.mechanisms(), problems).setup(all);
+        setup = new SetupReader(kinds, document.mechanisms(), problems).setup(all);
         problems.throwIfAny();
         return all;
     }
@@ -179,8 +184,8 @@ final class Run {
                 design.withDecisions(taken.stream().map(Decider.Taken::choice).toList()));
     }
 
-    private static Design headed(Design design) {
-        return design.withHeadline(Kinds.named(design.kind()).headline());
+    private Design headed(Design design) {
+        return design.withHeadline(kinds.named(design.kind()).headline());
     }
 
     private Design counted(Design design) {

@@ -3,7 +3,6 @@ package ringleaf.cli;
 
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import ringleaf.kinds.Kinds;
 import ringleaf.spec.SpecSchema;
 
 /** {@code schema}: prints the JSON Schema of a spec. */
@@ -23,7 +22,7 @@ final class SchemaCommand implements Command {
 
     @Override
     public int run(ParseResult given, Console console) {
-        console.out().print(SpecSchema.write(Kinds.fields()));
+        console.out().print(SpecSchema.write(console.surroundings().kinds().fields()));
         return Exit.FINE;
     }
 }

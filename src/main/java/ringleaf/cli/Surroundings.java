@@ -3,6 +3,7 @@ package ringleaf.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import ringleaf.kinds.Kinds;
 import ringleaf.spec.text.Shown;
 
 /**
@@ -11,8 +12,14 @@ import ringleaf.spec.text.Shown;
  * @param folder that relative paths are relative to
  * @param errIsTerminal whether somebody watches what goes to standard error
  * @param colour whether colour is welcome there
+ * @param kinds that a spec may name
  */
-public record Surroundings(Path folder, boolean errIsTerminal, boolean colour) {
+public record Surroundings(Path folder, boolean errIsTerminal, boolean colour, Kinds kinds) {
+    /** With every kind that is registered. */
+    public Surroundings(Path folder, boolean errIsTerminal, boolean colour) {
+        this(folder, errIsTerminal, colour, Kinds.REGISTERED);
+    }
+
     /** The place that a path on the command line means. */
     Path place(String typed, String what) {
         if (typed.isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.kinds.Kinds;
 import ringleaf.spec.SetOption;
 import ringleaf.spec.field.LengthUnit;
 import ringleaf.spec.field.Numeric;
@@ -25,6 +26,7 @@ final class AxisReader {
     private static final int LONGEST = 20_000;
     private static final String FORM = "e.g. --vary shutter.blades=8..24 or --vary shutter.lap=0.4,0.6,0.8";
 
+    private final Kinds kinds;
     private final Node.Mapping root;
     private final LengthUnit units;
     private final Problems problems;
@@ -32,9 +34,11 @@ final class AxisReader {
     /**
      * A reader.
      *
+     * @param kinds that it may name
      * @param root of the spec
      */
-    AxisReader(Node.Mapping root, Problems problems) {
+    AxisReader(Kinds kinds, Node.Mapping root, Problems problems) {
+        this.kinds = kinds;
         this.root = root;
         this.problems = problems;
         LengthUnit named = root.get("units") instanceof Node.Scalar scalar ? LengthUnit.of(scalar.text()) : null;
@@ -66,7 +70,7 @@ final class AxisReader {
             problems.at(place, "is not of the form PATH=VALUES", FORM);
             return Optional.empty();
         }
-        Optional<SpecPath> path = new PathFinder(root, source, problems).find(typed.substring(0, equals));
+        Optional<SpecPath> path = new PathFinder(kinds, root, source, problems).find(typed.substring(0, equals));
         if (typed.substring(equals + 1).isBlank()) {
             problems.at(place, "has no value after the =: 0 combinations", FORM);
             return Optional.empty();

@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import ringleaf.kinds.Kinds;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Memo;
 import ringleaf.mechanism.Trial;
@@ -79,8 +78,7 @@ public record Columns(
             Set<Column> weighed = new LinkedHashSet<>();
             Set<Column> more = new LinkedHashSet<>();
             for (String name : mechanisms) {
-                Kind kind = Kinds.named(
-                        variant.mechanisms().get(variant.indexOf(name)).kind().name());
+                Kind kind = variant.kinds().get(variant.indexOf(name));
                 String own = mechanisms.size() == 1 ? "" : name;
                 kind.weighed().stream().filter(d -> has(name, d)).forEach(d -> weighed.add(new Column(own, d)));
                 kind.compared().stream().filter(d -> has(name, d)).forEach(d -> more.add(new Column(own, d)));

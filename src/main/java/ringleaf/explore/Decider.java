@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import ringleaf.kinds.Kinds;
 import ringleaf.mechanism.Decision;
 import ringleaf.mechanism.Memo;
 import ringleaf.part.Choice;
@@ -205,7 +204,7 @@ public final class Decider {
         Variants.Variant variant = variants.reader().read(List.of());
         MechanismSpec spec = variant.mechanisms().get(variant.indexOf(mechanism));
         List<List<Step>> open = new ArrayList<>();
-        for (Decision decision : Kinds.named(spec.kind().name()).decisions()) {
+        for (Decision decision : variants.kinds().of(spec).decisions()) {
             String[] keys = decision.path().split("\\.");
             if (isOpen(spec.values(), keys, attempts, now)) {
                 List<String> path = new ArrayList<>(List.of(SpecPath.MECHANISMS, mechanism));

@@ -34,7 +34,7 @@ public record Grid(List<Axis> axes) {
      * @param sure whether more than {@link #ASKED_TWICE} combinations are meant
      */
     public static Optional<Grid> read(List<String> typed, Variants variants, boolean sure, Problems problems) {
-        AxisReader reader = new AxisReader(variants.root(), problems);
+        AxisReader reader = new AxisReader(variants.kinds(), variants.root(), problems);
         List<AxisReader.Counted> counted = new ArrayList<>();
         long count = 1;
         for (String each : typed) {

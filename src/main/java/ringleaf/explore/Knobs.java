@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ringleaf.kinds.Kinds;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Trial;
 import ringleaf.part.Dimension;
@@ -45,7 +44,7 @@ final class Knobs {
      */
     Knobs(Variants.Variant variant, String name, Trial trial, Variants.Reader reader, List<String> harmless) {
         this.mechanism = variant.mechanisms().get(variant.indexOf(name));
-        this.kind = Kinds.named(mechanism.kind().name());
+        this.kind = variant.kinds().get(variant.indexOf(name));
         this.units = variant.document().orElseThrow().units();
         this.fabrication = variant.document().orElseThrow().fabrication();
         this.trial = trial;

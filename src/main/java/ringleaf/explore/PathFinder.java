@@ -27,6 +27,7 @@ final class PathFinder {
     private static final List<String> LIMITS = List.of("at-least", "at-most");
     private static final String EXAMPLE = "e.g. shutter.blades";
 
+    private final Kinds kinds;
     private final Node.Mapping root;
     private final SpecSource source;
     private final Problems problems;
@@ -38,10 +39,12 @@ final class PathFinder {
     /**
      * A search.
      *
+     * @param kinds that it may name
      * @param root of the spec
      * @param source the option, whose text begins with the path
      */
-    PathFinder(Node.Mapping root, SpecSource source, Problems problems) {
+    PathFinder(Kinds kinds, Node.Mapping root, SpecSource source, Problems problems) {
+        this.kinds = kinds;
         this.root = root;
         this.source = source;
         this.problems = problems;
@@ -148,11 +151,11 @@ final class PathFinder {
         return Nearest.of(name, names);
     }
 
-    private static Kind kind(Node mechanism) {
+    private Kind kind(Node mechanism) {
         if (!(mechanism instanceof Node.Mapping map) || !(map.get("kind") instanceof Node.Scalar scalar)) {
             return null;
         }
-        for (Kind kind : Kinds.all()) {
+        for (Kind kind : kinds.all()) {
             if (kind.name().equals(scalar.text())) {
                 return kind;
             }

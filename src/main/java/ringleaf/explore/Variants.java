@@ -23,20 +23,23 @@ import ringleaf.spec.text.SpecSource;
  * A spec and everything that is one option away from it, read from the tree of the text so that the text is parsed
  * once. Each thread takes a reader of its own.
  *
+ * @param kinds that it may name
  * @param source of the spec
  * @param root of its tree, options of the command line laid over it
  * @param shared the user's own catalogues
  */
-public record Variants(SpecSource source, Node.Mapping root, SharedFiles shared) {
+public record Variants(Kinds kinds, SpecSource source, Node.Mapping root, SharedFiles shared) {
 
     /**
      * A variant that was read.
      *
      * @param document empty when it could not be read
+     * @param kinds of its mechanisms, in their order
      * @param planned of each mechanism, in their order; of no use when there are problems
      * @param problems what is wrong with it
      */
-    public record Variant(Optional<SpecDocument> document, List<Kind.Planned> planned, List<Problem> problems) {
+    public record Variant(
+            Optional<SpecDocument> document, List<Kind> kinds, List<Kind.Planned> planned, List<Problem> problems) {
         public boolean isGood() {
             return problems.isEmpty();
         }
@@ -71,7 +74,7 @@ public record Variants(SpecSource source, Node.Mapping root, SharedFiles shared)
         private Reader(Variants of) {
             this.of = of;
             this.catalogues = new Catalogues(of.shared(), problems);
-            this.reader = new SpecReader(Kinds.fields(), catalogues, problems);
+            this.reader = new SpecReader(of.kinds().fields(), catalogues, problems);
         }
 
         /** The spec with these options laid over it. */
@@ -96,17 +99,20 @@ public record Variants(SpecSource source, Node.Mapping root, SharedFiles shared)
 
         private Variant read(Node.Mapping root) {
             Optional<SpecDocument> document = problems.isEmpty() ? reader.read(of.source(), root) : Optional.empty();
+            List<Kind> kinds = new ArrayList<>();
             List<Kind.Planned> planned = new ArrayList<>();
             if (document.isPresent()) {
                 for (MechanismSpec mechanism : document.get().mechanisms()) {
+                    kinds.add(of.kinds().of(mechanism));
                     planned.add(plan(mechanism, document.get()));
                 }
             }
-            return new Variant(document, planned, problems.drain());
+            return new Variant(document, kinds, planned, problems.drain());
         }
 
         private Kind.Planned plan(MechanismSpec mechanism, SpecDocument document) {
-            return Kinds.named(mechanism.kind().name())
+            return of.kinds()
+                    .of(mechanism)
                     .read(new Request(
                             mechanism.name(), mechanism.values(), document.fabrication(), catalogues, problems));
         }

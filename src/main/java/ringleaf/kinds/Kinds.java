@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.kinds;
 
-import java.util.ArrayList;
 import java.util.List;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.aperture.LeafAperture;
@@ -12,27 +11,32 @@ import ringleaf.mechanism.gear.SingleGear;
 import ringleaf.mechanism.gear.TrainOfGears;
 import ringleaf.mechanism.rack.RackAndPinion;
 import ringleaf.spec.KindFields;
+import ringleaf.spec.MechanismSpec;
 
-/** The registry: one line a kind. */
-public final class Kinds {
-    private static final List<Kind> ALL = List.of(
+/**
+ * Kinds that a spec may name.
+ *
+ * @param all in the order in which help lists them
+ */
+public record Kinds(List<Kind> all) {
+    /** The registry: one line a kind. */
+    public static final Kinds REGISTERED = new Kinds(List.of(
             new LeafAperture(),
             new SingleGear(),
             new PairOfGears(),
             new TrainOfGears(),
             new Pulley(),
             new BeltDrive(),
-            new RackAndPinion());
+            new RackAndPinion()));
 
-    private Kinds() {}
-
-    public static List<Kind> all() {
-        return ALL;
+    /** A list that nobody changes. */
+    public Kinds {
+        all = List.copyOf(all);
     }
 
     /** The kind of this name; there is one for every name that reading lets through. */
-    public static Kind named(String name) {
-        for (Kind kind : ALL) {
+    public Kind named(String name) {
+        for (Kind kind : all) {
             if (kind.name().equals(name)) {
                 return kind;
             }
@@ -40,12 +44,15 @@ public final class Kinds {
         throw new IllegalArgumentException("no kind is called " + name);
     }
 
+    /** The kind of a mechanism that was read. */
+    public Kind of(MechanismSpec mechanism) {
+        return named(mechanism.kind().name());
+    }
+
     /** What every kind takes in a spec. */
-    public static List<KindFields> fields() {
-        List<KindFields> fields = new ArrayList<>();
-        for (Kind kind : ALL) {
-            fields.add(new KindFields(kind.name(), kind.summary(), kind::fields));
-        }
-        return fields;
+    public List<KindFields> fields() {
+        return all.stream()
+                .map(kind -> new KindFields(kind.name(), kind.summary(), kind::fields))
+                .toList();
     }
 }

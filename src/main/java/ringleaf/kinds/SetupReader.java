@@ -19,11 +19,13 @@ import ringleaf.spec.text.Shown;
 
 /** Finds what every mechanism of a spec stands on. */
 public final class SetupReader {
+    private final Kinds kinds;
     private final List<MechanismSpec> mechanisms;
     private final Problems problems;
 
     /** A reader of the mechanisms of one spec; what is wrong goes to the problems. */
-    public SetupReader(List<MechanismSpec> mechanisms, Problems problems) {
+    public SetupReader(Kinds kinds, List<MechanismSpec> mechanisms, Problems problems) {
+        this.kinds = kinds;
         this.mechanisms = List.copyOf(mechanisms);
         this.problems = problems;
     }
@@ -121,8 +123,9 @@ public final class SetupReader {
     }
 
     private List<String> bodies(int mechanism) {
-        String kind = mechanisms.get(mechanism).kind().name();
-        return Kinds.named(kind).bodies().stream().map(BodyName::name).toList();
+        return kinds.of(mechanisms.get(mechanism)).bodies().stream()
+                .map(BodyName::name)
+                .toList();
     }
 
     /** Index of the mechanism that is named; -1 for none. */

@@ -110,7 +110,7 @@ class PlaceRunTest {
 
     @Test
     void everyKindListsItsBodiesInItsHelpAndItsDesignsHaveNoOthers() {
-        for (var kind : Kinds.all()) {
+        for (var kind : Kinds.REGISTERED.all()) {
             List<String> names = kind.bodies().stream().map(BodyName::name).toList();
             assertThat(names).startsWith(BodyName.FRAME).doesNotHaveDuplicates().hasSizeGreaterThan(1);
             String help = Ran.in(folder, "help", kind.name()).out();
@@ -125,7 +125,7 @@ class PlaceRunTest {
                     new Surroundings(folder, false, false),
                     java.io.InputStream.nullInputStream());
             for (var design : run.design()) {
-                List<String> names = Kinds.named(design.kind()).bodies().stream()
+                List<String> names = Kinds.REGISTERED.named(design.kind()).bodies().stream()
                         .map(BodyName::name)
                         .toList();
                 assertThat(design.assembly().bodies().keySet()).isNotEmpty().isSubsetOf(names);

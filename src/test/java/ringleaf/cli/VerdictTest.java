@@ -119,7 +119,7 @@ class VerdictTest {
 
     @Test
     void everyKindSaysWhatComesFirst() {
-        for (Kind kind : Kinds.all()) {
+        for (Kind kind : Kinds.REGISTERED.all()) {
             assertThat(kind.headline()).as(kind.name()).hasSizeBetween(5, 14);
         }
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import ringleaf.kinds.Kinds;
 import ringleaf.mechanism.Memo;
 import ringleaf.spec.SetOption;
 import ringleaf.spec.shared.SharedFiles;
@@ -23,7 +24,7 @@ class DeciderTest {
         Problems problems = new Problems();
         Node root = YamlReader.read(source, problems).orElseThrow();
         assertThat(problems.isEmpty()).isTrue();
-        return new Variants(source, (Node.Mapping) root, SharedFiles.NONE);
+        return new Variants(Kinds.REGISTERED, source, (Node.Mapping) root, SharedFiles.NONE);
     }
 
     private static Attempts attempts(Variants variants) {
@@ -83,7 +84,8 @@ class DeciderTest {
         assertThat(taken).hasSize(1);
         String value = taken.get(0).choice().value();
         Attempts attempts = attempts(variants);
-        for (var decision : ringleaf.kinds.Kinds.named("leaf-aperture").decisions()) {
+        for (var decision :
+                ringleaf.kinds.Kinds.REGISTERED.named("leaf-aperture").decisions()) {
             if (decision.path().equals(taken.get(0).choice().name())) {
                 for (String other :
                         decision.values().subList(0, decision.values().indexOf(value))) {

@@ -47,11 +47,12 @@ final class Explored {
             SetOption.parse(set, problems).ifPresent(options::add);
         }
         SpecSource source = SpecSource.of("lamp.yaml", text);
-        Node.Mapping root = new SpecReader(Kinds.fields(), new Catalogues(SharedFiles.NONE, problems), problems)
+        Node.Mapping root = new SpecReader(
+                        Kinds.REGISTERED.fields(), new Catalogues(SharedFiles.NONE, problems), problems)
                 .root(source, options)
                 .orElseThrow();
         problems.throwIfAny();
-        return new Variants(source, root, SharedFiles.NONE);
+        return new Variants(Kinds.REGISTERED, source, root, SharedFiles.NONE);
     }
 
     static Grid grid(Variants variants, String... vary) {
@@ -88,11 +89,12 @@ final class Explored {
             SetOption.parse(set, problems).ifPresent(options::add);
         }
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        Optional<SpecDocument> document =
-                new SpecReader(Kinds.fields(), catalogues, problems).read(SpecSource.of("lamp.yaml", text), options);
+        Optional<SpecDocument> document = new SpecReader(Kinds.REGISTERED.fields(), catalogues, problems)
+                .read(SpecSource.of("lamp.yaml", text), options);
         problems.throwIfAny();
         MechanismSpec mechanism = document.orElseThrow().mechanisms().get(0);
-        Kind.Planned planned = Kinds.named(mechanism.kind().name())
+        Kind.Planned planned = Kinds.REGISTERED
+                .named(mechanism.kind().name())
                 .read(new Request(
                         mechanism.name(), mechanism.values(), document.get().fabrication(), catalogues, problems));
         problems.throwIfAny();

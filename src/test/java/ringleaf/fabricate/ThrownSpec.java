@@ -87,13 +87,14 @@ public final class ThrownSpec {
     public static Optional<Made> design(String spec) {
         Problems problems = new Problems();
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        Optional<SpecDocument> document = new SpecReader(Kinds.fields(), catalogues, problems)
+        Optional<SpecDocument> document = new SpecReader(Kinds.REGISTERED.fields(), catalogues, problems)
                 .read(SpecSource.of("thrown.yaml", spec), List.of());
         if (document.isEmpty() || !problems.isEmpty()) {
             return Optional.empty();
         }
         MechanismSpec mechanism = document.get().mechanisms().get(0);
-        Kind.Planned planned = Kinds.named(mechanism.kind().name())
+        Kind.Planned planned = Kinds.REGISTERED
+                .named(mechanism.kind().name())
                 .read(new Request(
                         mechanism.name(), mechanism.values(), document.get().fabrication(), catalogues, problems));
         return problems.isEmpty() ? Optional.of(new Made(spec, document.get(), planned.design(13))) : Optional.empty();

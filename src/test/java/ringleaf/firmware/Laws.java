@@ -26,11 +26,12 @@ final class Laws {
         }
         Problems problems = new Problems();
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        Optional<SpecDocument> document = new SpecReader(Kinds.fields(), catalogues, problems)
+        Optional<SpecDocument> document = new SpecReader(Kinds.REGISTERED.fields(), catalogues, problems)
                 .read(SpecSource.of("test.yaml", text.toString()), List.of());
         problems.throwIfAny();
         MechanismSpec one = document.orElseThrow().mechanisms().get(0);
-        Kind.Planned planned = Kinds.named(one.kind().name())
+        Kind.Planned planned = Kinds.REGISTERED
+                .named(one.kind().name())
                 .read(new Request(one.name(), one.values(), document.get().fabrication(), catalogues, problems));
         problems.throwIfAny();
         return planned;

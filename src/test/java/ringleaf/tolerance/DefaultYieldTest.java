@@ -32,11 +32,13 @@ class DefaultYieldTest {
 
     private static Optional<AsBuilt> built(String spec) {
         Problems problems = new Problems();
-        SpecReader reader = new SpecReader(Kinds.fields(), new Catalogues(SharedFiles.NONE, problems), problems);
+        SpecReader reader =
+                new SpecReader(Kinds.REGISTERED.fields(), new Catalogues(SharedFiles.NONE, problems), problems);
         SpecSource source = SpecSource.of("test.yaml", spec);
         Node.Mapping root = reader.root(source, List.of()).orElseThrow();
-        Variants.Variant variant =
-                new Variants(source, root, SharedFiles.NONE).reader().read(List.of());
+        Variants.Variant variant = new Variants(Kinds.REGISTERED, source, root, SharedFiles.NONE)
+                .reader()
+                .read(List.of());
         return variant.isGood() ? variant.planned().get(0).asBuilt() : Optional.empty();
     }
 

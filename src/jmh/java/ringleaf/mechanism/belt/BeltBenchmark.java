@@ -53,7 +53,7 @@ public class BeltBenchmark {
     private static Request request(String text) {
         Problems problems = new Problems();
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        SpecDocument document = new SpecReader(Kinds.fields(), catalogues, problems)
+        SpecDocument document = new SpecReader(Kinds.REGISTERED.fields(), catalogues, problems)
                 .read(SpecSource.of("benchmark", text), List.of())
                 .orElseThrow();
         MechanismSpec one = document.mechanisms().get(0);

@@ -58,8 +58,8 @@ final class Apertures {
     private static Request request(String text) {
         Problems problems = new Problems();
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        Optional<SpecDocument> document =
-                new SpecReader(Kinds.fields(), catalogues, problems).read(SpecSource.of("test.yaml", text), List.of());
+        Optional<SpecDocument> document = new SpecReader(Kinds.REGISTERED.fields(), catalogues, problems)
+                .read(SpecSource.of("test.yaml", text), List.of());
         problems.throwIfAny();
         MechanismSpec one = document.orElseThrow().mechanisms().get(0);
         return new Request(one.name(), one.values(), document.get().fabrication(), catalogues, problems);

@@ -43,13 +43,14 @@ final class Gears {
         Problems problems = new Problems();
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
         SpecSource source = SpecSource.of("test.yaml", text);
-        SpecReader reader = new SpecReader(Kinds.fields(), catalogues, problems);
+        SpecReader reader = new SpecReader(Kinds.REGISTERED.fields(), catalogues, problems);
         Optional<SpecDocument> document = reader.root(source, List.of()).flatMap(root -> reader.readOn(source, root));
         problems.settle();
         List<Kind.Planned> planned = new ArrayList<>();
         if (document.isPresent()) {
             for (MechanismSpec one : document.get().mechanisms()) {
-                planned.add(Kinds.named(one.kind().name())
+                planned.add(Kinds.REGISTERED
+                        .named(one.kind().name())
                         .read(new Request(
                                 one.name(), one.values(), document.get().fabrication(), catalogues, problems)));
             }

@@ -30,7 +30,7 @@ final class Racks {
             text.append("    ").append(line).append('\n');
         }
         Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        Optional<SpecDocument> document = new SpecReader(Kinds.fields(), catalogues, problems)
+        Optional<SpecDocument> document = new SpecReader(Kinds.REGISTERED.fields(), catalogues, problems)
                 .read(SpecSource.of("test.yaml", text.toString()), List.of());
         problems.throwIfAny();
         MechanismSpec one = document.orElseThrow().mechanisms().get(0);
