@@ -138,14 +138,22 @@ final class Run {
      * @throws SpecRefused when one stands on a body that another does not have as it is designed
      */
     List<Design> design() {
+        return settled().stream()
+                .map(each ->
+                        failed(each) && each.remedies().isEmpty() ? each.withRemedies(remedies(each.name())) : each)
+                .toList();
+    }
+
+    /**
+     * Designs every mechanism, with what the spec leaves open decided where first guesses do not work.
+     *
+     * @throws SpecRefused when one stands on a body that another does not have as it is designed
+     */
+    List<Design> settled() {
         List<Design> all = new ArrayList<>();
         for (int i = 0; i < planned.size(); i++) {
             Design design = counted(headed(planned.get(i).design(asked.states())));
-            if (failed(design)) {
-                design = settled(i).orElse(design);
-            }
-            boolean helpless = failed(design) && design.remedies().isEmpty();
-            all.add(helpless ? design.withRemedies(remedies(design.name())) : design);
+            all.add(failed(design) ? settled(i).orElse(design) : design);
         }
         Problems problems = new Problems();
         setup = new SetupReader(kinds, document.mechanisms(), problems).setup(all);
@@ -198,12 +206,15 @@ final class Run {
         WhyNot.Effort effort = new WhyNot.Effort(MOST_REMEDIES, ATTEMPTS, false);
         List<String> lines = new ArrayList<>();
         long end = System.nanoTime() + REMEDY_NANOS;
-        for (Change change : whyNot.changes(mechanism, effort, (d, t) -> {}, () -> System.nanoTime() > end)
-                .single()) {
+        List<Change> changes = whyNot.changes(mechanism, effort, (d, t) -> {}, () -> System.nanoTime() > end)
+                .single();
+        for (Change change : changes) {
             lines.add(change.words(false));
         }
         if (lines.isEmpty()) {
             lines.add("no single change that was tried; `ringleaf explore SPEC --why-not` tries two together");
+        } else {
+            lines.add("to try the first: " + changes.get(0).typed());
         }
         return lines;
     }

@@ -3,18 +3,17 @@ package ringleaf.cli;
 
 import java.io.PrintStream;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import ringleaf.explore.Change;
 import ringleaf.explore.ChangePair;
-import ringleaf.explore.Variants;
 import ringleaf.explore.WhyNot;
-import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.ShownUnit;
 import ringleaf.report.FindingsText;
+import ringleaf.report.Headline;
 import ringleaf.report.Wrap;
-import ringleaf.spec.text.Problem;
-import ringleaf.spec.text.Problems;
 
 /** A run of {@code explore --why-not}: the smallest changes that make a spec work. */
 final class WhyNotRun {
@@ -30,29 +29,25 @@ final class WhyNotRun {
         err = console.err();
     }
 
+    /** Judges as {@code check} does; what fails is told with the changes that would mend it. */
     int run(Asked asked, int threads) {
-        Problems problems = new Problems();
-        Variants variants = AskedVariants.of(asked, console, problems).variants();
-        Variants.Variant variant = variants.reader().read(List.of());
-        for (Problem problem : variant.problems()) {
-            problems.at(problem.place(), problem.reason(), problem.hint());
-        }
-        problems.throwIfAny();
+        Run run = Run.read(asked, console.surroundings(), console.in());
+        ShownUnit unit = Told.unit(run.document());
         boolean failed = false;
         try (Interrupt interrupt = Interrupt.watch()) {
-            WhyNot whyNot = new WhyNot(variants, asked.states(), threads);
-            for (int i = 0; i < variant.planned().size(); i++) {
-                String name =
-                        variant.document().orElseThrow().mechanisms().get(i).name();
-                Design design = variant.planned().get(i).design(asked.states());
-                ShownUnit unit = Told.unit(variant.document().orElseThrow());
+            WhyNot whyNot = new WhyNot(run.variants(), asked.states(), threads);
+            for (Judged judged : run.judge(run.settled(), List.of(), console.surroundings(), err)) {
+                String name = judged.design().name();
                 ResultText text = new ResultText(unit);
-                if (!new Judged(design, design.findings()).failed()) {
-                    text.list(name, List.of("every calculated check holds"));
-                } else {
+                if (judged.failed()) {
                     failed = true;
-                    text.list(name + " fails", failures(design, unit));
+                    text.list(name + " fails", failures(judged, unit));
                     found(changes(whyNot, name, interrupt), interrupt.asked(), text);
+                } else {
+                    List<String> lines = new ArrayList<>();
+                    lines.add("every check holds, calculated and on the geometry");
+                    lines.addAll(Headline.decided(judged.design(), unit));
+                    text.list(name, lines);
                 }
                 out.print(text);
             }
@@ -106,10 +101,12 @@ final class WhyNotRun {
                 lines);
     }
 
-    private static List<String> failures(Design design, ShownUnit unit) {
+    private static List<String> failures(Judged judged, ShownUnit unit) {
         List<String> lines = new ArrayList<>();
-        for (Finding finding : design.findings()) {
-            if (finding.failed()) {
+        Set<String> told = new HashSet<>();
+        for (Finding finding : judged.findings()) {
+            // What is calculated comes first; the geometry says the same of it.
+            if (finding.failed() && (told.add(finding.check()) || finding.judge() == Finding.Judge.CALCULATED)) {
                 lines.add(FindingsText.line(finding, unit));
             }
         }

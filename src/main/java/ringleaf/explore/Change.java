@@ -41,6 +41,19 @@ public record Change(Knob knob, List<String> values, double share) {
         return path() + ": " + value() + " would fit" + along(values.get(0)) + " (now " + now() + by + ")";
     }
 
+    /** The options of the command line that try it. */
+    public String typed() {
+        Attempts.Setting setting = setting();
+        return typed(setting) + setting.along().map(also -> " " + typed(also)).orElse("");
+    }
+
+    private static String typed(Attempts.Setting setting) {
+        int from = setting.keys().get(0).equals(SpecPath.MECHANISMS) ? 1 : 0;
+        String path =
+                String.join(".", setting.keys().subList(from, setting.keys().size()));
+        return "--set " + path + "=" + setting.text().replace(" ", "");
+    }
+
     /** What has to change with it, in words, or nothing. */
     String along(String value) {
         return knob.set(value)

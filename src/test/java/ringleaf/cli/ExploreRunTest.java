@@ -206,7 +206,7 @@ class ExploreRunTest {
     void whyNotTellsWhatFailsAndWhatWouldFit() {
         Ran fine = explore("--why-not");
         assertThat(fine.exit()).isZero();
-        assertThat(fine.out()).contains("every calculated check holds");
+        assertThat(fine.out()).contains("every check holds, calculated and on the geometry");
         Ran ran = explore("--why-not", "--set", "shutter.outer-diameter={at-most: 72}");
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out())
@@ -214,7 +214,17 @@ class ExploreRunTest {
         assertThat(Files.exists(folder.resolve("out"))).isFalse();
         Ran check = Ran.in(folder, "check", "lamp.yaml", "--set", "shutter.outer-diameter={at-most: 72}");
         assertThat(check.err())
-                .contains("what would mend it\n", "  outer-diameter.at-most: 81.2 mm would fit (now 72 mm)\n");
+                .contains("what would mend it\n", "  outer-diameter.at-most: 81.2 mm would fit (now 72 mm)\n")
+                .contains("  to try the first: --set shutter.full-opening=42mm\n");
+        Ran typed = Ran.in(
+                folder,
+                "check",
+                "lamp.yaml",
+                "--set",
+                "shutter.outer-diameter={at-most: 72}",
+                "--set",
+                "shutter.full-opening=42mm");
+        assertThat(typed.exit()).isZero();
     }
 
     private static Duration cpu(Process process) {
