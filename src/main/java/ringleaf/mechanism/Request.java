@@ -23,6 +23,11 @@ public record Request(String name, Values values, Fabrication fabrication, Catal
     /** What every kind calls its fits by name. */
     public static final String FITS = "fits";
 
+    /** The same, whose problems go elsewhere: for trying what may be refused. */
+    public Request telling(Problems other) {
+        return new Request(name, values, fabrication, catalogues, other);
+    }
+
     /** What is bought with the mechanism and follows from its sizes. */
     public Hardware hardware() {
         return new Hardware(catalogues);

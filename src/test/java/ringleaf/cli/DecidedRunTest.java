@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Runs of specs whose first guesses do not work. */
@@ -64,6 +65,27 @@ class DecidedRunTest {
         Ran ran = Ran.in(folder, "check", "t.yaml");
         assertThat(ran.exit()).as(ran.err()).isZero();
         assertThat(ran.out()).contains("decided: module ", "bending");
+    }
+
+    /** Teeth that are left open leave room for what the pulleys are bored for. */
+    @ParameterizedTest
+    @CsvSource({
+        "micro-180, 2.3, acrylic-3",
+        "standard-180, 1.6, plywood-3",
+        "sub-micro-180, 3, petg",
+        "mini-180, 1, resin"
+    })
+    void pulleysCarryTheServoThatTurnsThem(String servo, String ratio, String stock) throws IOException {
+        Files.writeString(folder.resolve("arm.yaml"), """
+                title: Arm
+                fabrication: {pulley: {stock: %s}, plate: {stock: acrylic-3}}
+                mechanisms:
+                  arm:
+                    {kind: belt-drive, belt: curvilinear-2, ratio: %s, centre-distance: 90, servo: %s, travel: 40, load: 0.02Nm}
+                """.formatted(stock, ratio, servo));
+        Ran ran = Ran.in(folder, "check", "arm.yaml");
+        assertThat(ran.exit()).as(ran.err()).isLessThan(2);
+        assertThat(ran.err()).doesNotContain("leaves less than the web");
     }
 
     @Test

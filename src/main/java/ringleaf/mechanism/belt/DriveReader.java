@@ -73,17 +73,16 @@ final class DriveReader {
                     "centres: fixed, or name the roller under further");
         }
         double asked = asked(distance);
-        Optional<TeethChoice> teeth = TeethChoice.of(values, belt.get(), asked, problems);
         Optional<Servo> servo = values.given(DriveFields.SERVO).flatMap(request.catalogues()::servo);
-        Optional<PulleySpec> driver = teeth.map(t -> pulley(true, t, choice, material, servo));
-        Optional<PulleySpec> driven = teeth.map(t -> pulley(false, t, choice, material, Optional.empty()));
+        Optional<Pulleys> pulleys = TeethChoice.of(values, belt.get(), asked, problems)
+                .map(fewest -> carrying(fewest, choice, material, asked, servo));
+        Optional<PulleySpec> driver = pulleys.map(Pulleys::driver);
+        Optional<PulleySpec> driven = pulleys.map(Pulleys::driven);
         Material plate = plate();
         Optional<Screw> screw = request.screw(values.require(DriveFields.SCREW), values.where(DriveFields.SCREW));
         List<DriveSpec.Roller> further = further(choice, material);
         DriveSpec.Roller idler = idler(choice, material);
         Optional<Axles> axles = driven.map(pulley -> new AxlesReader(request).read(plate, pulley));
-        driver.ifPresent(pulley -> held("driver", DriveFields.DRIVER, pulley, servo));
-        driven.ifPresent(pulley -> held("driven pulley", DriveFields.DRIVEN, pulley, Optional.empty()));
         if (driver.isEmpty()
                 || axles.isEmpty()
                 || screw.isEmpty()
@@ -94,7 +93,9 @@ final class DriveReader {
         }
         double wanted = Double.isNaN(asked)
                 ? TeethChoice.usualDistance(
-                        belt.get(), teeth.get().driver(), teeth.get().driven())
+                        belt.get(),
+                        pulleys.get().teeth().driver(),
+                        pulleys.get().teeth().driven())
                 : asked;
         return searched(spec(
                 choice,
@@ -109,6 +110,36 @@ final class DriveReader {
                 plate,
                 screw.get(),
                 axles.get()));
+    }
+
+    /** Both pulleys and their teeth; a pulley that was refused is null. */
+    private record Pulleys(TeethChoice teeth, PulleySpec driver, PulleySpec driven) {}
+
+    /** Pulleys of the fewest teeth, or of more where they are left open and would not carry what they are bored for. */
+    private Pulleys carrying(
+            TeethChoice fewest, BeltChoice choice, Material material, double asked, Optional<Servo> servo) {
+        for (Optional<TeethChoice> teeth = Optional.of(fewest);
+                teeth.isPresent();
+                teeth = teeth.get().larger(values, choice.belt(), asked)) {
+            Problems tried = new Problems();
+            Pulleys pulleys = new DriveReader(request.telling(tried)).pulleys(teeth.get(), choice, material, servo);
+            if (tried.isEmpty()) {
+                return pulleys;
+            }
+        }
+        return pulleys(fewest, choice, material, servo);
+    }
+
+    private Pulleys pulleys(TeethChoice teeth, BeltChoice choice, Material material, Optional<Servo> servo) {
+        PulleySpec driver = pulley(true, teeth, choice, material, servo);
+        PulleySpec driven = pulley(false, teeth, choice, material, Optional.empty());
+        if (driver != null) {
+            held("driver", DriveFields.DRIVER, driver, servo);
+        }
+        if (driven != null) {
+            held("driven pulley", DriveFields.DRIVEN, driven, Optional.empty());
+        }
+        return new Pulleys(teeth, driver, driven);
     }
 
     /** A pulley between plates sits on an axle, or on the servo that turns it. */

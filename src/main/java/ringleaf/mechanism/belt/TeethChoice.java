@@ -21,8 +21,11 @@ record TeethChoice(int driver, int driven, Place driverPlace, Place drivenPlace)
     static final int FULL_MESH = 6;
 
     private static final int MOST = 400;
+    /** Teeth of the driver up to which room for its bore is looked for. */
+    private static final int GROWN = 80;
+
     private static final double SAME = 1e-9;
-    private static final String HOW = "fewest teeth with the ratio and six in mesh";
+    private static final String HOW = "fewest teeth with the ratio, six in mesh and room for the bores";
 
     /**
      * The teeth; empty when they contradict the ratio or cannot be found, which is then among the problems.
@@ -49,7 +52,7 @@ record TeethChoice(int driver, int driven, Place driverPlace, Place drivenPlace)
         int a = driver.orElse(0);
         int b = driven.orElse(0);
         if (a == 0 && b == 0) {
-            int[] found = fewest(belt, wanted, distance);
+            int[] found = fewest(belt, wanted, distance, belt.leastTeeth());
             a = found[0];
             b = found[1];
         } else if (b == 0) {
@@ -68,6 +71,28 @@ record TeethChoice(int driver, int driven, Place driverPlace, Place drivenPlace)
         return Optional.of(new TeethChoice(a, b, driverPlace, drivenPlace));
     }
 
+    /**
+     * The next larger pair with the ratio where both counts were left open, so that more is left below the grooves; empty
+     * where there is none, or nothing is open.
+     */
+    Optional<TeethChoice> larger(Values values, Belt belt, double distance) {
+        boolean open = values.given(DriveFields.DRIVER)
+                        .flatMap(v -> v.given(PulleyFields.TEETH))
+                        .isEmpty()
+                && values.given(DriveFields.DRIVEN)
+                        .flatMap(v -> v.given(PulleyFields.TEETH))
+                        .isEmpty();
+        if (!open) {
+            return Optional.empty();
+        }
+        double ratio = values.given(DriveFields.RATIO).orElseThrow();
+        int[] found = fewest(belt, ratio, distance, driver + 1);
+        boolean exact = Math.abs(found[1] / (found[0] * ratio) - 1) <= SAME;
+        return exact && found[0] > driver && found[0] <= GROWN
+                ? Optional.of(new TeethChoice(found[0], found[1], driverPlace, drivenPlace))
+                : Optional.empty();
+    }
+
     static String how() {
         return HOW;
     }
@@ -84,11 +109,11 @@ record TeethChoice(int driver, int driven, Place driverPlace, Place drivenPlace)
      * The pair with the fewest teeth that has the ratio exactly and six teeth in mesh at the wanted distance; without
      * six in mesh the fewest of all, and where nothing has the ratio exactly what comes nearest.
      */
-    private static int[] fewest(Belt belt, double ratio, double distance) {
-        int[] near = {belt.leastTeeth(), (int) Math.rint(belt.leastTeeth() * ratio)};
+    private static int[] fewest(Belt belt, double ratio, double distance, int least) {
+        int[] near = {least, (int) Math.rint(least * ratio)};
         double miss = Double.POSITIVE_INFINITY;
         int[] exact = null;
-        for (int a = belt.leastTeeth(); a <= MOST; a++) {
+        for (int a = least; a <= MOST; a++) {
             int b = (int) Math.rint(a * ratio);
             if (b < belt.leastTeeth() || b > MOST) {
                 continue;
