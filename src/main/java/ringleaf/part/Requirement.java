@@ -186,8 +186,8 @@ public sealed interface Requirement {
      * the second is free to turn by {@code play} in all, a little to either side. Either may be a whole gear, a ring
      * with teeth inside, or carry teeth on a part of its rim only; the first may be a rack that slides.
      *
-     * @param check name of the finding on overlap and gap
-     * @param playCheck name of the finding on the play
+     * <p>Its findings have the same names whatever meshes: {@link #GAP} and {@link #PLAY}.
+     *
      * @param first that drives
      * @param second that is driven, in the middle of its play
      * @param ratio turn of the second for a turn of the first, counter-clockwise positive for both; rad per mm where
@@ -197,17 +197,19 @@ public sealed interface Requirement {
      * @param play of the second, rad
      * @param tolerance by how much the play may miss, as a length at the second's reach, mm
      */
-    record Meshes(
-            String check,
-            String playCheck,
-            Moving first,
-            Turning second,
-            double ratio,
-            Rolled rolled,
-            double gap,
-            double play,
-            double tolerance)
-            implements Requirement {}
+    record Meshes(Moving first, Turning second, double ratio, Rolled rolled, double gap, double play, double tolerance)
+            implements Requirement {
+        /** Name of the finding on overlap and gap. */
+        public static final String GAP = "mesh-clearance";
+
+        /** Name of the finding on the play. */
+        public static final String PLAY = "backlash";
+
+        @Override
+        public String check() {
+            return GAP;
+        }
+    }
 
     /** A member that moves from its place in state 0. */
     sealed interface Moving {

@@ -194,14 +194,14 @@ final class MeshCheck extends Check {
         int other = required.second().member();
         List<String> both = both(one, other);
         if (first.isEmpty()) {
-            findings.add(still(required.check(), both)
+            findings.add(still(Requirement.Meshes.GAP, both)
                     .plain(false)
                     .says("The " + Words.and(both) + " share no height and cannot mesh"));
             return;
         }
         String rolled = " (rolled through " + required.rolled().words() + " in "
                 + required.rolled().steps() + " steps)";
-        Finding.Draft gap = still(required.check(), both)
+        Finding.Draft gap = still(Requirement.Meshes.GAP, both)
                 .at(Finding.Place.when(moved(required.rolled().at(leastGap.step)))
                         .withPoint(leastGap.where));
         gap = required.gap() > 0
@@ -212,7 +212,7 @@ final class MeshCheck extends Check {
                         : "The outlines never overlap; the least gap is " + Words.mm(leastGap.gap))
                 + rolled));
         boolean leastIsOff = Math.abs(leastPlay.play - required.play()) > Math.abs(mostPlay.play - required.play());
-        findings.add(still(required.playCheck(), both)
+        findings.add(still(Requirement.Meshes.PLAY, both)
                 .onOutlines(0)
                 .about(
                         Math.toDegrees(leastIsOff ? leastPlay.play : mostPlay.play),

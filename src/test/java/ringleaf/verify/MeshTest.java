@@ -39,8 +39,6 @@ class MeshTest {
                 Mechanisms.member("driver", 1, driver, 0, 5),
                 Mechanisms.member("driven", 2, driven.placed(new Placement(facing, axis)), 0, 5));
         Requirement meshes = new Requirement.Meshes(
-                "mesh-clearance",
-                "play",
                 new Requirement.Turning(0, Point.ORIGIN),
                 new Requirement.Turning(1, axis),
                 ratio,
@@ -86,8 +84,6 @@ class MeshTest {
                 Mechanisms.member("rack", 1, bar, 0, 5),
                 Mechanisms.member("pinion", 2, gear.placed(new Placement(facing, axis)), 0, 5));
         Requirement meshes = new Requirement.Meshes(
-                "mesh-clearance",
-                "play",
                 new Requirement.Sliding(0, new Point(-1, 0)),
                 new Requirement.Turning(1, axis),
                 -1 / perTurn,
@@ -178,8 +174,6 @@ class MeshTest {
                 .placed(new Placement(pair.pinionPhase(space, at), centre));
         double ratio = (double) pair.gear().teeth() / pair.pinion().teeth();
         Requirement meshes = new Requirement.Meshes(
-                "mesh-clearance",
-                "play",
                 new Requirement.Turning(1, centre),
                 new Requirement.Turning(0, Point.ORIGIN),
                 -1 / ratio,
@@ -260,8 +254,7 @@ class MeshTest {
         GearPair pair = sound();
         Assembly a = pair(pair, 30, pair.gearPlay(), -0.5);
         Requirement.Meshes m = (Requirement.Meshes) a.requirements().get(0);
-        Requirement more = new Requirement.Meshes(
-                m.check(), m.playCheck(), m.first(), m.second(), m.ratio(), m.rolled(), 0.05, m.play(), 0.003);
+        Requirement more = new Requirement.Meshes(m.first(), m.second(), m.ratio(), m.rolled(), 0.05, m.play(), 0.003);
         Finding tooNear = Mechanisms.judge(Mechanisms.assembly(a.motion(), a.members(), more))
                 .findings()
                 .get(0);

@@ -90,8 +90,6 @@ final class DriveRequirements {
         int steps = (int) Math.ceil(STEPS * Math.abs(to - from) / pair.pinion().pitchAngle());
         double tips = Math.min(pair.pinionTipClearance(), pair.gearTipClearance());
         return new Requirement.Meshes(
-                "rolls",
-                "backlash-as-cut",
                 driver,
                 driven,
                 ratio,

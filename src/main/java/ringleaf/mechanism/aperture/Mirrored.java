@@ -114,8 +114,6 @@ final class Mirrored {
         if (r instanceof Requirement.Meshes m) {
             Requirement.Rolled rolled = m.rolled();
             return new Requirement.Meshes(
-                    m.check(),
-                    m.playCheck(),
                     m.first().mirrored(FLIP),
                     m.second().mirrored(FLIP),
                     m.ratio(),

@@ -80,8 +80,6 @@ final class TrainAssembly {
             double relief = stage.driver().spec().finish().relief()
                     + stage.driven().spec().finish().relief();
             all.add(new Requirement.Meshes(
-                    "mesh-clearance",
-                    "backlash",
                     new Requirement.Turning(driver, stage.driverAxis()),
                     new Requirement.Turning(driven, stage.drivenAxis()),
                     stage.mesh().turn(),

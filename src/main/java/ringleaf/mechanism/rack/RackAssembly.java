@@ -89,8 +89,6 @@ final class RackAssembly {
         double play = layout.backlash() / r;
         int steps = (int) Math.ceil(Math.max(1, STEPS * layout.stroke() / layout.pitch()));
         all.add(new Requirement.Meshes(
-                "rolls",
-                "backlash-as-cut",
                 new Requirement.Sliding(rack, new Point(1, 0)),
                 new Requirement.Turning(pinion, Point.ORIGIN),
                 1 / r,
