@@ -103,6 +103,17 @@ class ArchitectureTest {
     }
 
     @Test
+    void onlyTheRegistryKnowsKinds() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages("ringleaf.kinds", "ringleaf.mechanism..")
+                .should()
+                .dependOnClassesThat(resideInAPackage("ringleaf.mechanism.(*)..")
+                        .and(DescribedPredicate.not(resideInAPackage("ringleaf.mechanism.body.."))))
+                .check(CODE);
+    }
+
+    @Test
     void onlyTheCommandLineTouchesFilesAndTheSystem() {
         noClasses()
                 .that()
