@@ -42,7 +42,7 @@ class ArchitectureTest {
             Map.entry(
                     "mechanism",
                     List.of("part", "spec", "geom", "space", "curve", "tooth", "groove", "leaf", "outline", MATHS)),
-            Map.entry("firmware", List.of("mechanism", "spec", "part", "draw", "geom", MATHS)),
+            Map.entry("firmware", List.of("mechanism", "spec", "part", "draw", "curve", "geom", MATHS)),
             Map.entry("tolerance", List.of("mechanism", "part", "geom", MATHS)),
             Map.entry("verify", List.of("part", "curve", "geom", "space", JTS)),
             Map.entry("kinds", List.of("mechanism", "spec", "part")),

@@ -3,6 +3,7 @@ package ringleaf.firmware;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.curve.Roots;
 import ringleaf.mechanism.ServoLaw;
 import ringleaf.spec.shared.Servo;
 
@@ -30,8 +31,6 @@ public record ServoTable(ServoLaw law, ServoLaw.Build build, List<TableRow> rows
     private static final long[] STEPS = {
         100_000, 50_000, 25_000, 20_000, 10_000, 5000, 2500, 2000, 1000, 500, 250, 200, 100, 50, 25, 20, 10, 5, 2, 1
     };
-
-    private static final int BISECTIONS = 60;
 
     public ServoTable {
         rows = List.copyOf(rows);
@@ -204,19 +203,9 @@ public record ServoTable(ServoLaw law, ServoLaw.Build build, List<TableRow> rows
             return (int) Math.round(pulseAt(law, turn) / PULSE_UNIT);
         }
 
-        /** The turn that gives an output, by bisection: the output runs one way over the range. */
+        /** The turn that gives an output: it runs one way over the range. */
         private double turn(double output) {
-            double low = from;
-            double high = to;
-            for (int i = 0; i < BISECTIONS; i++) {
-                double middle = (low + high) / 2;
-                if (law.output(middle, build) > output == falls) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
-            }
-            return (low + high) / 2;
+            return Roots.last(turn -> law.output(turn, build) > output == falls, from, to);
         }
 
         /** What makes up for the play when the servo comes from the far side, tenths of a microsecond, signed. */

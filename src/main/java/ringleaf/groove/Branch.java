@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.groove;
 
+import ringleaf.curve.Roots;
 import ringleaf.curve.SmoothCurve;
 import ringleaf.geom.Point;
 
@@ -81,20 +82,7 @@ abstract class Branch implements SmoothCurve {
         for (int i = 1; i <= steps; i++) {
             double u = from + (to - from) * i / steps;
             if (speed(u) <= 0) {
-                double low = before;
-                double high = u;
-                while (high - low > 1e-14 * (Math.abs(low) + Math.abs(high))) {
-                    double middle = (low + high) / 2;
-                    if (middle == low || middle == high) {
-                        break;
-                    }
-                    if (speed(middle) > 0) {
-                        low = middle;
-                    } else {
-                        high = middle;
-                    }
-                }
-                return low;
+                return Roots.last(at -> speed(at) > 0, before, u);
             }
             before = u;
         }

@@ -3,6 +3,7 @@ package ringleaf.groove;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.curve.Roots;
 import ringleaf.curve.SmoothCurve;
 import ringleaf.geom.Point;
 
@@ -18,7 +19,6 @@ import ringleaf.geom.Point;
  * @param ridge whether two of them meet at an angle
  */
 record SweptSide(List<SmoothCurve> branches, boolean ridge) {
-    private static final int HALVINGS = 44;
     /** A turn back that leaves no more than this between the runs is rounding, mm. */
     private static final double JOINED = 1e-9;
 
@@ -83,16 +83,7 @@ record SweptSide(List<SmoothCurve> branches, boolean ridge) {
                 all.add(branch);
                 continue;
             }
-            double low = branch.from();
-            double high = branch.to();
-            for (int i = 0; i < HALVINGS; i++) {
-                double middle = (low + high) / 2;
-                if (ahead(lower, branch.at(middle)) < 0) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
-            }
+            double low = Roots.last(u -> ahead(lower, branch.at(u)) < 0, branch.from(), branch.to());
             if (low > branch.from()) {
                 all.add(branch.over(branch.from(), low));
             }
@@ -143,6 +134,6 @@ record SweptSide(List<SmoothCurve> branches, boolean ridge) {
         if (outer <= 0 || inner >= 0) {
             return outer <= 0 ? branch.from() : branch.to();
         }
-        return FalsePosition.root(u -> branch.radiusAt(u) - radius, branch.from(), branch.to());
+        return Roots.between(u -> branch.radiusAt(u) - radius, branch.from(), branch.to(), 0);
     }
 }

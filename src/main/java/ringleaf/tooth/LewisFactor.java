@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
+import ringleaf.curve.Roots;
 import ringleaf.geom.Point;
 
 /**
@@ -14,7 +15,7 @@ import ringleaf.geom.Point;
  * stress raised by the fillet are left out, as Lewis does; the load is taken as the tangential force at the working
  * circle.
  *
- * <p>Exact but for the search: least of t²/h on 400 points of the flank, refined by golden section to 1e-9.
+ * <p>Exact but for the search: least of t²/h on 400 points of the flank, refined by Brent's method.
  *
  * @param factor Y
  * @param thickness t at the weakest section, mm
@@ -23,7 +24,6 @@ import ringleaf.geom.Point;
  */
 public record LewisFactor(double factor, double thickness, double height, double radius) {
     private static final int SAMPLES = 200;
-    private static final int HALVINGS = 48;
 
     /** The factor of an external tooth. */
     public static LewisFactor of(ToothForm form) {
@@ -73,17 +73,7 @@ public record LewisFactor(double factor, double thickness, double height, double
             }
             double low = from + Math.max(0, least - 1) * step;
             double high = from + Math.min(SAMPLES, least + 1) * step;
-            double golden = (Math.sqrt(5) - 1) / 2;
-            for (int i = 0; i < HALVINGS; i++) {
-                double a = high - golden * (high - low);
-                double b = low + golden * (high - low);
-                if (factor(curve, a).factor < factor(curve, b).factor) {
-                    high = b;
-                } else {
-                    low = a;
-                }
-            }
-            LewisFactor found = factor(curve, (low + high) / 2);
+            LewisFactor found = factor(curve, Roots.least(t -> factor(curve, t).factor, low, high));
             best = found.factor < best.factor ? found : best;
         }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
+import ringleaf.curve.Roots;
 import ringleaf.curve.SmoothCurve;
 import ringleaf.geom.Point;
 
@@ -88,15 +89,8 @@ record RootCurve(double referenceRadius, double depth, double offset, double rou
         double step = (to - from) / starts;
         double low = Math.max(from, best - step);
         double high = Math.min(to, best + step);
-        // The foot is where the tangent stands square to the way to the point; halving the bracket 50 times is exact.
-        for (int i = 0; i < 50; i++) {
-            double middle = (low + high) / 2;
-            if (point.minus(at(middle)).dot(tangent(middle)) > 0) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return Math.min(least, at((low + high) / 2).distance(point));
+        // The foot is where the tangent stands square to the way to the point.
+        double foot = Roots.last(normal -> point.minus(at(normal)).dot(tangent(normal)) > 0, low, high);
+        return Math.min(least, at(foot).distance(point));
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.tooth;
 
+import ringleaf.curve.Roots;
+
 /**
  * A profile shift for each gear of a pair, chosen so that small pinions are not undercut, tips keep a width, and both
  * gears slide alike.
@@ -40,22 +42,15 @@ public record ShiftChoice(double pinion, double gear) {
             double shift = Math.max(least, Math.min(most, (low + high) / 2));
             return new ShiftChoice(shift, shiftSum - shift);
         }
-        double x = low;
-        double step = high - low;
         if (excess(rack, pinionTeeth, gearTeeth, high, shiftSum - high) <= 0) {
             return new ShiftChoice(high, shiftSum - high);
         }
         if (excess(rack, pinionTeeth, gearTeeth, low, shiftSum - low) >= 0) {
             return new ShiftChoice(low, shiftSum - low);
         }
-        // More shift of the first gear always moves the sliding from it to its mate, so halving finds the balance.
-        while (step > 1e-13) {
-            step /= 2;
-            double middle = x + step;
-            if (excess(rack, pinionTeeth, gearTeeth, middle, shiftSum - middle) < 0) {
-                x = middle;
-            }
-        }
+        // More shift of the first gear always moves the sliding from it to its mate, so there is one balance.
+        double x =
+                Roots.between(shift -> excess(rack, pinionTeeth, gearTeeth, shift, shiftSum - shift), low, high, 1e-14);
         return new ShiftChoice(x, shiftSum - x);
     }
 

@@ -4,6 +4,7 @@ package ringleaf.verify;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import ringleaf.curve.Roots;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Finding;
@@ -141,17 +142,7 @@ final class CoverCheck extends Check {
 
     /** The greatest lap below {@code most} that is kept in a state, mm, halved down to a part in 16000. */
     private double lapAt(int state, double most) {
-        double low = 0;
-        double high = most;
-        for (int i = 0; i < 14; i++) {
-            double middle = (low + high) / 2;
-            if (uncovered(state, middle)) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return low;
+        return Roots.last(lap -> !uncovered(state, lap), 0, most, 14);
     }
 
     private boolean uncovered(int state, double lap) {

@@ -4,6 +4,7 @@ package ringleaf.mechanism.aperture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.curve.Roots;
 import ringleaf.geom.Point;
 import ringleaf.leaf.Band;
 import ringleaf.leaf.BladeLimit;
@@ -119,23 +120,15 @@ final class ApertureDesigner {
                 || spec.bladeWidth().isPresent()) {
             return least;
         }
-        Candidate best = least;
-        double low = spec.lap();
-        double high = FoldedCover.LAP_CAP;
-        for (int i = 0; i < MARGIN_STEPS; i++) {
-            double lap = (low + high) / 2;
-            BladePlan plan = plans.of(needs(lap), least.design().plan().layout());
-            Candidate wider = candidate(plan);
-            boolean fits = wider.broken() <= least.broken()
-                    && wider.design().rim().outer() <= spec.outer().most() / 2 + 1e-9;
-            if (fits) {
-                best = wider;
-                low = lap;
-            } else {
-                high = lap;
-            }
-        }
-        return best;
+        return Roots.lastMade(lap -> wider(least, lap), spec.lap(), FoldedCover.LAP_CAP, MARGIN_STEPS)
+                .orElse(least);
+    }
+
+    private Optional<Candidate> wider(Candidate least, double lap) {
+        Candidate wider = candidate(plans.of(needs(lap), least.design().plan().layout()));
+        boolean fits = wider.broken() <= least.broken()
+                && wider.design().rim().outer() <= spec.outer().most() / 2 + 1e-9;
+        return fits ? Optional.of(wider) : Optional.empty();
     }
 
     private Candidate candidate(BladePlan found) {

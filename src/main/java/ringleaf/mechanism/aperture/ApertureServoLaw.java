@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.aperture;
 
+import ringleaf.curve.Roots;
 import ringleaf.leaf.PinInSlot;
 import ringleaf.mechanism.ServoLaw;
 import ringleaf.part.Words;
@@ -10,8 +11,6 @@ import ringleaf.spec.shared.Servo;
 final class ApertureServoLaw implements ServoLaw {
     /** States at which the lost motion is looked at. */
     private static final int STATES = 36;
-
-    private static final int BISECTIONS = 60;
 
     private final ApertureDesign design;
     private final PinionPlan plan;
@@ -66,17 +65,11 @@ final class ApertureServoLaw implements ServoLaw {
     /** Where the blades have swung out fully: a pin that stands off turns them a little there. */
     @Override
     public double start(Build build) {
-        double low = -build.zero() - travel() / 4;
-        double high = -build.zero() + travel() / 4;
-        for (int i = 0; i < BISECTIONS; i++) {
-            double middle = (low + high) / 2;
-            if (blade(middle, build) > 0) {
-                high = middle;
-            } else {
-                low = middle;
-            }
+        if (build.pinOffset() == 0) {
+            return -build.zero();
         }
-        return build.pinOffset() == 0 ? -build.zero() : high;
+        double reach = travel() / 4;
+        return Roots.last(servo -> blade(servo, build) > 0, -build.zero() + reach, -build.zero() - reach);
     }
 
     @Override

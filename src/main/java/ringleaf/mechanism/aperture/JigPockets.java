@@ -4,6 +4,7 @@ package ringleaf.mechanism.aperture;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.curve.Distances;
+import ringleaf.curve.Roots;
 import ringleaf.geom.Box;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Region;
@@ -51,17 +52,7 @@ record JigPockets(List<Placement> places, Box box) {
 
     /** The least upward shift at which copies keep the web, found by halving; the one above that is taken holds it. */
     private static double step(Region shape, double web, int copies) {
-        double low = web;
-        double high = shape.box().height() + web;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (keeps(shape, middle, web, copies)) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return high;
+        return Roots.last(step -> keeps(shape, step, web, copies), shape.box().height() + web, web, HALVINGS);
     }
 
     private static boolean keeps(Region shape, double step, double web, int copies) {

@@ -3,6 +3,7 @@ package ringleaf.mechanism.aperture;
 
 import java.util.List;
 import java.util.Optional;
+import ringleaf.curve.Roots;
 import ringleaf.mechanism.RoomLaw;
 import ringleaf.mechanism.TipRoom;
 import ringleaf.tooth.BasicRack;
@@ -115,21 +116,13 @@ final class PinionPlanner {
         }
         double lean = Math.max(spec.clearances().ringRadial(), rack.clearance() * wanted.module());
         double room = Math.max(lean, TipRoom.needed(lean, spec.plate(), spec.gear(), spec.ring()));
-        GearPair best = pair(room, cavity, slotOuter, turned);
-        if (room == lean || best.contact().usableRatio() >= GOOD_RATIO) {
-            return best;
-        }
-        double high = room;
-        double low = lean;
-        best = pair(low, cavity, slotOuter, turned);
-        for (int i = 0; i < ROOM_STEPS; i++) {
-            GearPair tried = pair((low + high) / 2, cavity, slotOuter, turned);
-            boolean good = tried.contact().usableRatio() >= GOOD_RATIO;
-            best = good ? tried : best;
-            low = good ? (low + high) / 2 : low;
-            high = good ? high : (low + high) / 2;
-        }
-        return best;
+        return Roots.lastMade(
+                        tips -> Optional.of(pair(tips, cavity, slotOuter, turned))
+                                .filter(pair -> pair.contact().usableRatio() >= GOOD_RATIO),
+                        lean,
+                        room,
+                        ROOM_STEPS)
+                .orElseGet(() -> pair(lean, cavity, slotOuter, turned));
     }
 
     /** The pair with this much room at its tips, mm, or what leaves anything of the teeth; the check tells then. */

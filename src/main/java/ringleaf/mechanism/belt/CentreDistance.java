@@ -2,7 +2,7 @@
 package ringleaf.mechanism.belt;
 
 import java.util.function.DoubleUnaryOperator;
-import ringleaf.groove.FalsePosition;
+import ringleaf.curve.Roots;
 
 /** Distances and offsets at which a belt has a wanted length: the exact length, turned round. */
 final class CentreDistance {
@@ -41,7 +41,7 @@ final class CentreDistance {
      * or is not a number there.
      */
     static double solve(DoubleUnaryOperator length, double from, double to, double wanted) {
-        double found = FalsePosition.root(x -> length.applyAsDouble(x) - wanted, from, to);
+        double found = Roots.between(x -> length.applyAsDouble(x) - wanted, from, to, 0);
         return Double.isNaN(found) || !(Math.abs(length.applyAsDouble(found) - wanted) <= 1e-9 * wanted)
                 ? Double.NaN
                 : found;

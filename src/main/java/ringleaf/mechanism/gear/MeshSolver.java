@@ -2,6 +2,7 @@
 package ringleaf.mechanism.gear;
 
 import java.util.Optional;
+import ringleaf.curve.Roots;
 import ringleaf.part.Words;
 import ringleaf.spec.field.Bound;
 import ringleaf.tooth.BasicRack;
@@ -63,25 +64,11 @@ final class MeshSolver {
     private Mesh withRoom() throws Unmeshable {
         double needed =
                 ask.room().tips(module, ask.rack()).mm() / module - ask.rack().clearance();
-        Mesh best = mesh(0);
-        if (needed <= 0) {
-            return best;
-        }
-        Mesh drawn = best;
-        double low = 0;
-        double high = needed;
-        double deeper = needed;
-        for (int i = 0; i < ROOM_STEPS; i++) {
-            Optional<Mesh> mesh = standing(deeper, drawn);
-            if (mesh.isPresent() && i == 0) {
-                return mesh.get();
-            }
-            best = mesh.orElse(best);
-            low = mesh.isPresent() ? deeper : low;
-            high = mesh.isPresent() ? high : deeper;
-            deeper = (low + high) / 2;
-        }
-        return best;
+        Mesh drawn = mesh(0);
+        return needed <= 0
+                ? drawn
+                : Roots.lastMade(deeper -> standing(deeper, drawn), 0, needed, ROOM_STEPS)
+                        .orElse(drawn);
     }
 
     /** The mesh with roots deeper by so many modules, when its teeth keep enough of their feet. */
@@ -290,15 +277,7 @@ final class MeshSolver {
         if (fullMargin(pinion, pair.ring(), low) >= 0 || fullMargin(pinion, pair.ring(), high) < 0) {
             return Double.NaN;
         }
-        while (high - low > 1e-9) {
-            double middle = (low + high) / 2;
-            if (fullMargin(pinion, pair.ring(), middle) >= 0) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return high;
+        return Roots.last(shift -> fullMargin(pinion, pair.ring(), shift) >= 0, high, low);
     }
 
     private static double fullMargin(ToothForm pinion, InternalForm ring, double shift) {

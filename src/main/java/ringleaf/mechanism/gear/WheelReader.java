@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.DoublePredicate;
+import ringleaf.curve.Roots;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
 import ringleaf.mechanism.body.AxleFit;
@@ -202,17 +203,7 @@ final class WheelReader {
 
     /** The largest value below one that does not, with which the tips can be cut; 0 where none is. */
     private static double largest(double from, DoublePredicate works) {
-        double low = 0;
-        double high = from;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (works.test(middle)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return Roots.last(works, 0, from, HALVINGS);
     }
 
     private Optional<WheelSpec.Sector> sector(Rim rim) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
+import java.util.Optional;
+import ringleaf.curve.Roots;
 import ringleaf.geom.Placement;
 import ringleaf.mechanism.body.ServoOutline;
 import ringleaf.part.Finding;
@@ -95,22 +97,14 @@ record RackLayout(
     /** The pinion, its roots as much deeper as asked, or as its feet allow: found by halving. */
     private static ToothForm pinion(RackSpec spec, double module, int teeth, double backlash, double deeper) {
         ToothForm drawn = form(spec, module, teeth, backlash, 0);
-        double low = 0;
-        double high = deeper;
-        double tried = deeper;
-        ToothForm best = drawn;
-        for (int i = 0; i < DEPTH_STEPS && deeper > 0; i++) {
-            ToothForm form = form(spec, module, teeth, backlash, tried);
-            boolean stands = form.keepsFoot(drawn, spec.gear().leastWeb());
-            if (stands && i == 0) {
-                return form;
-            }
-            best = stands ? form : best;
-            low = stands ? tried : low;
-            high = stands ? high : tried;
-            tried = (low + high) / 2;
-        }
-        return best;
+        return Roots.lastMade(
+                        depth -> Optional.of(form(spec, module, teeth, backlash, depth))
+                                .filter(form ->
+                                        form.keepsFoot(drawn, spec.gear().leastWeb())),
+                        0,
+                        deeper,
+                        DEPTH_STEPS)
+                .orElse(drawn);
     }
 
     private static ToothForm form(RackSpec spec, double module, int teeth, double backlash, double deeper) {
