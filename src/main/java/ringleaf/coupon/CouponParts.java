@@ -8,6 +8,7 @@ import ringleaf.curve.Shapes;
 import ringleaf.geom.Path;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
@@ -50,7 +51,7 @@ public final class CouponParts {
                 + " the machine"
                 + "; " + Words.number(top, 3) + " mm thick";
         Part.Source source = new Part.Source(coupon.process(), coupon.stock());
-        return new Part("coupon", "plate", 1, source, layers, marks, note);
+        return new Part("coupon", Family.PLATE, 1, source, layers, marks, note);
     }
 
     private static List<Region> letters(CouponLabel label) {

@@ -40,7 +40,9 @@ public final class Bill {
                 part.quantity(),
                 fabrication
                         .cutting(
-                                part.family(), process.get().name(), stock.get().name())
+                                part.family().label(),
+                                process.get().name(),
+                                stock.get().name())
                         .spares());
         List<Integer> plies = new ArrayList<>();
         if (!process.get().makesLayers()) {

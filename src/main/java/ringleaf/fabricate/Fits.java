@@ -45,7 +45,7 @@ public final class Fits {
             Optional<Stock> stock = catalogues.stock().get(part.source().stock());
             if (process.isPresent() && stock.isPresent()) {
                 Cutting cutting = fabrication.cutting(
-                        part.family(), process.get().name(), stock.get().name());
+                        part.family().label(), process.get().name(), stock.get().name());
                 boolean layers = process.get().makesLayers();
                 double kerf = layers ? 0 : Preparation.kerf(cutting, process.get(), stock.get());
                 sizes.add(made(joint, process.get(), stock.get(), kerf, cutting.kerf() && kerf > 0));

@@ -77,7 +77,7 @@ public final class Preparation {
             return;
         }
         Cutting cutting = fabrication.cutting(
-                part.family(), process.get().name(), stock.get().name());
+                part.family().label(), process.get().name(), stock.get().name());
         List<String> notes = new ArrayList<>();
         double kerf = cutting.kerf() && !process.get().makesLayers() ? kerf(cutting, process.get(), stock.get()) : 0;
         Part made = part;
@@ -142,7 +142,7 @@ public final class Preparation {
 
     /** What the part says; of toothed wheels that say nothing, all but the lands at their tips. */
     static List<Region> working(Part part) {
-        boolean toothed = part.family().equals("gear") || part.family().equals("pulley");
+        boolean toothed = part.family().isToothed();
         if (!part.working().isEmpty() || !toothed) {
             return part.working();
         }

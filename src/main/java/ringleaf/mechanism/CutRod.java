@@ -3,6 +3,7 @@ package ringleaf.mechanism;
 
 import java.util.List;
 import java.util.Optional;
+import ringleaf.part.Family;
 import ringleaf.part.Finding;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
@@ -31,7 +32,7 @@ public record CutRod(String name, double diameter, Diameters<Rod> rods) {
     /** An axle of which only what sits on it is designed, as long as what holds it asks. */
     public Part open() {
         Part.Source source = new Part.Source("bought", goods());
-        return new Part(name, "bought", 1, source, List.of(), List.of(), "as long as what holds it asks");
+        return new Part(name, Family.BOUGHT, 1, source, List.of(), List.of(), "as long as what holds it asks");
     }
 
     private String goods() {

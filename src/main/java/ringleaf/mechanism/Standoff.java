@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.part.Family;
 import ringleaf.part.Finding;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
@@ -61,7 +62,7 @@ public record Standoff(String name, double length, Screw screw, Material making)
         if (isPrinted()) {
             Layer layer = Layer.of(ring(first), bottom, bottom + length);
             String note = "exactly as long as drawn: none of this length is sold";
-            return new Part(name, "spacer", quantity, making.source(), List.of(layer), List.of(), note);
+            return new Part(name, Family.SPACER, quantity, making.source(), List.of(layer), List.of(), note);
         }
         return Part.bought(name, quantity, words());
     }

@@ -13,7 +13,7 @@ import ringleaf.geom.Region;
  * A thing to make or to buy: a stack of layers in the mechanism's frame, in its open pose.
  *
  * @param name as in file names and tables, e.g. {@code drive-ring}
- * @param family blade, ring, plate, spacer, gear, pulley, pin, jig, or bought
+ * @param family what sort of thing it is
  * @param quantity pieces of it in one mechanism
  * @param source process and stock it is made by
  * @param layers from the bed up; several where the part is stepped, none for what is bought by its name alone
@@ -24,7 +24,7 @@ import ringleaf.geom.Region;
  */
 public record Part(
         String name,
-        String family,
+        Family family,
         int quantity,
         Source source,
         List<Layer> layers,
@@ -36,7 +36,7 @@ public record Part(
     /** What is made in one piece, with none to spare. */
     public Part(
             String name,
-            String family,
+            Family family,
             int quantity,
             Source source,
             List<Layer> layers,
@@ -70,7 +70,7 @@ public record Part(
      */
     public Part(
             String name,
-            String family,
+            Family family,
             int quantity,
             Source source,
             List<Layer> layers,
@@ -83,7 +83,7 @@ public record Part(
     /** A part without working edges. */
     public Part(
             String name,
-            String family,
+            Family family,
             int quantity,
             Source source,
             List<Layer> layers,
@@ -94,7 +94,7 @@ public record Part(
 
     /** What is bought by its name alone. */
     public static Part bought(String name, int quantity, String stock) {
-        return new Part(name, "bought", quantity, new Source("bought", stock), List.of(), "", List.of(), false);
+        return new Part(name, Family.BOUGHT, quantity, new Source("bought", stock), List.of(), "", List.of(), false);
     }
 
     /** The same with working edges wherever its outline runs through one of these regions. */

@@ -174,7 +174,7 @@ public final class DesignJson {
     private void part(Part part, List<String> files, Double kerf) {
         json.beginObject();
         text("name", part.name());
-        text("family", part.family());
+        text("family", part.family().label());
         json.name("quantity").raw(Integer.toString(part.quantity()));
         json.name("spares").raw(Integer.toString(part.pieces().spares()));
         json.name("pieces").raw(Integer.toString(part.pieceCount()));

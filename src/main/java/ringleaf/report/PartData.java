@@ -103,7 +103,7 @@ public final class PartData {
         String name = part.name();
         List<String> owners = new ArrayList<>();
         switch (part.family()) {
-            case "gear" -> {
+            case GEAR -> {
                 owners.add(name + "-");
                 if (name.equals("gear")) {
                     owners.add("");
@@ -113,14 +113,14 @@ public final class PartData {
                     owners.add("stage-" + shaft + "-driver-");
                 }
             }
-            case "pulley" -> {
+            case PULLEY -> {
                 if (name.equals("pulley")) {
                     owners.add("");
                 } else if (name.endsWith("-pulley")) {
                     owners.add(name.substring(0, name.length() - "pulley".length()));
                 }
             }
-            case "ring" -> owners.add("sector-");
+            case RING -> owners.add("sector-");
             default -> {
                 // no teeth
             }

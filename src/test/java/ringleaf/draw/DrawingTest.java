@@ -15,6 +15,7 @@ import ringleaf.geom.Line;
 import ringleaf.geom.Path;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -23,7 +24,7 @@ class DrawingTest {
     private static final Region RING = Region.ring(Point.ORIGIN, 32, 55);
 
     private static Part part(int quantity, Layer... layers) {
-        return new Part("base-plate", "plate", quantity, SOURCE, List.of(layers), List.of(), "");
+        return new Part("base-plate", Family.PLATE, quantity, SOURCE, List.of(layers), List.of(), "");
     }
 
     private static List<String> names(Drawing drawing) {

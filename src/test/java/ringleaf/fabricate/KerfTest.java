@@ -22,6 +22,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
+import ringleaf.part.Family;
 import ringleaf.part.Finding;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
@@ -34,7 +35,7 @@ class KerfTest {
     private static Part part(Region region) {
         return new Part(
                 "plate",
-                "plate",
+                Family.PLATE,
                 1,
                 new Part.Source("co2-laser", "acrylic-3"),
                 List.of(Layer.of(region, 0, 3)),

@@ -16,6 +16,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.tooth.Forms;
@@ -62,7 +63,7 @@ class TabsTest {
         TabPlan plan = new TabPlan(2, 0.5, 0, List.of(Region.disc(new Point(5, 5), 20)));
         Part part = new Part(
                 "p",
-                "plate",
+                Family.PLATE,
                 1,
                 new Part.Source("co2-laser", "acrylic-3"),
                 List.of(Layer.of(square, 0, 3)),
@@ -86,7 +87,7 @@ class TabsTest {
                 Region.of(GearOutline.of(form, Tolerance.CURVE).external().placed(Placement.shift(40, 7)));
         Part gear = new Part(
                 "gear",
-                "gear",
+                Family.GEAR,
                 1,
                 new Part.Source("co2-laser", "acrylic-3"),
                 List.of(Layer.of(wheel, 0, 3)),

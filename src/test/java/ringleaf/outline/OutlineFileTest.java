@@ -31,6 +31,7 @@ import ringleaf.geom.Line;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.spec.field.LengthUnit;
@@ -160,7 +161,7 @@ class OutlineFileTest {
             Region region = plate(random);
             Part part = new Part(
                     "plate",
-                    "plate",
+                    Family.PLATE,
                     1,
                     new Part.Source("co2-laser", "acrylic-3"),
                     List.of(Layer.of(region, 0, 3)),

@@ -18,6 +18,7 @@ import ringleaf.draw.svg.SvgWriter;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Design;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.MotionTable;
 import ringleaf.part.Part;
@@ -41,7 +42,8 @@ class HostileTextTest {
 
     private static Part part(String text) {
         Region ring = Region.ring(Point.ORIGIN, 10, 30);
-        return new Part(text, "plate", 1, new Part.Source(text, text), List.of(Layer.of(ring, 0, 3)), List.of(), text);
+        return new Part(
+                text, Family.PLATE, 1, new Part.Source(text, text), List.of(Layer.of(ring, 0, 3)), List.of(), text);
     }
 
     private static String random(Random random) {

@@ -14,6 +14,7 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -60,7 +61,7 @@ final class Samples {
     static Part part(String name, Region region, Path... marks) {
         return new Part(
                 name,
-                "plate",
+                Family.PLATE,
                 1,
                 new Part.Source("co2-laser", "acrylic-3"),
                 List.of(Layer.of(region, 0, 3)),
@@ -103,7 +104,7 @@ final class Samples {
         Region pin = Region.disc(Point.polar(37.4, 0), 0.75);
         return new Part(
                 "blade",
-                "blade",
+                Family.BLADE,
                 14,
                 new Part.Source("filament-printer", "pla"),
                 List.of(Layer.of(leaf, 3, 3.6), Layer.of(pin, 3.6, 6.2)),

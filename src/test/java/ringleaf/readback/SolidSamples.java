@@ -12,6 +12,7 @@ import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -20,7 +21,7 @@ final class SolidSamples {
     private SolidSamples() {}
 
     static Part stack(String name, List<Layer> layers) {
-        return new Part(name, "plate", 2, new Part.Source("filament-print", "pla"), layers, List.of(), "");
+        return new Part(name, Family.PLATE, 2, new Part.Source("filament-print", "pla"), layers, List.of(), "");
     }
 
     /** A plate with blind bores, a pin that stands on a blade, a ring whose two levels share some arcs, a spool. */

@@ -18,6 +18,7 @@ import ringleaf.geom.Region;
 import ringleaf.part.Choice;
 import ringleaf.part.Design;
 import ringleaf.part.Dimension;
+import ringleaf.part.Family;
 import ringleaf.part.Finding;
 import ringleaf.part.Layer;
 import ringleaf.part.MotionTable;
@@ -27,14 +28,14 @@ import ringleaf.part.ShownUnit;
 class ReportTest {
     private static final Part RING = new Part(
             "drive-ring",
-            "ring",
+            Family.RING,
             1,
             new Part.Source("co2-laser", "acrylic-3"),
             List.of(Layer.of(Region.ring(Point.ORIGIN, 30, 40), 3, 6)),
             List.of(),
             "");
-    private static final Part SCREW =
-            new Part("screw", "pin", 6, new Part.Source("bought", "M2.5, 12 mm"), List.of(), List.of(), "with a nut");
+    private static final Part SCREW = new Part(
+            "screw", Family.PIN, 6, new Part.Source("bought", "M2.5, 12 mm"), List.of(), List.of(), "with a nut");
     private static final Finding GOOD = Finding.of("lap")
             .at(Finding.Place.when("closed"))
             .atLeast(0.61, 0.6, "mm")

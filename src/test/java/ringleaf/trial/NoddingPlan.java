@@ -22,6 +22,7 @@ import ringleaf.part.BuildStep;
 import ringleaf.part.Design;
 import ringleaf.part.Dimension;
 import ringleaf.part.Dimension.Origin;
+import ringleaf.part.Family;
 import ringleaf.part.Finding;
 import ringleaf.part.Joint;
 import ringleaf.part.Layer;
@@ -63,13 +64,13 @@ record NoddingPlan(String name, double length, double swing, Material material, 
         List<Part> parts = List.of(
                 part(
                         "stand",
-                        "plate",
+                        Family.PLATE,
                         material.source(),
                         Region.of(plate, Contour.circle(Point.ORIGIN, PIN / 2)),
                         0,
                         thick),
-                part("pin", "pin", wire, Region.disc(Point.ORIGIN, PIN / 2), 0, arm + thick),
-                part("arm", "plate", material.source(), Region.of(bar, hole), arm, arm + thick));
+                part("pin", Family.PIN, wire, Region.disc(Point.ORIGIN, PIN / 2), 0, arm + thick),
+                part("arm", Family.PLATE, material.source(), Region.of(bar, hole), arm, arm + thick));
         List<Member> members = new ArrayList<>();
         for (Part part : parts) {
             members.add(new Member(part.name(), part, part.name().equals("arm") ? 1 : 0, Placement.IDENTITY));
@@ -105,7 +106,7 @@ record NoddingPlan(String name, double length, double swing, Material material, 
                 joints());
     }
 
-    private static Part part(String name, String family, Part.Source source, Region region, double from, double to) {
+    private static Part part(String name, Family family, Part.Source source, Region region, double from, double to) {
         return new Part(name, family, 1, source, List.of(Layer.of(region, from, to)), List.of(), "");
     }
 

@@ -10,6 +10,7 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Assembly;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.LeafFamily;
 import ringleaf.part.Member;
@@ -22,7 +23,7 @@ final class Mechanisms {
     private Mechanisms() {}
 
     static Part part(String name, Layer... layers) {
-        return new Part(name, "plate", 1, new Part.Source("made-up", "made-up"), List.of(layers), List.of(), "");
+        return new Part(name, Family.PLATE, 1, new Part.Source("made-up", "made-up"), List.of(layers), List.of(), "");
     }
 
     static Part part(String name, Region region, double zFrom, double zTo) {

@@ -7,6 +7,7 @@ import java.util.List;
 import org.w3c.dom.Element;
 import ringleaf.geom.Box;
 import ringleaf.geom.Point;
+import ringleaf.part.Family;
 import ringleaf.part.Part;
 
 /**
@@ -80,7 +81,7 @@ final class ExplodedView {
         double depth = AslantPainter.SQUASH * body.height();
         for (int i = 1; i < parts.size(); i++) {
             boolean small =
-                    parts.get(i).family().equals("pin") || parts.get(i).box().height() < body.height() / 3;
+                    parts.get(i).family() == Family.PIN || parts.get(i).box().height() < body.height() / 3;
             double height = AslantPainter.RISE
                     * (parts.get(i - 1).zTo() - parts.get(i - 1).zFrom());
             double gap = Math.max(LEAST_GAP * unit, (small ? PIN_GAP : GAP) * depth);

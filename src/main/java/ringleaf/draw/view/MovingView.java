@@ -10,6 +10,7 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Region;
 import ringleaf.part.Assembly;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
 import ringleaf.part.Part;
@@ -20,7 +21,6 @@ import ringleaf.part.Part;
  * brings them to their place.
  */
 public final class MovingView {
-    private static final String PIN = "pin";
 
     /** How a sheaf stands to the others. */
     public enum Role {
@@ -201,7 +201,7 @@ public final class MovingView {
         if (leaf && layer == Scene.widest(part)) {
             return Role.LEAVES;
         }
-        if (leaf || part.family().equals(PIN)) {
+        if (leaf || part.family() == Family.PIN) {
             return Role.PIN;
         }
         if (!scene.isAbove(layer)) {

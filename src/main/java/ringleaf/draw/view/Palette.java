@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import ringleaf.part.Family;
 import ringleaf.part.Part;
 
 /**
@@ -21,7 +22,6 @@ final class Palette {
     static final String LIGHT = "#fff3c4";
 
     private static final int SPREAD = 14;
-    private static final String GEAR = "gear";
     /** Gears lie side by side and over one another, so their tints lie further apart. */
     private static final int[] GEARS = {0, 64, 28, 92};
 
@@ -39,18 +39,18 @@ final class Palette {
     private final Map<String, Paint> paints = new HashMap<>();
 
     Palette(List<Part> parts) {
-        List<String> seen = new ArrayList<>();
+        List<Family> seen = new ArrayList<>();
         for (Part part : parts) {
             int before = 0;
-            for (String family : seen) {
-                before += family.equals(part.family()) ? 1 : 0;
+            for (Family family : seen) {
+                before += family == part.family() ? 1 : 0;
             }
             seen.add(part.family());
             // Further parts of a family are a little darker each, of a dark one lighter.
             int base = base(part.family());
             boolean dark = (base >> 8 & 0xFF) < 0x60;
             int step = (dark ? 4 * SPREAD : -SPREAD) * (before % 4);
-            int rgb = shifted(base, part.family().equals(GEAR) ? GEARS[before % GEARS.length] : step);
+            int rgb = shifted(base, part.family() == Family.GEAR ? GEARS[before % GEARS.length] : step);
             paints.put(part.name(), paint(rgb));
         }
     }
@@ -65,17 +65,17 @@ final class Palette {
         return new Paint(hex(rgb), second, third, hex(scaled(rgb, 0.45)), hex(scaled(rgb, 0.72)));
     }
 
-    private static int base(String family) {
+    private static int base(Family family) {
         return switch (family) {
-            case "plate" -> 0xE3DED2;
-            case "spacer" -> 0xBFC5CE;
-            case "ring" -> 0x6FA3CC;
-            case "blade" -> 0xE2AE54;
-            case "gear" -> 0x2F7F8C;
-            case "pulley" -> 0x8A7BB0;
-            case "pin" -> 0x3D434B;
-            case "jig" -> 0xC9C3A6;
-            default -> 0xB9BDB4;
+            case PLATE -> 0xE3DED2;
+            case SPACER -> 0xBFC5CE;
+            case RING -> 0x6FA3CC;
+            case BLADE -> 0xE2AE54;
+            case GEAR -> 0x2F7F8C;
+            case PULLEY -> 0x8A7BB0;
+            case PIN -> 0x3D434B;
+            case JIG -> 0xC9C3A6;
+            case BOUGHT -> 0xB9BDB4;
         };
     }
 

@@ -11,6 +11,7 @@ import ringleaf.geom.Contour;
 import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Region;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.LeafFamily;
 import ringleaf.part.Member;
@@ -23,7 +24,6 @@ import ringleaf.part.Part;
 final class PlanPainter {
     private static final double FINE = 0.18;
     private static final double OUTLINE = 0.24;
-    private static final String PIN = "pin";
 
     private final Scene scene;
     private final Sheet sheet;
@@ -87,7 +87,7 @@ final class PlanPainter {
                 if (leaf != null && layer == leaf || layer.zFrom() >= cut) {
                     continue;
                 }
-                if (leaf != null || part.family().equals(PIN)) {
+                if (leaf != null || part.family() == Family.PIN) {
                     pins.add(item);
                 } else if (scene.isAbove(layer)) {
                     over.add(item);
@@ -117,8 +117,8 @@ final class PlanPainter {
         Palette.Paint paint = paint(item);
         Element path = place(parent, item, paint.fill(), paint.line(), OUTLINE);
         // A ring over leaves lets them be seen; a gear beside them may be solid.
-        boolean covers = scene.assembly().leaves().isPresent()
-                && !item.member().part().family().equals("gear");
+        boolean covers =
+                scene.assembly().leaves().isPresent() && item.member().part().family() != Family.GEAR;
         if (covers) {
             Sheet.set(path, "fill-opacity", "0.3");
         }
@@ -135,7 +135,7 @@ final class PlanPainter {
 
     private void pin(Element parent, Item item) {
         Palette.Paint paint = paint(item);
-        String fill = item.member().part().family().equals(PIN) ? paint.fill() : paint.side();
+        String fill = item.member().part().family() == Family.PIN ? paint.fill() : paint.side();
         place(parent, item, fill, Palette.PAPER, FINE);
     }
 

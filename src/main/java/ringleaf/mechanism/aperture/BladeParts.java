@@ -14,6 +14,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.leaf.Band;
 import ringleaf.leaf.DrivePin;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -92,7 +93,7 @@ final class BladeParts {
             note = "set both pins flush on the far face, square to the sheet; deburr: shim edges are sharp";
         }
         layers.add(Layer.of(region, floor, floor + spec.thickness()));
-        return new Part("blade", "blade", spec.blades(), spec.blade().source(), layers, List.of(mark()), note)
+        return new Part("blade", Family.BLADE, spec.blades(), spec.blade().source(), layers, List.of(mark()), note)
                 .withWorking(working());
     }
 
@@ -145,6 +146,6 @@ final class BladeParts {
     private Part pin(String name, Point at, double from, double to) {
         Part.Source bought = spec.hardware().rod(name, spec.pinDiameter()).source(to - from);
         Layer layer = Layer.of(Region.disc(at, spec.pinDiameter() / 2), from, to);
-        return new Part(name, "pin", spec.blades(), bought, List.of(layer), List.of(), "deburr both ends");
+        return new Part(name, Family.PIN, spec.blades(), bought, List.of(layer), List.of(), "deburr both ends");
     }
 }

@@ -16,6 +16,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.leaf.Band;
 import ringleaf.mechanism.Material;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
@@ -169,7 +170,7 @@ final class GlueJig {
                 new Layer(Overlay.difference(List.of(plate), sunk), socketTop, pocketFloor()),
                 new Layer(Overlay.difference(List.of(plate), pockets), pocketFloor(), pocketFloor() + wall));
         Material making = jig.making();
-        return new Part(name(), "jig", 1, making.source(), layers, label(box), note());
+        return new Part(name(), Family.JIG, 1, making.source(), layers, label(box), note());
     }
 
     String name() {

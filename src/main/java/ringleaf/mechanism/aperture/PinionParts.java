@@ -10,6 +10,7 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.spec.shared.Servo;
@@ -69,7 +70,7 @@ final class PinionParts {
         double front = design.stack().retainerTop();
         Layer layer = Layer.of(Region.disc(plan.centre(), step.axle() / 2), from, front);
         Part.Source rod = design.spec().hardware().rod("axle", step.axle()).source(front - from);
-        parts.add(new Part("axle", "pin", 1, rod, List.of(layer), List.of(), "turns in base and retainer"));
+        parts.add(new Part("axle", Family.PIN, 1, rod, List.of(layer), List.of(), "turns in base and retainer"));
     }
 
     private String servoFixing() {
@@ -98,7 +99,7 @@ final class PinionParts {
                 mount.pinionSheets() > 1 ? ", " + mount.pinionSheets() + " sheets glued with the teeth in line" : "";
         // Roots and flanks; the lands at the tips stay free.
         Region flanks = Region.disc(centre, outline.form().tipRadius() - 0.02);
-        return new Part(name, "gear", 1, source, List.of(layer), List.of(mark), fixing + sheets)
+        return new Part(name, Family.GEAR, 1, source, List.of(layer), List.of(mark), fixing + sheets)
                 .withWorking(List.of(flanks));
     }
 

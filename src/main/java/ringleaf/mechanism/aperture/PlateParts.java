@@ -14,6 +14,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.mechanism.body.ServoOutline;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -48,7 +49,7 @@ final class PlateParts {
         String note = stack.hasCover()
                 ? "bores go through; the cover closes them behind"
                 : "blind bores, open towards the blades";
-        return new Part("base-plate", "plate", 1, spec.plate().source(), layers, marks(), note);
+        return new Part("base-plate", Family.PLATE, 1, spec.plate().source(), layers, marks(), note);
     }
 
     /** Radius of a pivot bore: running room for a pin that turns, none for a post that is fixed. */
@@ -70,7 +71,7 @@ final class PlateParts {
         Layer layer = Layer.of(region, stack.coverBottom(), 0);
         return new Part(
                 "cover",
-                "plate",
+                Family.PLATE,
                 1,
                 Stack.coverMaking(spec).source(),
                 List.of(layer),
@@ -87,7 +88,8 @@ final class PlateParts {
         Layer layer = Layer.of(region, stack.retainerBottom(), stack.retainerTop());
         // its face is the one that a viewer sees: nothing but a scale that was asked for is engraved there
         List<Path> marks = new OpeningScale(design).marks();
-        return new Part("retainer", "plate", 1, spec.plate().source(), List.of(layer), marks, "front plate").shown();
+        return new Part("retainer", Family.PLATE, 1, spec.plate().source(), List.of(layer), marks, "front plate")
+                .shown();
     }
 
     /** Hole in the retainer: for the step-up's axle, or to reach the screw in the servo's output. */
@@ -115,7 +117,7 @@ final class PlateParts {
         Layer layer = Layer.of(cut.withHoles(holes), back, back + mount.plateThickness());
         return new Part(
                 "servo-plate",
-                "plate",
+                Family.PLATE,
                 1,
                 spec.plate().source(),
                 List.of(layer),

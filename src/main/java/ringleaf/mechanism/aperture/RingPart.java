@@ -11,6 +11,7 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -51,7 +52,7 @@ final class RingPart {
         Layer layer =
                 Layer.of(region, design.stack().ringBottom(), design.stack().ringTop());
         String note = "drops onto the pins; scallop in the rim: this face up";
-        return new Part("drive-ring", "ring", 1, spec.ring().source(), List.of(layer), marks, note)
+        return new Part("drive-ring", Family.RING, 1, spec.ring().source(), List.of(layer), marks, note)
                 .withWorking(working());
     }
 

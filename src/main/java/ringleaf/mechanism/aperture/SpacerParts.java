@@ -11,6 +11,7 @@ import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -45,7 +46,7 @@ final class SpacerParts {
         List<Part> parts = new ArrayList<>();
         parts.add(new Part(
                 "spacer-ring",
-                "spacer",
+                Family.SPACER,
                 1,
                 spec.spacer().source(),
                 List.of(ledge, new Layer(wallRegions, stack.ringBottom(), wallTop)),
@@ -55,7 +56,7 @@ final class SpacerParts {
             Layer shim = new Layer(wallRegions, wallTop, wallTop + spec.thickness());
             parts.add(new Part(
                     "spacer-shim",
-                    "spacer",
+                    Family.SPACER,
                     stack.shims(),
                     spec.blade().source(),
                     List.of(shim),

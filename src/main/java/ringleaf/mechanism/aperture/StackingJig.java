@@ -9,6 +9,7 @@ import ringleaf.curve.Shapes;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
@@ -75,7 +76,7 @@ final class StackingJig {
                 + " of its place; drawn out behind when the screws are in";
         return new Part(
                 NAME,
-                "jig",
+                Family.JIG,
                 1,
                 jig.making().source(),
                 List.of(Layer.of(stand, foot, bottom), collarLayer),

@@ -18,6 +18,7 @@ import ringleaf.leaf.Sweep;
 import ringleaf.mechanism.Bolt;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Assembly;
+import ringleaf.part.Family;
 import ringleaf.part.Finding;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
@@ -102,7 +103,7 @@ final class TrialPiece {
                 Region.ring(Point.ORIGIN, axisHole(), washerRadius()), stack.baseTop(), stack.baseTop() + height);
         String note = (sheets > 1 ? "all of them together" : "it") + " keeps the ring the cavity's "
                 + Words.mm(stack.cavity()) + " above the base";
-        return new Part(WASHER, "spacer", sheets, making.source(), List.of(layer), List.of(), note);
+        return new Part(WASHER, Family.SPACER, sheets, making.source(), List.of(layer), List.of(), note);
     }
 
     /** The wedge of a real part that holds these of its holes. */
@@ -192,7 +193,7 @@ final class TrialPiece {
             if (!part.isDrawn()) {
                 continue;
             }
-            boolean each = part.family().equals("blade") || part.family().equals("pin");
+            boolean each = isLeaf(part.family());
             // the last blade lies lowest, as in the whole
             for (int i = (each ? blades : 1) - 1; i >= 0; i--) {
                 String name = each ? part.name() + " " + (i + 1) : part.name();
@@ -241,15 +242,16 @@ final class TrialPiece {
         List<Requirement.Pair> pairs = new ArrayList<>();
         for (int i = 0; i < members.size(); i++) {
             for (int k = 0; k < i; k++) {
-                String one = members.get(i).part().family();
-                String other = members.get(k).part().family();
+                Family one = members.get(i).part().family();
+                Family other = members.get(k).part().family();
                 boolean leaves = isLeaf(one) && isLeaf(other);
-                boolean washer = stops && isLeaf(one) != isLeaf(other) && (one + other).contains("spacer");
+                boolean washer =
+                        stops && isLeaf(one) != isLeaf(other) && (one == Family.SPACER || other == Family.SPACER);
                 if (leaves || washer) {
                     pairs.add(new Requirement.Pair(k, i, Double.NEGATIVE_INFINITY));
-                } else if (isLeaf(one) && other.equals("plate") || isLeaf(other) && one.equals("plate")) {
+                } else if (isLeaf(one) && other == Family.PLATE || isLeaf(other) && one == Family.PLATE) {
                     pairs.add(posts ? Requirement.Pair.touching(k, i) : new Requirement.Pair(k, i, c.bore() / 2));
-                } else if (isLeaf(one) && other.equals("ring") || isLeaf(other) && one.equals("ring")) {
+                } else if (isLeaf(one) && other == Family.RING || isLeaf(other) && one == Family.RING) {
                     pairs.add(new Requirement.Pair(k, i, Math.min(c.slot() / 2, c.slotEnd())));
                 }
             }
@@ -257,8 +259,8 @@ final class TrialPiece {
         return pairs;
     }
 
-    private static boolean isLeaf(String family) {
-        return family.equals("blade") || family.equals("pin");
+    private static boolean isLeaf(Family family) {
+        return family == Family.BLADE || family == Family.PIN;
     }
 
     private static int index(List<Member> members, String name) {

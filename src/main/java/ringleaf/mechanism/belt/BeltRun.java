@@ -11,6 +11,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.groove.BeltTooth;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
 import ringleaf.part.Part;
@@ -88,7 +89,7 @@ record BeltRun(BeltPath path, BeltChoice choice, double land, double first, int 
     private Part drawn(String name, int quantity, Region region, double zFrom, double zTo) {
         return new Part(
                 name,
-                "bought",
+                Family.BOUGHT,
                 quantity,
                 new Part.Source("bought", "belt " + choice.belt().name()),
                 List.of(Layer.of(region, zFrom, zTo)),

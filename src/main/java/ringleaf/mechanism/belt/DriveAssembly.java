@@ -15,6 +15,7 @@ import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Assembly;
 import ringleaf.part.Callout;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
 import ringleaf.part.Part;
@@ -97,7 +98,7 @@ final class DriveAssembly {
         int quantity = material.sheet() && !stacked ? level.plates() : 1;
         return new Part(
                 w.name(),
-                "pulley",
+                Family.PULLEY,
                 quantity,
                 material.source(),
                 List.of(Layer.of(ring, from, from + height)),
@@ -153,7 +154,7 @@ final class DriveAssembly {
                 }
             }
             for (int j = 0; belt && j < members.size(); j++) {
-                if (members.get(j).part().family().equals("pulley")) {
+                if (members.get(j).part().family() == Family.PULLEY) {
                     pairs.add(Requirement.Pair.touching(i, j));
                 }
             }

@@ -11,6 +11,7 @@ import ringleaf.mechanism.Bolt;
 import ringleaf.mechanism.CutRod;
 import ringleaf.mechanism.Hardware;
 import ringleaf.mechanism.Standoff;
+import ringleaf.part.Family;
 import ringleaf.part.Finding;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
@@ -170,7 +171,7 @@ final class DriveFasteners {
             String name = wheels.get(i).name();
             Part.Source rod = rod(name, plates.axle(i)).source(inside + spec.plates() * through);
             String note = i == plan.layout().driven() ? "longer by what it carries outside the plates" : "";
-            parts.add(new Part(name + "-axle", "bought", 1, rod, List.of(), List.of(), note));
+            parts.add(new Part(name + "-axle", Family.BOUGHT, 1, rod, List.of(), List.of(), note));
             if (plan.foot() > 0) {
                 parts.add(Part.bought(
                         name + "-washers",

@@ -13,6 +13,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.mechanism.Standoff;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -111,7 +112,7 @@ final class DrivePlates {
 
     private Part plate(String name, boolean base, double bottom) {
         Layer layer = new Layer(outline(base), bottom, bottom + thickness);
-        return new Part(name, "plate", 1, spec.plate().source(), List.of(layer), List.of(), "");
+        return new Part(name, Family.PLATE, 1, spec.plate().source(), List.of(layer), List.of(), "");
     }
 
     /** All standoffs in their places, as one thing. */
@@ -123,7 +124,7 @@ final class DrivePlates {
         Part one = standoff.part(Point.ORIGIN, 0, screws().size());
         return new Part(
                 one.name(),
-                "spacer",
+                Family.SPACER,
                 one.quantity(),
                 one.source(),
                 List.of(new Layer(rings, 0, standoff.length())),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import ringleaf.geom.Point;
 import ringleaf.part.BuildStep;
+import ringleaf.part.Family;
 import ringleaf.part.Member;
 import ringleaf.part.Placing;
 import ringleaf.part.Way;
@@ -157,7 +158,7 @@ final class DriveSteps {
             String part = members.get(i).part().name();
             if (part.equals("belt") || part.equals("belt-tooth")) {
                 belt.add(i);
-            } else if (members.get(i).part().family().equals("pulley")) {
+            } else if (members.get(i).part().family() == Family.PULLEY) {
                 rounded.add(i);
             }
         }

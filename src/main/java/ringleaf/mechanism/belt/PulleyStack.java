@@ -11,6 +11,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.body.HubScrews;
+import ringleaf.part.Family;
 import ringleaf.part.Joint;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
@@ -164,8 +165,8 @@ final class PulleyStack {
         List<Requirement> all = new ArrayList<>();
         for (Member member : members) {
             Part part = member.part();
-            if (part.family().equals("pulley") || part.family().equals("plate")) {
-                double web = part.family().equals("plate") ? plate.leastWeb() : pulley.leastWeb();
+            if (part.family() == Family.PULLEY || part.family() == Family.PLATE) {
+                double web = part.family() == Family.PLATE ? plate.leastWeb() : pulley.leastWeb();
                 all.add(new Requirement.LeastWeb("minimum-web", part.name(), web));
             }
         }
@@ -213,7 +214,7 @@ final class PulleyStack {
             String note = plates > 1 ? plates + " sheets in line, " + joinedBy() : "";
             return new Part(
                     spec.partName("pulley"),
-                    "pulley",
+                    Family.PULLEY,
                     stacked ? 1 : plates,
                     spec.material().source(),
                     layers,
@@ -239,7 +240,7 @@ final class PulleyStack {
         }
         return new Part(
                 spec.partName("pulley"),
-                "pulley",
+                Family.PULLEY,
                 1,
                 spec.material().source(),
                 layers,
@@ -305,7 +306,7 @@ final class PulleyStack {
                 : spec.joining().isPresent() ? "held by the joining screws" : "glued on, lined up by the bore";
         return new Part(
                 spec.partName(name),
-                "pulley",
+                Family.PULLEY,
                 quantity,
                 spec.material().source(),
                 List.of(Layer.of(region, from, from + spec.flangeThickness())),

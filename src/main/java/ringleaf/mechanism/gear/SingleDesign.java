@@ -21,6 +21,7 @@ import ringleaf.part.Choice;
 import ringleaf.part.Design;
 import ringleaf.part.Dimension;
 import ringleaf.part.Dimension.Origin;
+import ringleaf.part.Family;
 import ringleaf.part.Finding;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
@@ -60,7 +61,7 @@ record SingleDesign(
         List<Path> lines = marks ? List.of(wheel.mark(0)) : List.of();
         Part part = new Part(
                 PART,
-                PART,
+                Family.GEAR,
                 1,
                 material.source(),
                 List.of(Layer.of(wheel.region(), 0, width)),

@@ -9,6 +9,7 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Region;
 import ringleaf.mechanism.body.Body;
 import ringleaf.mechanism.body.Bore;
+import ringleaf.part.Family;
 import ringleaf.part.Finding;
 import ringleaf.part.Joint;
 import ringleaf.part.Layer;
@@ -125,7 +126,7 @@ final class TrainParts {
         if (spec.material().sheet() && (sheets > 1 || layers.size() > 1)) {
             note += "; sheets glued with the teeth in line";
         }
-        return new Part(name(spec, shaft), "gear", 1, spec.material().source(), layers, note, List.of(), false);
+        return new Part(name(spec, shaft), Family.GEAR, 1, spec.material().source(), layers, note, List.of(), false);
     }
 
     /** The wheel with its openings kept clear of the smaller gear that stands on it. */

@@ -140,8 +140,8 @@ final class RackAssembly {
             }
             double web =
                     switch (part.family()) {
-                        case "plate" -> spec.plate().leastWeb();
-                        case "gear" -> spec.gear().leastWeb();
+                        case PLATE -> spec.plate().leastWeb();
+                        case GEAR -> spec.gear().leastWeb();
                         default -> spec.spacer().leastWeb();
                     };
             // the teeth's own waists are checked by their strength

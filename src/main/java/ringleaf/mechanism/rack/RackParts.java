@@ -12,6 +12,7 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Tolerance;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.tooth.GearOutline;
@@ -55,10 +56,10 @@ final class RackParts {
     List<Part> drawn() {
         List<Part> parts = new ArrayList<>();
         double base = plates.thickness();
-        parts.add(part(BASE, "plate", spec.plate().source(), plates.base(), 0, base));
+        parts.add(part(BASE, Family.PLATE, spec.plate().source(), plates.base(), 0, base));
         parts.add(new Part(
                 RACK,
-                "gear",
+                Family.GEAR,
                 1,
                 spec.gear().source(),
                 List.of(Layer.of(bar(), base, base + spec.width()).withMarks(marks(rackMark()))),
@@ -69,7 +70,7 @@ final class RackParts {
         double bottom = plates.pinionBottom();
         parts.add(new Part(
                 PINION,
-                "gear",
+                Family.GEAR,
                 1,
                 spec.gear().source(),
                 List.of(Layer.of(pinion(), bottom, bottom + spec.width()).withMarks(marks(pinionMark()))),
@@ -82,15 +83,16 @@ final class RackParts {
         }
         if (plates.hasServoPlate()) {
             double back = -plates.packing() - plates.thickness();
-            parts.add(part(SERVO_PLATE, "plate", spec.plate().source(), plates.servoPlate(), back, -plates.packing()));
+            parts.add(part(
+                    SERVO_PLATE, Family.PLATE, spec.plate().source(), plates.servoPlate(), back, -plates.packing()));
         }
         parts.add(pins());
         if (spec.axle() > 0) {
             Region disc = Region.disc(Point.ORIGIN, spec.axle() / 2);
             Part.Source rod = spec.hardware().rod(AXLE, spec.axle()).source(plates.depth());
-            parts.add(part(AXLE, "bought", rod, disc, 0, plates.depth()));
+            parts.add(part(AXLE, Family.BOUGHT, rod, disc, 0, plates.depth()));
         }
-        parts.add(part(FRONT, "plate", spec.plate().source(), plates.front(), plates.frontBottom(), plates.depth())
+        parts.add(part(FRONT, Family.PLATE, spec.plate().source(), plates.front(), plates.frontBottom(), plates.depth())
                 .shown());
         return parts;
     }
@@ -139,14 +141,21 @@ final class RackParts {
                 .map(d -> bought(d.order(plates.pinLength())))
                 .orElseGet(() -> spec.hardware().rod(PIN, layout.pin()).source(plates.pinLength()));
         return new Part(
-                PIN, "pin", 2, goods, List.of(new Layer(discs, middle - half, middle + half)), "", List.of(), false);
+                PIN,
+                Family.PIN,
+                2,
+                goods,
+                List.of(new Layer(discs, middle - half, middle + half)),
+                "",
+                List.of(),
+                false);
     }
 
     private static Part.Source bought(String words) {
         return new Part.Source("bought", words);
     }
 
-    private static Part part(String name, String family, Part.Source source, Region region, double from, double to) {
+    private static Part part(String name, Family family, Part.Source source, Region region, double from, double to) {
         return new Part(name, family, 1, source, List.of(Layer.of(region, from, to)), "", List.of(), false);
     }
 
@@ -157,7 +166,7 @@ final class RackParts {
         String note = sheets > 1 ? sheets + " sheets each, glued in line" : "";
         return new Part(
                 name,
-                "spacer",
+                Family.SPACER,
                 rings.size(),
                 spec.spacer().source(),
                 List.of(new Layer(rings, from, to)),

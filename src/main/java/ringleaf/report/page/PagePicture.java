@@ -6,6 +6,7 @@ import ringleaf.draw.Decimals;
 import ringleaf.draw.view.MovingView;
 import ringleaf.geom.Placement;
 import ringleaf.part.Assembly;
+import ringleaf.part.Family;
 import ringleaf.part.Member;
 import ringleaf.part.Part;
 
@@ -80,7 +81,7 @@ final class PagePicture {
         Part part = view.parts().get(sheaf.part());
         out.append("<g class=\"sheaf p").append(sheaf.part()).append(' ').append(role(sheaf.role()));
         // A ring over leaves lets them be seen; a gear beside them may be solid.
-        out.append(part.family().equals("gear") ? " gear" : "");
+        out.append(part.family() == Family.GEAR ? " gear" : "");
         out.append("\" data-part=\"").append(sheaf.part()).append("\" data-z=\"");
         Decimals.append(out, sheaf.zFrom(), 4);
         Decimals.append(out.append(' '), sheaf.zTo(), 4);

@@ -18,6 +18,7 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Tolerance;
+import ringleaf.part.Family;
 import ringleaf.part.Joint;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
@@ -27,7 +28,7 @@ class FeaturesTest {
     private static final Tolerance SAME = new Tolerance(0.001);
 
     private static Part part(Layer... layers) {
-        return new Part("p", "plate", 1, new Part.Source("co2-laser", "s"), List.of(layers), List.of(), "");
+        return new Part("p", Family.PLATE, 1, new Part.Source("co2-laser", "s"), List.of(layers), List.of(), "");
     }
 
     private static Features features(Part part, SheetItem.FitLine... fits) {

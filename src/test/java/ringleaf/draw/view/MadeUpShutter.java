@@ -15,6 +15,7 @@ import ringleaf.geom.Segment;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.LeafFamily;
 import ringleaf.part.Member;
@@ -41,19 +42,19 @@ final class MadeUpShutter {
     }
 
     Assembly build() {
-        Part base = part("base-plate", "plate", 1, Layer.of(plate(32.2, true), 0, 3));
-        Part spacer = part("spacer-ring", "spacer", 1, Layer.of(window(48, 55), 3, 7));
-        Part ring = part("drive-ring", "ring", 1, Layer.of(ring(), 5.2, 7.2));
-        Part cover = part("retainer", "plate", 1, Layer.of(plate(32.2, false), 7.4, 9.4));
-        Part pinion = part("pinion", "gear", 1, Layer.of(gear(PINION, 9.6 - 0.9, 9.6 + 0.6, TEETH), 5.2, 7.4));
+        Part base = part("base-plate", Family.PLATE, 1, Layer.of(plate(32.2, true), 0, 3));
+        Part spacer = part("spacer-ring", Family.SPACER, 1, Layer.of(window(48, 55), 3, 7));
+        Part ring = part("drive-ring", Family.RING, 1, Layer.of(ring(), 5.2, 7.2));
+        Part cover = part("retainer", Family.PLATE, 1, Layer.of(plate(32.2, false), 7.4, 9.4));
+        Part pinion = part("pinion", Family.GEAR, 1, Layer.of(gear(PINION, 9.6 - 0.9, 9.6 + 0.6, TEETH), 5.2, 7.4));
         Region leaf = Region.of(
                 band(PIVOT, WIDTH, SPAN),
                 Contour.circle(new Point(PIVOT, 0), 0.75),
                 Contour.circle(Point.polar(PIVOT, SPAN), 0.75));
-        Part blade = part("blade", "blade", count, Layer.of(leaf, 3.1, 3.25));
-        Part pivotPin = part("pivot-pin", "pin", count, Layer.of(Region.disc(new Point(PIVOT, 0), 0.75), 0, 3.25));
+        Part blade = part("blade", Family.BLADE, count, Layer.of(leaf, 3.1, 3.25));
+        Part pivotPin = part("pivot-pin", Family.PIN, count, Layer.of(Region.disc(new Point(PIVOT, 0), 0.75), 0, 3.25));
         Part drivePin =
-                part("drive-pin", "pin", count, Layer.of(Region.disc(Point.polar(PIVOT, SPAN), 0.75), 3.1, 7.2));
+                part("drive-pin", Family.PIN, count, Layer.of(Region.disc(Point.polar(PIVOT, SPAN), 0.75), 3.1, 7.2));
         members.add(new Member("base-plate", base, 0, Placement.IDENTITY));
         members.add(new Member("spacer-ring", spacer, 0, Placement.IDENTITY));
         members.add(new Member("drive-ring", ring, 1, Placement.IDENTITY));
@@ -137,7 +138,7 @@ final class MadeUpShutter {
         };
     }
 
-    private Part part(String name, String family, int quantity, Layer layer) {
+    private Part part(String name, Family family, int quantity, Layer layer) {
         String process = family.equals("blade") ? "fibre-laser" : family.equals("pin") ? "bought" : "co2-laser";
         String stock = family.equals("blade") ? "brass-0.15" : family.equals("pin") ? "steel wire 1.5" : "acrylic-3";
         return new Part(name, family, quantity, new Part.Source(process, stock), List.of(layer), List.of(), "");

@@ -19,6 +19,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Design;
+import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -80,7 +81,7 @@ class JigsTest {
         for (boolean drive : new boolean[] {false, true}) {
             Part jig = part(design, drive ? "drive-jig" : "pivot-jig");
             if (jig != null) {
-                assertThat(jig.family()).isEqualTo("jig");
+                assertThat(jig.family()).isEqualTo(Family.JIG);
                 assertThat(jig.source().process()).isEqualTo("filament-print");
                 check(sizes, jig, drive, hand.equals("right"));
             }
