@@ -139,8 +139,8 @@ final class MadeUpShutter {
     }
 
     private Part part(String name, Family family, int quantity, Layer layer) {
-        String process = family.equals("blade") ? "fibre-laser" : family.equals("pin") ? "bought" : "co2-laser";
-        String stock = family.equals("blade") ? "brass-0.15" : family.equals("pin") ? "steel wire 1.5" : "acrylic-3";
+        String process = family == Family.BLADE ? "fibre-laser" : family == Family.PIN ? "bought" : "co2-laser";
+        String stock = family == Family.BLADE ? "brass-0.15" : family == Family.PIN ? "steel wire 1.5" : "acrylic-3";
         return new Part(name, family, quantity, new Part.Source(process, stock), List.of(layer), List.of(), "");
     }
 
