@@ -76,8 +76,8 @@ public class NearnessBenchmark {
     private static Mesh shaft(Mesh ring) {
         double[] corners = ring.corners().clone();
         for (int i = 0; i < corners.length; i += 3) {
-            corners[i] *= 0.3;
-            corners[i + 1] *= 0.3;
+            corners[i] *= 0.62;
+            corners[i + 1] *= 0.62;
         }
         return new Mesh(corners, ring.triangles());
     }

@@ -4,32 +4,45 @@ package ringleaf.solid;
 import java.util.Arrays;
 
 /**
- * A tree of boxes along the axes over the triangles of a mesh, one triangle a leaf. A box is split where the boxes of
- * both halves, weighed by their triangles, have the least surface (the surface-area heuristic over equal bins along each
- * axis: Wald, "On fast construction of SAH-based bounding volume hierarchies", 2007).
+ * A tree of boxes over the triangles of a mesh, one triangle a leaf, each turned as suits what it holds ({@link BoxFit}).
+ * A box is split where upright boxes round both halves, weighed by their triangles, have the least surface (the
+ * surface-area heuristic over equal bins along each axis: Wald, "On fast construction of SAH-based bounding volume
+ * hierarchies", 2007).
  */
 final class BoxTree {
     private static final int BINS = 16;
 
-    /** Middle and half size of each node's box, mm: six numbers a node; the left child follows its parent. */
-    final double[] boxes;
+    /** Middle of each node's box, mm: three numbers a node; the left child follows its parent. */
+    final double[] middles;
+    /** The axes of each node's box, of length 1: nine numbers a node. */
+    final double[] axes;
+    /** Half the size of each node's box along each of its axes, mm: three numbers a node. */
+    final double[] halves;
     /** The right child of each node; of a leaf, -1 less the number of its triangle in {@link #triangles}. */
     final int[] right;
     /** Nine coordinates a triangle, in the order of the leaves, mm. */
     final double[] triangles;
 
-    private final double[] middles;
+    /** Corners of the mesh, mm, and the three of each triangle in the order of the leaves. */
+    final double[] corners;
+
+    final int[] cornersOf;
+
+    private final BoxFit fit = new BoxFit();
+    private final double[] homes;
     private final int[] order;
     private final double[] source;
     private int used;
 
     BoxTree(Mesh mesh) {
         int n = mesh.triangleCount();
-        boxes = new double[6 * (2 * n - 1)];
+        middles = new double[3 * (2 * n - 1)];
+        axes = new double[9 * (2 * n - 1)];
+        halves = new double[3 * (2 * n - 1)];
         right = new int[2 * n - 1];
         triangles = new double[9 * n];
         source = new double[9 * n];
-        middles = new double[3 * n];
+        homes = new double[3 * n];
         order = new int[n];
         for (int i = 0; i < 3 * n; i++) {
             System.arraycopy(mesh.corners(), 3 * mesh.triangles()[i], source, 3 * i, 3);
@@ -40,25 +53,33 @@ final class BoxTree {
                 int at = 9 * t + axis;
                 double least = Math.min(source[at], Math.min(source[at + 3], source[at + 6]));
                 double most = Math.max(source[at], Math.max(source[at + 3], source[at + 6]));
-                middles[3 * t + axis] = (least + most) / 2;
+                homes[3 * t + axis] = (least + most) / 2;
             }
         }
         build(0, n);
+        corners = mesh.corners();
+        cornersOf = new int[3 * n];
         for (int t = 0; t < n; t++) {
             System.arraycopy(source, 9 * order[t], triangles, 9 * t, 9);
+            System.arraycopy(mesh.triangles(), 3 * order[t], cornersOf, 3 * t, 3);
         }
+    }
+
+    int nodes() {
+        return right.length;
+    }
+
+    /** Half the greatest size of a node's box, mm. */
+    double size(int node) {
+        return Math.max(halves[3 * node], Math.max(halves[3 * node + 1], halves[3 * node + 2]));
     }
 
     private int build(int from, int to) {
         int node = used++;
-        double[] box = emptyBox();
-        for (int i = from; i < to; i++) {
-            include(box, order[i]);
-        }
-        for (int axis = 0; axis < 3; axis++) {
-            boxes[6 * node + axis] = (box[axis] + box[axis + 3]) / 2;
-            boxes[6 * node + 3 + axis] = (box[axis + 3] - box[axis]) / 2;
-        }
+        fit.fit(source, order, from, to);
+        System.arraycopy(fit.middle, 0, middles, 3 * node, 3);
+        System.arraycopy(fit.axes, 0, axes, 9 * node, 9);
+        System.arraycopy(fit.half, 0, halves, 3 * node, 3);
         if (to - from == 1) {
             right[node] = -1 - from;
             return node;
@@ -78,8 +99,8 @@ final class BoxTree {
             double least = Double.POSITIVE_INFINITY;
             double most = Double.NEGATIVE_INFINITY;
             for (int i = from; i < to; i++) {
-                least = Math.min(least, middles[3 * order[i] + axis]);
-                most = Math.max(most, middles[3 * order[i] + axis]);
+                least = Math.min(least, homes[3 * order[i] + axis]);
+                most = Math.max(most, homes[3 * order[i] + axis]);
             }
             double width = (most - least) / BINS;
             if (!(width > 0)) {
@@ -88,7 +109,7 @@ final class BoxTree {
             double[][] bins = new double[BINS][];
             int[] counts = new int[BINS];
             for (int i = from; i < to; i++) {
-                int bin = Math.min(BINS - 1, (int) ((middles[3 * order[i] + axis] - least) / width));
+                int bin = Math.min(BINS - 1, (int) ((homes[3 * order[i] + axis] - least) / width));
                 bins[bin] = bins[bin] == null ? emptyBox() : bins[bin];
                 include(bins[bin], order[i]);
                 counts[bin]++;
@@ -134,7 +155,7 @@ final class BoxTree {
         int low = from;
         int high = to - 1;
         while (low <= high) {
-            if (middles[3 * order[low] + axis] < border) {
+            if (homes[3 * order[low] + axis] < border) {
                 low++;
             } else {
                 int swap = order[low];

@@ -17,6 +17,9 @@ public final class Nearness {
     /** Boxes that are nearer by less than this are left out, mm: faces that lie at one distance are not all compared. */
     static final double EXACT = 1e-9;
 
+    /** The direction of parting is taken anew where the squared distance has fallen to less than this share. */
+    private static final double RENEWED = 1 - 1e-6;
+
     private final BoxTree first;
     private final BoxTree second;
     private final Solid firstSolid;
@@ -24,11 +27,11 @@ public final class Nearness {
     private final TrianglePair pair = new TrianglePair();
     private final double[] onFirst = new double[3];
     private final double[] onSecond = new double[3];
-    /** Rows of the turn, then the shift, of the second in the frame of the first. */
-    private final double[] r = new double[9];
-
-    private final double[] abs = new double[9];
-    private final double[] shift = new double[3];
+    private final PlacedBoxes placed;
+    private final Parting firstReach;
+    private final Parting secondReach;
+    private boolean parted;
+    private double partedAt;
 
     private int[] stack = new int[256];
     private double[] bounds = new double[128];
@@ -45,6 +48,9 @@ public final class Nearness {
         this.secondSolid = second;
         this.first = first.tree();
         this.second = second.tree();
+        placed = new PlacedBoxes(second.tree());
+        firstReach = new Parting(first.tree());
+        secondReach = new Parting(second.tree());
     }
 
     /** Both solids' chord errors, by which true surfaces may be nearer than their meshes, mm. */
@@ -80,7 +86,8 @@ public final class Nearness {
      * @return empty where they are not nearer than the limit
      */
     public Optional<Near> surfaces(Pose secondInFirst, double limit) {
-        place(secondInFirst);
+        placed.place(secondInFirst);
+        parted = false;
         least = limit < Double.POSITIVE_INFINITY ? limit * limit : limit;
         cut = limit < Double.POSITIVE_INFINITY ? Math.max(0, limit - EXACT) * Math.max(0, limit - EXACT) : limit;
         foundFirst = -1;
@@ -128,25 +135,6 @@ public final class Nearness {
         return new Vector(v[0], v[1], v[2]);
     }
 
-    private void place(Pose pose) {
-        Vector[] columns = {
-            pose.turn().apply(Vector.X),
-            pose.turn().apply(Vector.Y),
-            pose.turn().apply(Vector.Z)
-        };
-        for (int j = 0; j < 3; j++) {
-            r[j] = columns[j].x();
-            r[3 + j] = columns[j].y();
-            r[6 + j] = columns[j].z();
-        }
-        for (int i = 0; i < 9; i++) {
-            abs[i] = Math.abs(r[i]);
-        }
-        shift[0] = pose.shift().x();
-        shift[1] = pose.shift().y();
-        shift[2] = pose.shift().z();
-    }
-
     /** Pairs of boxes, the nearer of two first, on a stack of its own. */
     private void search() {
         int top = 0;
@@ -166,7 +154,7 @@ public final class Nearness {
                 compare(-1 - first.right[a], -1 - second.right[b]);
                 continue;
             }
-            boolean splitA = leafB || !leafA && size(first, a) >= size(second, b);
+            boolean splitA = leafB || !leafA && first.size(a) >= second.size(b);
             int a2 = splitA ? first.right[a] : a;
             int b2 = splitA ? b : second.right[b];
             a = splitA ? a + 1 : a;
@@ -189,25 +177,10 @@ public final class Nearness {
         bounds[at] = bound;
     }
 
-    private static double size(BoxTree tree, int node) {
-        double[] boxes = tree.boxes;
-        int at = 6 * node + 3;
-        return Math.max(boxes[at], Math.max(boxes[at + 1], boxes[at + 2]));
-    }
-
     /** The triangles with these numbers. */
     private void compare(int one, int other) {
-        double[] q = pair.q;
-        double[] t = second.triangles;
         System.arraycopy(first.triangles, 9 * one, pair.p, 0, 9);
-        for (int i = 0, at = 9 * other; i < 9; i += 3, at += 3) {
-            double x = t[at];
-            double y = t[at + 1];
-            double z = t[at + 2];
-            q[i] = r[0] * x + r[1] * y + r[2] * z + shift[0];
-            q[i + 1] = r[3] * x + r[4] * y + r[5] * z + shift[1];
-            q[i + 2] = r[6] * x + r[7] * y + r[8] * z + shift[2];
-        }
+        placed.triangle(other, pair.q);
         double squared = pair.squared(least);
         if (squared < least) {
             least = squared;
@@ -217,47 +190,79 @@ public final class Nearness {
             foundSecond = other;
             System.arraycopy(pair.onP, 0, onFirst, 0, 3);
             System.arraycopy(pair.onQ, 0, onSecond, 0, 3);
+            if (!parted || squared < RENEWED * partedAt) {
+                part(squared);
+            }
         }
     }
 
-    /**
-     * Squared distance that two boxes have at least, mm²: that of either one's box and the box round the other along
-     * the first one's axes.
-     */
+    private void part(double squared) {
+        partedAt = squared;
+        double x = onSecond[0] - onFirst[0];
+        double y = onSecond[1] - onFirst[1];
+        double z = onSecond[2] - onFirst[2];
+        double length = Math.sqrt(x * x + y * y + z * z);
+        parted = length > EXACT;
+        if (parted) {
+            firstReach.along(x / length, y / length, z / length, 0);
+            placed.along(secondReach, -x / length, -y / length, -z / length);
+        }
+    }
+
+    /** Squared distance that two boxes have at least, mm², by the parting direction and along the axes of either. */
     private double bound(int a, int b) {
-        double[] p = first.boxes;
-        double[] q = second.boxes;
-        int i = 6 * a;
-        int j = 6 * b;
-        double cx = q[j];
-        double cy = q[j + 1];
-        double cz = q[j + 2];
-        double hx = q[j + 3];
-        double hy = q[j + 4];
-        double hz = q[j + 5];
-        double gx = p[i + 3];
-        double gy = p[i + 4];
-        double gz = p[i + 5];
-        double tx = r[0] * cx + r[1] * cy + r[2] * cz + shift[0] - p[i];
-        double ty = r[3] * cx + r[4] * cy + r[5] * cz + shift[1] - p[i + 1];
-        double tz = r[6] * cx + r[7] * cy + r[8] * cz + shift[2] - p[i + 2];
-        double inFirst = sum(
-                Math.abs(tx) - gx - (abs[0] * hx + abs[1] * hy + abs[2] * hz),
-                Math.abs(ty) - gy - (abs[3] * hx + abs[4] * hy + abs[5] * hz),
-                Math.abs(tz) - gz - (abs[6] * hx + abs[7] * hy + abs[8] * hz));
+        double along = 0;
+        if (parted) {
+            double apart = -secondReach.reach(b) - firstReach.reach(a);
+            along = apart > 0 ? apart * apart : 0;
+            if (along >= cut) {
+                return along;
+            }
+        }
+        return Math.max(along, boxes(a, b));
+    }
+
+    /** The distance from either box to the box round the other along the first one's axes. */
+    private double boxes(int a, int b) {
+        placed.want(b);
+        double[] p = first.axes;
+        double[] q = placed.axes;
+        double tx = placed.middles[3 * b] - first.middles[3 * a];
+        double ty = placed.middles[3 * b + 1] - first.middles[3 * a + 1];
+        double tz = placed.middles[3 * b + 2] - first.middles[3 * a + 2];
+        double inFirst = 0;
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        for (int i = 0; i < 3; i++) {
+            int k = 9 * a + 3 * i;
+            double half = first.halves[3 * a + i];
+            double gap = Math.abs(p[k] * tx + p[k + 1] * ty + p[k + 2] * tz) - half;
+            for (int j = 0; j < 3; j++) {
+                int m = 9 * b + 3 * j;
+                double share = Math.abs(p[k] * q[m] + p[k + 1] * q[m + 1] + p[k + 2] * q[m + 2]);
+                gap -= share * second.halves[3 * b + j];
+                if (j == 0) {
+                    x += share * half;
+                } else if (j == 1) {
+                    y += share * half;
+                } else {
+                    z += share * half;
+                }
+            }
+            inFirst += gap > 0 ? gap * gap : 0;
+        }
         if (inFirst >= cut) {
             return inFirst;
         }
-        double inSecond = sum(
-                Math.abs(r[0] * tx + r[3] * ty + r[6] * tz) - hx - (abs[0] * gx + abs[3] * gy + abs[6] * gz),
-                Math.abs(r[1] * tx + r[4] * ty + r[7] * tz) - hy - (abs[1] * gx + abs[4] * gy + abs[7] * gz),
-                Math.abs(r[2] * tx + r[5] * ty + r[8] * tz) - hz - (abs[2] * gx + abs[5] * gy + abs[8] * gz));
+        double inSecond = gap(b, 0, tx, ty, tz, x) + gap(b, 1, tx, ty, tz, y) + gap(b, 2, tx, ty, tz, z);
         return Math.max(inFirst, inSecond);
     }
 
-    private static double sum(double x, double y, double z) {
-        double sum = x > 0 ? x * x : 0;
-        sum += y > 0 ? y * y : 0;
-        return z > 0 ? sum + z * z : sum;
+    private double gap(int b, int j, double tx, double ty, double tz, double other) {
+        int m = 9 * b + 3 * j;
+        double[] q = placed.axes;
+        double gap = Math.abs(q[m] * tx + q[m + 1] * ty + q[m + 2] * tz) - second.halves[3 * b + j] - other;
+        return gap > 0 ? gap * gap : 0;
     }
 }

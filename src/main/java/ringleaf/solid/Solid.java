@@ -56,9 +56,10 @@ public final class Solid {
      */
     public boolean contains(Vector point) {
         double[] t = tree.triangles;
-        for (int axis = 0; axis < 3; axis++) {
-            double v = axis == 0 ? point.x() : axis == 1 ? point.y() : point.z();
-            if (Math.abs(v - tree.boxes[axis]) > tree.boxes[3 + axis]) {
+        Vector out = point.minus(new Vector(tree.middles[0], tree.middles[1], tree.middles[2]));
+        for (int i = 0; i < 3; i++) {
+            Vector axis = new Vector(tree.axes[3 * i], tree.axes[3 * i + 1], tree.axes[3 * i + 2]);
+            if (Math.abs(out.dot(axis)) > tree.halves[i] * (1 + 1e-9)) {
                 return false;
             }
         }
