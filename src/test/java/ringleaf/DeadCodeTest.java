@@ -33,6 +33,12 @@ class DeadCodeTest {
             Map.entry("draw.chart.Scale.withTicks(", "the chart of what explore costs, in src/jmh, names its ticks"),
             Map.entry(
                     "draw.sheet.SheetPages.span(", "spans told by a kind are held against spans found on the outline"),
+            Map.entry("draw.step.Brep$Key.", "key of a map, read by its equality"),
+            Map.entry("draw.step.StepWriter$Placed", "assemblies, written before figures are made of bodies"),
+            Map.entry("draw.step.StepWriter$Product.", "assemblies, written before figures are made of bodies"),
+            Map.entry("draw.step.StepWriter.assembly(", "assemblies, written before figures are made of bodies"),
+            Map.entry("draw.step.StepWriter.frame(", "assemblies, written before figures are made of bodies"),
+            Map.entry("draw.step.StepWriter.place(", "assemblies, written before figures are made of bodies"),
             Map.entry("firmware.ServoTable.pulse(", "the firmware's own arithmetic, which errors are measured with"),
             Map.entry("part.Built.", "build orders of the presets are held to leave nothing over, joined in one"),
             Map.entry("leaf.Play.NONE", "blades without play are what closed forms and outlines are compared on"),

@@ -21,6 +21,9 @@ import ringleaf.spec.text.Shown;
 final class Solids {
     private final SolidsAsked asked;
     private final Catalogues catalogues;
+    /** Whether any of them is to be printed; else what is too thin to print has a solid too. */
+    private final boolean toPrint;
+
     private final List<SolidFiles.Item> items = new ArrayList<>();
     private final List<String> leftOut = new ArrayList<>();
     private final List<String> wrong = new ArrayList<>();
@@ -28,6 +31,7 @@ final class Solids {
     private Solids(SolidsAsked asked, Catalogues catalogues) {
         this.asked = asked;
         this.catalogues = catalogues;
+        toPrint = asked.formats().stream().anyMatch(SolidFormat::isPrinted);
     }
 
     /**
@@ -93,7 +97,7 @@ final class Solids {
             return;
         }
         double thickness = thickness(part);
-        String reason = printed ? tooThin(thickness, process.get()) : tooThinForAll(thickness);
+        String reason = !toPrint ? "" : printed ? tooThin(thickness, process.get()) : tooThinForAll(thickness);
         if (reason.isEmpty()) {
             items.add(new SolidFiles.Item(design.name(), part));
         } else if (named || printed) {

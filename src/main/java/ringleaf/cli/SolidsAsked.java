@@ -51,6 +51,9 @@ record SolidsAsked(List<SolidFormat> formats, List<String> parts, Tolerance chor
         if (names.size() == 1 && names.get(0).equals(PRINTED)) {
             names.clear();
         }
+        if (parts == null && formats.stream().noneMatch(SolidFormat::isPrinted)) {
+            names.add(ALL);
+        }
         String chord = options.get(CHORD);
         return new SolidsAsked(formats, names, new Tolerance(chord == null ? USUAL_CHORD : length(chord)));
     }

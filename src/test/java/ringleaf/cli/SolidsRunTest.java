@@ -119,7 +119,7 @@ class SolidsRunTest {
                 "stl | servo,nut | no solid of nut: it is bought (M2 nut, ISO 4032) and not made here",
                 "3mf | base-plat | there is no part base-plat; did you mean base-plate?",
                 "3mf | base-plate, | a name of a part is empty",
-                "svg | all | --solids all has no meaning without stl or 3mf among --formats"
+                "svg | all | --solids all has no meaning without stl, 3mf or step among --formats"
             })
     void solidsThatCannotBeAreRefusedAndNothingIsWritten(String formats, String parts, String message)
             throws IOException {
@@ -177,5 +177,34 @@ class SolidsRunTest {
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.err()).contains("0.15 mm is outside what filament-print makes, 0.4 to 200 mm");
         assertThat(Ran.listing(folder)).containsOnlyKeys("/");
+    }
+
+    /** STEP alone is of every part that is made, thin ones too; with a format of printers it is of the same parts. */
+    @Test
+    void stepIsOfAllPartsUnlessItGoesWithMeshes() throws Exception {
+        Ran alone = Ran.in(folder, "make", "harbour-light", "-o", "alone", "--formats", "step", "--states", "21");
+        assertThat(alone.exit()).as(alone.err()).isZero();
+        assertThat(solids("alone"))
+                .contains("shutter-blade.step", "shutter-base-plate.step", "shutter-spacer-ring.step")
+                .allMatch(name -> name.endsWith(".step"));
+        Ran both = Ran.in(folder, "make", "harbour-light", "-o", "both", "--formats", "stl,step", "--states", "21");
+        assertThat(both.exit()).as(both.err()).isZero();
+        assertThat(solids("both"))
+                .containsExactlyInAnyOrder(
+                        "shutter-spacer-ring.step",
+                        "shutter-spacer-ring.stl",
+                        "shutter-standoff.step",
+                        "shutter-standoff.stl");
+        String[] printed = {
+            "make", "harbour-light", "-o", "printed", "--formats", "step", "--solids", "printed", "--states", "21"
+        };
+        assertThat(Ran.in(folder, printed).exit()).isZero();
+        assertThat(solids("printed")).containsExactlyInAnyOrder("shutter-spacer-ring.step", "shutter-standoff.step");
+    }
+
+    private List<String> solids(String run) throws IOException {
+        try (Stream<Path> written = Files.list(folder.resolve(run).resolve("solids"))) {
+            return written.map(p -> p.getFileName().toString()).toList();
+        }
     }
 }

@@ -13,6 +13,7 @@ public final class Formats {
             new DxfFormat(),
             new StlFormat(),
             new ThreeMfFormat(),
+            new StepFormat(),
             PAPER,
             DRAWING,
             new PdfFormat(PAPER, DRAWING));

@@ -9,7 +9,7 @@ public abstract non-sealed class SolidFormat implements Format {
     public static final FormatOption PARTS = new FormatOption(
             "--solids",
             "PARTS",
-            "parts of which solids are made: printed (the default), all, or names",
+            "parts of which solids are made: printed (the default; with step alone, all), all, or names",
             "part",
             List.of());
     /** The option of formats that have chords instead of arcs. */
@@ -21,6 +21,11 @@ public abstract non-sealed class SolidFormat implements Format {
             List.of());
 
     private static final String FOLDER = "solids/";
+
+    /** Whether its files are for a printer, so that only what a printer can make is in them. */
+    public boolean isPrinted() {
+        return true;
+    }
 
     /** The files of all these solids; a part that this format cannot hold is in none. */
     public abstract List<FormatFile> write(Solids solids);

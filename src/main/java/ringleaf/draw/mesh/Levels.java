@@ -12,13 +12,13 @@ import ringleaf.part.Part;
  * A part cut into levels from the bed up: what is solid between one height and the next. Layers that share a height
  * are joined; heights nearer to each other than rounding are one.
  */
-final class Levels {
+public final class Levels {
     private static final double SAME_HEIGHT = 1e-9;
 
     private final List<Double> heights = new ArrayList<>();
     private final List<List<Region>> solid = new ArrayList<>();
 
-    Levels(Part part) {
+    public Levels(Part part) {
         for (Layer layer : part.layers()) {
             add(layer.zFrom());
             add(layer.zTo());
@@ -50,22 +50,23 @@ final class Levels {
         return layers > 1 ? Overlay.union(regions) : regions;
     }
 
-    int count() {
+    /** How many there are. */
+    public int count() {
         return solid.size();
     }
 
     /** Height of the lower face of a level, or for the number of levels that of the uppermost face, mm. */
-    double height(int i) {
+    public double height(int i) {
         return heights.get(i);
     }
 
     /** What is solid at a level; nothing below the lowest and above the highest. */
-    List<Region> solid(int i) {
+    public List<Region> solid(int i) {
         return i < 0 || i >= solid.size() ? List.of() : solid.get(i);
     }
 
     /** Area of a level, mm². */
-    double area(int i) {
+    public double area(int i) {
         double area = 0;
         for (Region region : solid(i)) {
             area += region.area();
@@ -74,12 +75,12 @@ final class Levels {
     }
 
     /** What is open to above where level {@code i - 1} ends and level {@code i} begins. */
-    List<Region> upper(int i) {
+    public List<Region> upper(int i) {
         return less(solid(i - 1), solid(i));
     }
 
     /** What is open to below there. */
-    List<Region> lower(int i) {
+    public List<Region> lower(int i) {
         return less(solid(i), solid(i - 1));
     }
 

@@ -31,6 +31,7 @@ class FormatsTest {
         "sheets/co2-laser-acrylic-3-1.dxf, true",
         "solids/shutter-blade.stl, true",
         "solids/fdm-pla.3mf, true",
+        "solids/shutter-blade.step, true",
         "paper.pdf, true",
         "drawing.pdf, true",
         "parts/.svg, false",
