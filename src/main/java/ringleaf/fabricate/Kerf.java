@@ -67,21 +67,17 @@ public final class Kerf {
                 narrowest = slit.width() < narrowest.width() || Double.isNaN(narrowest.width()) ? slit : narrowest;
             }
             int more = reach.slits().size() - 1;
-            String message = "narrower than the kerf" + (more > 0 ? ", and " + more + " more like it" : "")
-                    + ": the beam would burn it wider; widen it or choose a finer process";
             Finding.Draft draft = draft(SLITS, part, kerf, narrowest.place());
             findings.add((Double.isNaN(narrowest.width())
                             ? draft.unmeasured(Finding.Relation.AT_LEAST, kerf, "mm", false)
                             : draft.atLeast(narrowest.width(), kerf, "mm"))
-                    .says(message));
+                    .says("fabricate.slits", more > 0, more));
         }
         if (reach.corners() > 0) {
-            String message = reach.corners() + (reach.corners() == 1 ? " inner corner comes" : " inner corners come")
-                    + " out rounded to half the kerf";
             findings.add(draft(CORNERS, part, kerf, reach.firstCorner())
                     .orWarn()
                     .atLeast(reach.sharpest(), kerf / 2, "mm")
-                    .says(message));
+                    .says("fabricate.corners", reach.corners()));
         }
         return findings;
     }
@@ -99,6 +95,6 @@ public final class Kerf {
                 .onOutlines(BeamReach.tolerance(kerf))
                 .about(parts)
                 .unmeasured(Finding.Relation.AT_LEAST, kerf, "mm", true)
-                .says("no slit is narrower than the kerf");
+                .says("fabricate.no-slits");
     }
 }

@@ -12,6 +12,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.part.Design;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
@@ -132,10 +133,11 @@ public final class Preparation {
             Finding.Draft draft = Finding.of(TABS).about(part.name());
             findings.add((etched && room == 0 ? draft : draft.orWarn())
                     .atLeast(room, asked.count(), "1")
-                    .says("working edges leave no more room for tabs of " + Words.number(plan.width(), 3) + " mm"
-                            + (Double.isNaN(narrower)
-                                    ? ""
-                                    : "; tabs.width: " + Words.number(narrower, 2) + " has room")));
+                    .says(
+                            "fabricate.tabs",
+                            Figure.mm(plan.width(), 3),
+                            !Double.isNaN(narrower),
+                            Figure.typed(narrower, 2)));
         }
         return plan;
     }

@@ -74,7 +74,7 @@ public record Bolt(String name, Screw screw, double grip, int nuts) {
         return Finding.of("screw-length")
                 .about(name)
                 .atLeast(beyond, screw.pitch(), "mm")
-                .says(message);
+                .inWords(message);
     }
 
     /** Whether its tip, and the nut, stay clear of what stands behind, mm away from the last part it goes through. */
@@ -82,6 +82,7 @@ public record Bolt(String name, Screw screw, double grip, int nuts) {
         return Finding.of("screw-end")
                 .about(name, behind)
                 .room(room - Math.max(tail(), nuts * screw.nutHeight()), least, "mm")
-                .says("room behind the end of " + screw.order(length()) + ", which stands out by " + Words.mm(tail()));
+                .inWords("room behind the end of " + screw.order(length()) + ", which stands out by "
+                        + Words.mm(tail()));
     }
 }

@@ -52,6 +52,6 @@ public record CutRod(String name, double diameter, Diameters<Rod> rods) {
                 .about(name)
                 .orWarn()
                 .plain(rod.isPresent())
-                .says(message);
+                .inWords(message);
     }
 }

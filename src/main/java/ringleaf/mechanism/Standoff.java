@@ -88,7 +88,7 @@ public record Standoff(String name, double length, Screw screw, Material making)
                 .about(name)
                 .orWarn()
                 .plain(isSold() || isPrinted())
-                .says(message);
+                .inWords(message);
     }
 
     private String soldBeside() {

@@ -22,7 +22,7 @@ import ringleaf.geom.Point;
  *     tolerance, at least 0
  * @param unit mm, deg, mm2, Nmm, N or 1
  * @param place state, point and build step
- * @param message one plain sentence for the builder
+ * @param message one plain sentence for the builder, before it is put in words
  */
 public record Finding(
         String check,
@@ -35,7 +35,7 @@ public record Finding(
         double slack,
         String unit,
         Place place,
-        String message) {
+        Saying message) {
     /** What double arithmetic may take from a figure that was designed to its limit: a nanometre, in any unit. */
     public static final double ROUNDING = 1e-6;
 
@@ -83,28 +83,38 @@ public record Finding(
      * Where.
      *
      * @param state index of the state, -1 where it is none in particular
-     * @param label the state in words, empty where it is none in particular
-     * @param detail what of the subject, e.g. {@code hole 1 to hole 3}; empty where it is the whole
+     * @param label the state, nothing where it is none in particular
+     * @param detail what of the subject, e.g. {@code hole 1 to hole 3}; nothing where it is the whole
      * @param at point in the mechanism's frame, mm, or in the part's own where there is no state
      * @param step number of the build step from 1, 0 where it is none
      */
-    public record Place(int state, String label, String detail, Optional<Point> at, int step) {
-        public static final Place NONE = new Place(-1, "", "", Optional.empty(), 0);
+    public record Place(int state, Saying label, Saying detail, Optional<Point> at, int step) {
+        public static final Place NONE = new Place(-1, Saying.NONE, Saying.NONE, Optional.empty(), 0);
 
         /** In a named condition that is no state of the motion, e.g. {@code blade at its highest}. */
-        public static Place when(String label) {
-            return new Place(-1, label, "", Optional.empty(), 0);
+        public static Place when(String key, Object... arguments) {
+            return new Place(-1, Saying.of(key, arguments), Saying.NONE, Optional.empty(), 0);
         }
 
-        public static Place state(int state, String label) {
-            return new Place(state, label, "", Optional.empty(), 0);
+        /** In a state, by its name. */
+        public static Place state(int state, String name) {
+            return state(state, Saying.plain(name));
+        }
+
+        public static Place state(int state, Saying label) {
+            return new Place(state, label, Saying.NONE, Optional.empty(), 0);
         }
 
         public static Place step(int number) {
-            return new Place(-1, "", "", Optional.empty(), number);
+            return new Place(-1, Saying.NONE, Saying.NONE, Optional.empty(), number);
         }
 
-        public Place withDetail(String what) {
+        /** Of a place of the subject that has a name. */
+        public Place withDetail(String name) {
+            return withDetail(Saying.plain(name));
+        }
+
+        public Place withDetail(Saying what) {
             return new Place(state, label, what, at, step);
         }
 
@@ -234,9 +244,19 @@ public record Finding(
             return holds;
         }
 
-        public Finding says(String message) {
+        /** What a key of the package's words says, with its arguments as {@link Saying#of} takes them. */
+        public Finding says(String key, Object... arguments) {
+            return says(Saying.of(key, arguments));
+        }
+
+        public Finding says(Saying message) {
             Status status = holds ? Status.PASS : otherwise;
             return new Finding(check, status, judge, relation, subjects, measured, limit, slack, unit, place, message);
+        }
+
+        /** In words already. */
+        public Finding inWords(String message) {
+            return says(Saying.plain(message));
         }
     }
 }

@@ -14,6 +14,8 @@ import ringleaf.part.Finding;
 import ringleaf.part.FitSize;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
+import ringleaf.part.Saying;
+import ringleaf.part.ShownUnit;
 import ringleaf.part.Stand;
 import ringleaf.space.Vector;
 
@@ -246,7 +248,11 @@ public final class DesignJson {
             subjects(finding.subjects());
             place(finding.place());
             text("where", FindingWords.where(finding));
-            text("message", finding.message());
+            text("message", FindingWords.message(finding, ShownUnit.MM));
+            if (!finding.message().key().equals(Saying.PLAIN)) {
+                json.name("says");
+                SayingJson.write(json, finding.message());
+            }
             json.endObject();
         }
         json.endArray();

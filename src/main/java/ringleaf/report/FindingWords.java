@@ -19,7 +19,7 @@ public final class FindingWords {
 
     /** State, subjects, what of them and coordinates in mm: {@code closed, blade 1 and blade 2, at (3, 4)}. */
     public static String where(Finding finding) {
-        List<String> words = places(finding);
+        List<String> words = places(finding, ShownUnit.MM);
         finding.place()
                 .at()
                 .ifPresent(p ->
@@ -29,25 +29,25 @@ public final class FindingWords {
 
     /** The same in a unit. */
     public static String where(Finding finding, ShownUnit unit) {
-        List<String> words = places(finding);
+        List<String> words = places(finding, unit);
         finding.place().at().ifPresent(p -> words.add("at (" + unit.number(p.x()) + ", " + unit.number(p.y()) + ")"));
-        return unit.text(PlainText.line(String.join(", ", words)));
+        return PlainText.line(String.join(", ", words));
     }
 
     /** State, subjects and what of them, without coordinates. */
     static String place(Finding finding, ShownUnit unit) {
-        return unit.text(PlainText.line(String.join(", ", places(finding))));
+        return PlainText.line(String.join(", ", places(finding, unit)));
     }
 
-    private static List<String> places(Finding finding) {
+    private static List<String> places(Finding finding, ShownUnit unit) {
         Finding.Place place = finding.place();
         List<String> words = new ArrayList<>();
         if (place.step() > 0) {
             words.add("step " + place.step());
         }
-        words.add(place.label());
+        words.add(Sentences.of(place.label(), unit));
         words.add(String.join(" and ", finding.subjects()));
-        words.add(place.detail());
+        words.add(Sentences.of(place.detail(), unit));
         words.removeIf(String::isEmpty);
         return words;
     }
@@ -101,7 +101,7 @@ public final class FindingWords {
 
     /** What it says, with its lengths in a unit. */
     public static String message(Finding finding, ShownUnit unit) {
-        return unit.text(PlainText.line(finding.message()));
+        return PlainText.line(Sentences.of(finding.message(), unit));
     }
 
     /** A clause: what was found of which, and what is wanted; what has no figures is told by its own words. */

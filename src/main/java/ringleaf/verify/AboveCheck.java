@@ -62,7 +62,7 @@ final class AboveCheck extends Check {
         if (worst == null) {
             findings.add(still(required.check(), List.of())
                     .unmeasured(Finding.Relation.AT_LEAST, Double.NaN, "mm", true)
-                    .says("Nothing lies over one another that has to keep room."));
+                    .says("verify.none-over"));
             return;
         }
         String upper = worst.place().members().get(0);
@@ -70,14 +70,18 @@ final class AboveCheck extends Check {
         Finding.Draft draft = on(required.check(), worst);
         if (worst.margin() == Double.NEGATIVE_INFINITY) {
             findings.add(draft.atLeast(worst.value(), worst.limit(), "mm2")
-                    .says("The " + upper + " lies over " + Words.area(worst.value()) + " of the " + lower
-                            + " only, too little to hold it"));
+                    .says("verify.barely-over", upper, Words.area(worst.value()), lower));
             return;
         }
-        String message = worst.value() < -scene.tolerance
-                ? "The " + upper + " stands " + Words.mm(-worst.value()) + " deep in the " + lower
-                : "The " + upper + " keeps " + Words.mm(Math.max(0, worst.value())) + " above the " + lower
-                        + " where they are nearest to their limit, and needs " + Words.mm(worst.limit());
-        findings.add(draft.room(worst.value(), worst.limit(), "mm").says(message + scene.judged()));
+        boolean deep = worst.value() < -scene.tolerance;
+        findings.add(draft.room(worst.value(), worst.limit(), "mm")
+                .says(
+                        "verify.above",
+                        deep,
+                        upper,
+                        lower,
+                        Words.mm(deep ? -worst.value() : Math.max(0, worst.value())),
+                        Words.mm(worst.limit()),
+                        scene.judged()));
     }
 }

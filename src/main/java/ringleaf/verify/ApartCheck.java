@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import ringleaf.part.Finding;
 import ringleaf.part.Requirement;
+import ringleaf.part.Saying;
 
 /** Members that share a height and do not move as one stay apart. */
 final class ApartCheck extends Check {
@@ -16,7 +17,7 @@ final class ApartCheck extends Check {
 
     private final Requirement.StaysApart required;
     private final List<Two> pairs = new ArrayList<>();
-    private final Map<Integer, String> others = new HashMap<>();
+    private final Map<Integer, Saying> others = new HashMap<>();
     /** The pair that came nearest to its limit, by state. */
     private final Map<Integer, Two> nearest = new HashMap<>();
 
@@ -96,10 +97,7 @@ final class ApartCheck extends Check {
         synchronized (others) {
             nearest.put(pose.state, worst);
             if (broken > 1) {
-                others.put(
-                        pose.state,
-                        "; " + (broken - 1) + (broken == 2 ? " other pair" : " other pairs")
-                                + " there too near as well");
+                others.put(pose.state, Saying.of("verify.too-near-as-well", broken - 1));
             }
         }
         return new Measure(
@@ -123,28 +121,26 @@ final class ApartCheck extends Check {
         if (worst == null) {
             findings.add(still(required.check(), List.of())
                     .unmeasured(Finding.Relation.AT_LEAST, required.least(), "mm", true)
-                    .says("No two members that move against each other share a height."));
+                    .says("verify.none-apart"));
             return;
         }
         String pair = worst.place().who();
         boolean touches = nearest.get(worst.state()).touches;
-        String message;
+        Saying message;
         if (worst.value() < 0) {
-            message = "The " + pair + " run into each other, " + Words.mm(-worst.value()) + " deep";
+            message = Saying.of("verify.collide", pair, Words.mm(-worst.value()));
         } else if (!touches && worst.value() <= scene.tolerance) {
-            message = "The " + pair + " touch, and what moves needs room";
+            message = Saying.of("verify.touch", pair);
         } else if (worst.margin() < -scene.tolerance) {
-            message = "The " + pair + " come as near as " + Words.mm(worst.value()) + " and need "
-                    + Words.mm(worst.limit());
+            message = Saying.of("verify.too-near", pair, Words.mm(worst.value()), Words.mm(worst.limit()));
         } else {
-            message = "Nothing touches: nearest to its limit come the " + pair + " with " + Words.mm(worst.value())
-                    + " of " + Words.mm(worst.limit());
+            message = Saying.of("verify.apart", pair, Words.mm(worst.value()), Words.mm(worst.limit()));
         }
-        String more = others.getOrDefault(worst.state(), "");
+        Saying more = others.getOrDefault(worst.state(), Saying.NONE);
         Finding.Draft draft = on(required.check(), worst);
         draft = touches
                 ? draft.atLeast(worst.value(), worst.limit(), "mm")
                 : draft.room(worst.value(), worst.limit(), "mm");
-        findings.add(draft.says(message + more + scene.judged()));
+        findings.add(draft.says("verify.apart-judged", message, more, scene.judged()));
     }
 }

@@ -12,6 +12,7 @@ import ringleaf.part.Built;
 import ringleaf.part.Finding;
 import ringleaf.part.Placing;
 import ringleaf.part.Requirement;
+import ringleaf.part.Saying;
 import ringleaf.part.Way;
 
 /**
@@ -105,11 +106,10 @@ final class BuildCheck extends Check {
     }
 
     private Finding blocked(int step, Obstacle first, int more) {
-        String others = more == 0 ? "" : "; " + more + (more == 1 ? " other" : " others") + " in this step likewise";
         Finding.Draft draft =
                 still(NAME, first.members()).at(Finding.Place.step(step).withPoint(first.at()));
         draft = first.overlaps() ? draft.atMost(first.depth(), first.limit(), "mm") : draft.plain(false);
-        return draft.says("Step " + step + " has no room: " + first.message() + others + ".");
+        return draft.says("verify.no-room", step, first.message(), more > 0, more);
     }
 
     private Obstacle obstacle(Placing placing, Built built) {
@@ -120,7 +120,7 @@ final class BuildCheck extends Check {
         }
         if (!Collections.disjoint(moving, present)) {
             String name = name(placing.members().get(0));
-            return Obstacle.plain(List.of(name), "the " + name + " is there already");
+            return Obstacle.plain(List.of(name), Saying.of("verify.there-already", name));
         }
         Set<Integer> passed = new HashSet<>();
         for (int member : moving) {
@@ -154,11 +154,9 @@ final class BuildCheck extends Check {
         }
         if (!(way instanceof Way.Threaded)) {
             List<String> who = both(leaf, over.get(0));
-            String more = over.size() > 1 ? " and " + (over.size() - 1) + " more" : "";
             return Obstacle.plain(
                     who,
-                    "the " + name(leaf) + " has to go under the " + name(over.get(0)) + more
-                            + ", there already, and cannot from above");
+                    Saying.of("verify.leaf-under", name(leaf), name(over.get(0)), over.size() > 1, over.size() - 1));
         }
         for (int other : over) {
             passed.add(other);
@@ -172,11 +170,6 @@ final class BuildCheck extends Check {
         threaded++;
         lift = Math.max(lift, rule.lift(leaf, slabs(moving, Set.of())));
         return rule.obstacle(leaf, over, slabs(moving, Set.of()), slabs(present, Set.of()));
-    }
-
-    private String blades() {
-        String name = scene.assembly.leaves().orElseThrow().name();
-        return " " + name + (threaded == 1 ? "" : "s");
     }
 
     private List<Slab> slabs(List<Integer> members, Set<Integer> without) {
@@ -204,13 +197,14 @@ final class BuildCheck extends Check {
     @Override
     void conclude(Measure[] measures, List<Finding> findings) {
         if (found.isEmpty()) {
-            String message = placings + (placings == 1 ? " part comes" : " parts come")
-                    + " to their places past what is there already";
-            if (threaded > 0) {
-                message += "; " + threaded + blades() + (threaded == 1 ? " goes" : " go")
-                        + " in under others, whose tips have to be lifted by " + Words.mm(lift);
-            }
-            findings.add(still(NAME, List.of()).plain(true).says(message + "."));
+            Saying blades = threaded == 0
+                    ? Saying.NONE
+                    : Saying.of(
+                            "verify.leaves-threaded",
+                            threaded,
+                            scene.assembly.leaves().orElseThrow().name(),
+                            Words.mm(lift));
+            findings.add(still(NAME, List.of()).plain(true).says("verify.built", placings, blades));
         }
         findings.addAll(found);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
+import ringleaf.part.Saying;
 
 /** Whether what is put to its place has the room to come there, straight along the axis or sideways. */
 final class BuildRoom {
@@ -70,14 +71,12 @@ final class BuildRoom {
             return null;
         }
         String mover = name(s.member);
-        String way = fromAbove ? "come down" : "come up";
         return new Obstacle(
                 List.of(mover, name(t.member)),
                 reach.at(),
                 -reach.distance(),
                 press,
-                "the " + mover + " cannot " + way + " to its place past the " + name(t.member) + ", there already, "
-                        + Words.mm(-reach.distance()) + " over each other");
+                Saying.of("verify.in-the-way", mover, fromAbove, name(t.member), Words.mm(-reach.distance())));
     }
 
     /**
@@ -101,8 +100,11 @@ final class BuildRoom {
                                 reach.at(),
                                 -reach.distance(),
                                 0,
-                                "the " + name(s.member) + " cannot slide to its place past the " + name(t.member)
-                                        + ", there already, " + Words.mm(-reach.distance()) + " over each other");
+                                Saying.of(
+                                        "verify.in-the-way-aside",
+                                        name(s.member),
+                                        name(t.member),
+                                        Words.mm(-reach.distance())));
                     }
                     gone += Math.max(STEP, reach.distance());
                 }

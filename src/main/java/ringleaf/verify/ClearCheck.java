@@ -60,16 +60,18 @@ final class ClearCheck extends Check {
         if (worst == null) {
             findings.add(still(required.check(), List.of())
                     .unmeasured(Finding.Relation.AT_LEAST, 0, "mm", true)
-                    .says("Nothing is there to reach into the area."));
+                    .says("verify.none-clear"));
             return;
         }
         String who = worst.place().who();
-        String message = worst.margin() < -scene.tolerance
-                ? "The " + who + " reaches " + Words.mm(-worst.value()) + " into what must stay clear"
-                : "Nothing reaches in; the " + who + " comes nearest, " + Words.mm(Math.max(0, worst.value()))
-                        + " away";
+        boolean in = worst.margin() < -scene.tolerance;
         findings.add(on(required.check(), worst)
                 .atLeast(worst.value(), worst.limit(), "mm")
-                .says(message + scene.judged()));
+                .says(
+                        "verify.clear",
+                        in,
+                        who,
+                        Words.mm(in ? -worst.value() : Math.max(0, worst.value())),
+                        scene.judged()));
     }
 }

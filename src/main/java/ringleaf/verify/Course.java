@@ -5,7 +5,9 @@ import java.util.function.ToDoubleFunction;
 import ringleaf.geom.Angles;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
+import ringleaf.part.Figure;
 import ringleaf.part.Motion;
+import ringleaf.part.Saying;
 
 /**
  * The way of one body through its whole travel, between the states as well: from one state to the next it turns about
@@ -152,13 +154,15 @@ final class Course {
         return most;
     }
 
-    /** The setting in words, and its state where it has one, else -1. */
-    String label(double setting) {
+    /** The setting, by the name of its state where it has one. */
+    Saying label(double setting) {
         if (round) {
-            return "turned by " + Words.degrees(setting * Angles.TURN / ROUND);
+            return Saying.of("verify.turned-round", Words.degrees(setting * Angles.TURN / ROUND));
         }
         double near = Math.rint(setting);
-        return setting == near ? motion.label((int) near) : "state " + Words.number(setting, 2);
+        return setting == near
+                ? Saying.plain(motion.label((int) near))
+                : Saying.of("verify.between-states", Figure.number(setting, 2));
     }
 
     /** The state nearest to a setting; -1 where it goes round beyond all of them. */

@@ -7,9 +7,11 @@ import java.util.Map;
 import ringleaf.curve.Roots;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.LeafFamily;
 import ringleaf.part.Requirement;
+import ringleaf.part.Saying;
 
 /** The clear area less the opening is covered by the leaves as they are, and by leaves shrunk by half the lap. */
 final class CoverCheck extends Check {
@@ -108,10 +110,12 @@ final class CoverCheck extends Check {
     @Override
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, LEAST_LEAK * 1e-3);
-        String covered = worst.value() == 0
-                ? "Light-tight: the " + family.name() + "s cover everything outside the opening" + overlapWords()
-                : "Light passes beside the opening through " + Words.area(worst.value()) + " in all";
-        findings.add(leakFinding(required.check(), worst, covered));
+        Finding.Draft draft = worst.value() == 0 ? still(required.check(), family.name()) : on(required.check(), worst);
+        draft.onOutlines(LEAST_LEAK).atMost(worst.value(), 0, "mm2");
+        findings.add(
+                worst.value() == 0
+                        ? draft.says("verify.light-tight", family.name(), overlapWords(), scene.judged())
+                        : draft.says("verify.light-leaks", Words.area(worst.value()), scene.judged()));
         if (required.lap() > 0) {
             findings.add(lapFinding(measures));
         }
@@ -129,15 +133,19 @@ final class CoverCheck extends Check {
             }
         }
         if (worst == null) {
-            String kept = "A lap of " + Words.mm(asked) + " is kept: still covered with every " + family.name()
-                    + " shrunk by half of it";
             return still(required.lapCheck(), family.name())
                     .unmeasured(Finding.Relation.AT_LEAST, asked, "mm", true)
-                    .says(kept + scene.judged());
+                    .says("verify.lap-kept", Words.mm(asked), family.name(), scene.judged());
         }
-        String message = "The " + family.name() + "s lap by " + Words.mm(lap) + " only and " + Words.mm(asked)
-                + " is asked for: shrunk by half of that they leave " + Words.area(worst.value()) + " uncovered";
-        return on(required.lapCheck(), worst).atLeast(lap, asked, "mm").says(message + scene.judged());
+        return on(required.lapCheck(), worst)
+                .atLeast(lap, asked, "mm")
+                .says(
+                        "verify.lap-short",
+                        family.name(),
+                        Words.mm(lap),
+                        Words.mm(asked),
+                        Words.area(worst.value()),
+                        scene.judged());
     }
 
     /** The greatest lap below {@code most} that is kept in a state, mm, halved down to a part in 16000. */
@@ -152,12 +160,7 @@ final class CoverCheck extends Check {
         return coverage.leaks(new LeafCovers(scene, family, scene.tolerance / 20, lap / 2), opening(state, lap / 2));
     }
 
-    private Finding leakFinding(String check, Measure worst, String message) {
-        Finding.Draft draft = worst.value() == 0 ? still(check, family.name()) : on(check, worst);
-        return draft.onOutlines(LEAST_LEAK).atMost(worst.value(), 0, "mm2").says(message + scene.judged());
-    }
-
-    private String overlapWords() {
+    private Saying overlapWords() {
         int last = scene.states[scene.states.length - 1];
         int least = 0;
         for (int state : scene.states) {
@@ -165,11 +168,13 @@ final class CoverCheck extends Check {
                 least = state;
             }
         }
-        return "; neighbours share " + share(0) + ", " + share(last) + ", least " + share(least);
+        return Saying.of("verify.neighbours-share", share(0), share(last), share(least));
     }
 
-    private String share(int state) {
-        return Words.number(overlaps.get(state), 1) + " mm² "
-                + scene.assembly.motion().label(state);
+    private Saying share(int state) {
+        return Saying.of(
+                "verify.shared-area",
+                Figure.area(overlaps.get(state), 1),
+                scene.assembly.motion().label(state));
     }
 }

@@ -40,6 +40,6 @@ final class DepthCheck extends Check {
         double depth = required.members().isEmpty() ? 0 : high - low;
         findings.add(still(required.check(), lowest.equals(highest) ? List.of(lowest) : List.of(lowest, highest))
                 .atMost(depth, required.depth(), "mm")
-                .says("The stack is " + Words.mm(depth) + " deep; " + Words.mm(required.depth()) + " is allowed."));
+                .says("verify.depth", Words.mm(depth), Words.mm(required.depth())));
     }
 }

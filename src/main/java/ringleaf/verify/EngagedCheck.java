@@ -81,9 +81,6 @@ final class EngagedCheck extends Check {
         String hole = worst.place().members().get(1);
         findings.add(on(required.check(), worst)
                 .room(worst.value(), worst.limit(), "mm")
-                .says("Of the pins the " + pin + " comes nearest to leaving its hole: " + Words.mm(worst.value())
-                        + " of it stand in the " + hole + " where " + Words.mm(worst.limit())
-                        + " must, its blade as far"
-                        + " off as it can lie" + scene.judged()));
+                .says("verify.engaged", pin, Words.mm(worst.value()), hole, Words.mm(worst.limit()), scene.judged()));
     }
 }

@@ -97,16 +97,19 @@ final class InsideCheck extends Check {
         if (worst == null) {
             findings.add(still(required.check(), List.of())
                     .unmeasured(Finding.Relation.AT_LEAST, required.clearance(), "mm", true)
-                    .says("Nothing is there that has to stay inside."));
+                    .says("verify.none-inside"));
             return;
         }
         String who = worst.place().who();
-        String message = worst.value() < -scene.tolerance
-                ? "The " + who + " stands " + Words.mm(-worst.value()) + " outside its room"
-                : "The " + who + " keeps " + Words.mm(Math.max(0, worst.value()))
-                        + " from the wall of its room and needs " + Words.mm(worst.limit());
+        boolean out = worst.value() < -scene.tolerance;
         findings.add(on(required.check(), worst)
                 .room(worst.value(), worst.limit(), "mm")
-                .says(message + scene.judged()));
+                .says(
+                        "verify.inside",
+                        out,
+                        who,
+                        Words.mm(out ? -worst.value() : Math.max(0, worst.value())),
+                        Words.mm(worst.limit()),
+                        scene.judged()));
     }
 }

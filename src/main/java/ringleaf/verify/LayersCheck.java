@@ -52,13 +52,17 @@ final class LayersCheck extends Check {
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure worst = Measure.worst(measures, scene.hair);
         double stacked = worst.limit() - required.play();
-        String message = "Up to " + Math.round(stacked / each) + " " + family.name()
-                + "s lie over one point; with " + Words.mm(each) + " each and "
-                + Words.mm(required.play()) + " of play they need " + Words.mm(worst.limit()) + ", and their room is "
-                + Words.mm(worst.value()) + " high";
         findings.add(on(required.check(), worst)
                 .room(worst.value(), stacked, worst.limit(), "mm")
-                .says(message + scene.judged()));
+                .says(
+                        "verify.layers",
+                        Math.round(stacked / each),
+                        family.name(),
+                        Words.mm(each),
+                        Words.mm(required.play()),
+                        Words.mm(worst.limit()),
+                        Words.mm(worst.value()),
+                        scene.judged()));
     }
 
     /** Counts leaves over points and keeps the most. */

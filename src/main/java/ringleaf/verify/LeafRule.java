@@ -10,6 +10,7 @@ import ringleaf.geom.Angles;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.LeafFamily;
+import ringleaf.part.Saying;
 
 /**
  * Which leaf lies over which, and what it takes to slip one in under others.
@@ -159,7 +160,7 @@ final class LeafRule {
                 Shape stud = shapes.apply(slab);
                 for (int other : over) {
                     if (liesOver(other, leaf, middle(stud)) && shares(stud, shape(other))) {
-                        return pinned(leaf, other, slab.member, "stands up from it into");
+                        return pinned(leaf, other, slab.member, true);
                     }
                 }
             }
@@ -171,7 +172,7 @@ final class LeafRule {
                     && slab.zFrom < leaf(above).zFrom - scene.hair
                     && liesOver(above, leaf, middle(shapes.apply(slab)))
                     && shares(shapes.apply(slab), shape(leaf))) {
-                return pinned(leaf, above, slab.member, "stands down from that one into");
+                return pinned(leaf, above, slab.member, false);
             }
         }
         for (Slab slab : moving) {
@@ -194,11 +195,10 @@ final class LeafRule {
         return -1;
     }
 
-    private Obstacle pinned(int leaf, int other, int pin, String how) {
+    private Obstacle pinned(int leaf, int other, int pin, boolean up) {
         return Obstacle.plain(
                 List.of(name(leaf), name(other)),
-                "the " + name(leaf) + " cannot be slipped under the " + name(other) + ": the " + name(pin) + " " + how
-                        + " the other");
+                Saying.of("verify.leaf-pinned", name(leaf), name(other), name(pin), up));
     }
 
     /**
@@ -229,8 +229,7 @@ final class LeafRule {
             if (stands && carrier(slab, over) < 0 && shares(swept, shapes.apply(slab))) {
                 return Obstacle.plain(
                         List.of(name(leaf), name(slab.member)),
-                        "the " + name(pin.member) + " under the " + name(leaf) + " cannot come to its place past the "
-                                + name(slab.member));
+                        Saying.of("verify.pin-blocked", name(pin.member), name(leaf), name(slab.member)));
             }
         }
         return null;

@@ -11,10 +11,12 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
 import ringleaf.part.Requirement;
+import ringleaf.part.Saying;
 
 /**
  * Rolls two members through what is asked for: their gap on lines and arcs, the depth of their overlap where they
@@ -194,23 +196,17 @@ final class MeshCheck extends Check {
         int other = required.second().member();
         List<String> both = both(one, other);
         if (first.isEmpty()) {
-            findings.add(still(Requirement.Meshes.GAP, both)
-                    .plain(false)
-                    .says("The " + Words.and(both) + " share no height and cannot mesh"));
+            findings.add(still(Requirement.Meshes.GAP, both).plain(false).says("verify.no-mesh", Words.and(both)));
             return;
         }
-        String rolled = " (rolled through " + required.rolled().words() + " in "
-                + required.rolled().steps() + " steps)";
+        Saying rolled = Saying.of(
+                "verify.rolled", required.rolled().words(), required.rolled().steps());
         Finding.Draft gap = still(Requirement.Meshes.GAP, both)
-                .at(Finding.Place.when(moved(required.rolled().at(leastGap.step)))
-                        .withPoint(leastGap.where));
+                .at(moved(required.rolled().at(leastGap.step)).withPoint(leastGap.where));
         gap = required.gap() > 0
                 ? gap.room(leastGap.gap, required.gap(), "mm")
                 : gap.atLeast(leastGap.gap, required.gap(), "mm");
-        findings.add(gap.says((leastGap.gap < 0
-                        ? "The outlines overlap, " + Words.mm(-leastGap.gap) + " deep"
-                        : "The outlines never overlap; the least gap is " + Words.mm(leastGap.gap))
-                + rolled));
+        findings.add(gap.says("verify.gap", leastGap.gap < 0, Words.mm(Math.abs(leastGap.gap)), rolled));
         boolean leastIsOff = Math.abs(leastPlay.play - required.play()) > Math.abs(mostPlay.play - required.play());
         findings.add(still(Requirement.Meshes.PLAY, both)
                 .onOutlines(0)
@@ -219,17 +215,17 @@ final class MeshCheck extends Check {
                         Math.toDegrees(required.play()),
                         Math.toDegrees(required.tolerance() / pair.secondReach()),
                         "deg")
-                .says("Free play measured on the outlines is " + play(leastPlay) + " to " + play(mostPlay)
-                        + ", computed " + Words.number(Math.toDegrees(required.play()), 4) + "°" + rolled));
+                .says(
+                        "verify.free-play",
+                        Figure.degrees(leastPlay.play, 4),
+                        Figure.degrees(mostPlay.play, 4),
+                        Figure.degrees(required.play(), 4),
+                        rolled));
     }
 
-    private String moved(double move) {
+    private Finding.Place moved(double move) {
         return required.first() instanceof Requirement.Turning
-                ? "the driver turned by " + Words.degrees(move)
-                : "the " + name(required.first().member()) + " moved by " + Words.mm(move);
-    }
-
-    private static String play(At at) {
-        return Words.number(Math.toDegrees(at.play), 4) + "°";
+                ? Finding.Place.when("verify.turned", Words.degrees(move))
+                : Finding.Place.when("verify.moved", name(required.first().member()), Words.mm(move));
     }
 }

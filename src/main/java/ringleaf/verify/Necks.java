@@ -14,6 +14,7 @@ import ringleaf.geom.Line;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
+import ringleaf.part.Saying;
 
 /**
  * Finds necks: places where one contour comes nearer to itself than the web, through material, with more than a web's
@@ -65,7 +66,7 @@ final class Necks {
                 }
                 parted = parted == null ? parted(shape, web, tolerance) : parted;
                 if (necks.parts(thin, parted)) {
-                    least = new Web(thin.width, thin.from.towards(thin.to, 0.5), "neck");
+                    least = new Web(thin.width, thin.from.towards(thin.to, 0.5), Saying.of("verify.neck"));
                 }
             }
         }

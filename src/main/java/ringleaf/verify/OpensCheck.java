@@ -54,13 +54,16 @@ final class OpensCheck extends Check {
         if (worst == null) {
             findings.add(still(required.check(), List.of())
                     .unmeasured(Finding.Relation.ABOUT, required.diameter(), "mm", false)
-                    .says("There are no blades to leave an opening."));
+                    .says("verify.none-opens"));
             return;
         }
-        String message = "The opening is " + Words.mm(worst.value()) + " across where " + Words.mm(worst.limit())
-                + " within " + Words.mm(required.tolerance()) + " is asked for";
         findings.add(on(required.check(), worst)
                 .about(worst.value(), worst.limit(), required.tolerance(), "mm")
-                .says(message + scene.judged()));
+                .says(
+                        "verify.opens",
+                        Words.mm(worst.value()),
+                        Words.mm(worst.limit()),
+                        Words.mm(required.tolerance()),
+                        scene.judged()));
     }
 }

@@ -98,13 +98,16 @@ final class PinCheck extends Check {
             findings.add(loose(loosest()));
             return;
         }
-        String most = worst.value() < -scene.tolerance
-                ? "stands " + Words.mm(-worst.value()) + " over the edge"
-                : "has " + Words.mm(Math.max(0, worst.value())) + " all round and needs " + Words.mm(worst.limit());
-        String pins = count == 1 ? "The pin in its hole " : "Of " + count + " pins in their holes the tightest ";
+        boolean over = worst.value() < -scene.tolerance;
         findings.add(on(required.check(), worst)
                 .room(worst.value(), worst.limit(), "mm")
-                .says(pins + most + scene.judged()));
+                .says(
+                        "verify.pin-room",
+                        count,
+                        over,
+                        Words.mm(over ? -worst.value() : Math.max(0, worst.value())),
+                        Words.mm(worst.limit()),
+                        scene.judged()));
     }
 
     /** The fit whose hole is too wide by most, or -1. */
@@ -122,7 +125,6 @@ final class PinCheck extends Check {
         return still(required.check(), both(fit.pinMember(), fit.holeMember()))
                 .at(Finding.Place.NONE.withPoint(fit.pin()))
                 .atMost(tightest[index], required.clearance(), "mm")
-                .says("A hole is too wide: its pin has " + Words.mm(tightest[index]) + " all round where the design"
-                        + " counts on " + Words.mm(required.clearance()) + scene.judged());
+                .says("verify.pin-loose", Words.mm(tightest[index]), Words.mm(required.clearance()), scene.judged());
     }
 }

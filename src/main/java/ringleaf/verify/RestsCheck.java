@@ -54,21 +54,24 @@ final class RestsCheck extends Check {
         if (worst == null) {
             return;
         }
-        String pair = "The " + worst.place().members().get(0);
-        String on = "the " + worst.place().members().get(1);
+        String upper = worst.place().members().get(0);
+        String lower = worst.place().members().get(1);
         Finding.Draft draft = still(required.check(), worst.place().members())
                 .at(Finding.Place.NONE.withPoint(worst.place().at()));
         if (worst.margin() == Double.NEGATIVE_INFINITY) {
             findings.add(draft.atLeast(worst.value(), worst.limit(), "mm2")
-                    .says(pair + " lies on " + Words.area(worst.value()) + " of " + on + " only, too little to stay"
-                            + " there."));
+                    .says("verify.barely-rests", upper, Words.area(worst.value()), lower));
             return;
         }
-        String how = Math.abs(worst.value()) <= scene.tolerance
-                ? " lies on "
-                : worst.value() > 0
-                        ? " hangs " + Words.mm(worst.value()) + " above "
-                        : " stands " + Words.mm(-worst.value()) + " deep in ";
-        findings.add(draft.about(worst.value(), 0, 0, "mm").says(pair + how + on + "."));
+        draft.about(worst.value(), 0, 0, "mm");
+        findings.add(
+                Math.abs(worst.value()) <= scene.tolerance
+                        ? draft.says("verify.rests", upper, lower)
+                        : draft.says(
+                                "verify.rests-not",
+                                upper,
+                                worst.value() > 0,
+                                Words.mm(Math.abs(worst.value())),
+                                lower));
     }
 }

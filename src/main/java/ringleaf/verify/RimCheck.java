@@ -7,6 +7,7 @@ import ringleaf.geom.Angles;
 import ringleaf.geom.Point;
 import ringleaf.part.Finding;
 import ringleaf.part.Requirement;
+import ringleaf.part.Saying;
 
 /** A round rim turns in a round wall: where arcs of both circles face each other, in all and between. */
 final class RimCheck extends Check {
@@ -113,16 +114,24 @@ final class RimCheck extends Check {
     void conclude(Measure[] measures, List<Finding> findings) {
         Measure total = Measure.worst(measures, scene.hair);
         Measure gap = Measure.worst(gaps, scene.hair);
-        String what = "The " + name(required.rimMember()) + " is guided by the " + name(required.wallMember());
+        Saying what = Saying.of("verify.guided", name(required.rimMember()), name(required.wallMember()));
         findings.add(on(required.check(), total)
                 .onOutlines(SLACK)
                 .atLeast(Math.toDegrees(total.value()), Math.toDegrees(total.limit()), "deg")
-                .says(what + " over " + Words.degrees(total.value()) + " and needs more than "
-                        + Words.degrees(total.limit()) + scene.judged()));
+                .says(
+                        "verify.guided-over",
+                        what,
+                        Words.degrees(total.value()),
+                        Words.degrees(total.limit()),
+                        scene.judged()));
         findings.add(on(required.gapCheck(), gap)
                 .onOutlines(SLACK)
                 .atMost(Math.toDegrees(gap.value()), Math.toDegrees(gap.limit()), "deg")
-                .says(what + " with no gap over " + Words.degrees(gap.value()) + "; " + Words.degrees(gap.limit())
-                        + " is allowed" + scene.judged()));
+                .says(
+                        "verify.guided-gap",
+                        what,
+                        Words.degrees(gap.value()),
+                        Words.degrees(gap.limit()),
+                        scene.judged()));
     }
 }

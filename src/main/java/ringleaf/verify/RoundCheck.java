@@ -51,14 +51,17 @@ final class RoundCheck extends Check {
         if (worst == null) {
             findings.add(still(required.check(), List.of())
                     .unmeasured(Finding.Relation.AT_MOST, required.diameter(), "mm", true)
-                    .says("Nothing is there to measure."));
+                    .says("verify.none-round"));
             return;
         }
-        String where = required.lobe().isPresent() ? ", measured all round but for the lobe of the drive" : "";
         findings.add(on(required.check(), worst)
                 .atMost(worst.value(), worst.limit(), "mm")
-                .says("The " + worst.place().who() + " reaches farthest out, to a diameter of "
-                        + Words.mm(worst.value()) + "; " + Words.mm(worst.limit()) + " is allowed" + where
-                        + scene.judged()));
+                .says(
+                        "verify.round",
+                        worst.place().who(),
+                        Words.mm(worst.value()),
+                        Words.mm(worst.limit()),
+                        required.lobe().isPresent(),
+                        scene.judged()));
     }
 }

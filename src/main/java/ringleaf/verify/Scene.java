@@ -15,6 +15,7 @@ import ringleaf.part.Member;
 import ringleaf.part.Motion;
 import ringleaf.part.Part;
 import ringleaf.part.Requirement;
+import ringleaf.part.Saying;
 
 /**
  * An assembly made ready for judging: each part's outlines once as plain numbers, and the states to look at.
@@ -79,12 +80,9 @@ final class Scene {
     }
 
     /** The end of a message: how many states were looked at. */
-    String judged() {
+    Saying judged() {
         int all = assembly.motion().states();
-        if (states.length == all) {
-            return " (checked at all " + all + " states)";
-        }
-        return " (checked at " + states.length + " of " + all + " states: both ends, extremes, evenly between)";
+        return Saying.of("verify.judged", states.length == all, states.length, all);
     }
 
     Pose pose(int state) {

@@ -7,10 +7,11 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import ringleaf.geom.Point;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
+import ringleaf.part.Saying;
 import ringleaf.part.Setup;
 import ringleaf.part.Stand;
 import ringleaf.space.Plane;
@@ -73,9 +74,7 @@ public final class SetupJudge {
                     .about(name(first), name(second))
                     .orWarn()
                     .plain(false)
-                    .says(
-                            "Whether " + name(first) + " and " + name(second)
-                                    + " meet was not judged, as their planes are not parallel all along: look at them yourself.");
+                    .says("verify.unjudged", name(first), name(second));
         }
         Facing facing = new Facing(first, second);
         Neighbours.Nearest nearest = facing.search();
@@ -124,32 +123,28 @@ public final class SetupJudge {
                 .onOutlines(tolerance)
                 .about(name(first), name(second))
                 .unmeasured(Finding.Relation.AT_LEAST, 0, "mm", true)
-                .says("Nothing of " + name(second) + " moves against " + name(first)
-                        + ", and they take no room from each" + " other.");
+                .says("verify.setup-still", name(second), name(first));
     }
 
     private Finding finding(Facing facing, Neighbours.Nearest nearest) {
         Rider own = nearest.second();
         String mine = name(own.mechanism) + "'s " + own.name;
         String other = name(nearest.first().mechanism) + "'s " + nearest.first().name;
-        String both = mine + " and " + other;
-        String when = facing.label(nearest.settings());
+        Saying when = facing.label(nearest.settings());
         boolean contact = nearest.distance() <= tolerance;
         boolean proved = nearest.bound() >= tolerance;
-        String message;
+        Saying both = Saying.of("verify.both", mine, other);
+        Saying message;
         if (nearest.distance() < -tolerance) {
-            message = "The " + both + (facing.areJoined(nearest) ? " take the same room" : " run into each other")
-                    + ", " + Words.mm(-nearest.distance()) + " deep or more";
+            message = Saying.of("verify.setup-collide", both, facing.areJoined(nearest), Words.mm(-nearest.distance()));
         } else if (contact) {
-            message = "The " + both + " touch, and what moves needs room";
+            message = Saying.of("verify.touch", both);
         } else if (proved) {
-            message = "What moves keeps clear: nearest come the " + both + " with " + Words.mm(nearest.distance())
-                    + ", and nothing anywhere comes nearer than " + Words.mm(nearest.bound());
+            message = Saying.of("verify.setup-clear", both, Words.mm(nearest.distance()), Words.mm(nearest.bound()));
         } else {
-            message = "The " + both + " come as near as " + Words.mm(nearest.distance())
-                    + ", and that nothing touches could not be proved in the time: --thorough looks further";
+            message = Saying.of("verify.setup-unproved", both, Words.mm(nearest.distance()));
         }
-        String mend = contact ? facing.mend().orElse("") : "";
+        Saying mend = contact ? facing.mend() : Saying.NONE;
         Finding.Draft draft = Finding.of(CHECK)
                 .onOutlines(tolerance)
                 .about(own.name, name(nearest.first().mechanism) + "'s " + nearest.first().name)
@@ -158,7 +153,7 @@ public final class SetupJudge {
         draft = proved || contact
                 ? draft.room(nearest.distance(), 0, "mm")
                 : draft.unmeasured(Finding.Relation.AT_LEAST, 0, "mm", false);
-        return draft.says(message + mend + " (over the whole travel of both, each by itself).");
+        return draft.says("verify.setup-judged", message, mend);
     }
 
     /** Two mechanisms in one common plane. */
@@ -278,15 +273,16 @@ public final class SetupJudge {
             return nearest.first().isStill() && nearest.second().isStill();
         }
 
-        /** Both settings in words. */
-        String label(double[] settings) {
-            List<String> words = new ArrayList<>();
+        /** Both settings. */
+        Saying label(double[] settings) {
+            Saying all = Saying.NONE;
             for (int i = 0; i < settings.length; i++) {
                 if (!owners.subList(0, i).contains(owners.get(i))) {
-                    words.add(owners.get(i) + " " + drives.get(i).label(settings[i]));
+                    all = Saying.of(
+                            "verify.settings", all, owners.get(i), drives.get(i).label(settings[i]));
                 }
             }
-            return String.join(", ", words);
+            return all;
         }
 
         int state(int mechanism, double[] settings) {
@@ -295,14 +291,13 @@ public final class SetupJudge {
         }
 
         /** A place of the second that surely keeps clear of the first, where both stand on the same thing. */
-        Optional<String> mend() {
+        Saying mend() {
             OptionalDouble by = shift();
             if (by.isEmpty()) {
-                return Optional.empty();
+                return Saying.NONE;
             }
             double x = Math.ceil(setup.stands().get(second).pose().shift().x() + by.getAsDouble());
-            return Optional.of("; place: {at: {x: " + Words.number(x, 0) + "mm}} for " + name(second)
-                    + " would stand clear of " + name(first));
+            return Saying.of("verify.setup-mend", Figure.number(x, 0), name(second), name(first));
         }
 
         private OptionalDouble shift() {

@@ -68,8 +68,7 @@ final class StopCheck extends Check {
             findings.add(still(required.check(), both)
                     .at(place)
                     .unmeasured(Finding.Relation.AT_MOST, most, "deg", false)
-                    .says("The " + both.get(0) + " runs on past the end of its travel: nothing of the " + both.get(1)
-                            + " stops it."));
+                    .says("verify.no-stop", both.get(0), both.get(1)));
             return;
         }
         double reach = way.at().distance(required.axis());
@@ -77,7 +76,6 @@ final class StopCheck extends Check {
                 .onOutlines(Math.toDegrees(scene.tolerance / reach))
                 .at(place.withPoint(way.at()))
                 .atMost(Math.toDegrees(way.angle()), most, "deg")
-                .says("The " + both.get(0) + " turns on by " + Words.degrees(way.angle())
-                        + " past the end of its travel" + " until the " + both.get(1) + " stops it."));
+                .says("verify.stop", both.get(0), Words.degrees(way.angle()), both.get(1)));
     }
 }

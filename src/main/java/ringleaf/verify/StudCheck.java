@@ -49,15 +49,18 @@ final class StudCheck extends Check {
         if (worst == null) {
             findings.add(still(required.check(), List.of())
                     .unmeasured(Finding.Relation.AT_LEAST, required.clearance(), "mm", true)
-                    .says("Nothing passes by the pins."));
+                    .says("verify.none-studs"));
             return;
         }
-        String pins = "Of " + required.studs().size() + " pins that others pass by the nearest ";
-        String room = worst.value() < -scene.tolerance
-                ? "lies under the other by " + Words.mm(-worst.value())
-                : "has " + Words.mm(Math.max(0, worst.value())) + " to the other and needs " + Words.mm(worst.limit());
+        boolean under = worst.value() < -scene.tolerance;
         findings.add(on(required.check(), worst)
                 .room(worst.value(), worst.limit(), "mm")
-                .says(pins + room + scene.judged()));
+                .says(
+                        "verify.stud-room",
+                        required.studs().size(),
+                        under,
+                        Words.mm(under ? -worst.value() : Math.max(0, worst.value())),
+                        Words.mm(worst.limit()),
+                        scene.judged()));
     }
 }

@@ -9,6 +9,7 @@ import ringleaf.part.Layer;
 import ringleaf.part.Member;
 import ringleaf.part.Part;
 import ringleaf.part.Requirement;
+import ringleaf.part.Saying;
 
 /** Enough material stands between the contours of a part, and at its necks; needs no motion. */
 final class WebCheck extends Check {
@@ -31,7 +32,7 @@ final class WebCheck extends Check {
         if (part == null) {
             findings.add(still(required.check(), required.part())
                     .unmeasured(Finding.Relation.AT_LEAST, required.web(), "mm", false)
-                    .says("There is no part " + required.part() + " to look for webs in."));
+                    .says("verify.no-part", required.part()));
         } else {
             report(part, least, findings);
         }
@@ -43,7 +44,7 @@ final class WebCheck extends Check {
         if (part == null) {
             return;
         }
-        least = new Web(Double.POSITIVE_INFINITY, Point.ORIGIN, "");
+        least = new Web(Double.POSITIVE_INFINITY, Point.ORIGIN, Saying.NONE);
         int level = 0;
         for (Layer layer : part.layers()) {
             level++;
@@ -52,8 +53,8 @@ final class WebCheck extends Check {
                 Web neck = Necks.narrowest(region, required.web(), scene.tolerance);
                 web = neck != null && neck.width() < web.width() ? neck : web;
                 if (web.width() < least.width() - scene.hair) {
-                    String where = part.layers().size() > 1 ? "level " + level + ", " : "";
-                    least = new Web(web.width(), web.at(), where + web.what());
+                    Saying what = Saying.of("verify.web-place", part.layers().size() > 1, level, web.what());
+                    least = new Web(web.width(), web.at(), what);
                 }
             }
         }
@@ -63,24 +64,19 @@ final class WebCheck extends Check {
         if (Double.isInfinite(least.width())) {
             findings.add(still(required.check(), part.name())
                     .unmeasured(Finding.Relation.AT_LEAST, required.web(), "mm", true)
-                    .says("The " + part.name() + " has one plain outline and no neck under " + Words.mm(required.web())
-                            + "."));
+                    .says("verify.no-neck", part.name(), Words.mm(required.web())));
             return;
         }
-        String message = least.width() < 0
-                ? "The " + part.name() + " has a hole that does not lie inside it."
-                : "The thinnest web of the " + part.name() + " is " + Words.mm(least.width()) + "; "
-                        + Words.mm(required.web()) + " must stand.";
         findings.add(still(required.check(), part.name())
                 .at(Finding.Place.NONE.withDetail(least.what()).withPoint(least.at()))
                 .room(least.width(), required.web(), "mm")
-                .says(message));
+                .says("verify.web", least.width() < 0, part.name(), Words.mm(least.width()), Words.mm(required.web())));
     }
 
     /** The thinnest place between two contours of a region; infinite when there is only one. */
     private Web between(Region region) {
         Shape shape = Shape.of(region);
-        Web least = new Web(Double.POSITIVE_INFINITY, Point.ORIGIN, "");
+        Web least = new Web(Double.POSITIVE_INFINITY, Point.ORIGIN, Saying.NONE);
         for (int i = 0; i < shape.contours(); i++) {
             Shape first = shape.filled(i);
             for (int j = i + 1; j < shape.contours(); j++) {
@@ -93,10 +89,10 @@ final class WebCheck extends Check {
                         ? !first.encloses(0, p.x0, p.y0)
                         : first.encloses(0, p.x0, p.y0) || second.encloses(0, q.x0, q.y0);
                 if (misplaced && nearest.distance > scene.hair) {
-                    return new Web(-1, new Point(p.x0, p.y0), "hole " + j);
+                    return new Web(-1, new Point(p.x0, p.y0), Saying.of("verify.hole", j));
                 }
                 if (nearest.distance < least.width()) {
-                    String what = i == 0 ? "edge to hole " + j : "hole " + i + " to hole " + j;
+                    Saying what = Saying.of("verify.between-holes", i == 0, i, j);
                     least = new Web(nearest.distance, nearest.middle(), what);
                 }
             }

@@ -58,13 +58,15 @@ final class WidthCheck extends Check {
         if (found == null) {
             findings.add(still(required.check(), List.of())
                     .unmeasured(Finding.Relation.AT_MOST, required.width(), "mm", true)
-                    .says("Nothing is there to measure."));
+                    .says("verify.none-wide"));
             return;
         }
-        String direction = Words.degrees(required.direction().angle());
         findings.add(on(required.check(), found)
                 .atMost(found.value(), found.limit(), "mm")
-                .says("Measured along " + direction + " it is " + Words.mm(found.value()) + " wide; "
-                        + Words.mm(found.limit()) + " is told."));
+                .says(
+                        "verify.width",
+                        Words.degrees(required.direction().angle()),
+                        Words.mm(found.value()),
+                        Words.mm(found.limit())));
     }
 }

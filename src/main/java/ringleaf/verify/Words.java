@@ -2,25 +2,22 @@
 package ringleaf.verify;
 
 import java.util.List;
+import ringleaf.part.Figure;
 
-/** Figures and places as they stand in messages, the same in every locale. */
+/** Figures and places as findings tell them. */
 final class Words {
     private Words() {}
 
-    static String number(double value, int decimals) {
-        return ringleaf.part.Words.number(value, decimals);
+    static Figure mm(double value) {
+        return Figure.mm(value, 3);
     }
 
-    static String mm(double value) {
-        return number(value, 3) + " mm";
+    static Figure area(double value) {
+        return Figure.area(value, value < 0.01 ? 6 : 4);
     }
 
-    static String area(double value) {
-        return number(value, value < 0.01 ? 6 : 4) + " mm²";
-    }
-
-    static String degrees(double radians) {
-        return ringleaf.part.Words.degrees(radians, 2);
+    static Figure degrees(double radians) {
+        return Figure.degrees(radians, 2);
     }
 
     static String and(List<String> names) {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import ringleaf.Spoken;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Built;
@@ -66,7 +67,7 @@ class BuildOrderTest {
         assertThat(built.isOne()).as(assembly.name()).isTrue();
         assertThat(order(assembly))
                 .singleElement()
-                .satisfies(f -> assertThat(f.status()).as(f.message()).isEqualTo(Finding.Status.PASS));
+                .satisfies(f -> assertThat(f.status()).as(Spoken.of(f)).isEqualTo(Finding.Status.PASS));
     }
 
     private static List<String> presets() {
@@ -125,7 +126,7 @@ class BuildOrderTest {
                 a.name(), a.members(), a.motion(), a.leaves(), a.requirements(), a.callouts(), late, a.views());
         assertThat(order(wrong)).singleElement().satisfies(f -> {
             assertThat(f.failed()).isTrue();
-            assertThat(f.message()).contains("cannot come up to its place past the");
+            assertThat(Spoken.of(f)).contains("cannot come up to its place past the");
         });
     }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import ringleaf.Spoken;
 import ringleaf.curve.JtsShapes;
 import ringleaf.curve.Offset;
 import ringleaf.curve.Overlay;
@@ -170,7 +171,7 @@ class KerfTest {
         List<Finding> findings = Kerf.of(part(window), 0.2).findings();
         assertThat(findings).hasSize(1);
         assertThat(findings.get(0).status()).isEqualTo(Finding.Status.WARN);
-        assertThat(findings.get(0).message()).startsWith("4 inner corners");
+        assertThat(Spoken.of(findings.get(0))).startsWith("4 inner corners");
         Region round = new Region(
                 Contour.rectangle(new Box(0, 0, 30, 20)), List.of(Shapes.roundedRectangle(new Box(5, 5, 25, 15), 0.5)));
         assertThat(Kerf.of(part(round), 0.2).findings()).isEmpty();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.geom.Point;
 import ringleaf.part.Finding;
 import ringleaf.part.Part;
@@ -55,7 +56,7 @@ class BoughtTest {
         assertThat(found.status()).isEqualTo(Finding.Status.FAIL);
         assertThat(found.measured()).as("50 mm less plates and nut").isCloseTo(-0.4, within(1e-9));
         assertThat(found.limit()).isCloseTo(0.5, within(1e-9));
-        assertThat(found.message()).contains("M3 x 50, ISO 4762").contains("not sold longer");
+        assertThat(Spoken.of(found)).contains("M3 x 50, ISO 4762").contains("not sold longer");
     }
 
     @Test
@@ -104,7 +105,7 @@ class BoughtTest {
         assertThat(made.isHad().status()).isEqualTo(Finding.Status.PASS);
         Standoff neither = new Standoff("standoff", 6.24, screw("M2"), sheet);
         assertThat(neither.isHad().status()).isEqualTo(Finding.Status.WARN);
-        assertThat(neither.isHad().message()).contains("6.24 mm").contains("6 and 8 mm");
+        assertThat(Spoken.of(neither.isHad())).contains("6.24 mm").contains("6 and 8 mm");
         assertThat(neither.part(Point.ORIGIN, 0, 4).isDrawn()).isFalse();
     }
 
@@ -115,7 +116,7 @@ class BoughtTest {
         assertThat(pin.isSold().status()).isEqualTo(Finding.Status.PASS);
         CutRod odd = hardware.rod("drive-pin", 1.1);
         assertThat(odd.isSold().status()).isEqualTo(Finding.Status.WARN);
-        assertThat(odd.isSold().message()).contains("1 and 1.2 mm are");
+        assertThat(Spoken.of(odd.isSold())).contains("1 and 1.2 mm are");
         assertThat(odd.source(2).stock()).isEqualTo("1.1 mm rod, cut to 2 mm");
     }
 

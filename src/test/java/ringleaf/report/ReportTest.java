@@ -37,15 +37,15 @@ class ReportTest {
     private static final Part SCREW = new Part(
             "screw", Family.PIN, 6, new Part.Source("bought", "M2.5, 12 mm"), List.of(), List.of(), "with a nut");
     private static final Finding GOOD = Finding.of("lap")
-            .at(Finding.Place.when("closed"))
+            .at(Finding.Place.state(-1, "closed"))
             .atLeast(0.61, 0.6, "mm")
-            .says("the blades overlap enough");
+            .inWords("the blades overlap enough");
     private static final Finding BAD = Finding.of("light-tight")
             .onOutlines(1e-6)
             .about("blade 1", "blade 2")
             .at(Finding.Place.state(180, "state 180").withPoint(new ringleaf.geom.Point(3, -4)))
             .atMost(0.034, 0, "mm2")
-            .says("the blades leave slits");
+            .inWords("the blades leave slits");
 
     private static Design design(List<String> remedies) {
         Map<String, Double> travel = new LinkedHashMap<>();
@@ -155,7 +155,7 @@ class ReportTest {
         assertThat(FindingsText.of(List.of(GOOD, BAD), ShownUnit.MM, true)).contains("\u001b[1;31mfail\u001b[0m");
         Finding none = Finding.of("lap")
                 .unmeasured(Finding.Relation.AT_LEAST, 30, "deg", true)
-                .says("was not measured");
+                .inWords("was not measured");
         assertThat(FindingsText.of(List.of(none), ShownUnit.MM, false))
                 .contains("lap    -")
                 .contains("at least 30°");
@@ -166,8 +166,8 @@ class ReportTest {
         Finding little = Finding.of("pin-clearance")
                 .about("pivot-pin")
                 .atLeast(0.0998, 0.1, "mm")
-                .says("the pin is near its neighbour");
-        Finding odd = Finding.of("belt-pull").orWarn().plain(false).says("compare it with the maker's figure");
+                .inWords("the pin is near its neighbour");
+        Finding odd = Finding.of("belt-pull").orWarn().plain(false).inWords("compare it with the maker's figure");
         String brief = FindingsText.brief(List.of(GOOD, odd, little, BAD), ShownUnit.MM, false);
         assertThat(brief)
                 .isEqualTo("fail  light-tight 0.034 mm², at most 0 mm²: state 180, blade 1 and blade 2, at\n"
@@ -187,7 +187,7 @@ class ReportTest {
 
     @Test
     void whatFailsByAHairIsToldSoThatItShows() {
-        Finding hair = Finding.of("depth").atMost(16.0034, 16, "mm").says("front to back");
+        Finding hair = Finding.of("depth").atMost(16.0034, 16, "mm").inWords("front to back");
         assertThat(FindingWords.measured(hair, ShownUnit.MM)).isEqualTo("16.0034 mm");
         assertThat(FindingWords.limit(hair, ShownUnit.MM)).isEqualTo("at most 16 mm");
     }

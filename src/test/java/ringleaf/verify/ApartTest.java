@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -54,7 +55,7 @@ class ApartTest {
         Finding f = apart(4.1, List.of(), arm(), post(0, 25, 1, 0, 2));
         assertThat(f.failed()).isTrue();
         assertThat(f.limit()).isEqualTo(4.1);
-        assertThat(f.message()).contains("4 mm").contains("4.1 mm").contains("checked at 11 of 91 states");
+        assertThat(Spoken.of(f)).contains("4 mm").contains("4.1 mm").contains("checked at 11 of 91 states");
     }
 
     @Test
@@ -64,7 +65,7 @@ class ApartTest {
         // Between the arm's end at 20 and the post's near side at 19.5.
         assertThat(f.measured()).isCloseTo(-0.5, within(0.01));
         assertThat(FindingWords.where(f)).startsWith("closed, arm and post, at (");
-        assertThat(f.message()).contains("run into each other");
+        assertThat(Spoken.of(f)).contains("run into each other");
     }
 
     @Test
@@ -129,7 +130,7 @@ class ApartTest {
             Finding f = apart(0, contact, order.toArray(new Member[0]));
             assertThat(f.measured()).isCloseTo(-0.6, within(0.01));
             assertThat(FindingWords.where(f)).contains("deep");
-            assertThat(f.message()).contains("1 other pair there too near as well");
+            assertThat(Spoken.of(f)).contains("1 other pair there too near as well");
         }
     }
 
@@ -138,7 +139,7 @@ class ApartTest {
         Member other = Mechanisms.member("tip", 1, Region.disc(new Point(20, 0), 2), 0, 2);
         Finding f = apart(0.5, List.of(), arm(), other);
         assertThat(f.failed()).isFalse();
-        assertThat(f.message()).contains("No two members");
+        assertThat(Spoken.of(f)).contains("No two members");
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import ringleaf.Spoken;
 import ringleaf.geom.Angles;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
@@ -56,7 +57,7 @@ class BuildTest {
     private static void assertFree(Assembly assembly) {
         assertThat(findings(assembly))
                 .singleElement()
-                .satisfies(f -> assertThat(f.status()).as(f.message()).isEqualTo(Finding.Status.PASS));
+                .satisfies(f -> assertThat(f.status()).as(Spoken.of(f)).isEqualTo(Finding.Status.PASS));
     }
 
     private static Finding blocked(Assembly assembly) {
@@ -93,7 +94,7 @@ class BuildTest {
         assertThat(FindingWords.where(narrow)).startsWith("step 2, lid and collar, at (");
         // A ring of 2 less 1.1 is over the plate: that wide is the widest circle in it.
         assertThat(narrow.measured()).isCloseTo(0.9, within(0.02));
-        assertThat(narrow.message()).contains("the lid cannot come down to its place past the collar");
+        assertThat(Spoken.of(narrow)).contains("the lid cannot come down to its place past the collar");
         assertFree(built(
                 List.of(plate("base", 0, 0, 3), collar, plate("lid", 1.1, 4, 6)),
                 step(Placing.of(0, Placing.NOTHING, Way.DOWN), Placing.of(2, 0, Way.DOWN)),
@@ -106,7 +107,7 @@ class BuildTest {
         BuildStep base = step(Placing.of(0, Placing.NOTHING, Way.DOWN), Placing.of(1, 0, Way.DOWN));
         assertFree(built(members, base, step(Placing.of(3, 0, Way.UP)), step(Placing.of(2, 0, Way.UP))));
         Finding late = blocked(built(members, base, step(Placing.of(2, 0, Way.UP)), step(Placing.of(3, 0, Way.UP))));
-        assertThat(late.message()).startsWith("Step 3 has no room: the peg cannot come up");
+        assertThat(Spoken.of(late)).startsWith("Step 3 has no room: the peg cannot come up");
         assertThat(FindingWords.where(late)).startsWith("step 3, peg and foot");
     }
 
@@ -125,7 +126,7 @@ class BuildTest {
                 step(Placing.of(2, 0, Way.DOWN))));
         Finding twice =
                 blocked(built(members, base, step(Placing.of(2, 0, Way.DOWN)), step(Placing.of(2, 0, Way.DOWN))));
-        assertThat(twice.message()).contains("is there already");
+        assertThat(Spoken.of(twice)).contains("is there already");
     }
 
     @Test
@@ -144,11 +145,11 @@ class BuildTest {
         BuildStep base = step(Placing.of(0, Placing.NOTHING, Way.DOWN));
         Finding f =
                 blocked(built(List.of(block, slider), base, step(Placing.of(1, 0, new Way.Aside(new Point(10, 0))))));
-        assertThat(f.message()).contains("cannot slide to its place past the block");
+        assertThat(Spoken.of(f)).contains("cannot slide to its place past the block");
         assertFree(built(List.of(block, slider), base, step(Placing.of(1, 0, new Way.Aside(new Point(0, 10))))));
         Finding onto =
                 blocked(built(List.of(block, slider), base, step(Placing.of(1, 0, new Way.Aside(new Point(5, 0))))));
-        assertThat(onto.message()).contains("cannot come down");
+        assertThat(Spoken.of(onto)).contains("cannot come down");
     }
 
     @Test
@@ -200,14 +201,14 @@ class BuildTest {
         int under = reachedOver(leaves);
         Assembly good = circle(leaves, under, List.of());
         assertFree(good);
-        assertThat(findings(good).get(0).message())
+        assertThat(Spoken.of(findings(good).get(0)))
                 .contains(under + (under == 1 ? " blade goes" : " blades go") + " in under others");
         List<Finding> bad = findings(circle(leaves, under - 1, List.of()));
         assertThat(bad).singleElement().satisfies(f -> {
             assertThat(f.failed()).isTrue();
-            assertThat(f.message()).contains("blade " + (count - under + 1) + " has to go under the blade 1");
+            assertThat(Spoken.of(f)).contains("blade " + (count - under + 1) + " has to go under the blade 1");
         });
-        assertThat(findings(circle(leaves, 0, List.of()))).singleElement().satisfies(f -> assertThat(f.message())
+        assertThat(findings(circle(leaves, 0, List.of()))).singleElement().satisfies(f -> assertThat(Spoken.of(f))
                 .endsWith(
                         under == 1
                                 ? "from above."
@@ -244,7 +245,7 @@ class BuildTest {
         assertThat(findings(drilled(circle(leaves, reachedOver(leaves), tips))))
                 .isNotEmpty()
                 .allSatisfy(f -> assertThat(f.failed()).isTrue())
-                .anySatisfy(f -> assertThat(f.message()).contains("cannot come down to its place past the pin"));
+                .anySatisfy(f -> assertThat(Spoken.of(f)).contains("cannot come down to its place past the pin"));
     }
 
     /** The pins sit in holes of their leaves. */
@@ -274,7 +275,7 @@ class BuildTest {
             List<Finding> straight = findings(a);
             assertThat(turned).hasSameSizeAs(straight);
             for (int i = 0; i < turned.size(); i++) {
-                assertThat(turned.get(i).message()).isEqualTo(straight.get(i).message());
+                assertThat(Spoken.of(turned.get(i))).isEqualTo(Spoken.of(straight.get(i)));
             }
         }
     }

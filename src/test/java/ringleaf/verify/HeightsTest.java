@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -65,7 +66,7 @@ class HeightsTest {
         assertThat(above(3.1, 0.15, 1, PLATE).measured()).isCloseTo(0.1, within(1e-12));
         assertThat(above(3.1, 0.15, 1, PLATE).failed()).isTrue();
         assertThat(above(3, 0, 1, PLATE).failed()).as("touches").isTrue();
-        assertThat(above(2.5, 0.15, 1, PLATE).message()).contains("0.5 mm deep");
+        assertThat(Spoken.of(above(2.5, 0.15, 1, PLATE))).contains("0.5 mm deep");
         Region beside = Region.of(Mechanisms.rectangle(30, 30, 40, 40));
         assertThat(above(2.5, 0.15, 0, beside).failed()).isFalse();
         assertThat(above(3.15, 0.15, 1, beside).failed()).as("holds nothing").isTrue();
@@ -100,7 +101,7 @@ class HeightsTest {
         Finding none =
                 judged(stops, moving, Mechanisms.member("posts", 0, PLATE.placed(Placement.shift(100, 0)), 0, 2));
         assertThat(none.failed()).isTrue();
-        assertThat(none.message()).contains("runs on");
+        assertThat(Spoken.of(none)).contains("runs on");
     }
 
     /** A small disc whose edge touches a ray from the origin at a radius, outside the arm's way. */

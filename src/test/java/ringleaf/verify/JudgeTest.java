@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -152,7 +153,7 @@ class JudgeTest {
         Verdict v = Judge.judge(a, all);
         assertThat(v.states()).hasSize(91);
         assertThat(told).hasSize(91).startsWith(1091).endsWith(91091);
-        assertThat(v.findings().get(0).message()).contains("all 91 states");
+        assertThat(Spoken.of(v.findings().get(0))).contains("all 91 states");
     }
 
     @Test

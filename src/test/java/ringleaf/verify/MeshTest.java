@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import ringleaf.Spoken;
 import ringleaf.curve.Overlay;
 import ringleaf.curve.Shapes;
 import ringleaf.geom.Contour;
@@ -129,7 +130,7 @@ class MeshTest {
         List<Finding> findings =
                 Mechanisms.judge(pair(pair, distance, pair.gearPlay(), -0.5)).findings();
         assertThat(findings.get(0).failed()).isTrue();
-        assertThat(findings.get(0).message()).contains("overlap");
+        assertThat(Spoken.of(findings.get(0))).contains("overlap");
     }
 
     @Test
@@ -202,7 +203,7 @@ class MeshTest {
         List<Finding> held = Mechanisms.judge(sector(pair, spaces, most - 0.01)).findings();
         assertThat(held).hasSize(2).allMatch(f -> f.status() == Finding.Status.PASS);
         assertThat(held.get(0).measured()).isBetween(0.0, 0.05);
-        assertThat(held.get(0).message()).contains("whole travel");
+        assertThat(Spoken.of(held.get(0))).contains("whole travel");
         // Half a pitch farther, and a tooth of the pinion runs onto the rim that is not cut.
         Finding blocked =
                 Mechanisms.judge(sector(pair, spaces, most + 0.5)).findings().get(0);

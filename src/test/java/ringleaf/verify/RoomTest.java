@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
@@ -98,7 +99,7 @@ class RoomTest {
         Finding g = judged(
                 new Requirement.StaysInside("stay-in", List.of(0), Region.disc(Point.ORIGIN, far - 0.2), 0.3), MOVING);
         assertThat(g.measured()).isCloseTo(-0.2, within(1e-9));
-        assertThat(g.message()).contains("0.2 mm outside");
+        assertThat(Spoken.of(g)).contains("0.2 mm outside");
     }
 
     @Test
@@ -198,7 +199,7 @@ class RoomTest {
         assertThat(f.failed()).isFalse();
         assertThat(f.measured()).isEqualTo(2);
         assertThat(f.limit()).isCloseTo(8 * 0.2 + 0.3, within(1e-9));
-        assertThat(f.message()).contains("Up to 8 blades").contains("all 181 states");
+        assertThat(Spoken.of(f)).contains("Up to 8 blades").contains("all 181 states");
         Finding tight = Mechanisms.judge(leaves.assembly(181, List.of(), new Requirement.LeavesFit("depth", 0.25, 0.3)))
                 .findings()
                 .get(0);

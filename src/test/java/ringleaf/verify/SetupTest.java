@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
+import ringleaf.Spoken;
 import ringleaf.curve.JtsShapes;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -86,7 +87,7 @@ class SetupTest {
         Finding same = judged(disc("one"), at(0, 0, 0), disc("two"), at(0, 0, 0));
         assertThat(same.failed()).isTrue();
         assertThat(same.measured()).isLessThan(-1.9);
-        assertThat(same.message()).contains("place: {at: {x: 21mm}} for two would stand clear of one");
+        assertThat(Spoken.of(same)).contains("place: {at: {x: 21mm}} for two would stand clear of one");
         assertThat(judged(disc("one"), at(0, 0, 0), disc("two"), at(21, 0, 0)).failed())
                 .isFalse();
     }
@@ -102,7 +103,7 @@ class SetupTest {
         Point at = Point.polar(20.5, toPost);
         Finding f = judged(bar("arm", 20, Math.PI / 2), at(0, 0, 0), post, at(at.x(), at.y(), 0));
         assertThat(f.failed()).isTrue();
-        assertThat(f.place().label()).contains("arm state 2");
+        assertThat(Spoken.where(f)).contains("arm state 2");
         Point off = Point.polar(20.7, toPost);
         Finding g = judged(bar("arm", 20, Math.PI / 2), at(0, 0, 0), post, at(off.x(), off.y(), 0));
         assertThat(g.failed()).isFalse();
@@ -143,7 +144,7 @@ class SetupTest {
         assertThat(all.get(2).get(1).failed()).as("tip against the post").isFalse();
         // A corner of the tip's end comes as far out as 18 + sqrt(401); the pin's near side is at 38.5.
         assertThat(all.get(2).get(1).measured()).isBetween(20.5 - Math.sqrt(401) - 1e-9, 0.5);
-        assertThat(all.get(2).get(1).place().label())
+        assertThat(Spoken.where(all.get(2).get(1)))
                 .as("the setting of the carrier")
                 .contains("arm state");
     }
@@ -153,7 +154,7 @@ class SetupTest {
         Stand tilted = Stand.ground(new Pose(Turn.about(Vector.X, 1), Vector.ZERO));
         Finding f = judged(disc("one"), at(0, 0, 0), disc("two"), tilted);
         assertThat(f.status()).isEqualTo(Finding.Status.WARN);
-        assertThat(f.message()).contains("was not judged");
+        assertThat(Spoken.of(f)).contains("was not judged");
     }
 
     @Test
@@ -185,12 +186,12 @@ class SetupTest {
                     pivoted("two", outlines.get(1), swings[1]),
                     Stand.ground(new Pose(turn, shift)));
             double sampled = sampled(outlines, swings, new Pose(turn, shift), flip);
-            String about = "seed " + seed + ": " + f.message() + " sampled " + sampled;
+            String about = "seed " + seed + ": " + Spoken.of(f) + " sampled " + sampled;
             if (sampled > 0.02) {
                 assertThat(f.failed()).as(about).isFalse();
                 // The sampling's own step, some hundredths, and its chords.
                 assertThat(f.measured()).as(about).isCloseTo(sampled, within(0.05 * sampled + 0.4));
-                double bound = Double.parseDouble(f.message().replaceAll(".*nearer than ([0-9.]+) mm.*", "$1"));
+                double bound = Double.parseDouble(Spoken.of(f).replaceAll(".*nearer than ([0-9.]+) mm.*", "$1"));
                 assertThat(bound).as(about).isLessThanOrEqualTo(sampled + 0.002);
                 proved++;
             } else if (sampled == 0) {

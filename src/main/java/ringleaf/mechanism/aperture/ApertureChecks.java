@@ -69,13 +69,13 @@ final class ApertureChecks {
                 .about(blades <= plates ? "blade" : "base-plate")
                 .at(state(0))
                 .atLeast(2 * Math.min(blades, plates), 2 * spec.clearRadius(), "mm")
-                .says("the view is clear when open"));
+                .inWords("the view is clear when open"));
         double closed = 2 * design.band().inscribedRadius(design.closed());
         found.add(Finding.of("closes-to")
                 .about("blade")
                 .at(state(sweep.states() - 1))
                 .about(closed, 2 * spec.leastRadius(), OPENING_TOLERANCE, "mm")
-                .says("opening that is left when closed"));
+                .inWords("opening that is left when closed"));
     }
 
     private void cover() {
@@ -85,19 +85,19 @@ final class ApertureChecks {
                 .about("blade")
                 .at(state(leaky))
                 .atMost(leak, 0, "mm2")
-                .says(leak == 0 ? "no light gets past the blades at any state" : "light gets past the blades"));
+                .inWords(leak == 0 ? "no light gets past the blades at any state" : "light gets past the blades"));
         int thin = Sweep.leastOf(sweep.lap);
         found.add(Finding.of("lap")
                 .about("blade")
                 .at(state(thin))
                 .atLeast(sweep.lap[thin], spec.lap(), "mm")
-                .says("least overlap of the blades as drawn"));
+                .inWords("least overlap of the blades as drawn"));
         int worst = Sweep.leastOf(sweep.lapAfterPlay);
         found.add(Finding.of("lap-worst-case")
                 .about("blade")
                 .at(state(worst))
                 .atLeast(sweep.lapAfterPlay[worst], 0, "mm")
-                .says("overlap left when bores, slots, ring and process shift two neighbours apart the most"));
+                .inWords("overlap left when bores, slots, ring and process shift two neighbours apart the most"));
     }
 
     private void blades() {
@@ -114,7 +114,7 @@ final class ApertureChecks {
                 .about("blade")
                 .at(closed.withDetail("edge of the opening"))
                 .atMost(Math.toDegrees(slope), Math.toDegrees(limit), "deg")
-                .says("slope at which the blades climb over one another" + advice));
+                .inWords("slope at which the blades climb over one another" + advice));
         found.add(Finding.of("bending-strain")
                 .about("blade")
                 .at(closed)
@@ -122,7 +122,7 @@ final class ApertureChecks {
                         LeafSlope.strain(spec.blades(), spec.thickness(), radius),
                         spec.blade().elasticStrain(),
                         "1")
-                .says("bending strain of a blade, estimated, against its elastic limit"));
+                .inWords("bending strain of a blade, estimated, against its elastic limit"));
     }
 
     /** Blades reach farthest at a state of the travel, or where a stop holds the ring past one of its ends. */
@@ -136,14 +136,14 @@ final class ApertureChecks {
             double there = design.band().reach(b, design.pin(), design.ear());
             if (there > reach) {
                 reach = there;
-                where = Place.when("ring against its stop, " + (b < design.closed() / 2 ? "open" : "closed"));
+                where = Place.state(-1, "ring against its stop, " + (b < design.closed() / 2 ? "open" : "closed"));
             }
         }
         found.add(Finding.of("wall-clearance")
                 .about("blade", "spacer-ring")
                 .at(where)
                 .room(design.rim().cavity() - reach, spec.clearances().blade(), "mm")
-                .says("room between the blades' reach and the cavity's wall"));
+                .inWords("room between the blades' reach and the cavity's wall"));
     }
 
     private void slots() {
@@ -160,7 +160,7 @@ final class ApertureChecks {
                 .about("drive-pin", "drive-ring")
                 .at(state(at).withDetail("slot end"))
                 .room(least, spec.clearances().slotEnd(), "mm")
-                .says("room between the drive pin and the nearer end of its slot; the stops come first"));
+                .inWords("room between the drive pin and the nearer end of its slot; the stops come first"));
         int steep = Sweep.greatestOf(sweep.pressure);
         found.add(Finding.of("slot-pressure-angle")
                 .about("drive-pin", "drive-ring")
@@ -170,7 +170,7 @@ final class ApertureChecks {
                         Math.toDegrees(PRESSURE_FAIL),
                         Math.toDegrees(PRESSURE_WARN),
                         "deg")
-                .says("pressure angle of the slot on its pin"));
+                .inWords("pressure angle of the slot on its pin"));
     }
 
     /** Limits of the solver that no other check here measures. */
@@ -193,14 +193,14 @@ final class ApertureChecks {
                     continue;
                 }
             }
-            draft.at(Place.when("blade turned by " + Words.degrees(miss.bladeAngle(), 2)));
+            draft.at(Place.state(-1, "blade turned by " + Words.degrees(miss.bladeAngle(), 2)));
             if (miss.limit().unit().equals("deg")) {
                 // Where a curve turns back no angle would do: the message has the figures.
                 draft.plain(false);
             } else {
                 draft.atLeast(miss.measured(), miss.asked(), "mm");
             }
-            found.add(draft.says(miss.limit().subject() + advice));
+            found.add(draft.inWords(miss.limit().subject() + advice));
         }
     }
 
@@ -218,12 +218,12 @@ final class ApertureChecks {
                 .about("drive-ring")
                 .at(Place.NONE.withDetail(webs.place()))
                 .room(webs.least(), spec.ring().leastWeb(), "mm")
-                .says("least web of the drive ring"));
+                .inWords("least web of the drive ring"));
         found.add(Finding.of("minimum-web")
                 .about("blade")
                 .at(Place.NONE.withDetail("round a pin hole"))
                 .room(design.holeEdge(), spec.holeEdge(), "mm")
-                .says("blade left round a pin hole"));
+                .inWords("blade left round a pin hole"));
     }
 
     private void clearest() {
@@ -240,7 +240,7 @@ final class ApertureChecks {
                 .about(least.parts())
                 .at(state(at).withDetail(least.pair()))
                 .room(least.distance(), ApertureRequirements.APART, "mm")
-                .says("least clearance of what is meant to stay apart"));
+                .inWords("least clearance of what is meant to stay apart"));
     }
 
     /** Clearances that the spec gives, against what the processes of the parts that meet keep their sizes within. */
@@ -255,10 +255,10 @@ final class ApertureChecks {
             String message = "room as given; " + room.how();
             found.add(
                     moves && room.mm() <= Finding.ROUNDING
-                            ? draft.room(room.mm(), room.asked(), "mm").says(message + "; what moves needs some")
+                            ? draft.room(room.mm(), room.asked(), "mm").inWords(message + "; what moves needs some")
                             : draft.orWarn()
                                     .atLeast(room.mm(), room.asked(), "mm")
-                                    .says(message));
+                                    .inWords(message));
         }
     }
 

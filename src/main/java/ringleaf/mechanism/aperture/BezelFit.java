@@ -203,7 +203,7 @@ final class BezelFit {
                 .about("base-plate")
                 .at(Finding.Place.NONE.withPoint(new Point(p.x(), y)))
                 .room(wall, web, "mm")
-                .says(message);
+                .inWords(message);
     }
 
     /** How far the user's outline reaches out where an arm passes, mm; looked at every half degree of it. */

@@ -41,7 +41,7 @@ final class DriveChecks {
                 .about(SERVO)
                 .at(Place.NONE.withDetail(servo))
                 .atMost(torque.drive(), plan.servo().torque() / 2, "Nmm")
-                .says("estimate: " + torque.range() + "; lying flat, blades pressed together by weight and bending,"
+                .inWords("estimate: " + torque.range() + "; lying flat, blades pressed together by weight and bending,"
                         + " against half the stall torque. A stalled servo strips teeth and bends pins: stop it in"
                         + " software before the stops"));
         teeth(found, "pinion", plan.pinion());
@@ -61,12 +61,14 @@ final class DriveChecks {
                 .about(SERVO, "base-plate")
                 .at(Place.NONE.withDetail(servo))
                 .atLeast(mount.standoff(), 0, "mm")
-                .says("way from the base's back to the " + (mount.hasPlate() ? "servo plate" : "servo's ears")
+                .inWords("way from the base's back to the " + (mount.hasPlate() ? "servo plate" : "servo's ears")
                         + ", which standoffs or packing fill; below 0 the servo would stand in the base"));
-        found.add(Finding.of("clearance")
-                .about("pinion", "base-plate")
-                .room(mount.pinionBottom() - design.stack().baseTop(), ApertureRequirements.APART, "mm")
-                .says("room below the pinion; thinner stock for the gear, or more clearances.blade-play, makes more"));
+        found.add(
+                Finding.of("clearance")
+                        .about("pinion", "base-plate")
+                        .room(mount.pinionBottom() - design.stack().baseTop(), ApertureRequirements.APART, "mm")
+                        .inWords(
+                                "room below the pinion; thinner stock for the gear, or more clearances.blade-play, makes more"));
         double play = design.rim().play();
         found.add(tips(PINION_AND_RING, plan.pair(), play));
         found.add(backlash(
@@ -79,7 +81,7 @@ final class DriveChecks {
         return Finding.of("tip-clearance")
                 .about(both)
                 .room(Math.min(pair.pinionTipClearance(), pair.gearTipClearance()), lean, "mm")
-                .says("room from the tips of the teeth to the roots of the other"
+                .inWords("room from the tips of the teeth to the roots of the other"
                         + (lean > 0 ? ", against what the ring can lean towards the pinion" : ""));
     }
 
@@ -87,7 +89,7 @@ final class DriveChecks {
         return Finding.of("backlash")
                 .about(both)
                 .room(pair.backlash(), taken, "mm")
-                .says("play of the teeth" + (taken > 0 ? ", against what the ring's radial play takes up" : ""));
+                .inWords("play of the teeth" + (taken > 0 ? ", against what the ring's radial play takes up" : ""));
     }
 
     private Finding engaged() {
@@ -102,9 +104,9 @@ final class DriveChecks {
         int asked = ((DriveSpec.Pinion) design.spec().drive()).spareTeeth();
         return Finding.of("mesh-at-stops")
                 .about(PINION_AND_RING)
-                .at(Place.when("ring against either stop"))
+                .at(Place.state(-1, "ring against either stop"))
                 .atLeast(spare, asked, "1")
-                .says("tooth spaces left at each end beyond the path of contact and the pinion's tips");
+                .inWords("tooth spaces left at each end beyond the path of contact and the pinion's tips");
     }
 
     private Finding reaches() {
@@ -120,20 +122,20 @@ final class DriveChecks {
                 .about(SERVO)
                 .at(Place.NONE.withDetail(plan.servo().name()))
                 .atMost(Math.toDegrees(needed), Math.toDegrees(travel), "deg")
-                .says(message);
+                .inWords(message);
     }
 
     private static void mesh(List<Finding> found, List<String> both, ContactPath contact) {
         found.add(Finding.of("contact-ratio")
                 .about(both)
                 .atLeast(contact.usableRatio(), LEAST_RATIO, GOOD_RATIO, "1")
-                .says("pairs of teeth in contact on average"));
+                .inWords("pairs of teeth in contact on average"));
         double past = Math.max(contact.before() - contact.beforeLimit(), contact.after() - contact.afterLimit());
         found.add(Finding.of("interference")
                 .about(both)
                 .orWarn()
                 .atMost(past, 0, "mm")
-                .says(
+                .inWords(
                         contact.isClean()
                                 ? "tips meet the mate's involute only; what is below 0 is left of it on the line of action"
                                 : "a tip reaches past the mate's involute; more teeth or profile shift clear it"));
@@ -144,11 +146,11 @@ final class DriveChecks {
                 .about(which)
                 .orWarn()
                 .atLeast(form.shift(), form.leastShift(), "1")
-                .says("profile shift of the " + form.teeth()
+                .inWords("profile shift of the " + form.teeth()
                         + " teeth; with less than the limit the rack would undercut" + " their roots"));
         found.add(Finding.of("tip-thickness")
                 .about(which)
                 .atLeast(form.tipThickness() / form.module(), 0, ShiftChoice.LEAST_TIP, "1")
-                .says("width of a tooth's tip in modules"));
+                .inWords("width of a tooth's tip in modules"));
     }
 }

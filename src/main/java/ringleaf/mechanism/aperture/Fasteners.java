@@ -125,7 +125,8 @@ final class Fasteners {
                     .about("base-plate", "spacer-ring")
                     .orWarn()
                     .plain(false)
-                    .says("the ears of " + servo().name() + " are screwed to the base itself, and heads before it would"
+                    .inWords("the ears of " + servo().name()
+                            + " are screwed to the base itself, and heads before it would"
                             + " stand in the spacer or the cavity: countersink the base for flat heads, or screw them in"
                             + " from behind"));
         }
@@ -141,7 +142,7 @@ final class Fasteners {
                         .about("servo-plate", "base-plate")
                         .orWarn()
                         .plain(false)
-                        .says("no screw that fits the holes of " + servo().name() + " has a head that goes into the "
+                        .inWords("no screw that fits the holes of " + servo().name() + " has a head that goes into the "
                                 + Words.mm(mount.standoff()) + " between them: countersink the servo plate"));
             }
         });

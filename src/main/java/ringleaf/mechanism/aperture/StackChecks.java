@@ -40,13 +40,13 @@ final class StackChecks {
             found.add(Finding.of("depth")
                     .about(stack.hasCover() ? "cover" : "base-plate", "retainer")
                     .atMost(stack.depth(), spec.depth().getAsDouble(), "mm")
-                    .says("depth of the stack, front to back"));
+                    .inWords("depth of the stack, front to back"));
         }
         if (spec.outer().hasMost()) {
             found.add(Finding.of("outer-diameter")
                     .about("spacer-ring")
                     .atMost(2 * design.rim().outer(), spec.outer().most(), "mm")
-                    .says("outer diameter of the round housing; limited by " + design.bound()));
+                    .inWords("outer diameter of the round housing; limited by " + design.bound()));
         }
         if (spec.bezel().housing().isPresent()) {
             found.addAll(BezelFit.findings(design));
@@ -56,12 +56,12 @@ final class StackChecks {
                 .about("drive-ring", "spacer-ring")
                 .at(Place.NONE.withDetail("ledge"))
                 .atLeast(rim.rim() - rim.cavity(), spec.ledge(), "mm")
-                .says("width of the seat on which the ring rides, outside everything the blades reach"));
+                .inWords("width of the seat on which the ring rides, outside everything the blades reach"));
         found.add(Finding.of("axial-play")
                 .about("drive-ring", "retainer")
                 .orWarn()
                 .atMost(stack.retainerBottom() - stack.ringTop(), MOST_AXIAL_PLAY, "mm")
-                .says("axial play of the ring; sheets that do not match the ring's thickness make it loose"));
+                .inWords("axial play of the ring; sheets that do not match the ring's thickness make it loose"));
         return found;
     }
 
@@ -72,7 +72,7 @@ final class StackChecks {
         return Finding.of("cavity-depth")
                 .about("blade", "spacer-ring")
                 .room(stack.cavity(), taken, taken + play, "mm")
-                .says("height between base and ring; " + stack.layers() + " blades over one point take "
+                .inWords("height between base and ring; " + stack.layers() + " blades over one point take "
                         + Words.mm(taken) + ", and " + Words.mm(play) + " is their play");
     }
 
@@ -83,19 +83,19 @@ final class StackChecks {
             found.add(Finding.of("pin-engagement")
                     .about("pivot-pin")
                     .atLeast(spec.thickness(), LEAST_POST_BLADE, "mm")
-                    .says("a blade must be thick enough to hold on a post no higher than itself"));
+                    .inWords("a blade must be thick enough to hold on a post no higher than itself"));
         } else {
             found.add(Finding.of("pin-engagement")
                     .about(pivot())
-                    .at(Place.when("blade at its highest"))
+                    .at(Place.state(-1, "blade at its highest"))
                     .atLeast(stack.pivotEngagement(), hold, "mm")
-                    .says("bore that the pivot pin still holds; it ends flush with its blade's upper face"));
+                    .inWords("bore that the pivot pin still holds; it ends flush with its blade's upper face"));
         }
         found.add(Finding.of("pin-engagement")
                 .about("drive-pin")
-                .at(Place.when("blade at its lowest"))
+                .at(Place.state(-1, "blade at its lowest"))
                 .atLeast(stack.driveEngagement(), hold / 2, "mm")
-                .says("slot that the drive pin still holds; it starts flush with its blade's lower face"));
+                .inWords("slot that the drive pin still holds; it starts flush with its blade's lower face"));
         if (design.pin() instanceof DrivePin.Lever) {
             found.add(leverClear());
         }
@@ -107,8 +107,8 @@ final class StackChecks {
         found.add(Finding.of("pin-tilt")
                 .about(pivot())
                 .atMost(length * Math.tan(stack.pinSlope()), spec.clearances().bore(), "mm")
-                .says("a pin of " + Words.mm(length) + " tilts with its blade by " + Words.degrees(stack.pinSlope(), 2)
-                        + " and needs this much clearance in its bore"));
+                .inWords("a pin of " + Words.mm(length) + " tilts with its blade by "
+                        + Words.degrees(stack.pinSlope(), 2) + " and needs this much clearance in its bore"));
     }
 
     /** What turns in the base, or on it: a printed blade carries its pin itself. */
@@ -126,8 +126,9 @@ final class StackChecks {
                 .about(pivot())
                 .at(Place.NONE.withDetail("beside the next blade's root"))
                 .room(apart - half() - spec.pinDiameter() / 2, ApertureRequirements.APART, "mm")
-                .says("room beside a pivot pin, which comes down past its neighbour's root; fewer or narrower blades,"
-                        + " thinner pins or a larger opening make more");
+                .inWords(
+                        "room beside a pivot pin, which comes down past its neighbour's root; fewer or narrower blades,"
+                                + " thinner pins or a larger opening make more");
     }
 
     /** The same where the next blade's end lies over a drive pin, at the dip, where the pins are nearest together. */
@@ -138,7 +139,7 @@ final class StackChecks {
                 .about("drive-pin")
                 .at(Place.NONE.withDetail("beside the next blade's end"))
                 .room(apart - half() - spec.pinDiameter() / 2, ApertureRequirements.APART, "mm")
-                .says("room beside a drive pin, which comes up past the end of the blade over it; fewer or narrower"
+                .inWords("room beside a drive pin, which comes up past the end of the blade over it; fewer or narrower"
                         + " blades, thinner pins or a larger opening make more");
     }
 
@@ -155,7 +156,7 @@ final class StackChecks {
                 .about("drive-pin")
                 .at(Place.NONE.withDetail("on its lever, beside the other blades"))
                 .room(middle - spec.pinDiameter() / 2, spec.clearances().blade(), "mm");
-        return draft.says(draft.isHeld() || !advises ? message : message + leverThatWould(design));
+        return draft.inWords(draft.isHeld() || !advises ? message : message + leverThatWould(design));
     }
 
     /** What would do instead of a lever as given: that which is found where it is left open; empty when it was. */

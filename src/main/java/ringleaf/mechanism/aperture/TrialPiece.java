@@ -181,8 +181,8 @@ final class TrialPiece {
                 .atMost(2 * (washerRadius() + spec.clearances().blade()), 2 * spec.leastRadius(), "mm");
         return draft.isHeld()
                 ? List.of()
-                : List.of(
-                        draft.says("opening that the washer at the axis leaves the blades; the whole mechanism has none"
+                : List.of(draft.inWords(
+                        "opening that the washer at the axis leaves the blades; the whole mechanism has none"
                                 + " and closes further"));
     }
 

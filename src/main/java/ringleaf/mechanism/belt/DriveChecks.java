@@ -311,6 +311,6 @@ final class DriveChecks {
     }
 
     private void add(Finding.Draft draft, String message) {
-        all.add(draft.says(message));
+        all.add(draft.inWords(message));
     }
 }

@@ -99,6 +99,6 @@ final class PlateChecks {
     }
 
     private void add(Finding.Draft draft, String message) {
-        all.add(draft.says(message));
+        all.add(draft.inWords(message));
     }
 }

@@ -43,7 +43,7 @@ final class PulleyChecks {
                         .about(checks.name)
                         .orWarn()
                         .plain(false)
-                        .says(
+                        .inWords(
                                 "There is room neither for a seat nor for joining screws: the flanges are glued, lined up by the"
                                         + " bore."));
             }
@@ -51,7 +51,8 @@ final class PulleyChecks {
         all.add(Finding.of("face-width")
                 .about(checks.name)
                 .atLeast(stack.face(), spec.choice().width(), "mm")
-                .says("The belt has " + Words.mm(stack.face() - spec.choice().width()) + " of room along the shaft."));
+                .inWords("The belt has " + Words.mm(stack.face() - spec.choice().width())
+                        + " of room along the shaft."));
         return all;
     }
 
@@ -65,14 +66,14 @@ final class PulleyChecks {
         if (overlap <= TOUCH) {
             return rolledOn("tooth-entry")
                     .atMost(overlap, 0, "mm")
-                    .says("The belt's tooth enters and leaves its groove without touching the edges.");
+                    .inWords("The belt's tooth enters and leaves its groove without touching the edges.");
         }
         boolean generated = spec.choice().generated();
         String message = "The belt's tooth reaches " + Words.mm(overlap) + " into the groove's edge as it enters";
         return rolledOn("tooth-entry")
-                .at(Place.when("tooth " + Words.mm(rolled.overlapAt()) + " from seated"))
+                .at(Place.state(-1, "tooth " + Words.mm(rolled.overlapAt()) + " from seated"))
                 .atMost(overlap, generated ? 0 : GIVES * pitch, 0, "mm")
-                .says(message
+                .inWords(message
                         + (!generated && overlap <= GIVES * pitch
                                 ? "; rubber gives way by that much, a generated groove need not."
                                 : "."));
@@ -83,15 +84,15 @@ final class PulleyChecks {
         Finding.Draft draft = rolledOn("backlash").orWarn();
         if (!spec.choice().generated()) {
             return draft.room(play, 0, "mm")
-                    .says("A seated tooth has " + Words.mm(Math.max(0, play)) + " of play in the tabulated groove.");
+                    .inWords("A seated tooth has " + Words.mm(Math.max(0, play)) + " of play in the tabulated groove.");
         }
         double asked = spec.choice().backlash();
         if (play <= TOUCH) {
             return draft.room(play, asked, "mm")
-                    .says("A seated tooth has no play: it has to be pressed into its groove.");
+                    .inWords("A seated tooth has no play: it has to be pressed into its groove.");
         }
         draft.about(play, asked, SLIGHT * pitch, "mm");
-        return draft.says(
+        return draft.inWords(
                 draft.isHeld()
                         ? "A seated tooth has " + Words.mm(play) + " of play, " + Words.mm(asked) + " of it asked for."
                         : "On so small a pulley the tooth's tip swings wide as it enters, and leaves a seated tooth "
@@ -104,7 +105,7 @@ final class PulleyChecks {
         Finding.Draft draft = rolledOn("tip-clearance");
         draft = tip < -TOUCH ? draft : draft.orWarn();
         return draft.room(tip, asked, "mm")
-                .says(
+                .inWords(
                         tip > TOUCH
                                 ? "A seated tooth's tip stays " + Words.mm(tip) + " above the groove's bottom."
                                 : "A seated tooth stands on its tip; some clearance lets the belt lie on the rim.");
@@ -119,7 +120,7 @@ final class PulleyChecks {
         return Finding.of("rim-thickness")
                 .about(name)
                 .atLeast(left, spec.material().leastWeb(), "mm")
-                .says(Words.mm(left) + " of material stands between the grooves and what is cut inside them.");
+                .inWords(Words.mm(left) + " of material stands between the grooves and what is cut inside them.");
     }
 
     private Finding flangeHeight() {
@@ -129,6 +130,6 @@ final class PulleyChecks {
         return Finding.of("flange-height")
                 .about(spec.partName("flange"))
                 .atLeast(height, least, "mm")
-                .says("The flanges stand " + Words.mm(height) + " over the rim.");
+                .inWords("The flanges stand " + Words.mm(height) + " over the rim.");
     }
 }

@@ -4,9 +4,10 @@ package ringleaf.mechanism.gear;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.mechanism.Material;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Place;
-import ringleaf.part.Words;
+import ringleaf.part.Saying;
 import ringleaf.tooth.LewisFactor;
 
 /**
@@ -44,7 +45,7 @@ final class LoadChecks {
         for (Stage stage : design.stages()) {
             double own = torque / Math.abs(stage.turn());
             double force = own / stage.mesh().driverWorkingRadius();
-            Place place = spec.isPair() ? Place.NONE : Place.NONE.withDetail("stage " + stage.number());
+            Place place = spec.isPair() ? Place.NONE : Place.NONE.withDetail(Saying.of("gear.stage", stage.number()));
             int shaft = stage.number();
             found.add(bending(
                     TrainParts.name(spec, shaft - 1), place, stage.driver().rim(), force));
@@ -64,11 +65,12 @@ final class LoadChecks {
                 .about(id)
                 .at(place)
                 .atMost(stress / strength, 1, 1 / SAFETY, "1")
-                .says("bending stress of a tooth as a share of the strength of "
-                        + spec.material().stock() + ": "
-                        + Words.number(stress, 1) + " of " + Words.number(strength, 1) + " MPa under "
-                        + Words.number(force, 1) + " N on its tip, form factor " + Words.number(lewis.factor(), 3)
-                        + " (Lewis, from the outline); a stalled drive or a jam loads teeth harder: stop it in software"
-                        + " and keep a fuse");
+                .says(
+                        "gear.bending",
+                        spec.material().stock(),
+                        Figure.number(stress, 1),
+                        Figure.number(strength, 1),
+                        Figure.number(force, 1),
+                        Figure.number(lewis.factor(), 3));
     }
 }

@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import ringleaf.mechanism.Room;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Draft;
 import ringleaf.part.Finding.Place;
+import ringleaf.part.Saying;
 import ringleaf.part.Words;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
@@ -41,7 +43,7 @@ final class MeshChecks {
         this.mesh = stage.mesh();
         this.spec = spec;
         this.both = new String[] {TrainParts.name(spec, stage.number() - 1), TrainParts.name(spec, stage.number())};
-        this.place = spec.isPair() ? Place.NONE : Place.NONE.withDetail("stage " + stage.number());
+        this.place = spec.isPair() ? Place.NONE : Place.NONE.withDetail(Saying.of("gear.stage", stage.number()));
     }
 
     /** Whether a mesh carries on from tooth to tooth and its tips run into nothing; what fails else is told by name. */
@@ -56,7 +58,7 @@ final class MeshChecks {
     List<Finding> all() {
         found.add(on("contact-ratio")
                 .atLeast(mesh.contactRatio(), LEAST_RATIO, GOOD_RATIO, "1")
-                .says("pairs of teeth in contact on average"));
+                .says("gear.contact-ratio"));
         printed();
         if (mesh instanceof Mesh.Outer outer) {
             interference(outer.pair());
@@ -68,8 +70,7 @@ final class MeshChecks {
         Room tips = stage.spec().ask().room().tips(mesh);
         found.add(on("tip-clearance")
                 .atLeast(mesh.tipClearance(), 0, Math.max(TIP_CLEARANCE * mesh.module(), tips.asked()), "mm")
-                .says("tip to root, the lesser of both gears, against 0.15 modules and what the process asks for: "
-                        + tips.how()));
+                .says("gear.tip-clearance", Saying.plain(tips.how())));
         backlash();
         return found;
     }
@@ -83,23 +84,24 @@ final class MeshChecks {
         double ratio = teeth.contactRatio(mesh);
         found.add(on("contact-ratio-as-made")
                 .atLeast(ratio, LEAST_RATIO, "1")
-                .says("pairs of teeth in contact on average when tips end where they are "
-                        + Words.mm(teeth.bead()) + " thick, the least that "
-                        + spec.material().process() + " lays"
-                        + (ratio >= LEAST_RATIO ? "" : coarser())));
+                .says(
+                        "gear.contact-ratio-as-made",
+                        Figure.mm(teeth.bead()),
+                        spec.material().process(),
+                        ratio >= LEAST_RATIO ? Saying.NONE : coarser()));
     }
 
     /** The next module of the series that is coarse enough. */
-    private String coarser() {
+    private Saying coarser() {
         for (double module : TeethSearch.MODULES) {
-            String found = module > mesh.module()
+            Saying found = module > mesh.module()
                     ? advice("module: " + Words.number(module, 4), v -> v.with(GearFields.MODULE, module))
-                    : "";
+                    : Saying.NONE;
             if (!found.isEmpty()) {
                 return found;
             }
         }
-        return "";
+        return Saying.NONE;
     }
 
     private Draft on(String check) {
@@ -114,10 +116,8 @@ final class MeshChecks {
                 .atMost(past, 0, "mm")
                 .says(
                         contact.isClean()
-                                ? "tips meet the mate's involute only, with so much of it left at the least"
-                                : "a tip reaches past the mate's involute"
-                                        + (tangent ? " into its root curve" : " and past the base tangent point")
-                                        + advice("tips: shortened", v -> v.with(GearFields.TIPS, "shortened"))));
+                                ? Saying.of("gear.tips-clean")
+                                : Saying.of("gear.tip-past-involute", tangent, shortened())));
     }
 
     /** The first of the three internal conditions, told for teeth of full height as handbooks do. */
@@ -125,28 +125,24 @@ final class MeshChecks {
         double margin = MeshSolver.fullHeightMargin(pair);
         boolean shortened = pair.isClean();
         double shift = Math.ceil(1e4 * MeshSolver.clearingShift(pair)) / 1e4;
-        String advice = margin >= 0 || Double.isNaN(shift)
-                ? ""
+        Saying advice = margin >= 0 || Double.isNaN(shift)
+                ? Saying.NONE
                 : advice("driven.profile-shift: " + Words.number(shift, 4), driven(GearFields.PROFILE_SHIFT, shift));
-        String message;
+        Saying message;
         if (margin >= 0) {
-            message = "the ring's tips meet the gear outside its base circle";
+            message = Saying.of("gear.ring-tips-clean");
         } else if (shortened) {
-            message = "at full height the ring's tips would miss the involute of the gear; they are shortened by "
-                    + Words.mm(pair.ring().tipRadius() - fullTip(pair)) + " and so clear it" + advice;
+            message =
+                    Saying.of("gear.ring-tips-shortened", Figure.mm(pair.ring().tipRadius() - fullTip(pair)), advice);
         } else {
-            message = "the ring's tips reach past the involute of the gear" + advice
-                    + advice("tips: shortened", v -> v.with(GearFields.TIPS, "shortened"));
+            message = Saying.of("gear.ring-tips-past-involute", advice, shortened());
         }
         Draft told = on("involute-interference");
         found.add((shortened ? told.orWarn() : told).atLeast(margin, 0, "1").says(message));
         if (!shortened) {
             double past = Math.max(
                     pair.ringTipLimit() - pair.ring().tipRadius(), pair.pinion().tipRadius() - pair.pinionTipLimit());
-            found.add(on("interference")
-                    .atMost(past, 0, "mm")
-                    .says("a tip meets the mate where it is no involute any more"
-                            + advice("tips: shortened", v -> v.with(GearFields.TIPS, "shortened"))));
+            found.add(on("interference").atMost(past, 0, "mm").says("gear.tip-off-involute", shortened()));
         }
     }
 
@@ -161,31 +157,29 @@ final class MeshChecks {
     private void trochoid(InternalPair pair) {
         double margin = pair.trochoidMargin();
         if (Double.isInfinite(margin)) {
-            found.add(on("trochoid-interference")
-                    .plain(true)
-                    .says("the tips never come near each other on their way out"));
+            found.add(on("trochoid-interference").plain(true).says("gear.tips-never-near"));
             return;
         }
         found.add(on("trochoid-interference")
                 .atLeast(Math.toDegrees(margin), 0, "deg")
-                .says("room between the tips on their way out of mesh" + (margin >= 0 ? "" : clearing(pair))));
+                .says("gear.tips-on-way-out", margin >= 0 ? Saying.NONE : clearing(pair)));
     }
 
     /** Fewest teeth of a ring, the rest as it is, whose tips clear the gear's on their way out; none within reach. */
-    private String clearing(InternalPair pair) {
+    private Saying clearing(InternalPair pair) {
         InternalForm ring = pair.ring();
         for (int teeth = ring.teeth() + 1; teeth < ring.teeth() + MORE; teeth++) {
             InternalForm larger = InternalForm.of(
                     ring.module(), teeth, ring.shift(), 0, ring.rack().withDeeper(0));
             ToothForm pinion = pair.pinion().withThinning(0).withRack(larger.rack());
             if (InternalPair.of(pinion, larger).withCleanTips().trochoidMargin() >= 0) {
-                String found = advice("driven.teeth: " + teeth, driven(GearFields.TEETH, teeth));
+                Saying found = advice("driven.teeth: " + teeth, driven(GearFields.TEETH, teeth));
                 if (!found.isEmpty()) {
                     return found;
                 }
             }
         }
-        return "";
+        return Saying.NONE;
     }
 
     private void trimming(InternalPair pair) {
@@ -193,20 +187,14 @@ final class MeshChecks {
         found.add(on("trimming")
                 .orWarn()
                 .atLeast(Math.toDegrees(margin), 0, "deg")
-                .says(
-                        margin >= 0
-                                ? "the gear can be put into the ring from the side"
-                                : "the gear goes into the ring along the axis only, not from the side"));
+                .says("gear.trimming", margin >= 0));
     }
 
     private void backlash() {
         double taken = 2 * spec.material().repeatability();
         found.add(on("backlash")
                 .atLeast(mesh.backlash(), 0, taken, "mm")
-                .says("play along the rolling circles, against what "
-                        + spec.material().process()
-                        + " may misplace the edges of both gears by; the last gear turns "
-                        + Words.degrees(mesh.drivenPlay(), 2) + " in it"));
+                .says("gear.backlash", spec.material().process(), Figure.degrees(mesh.drivenPlay(), 2)));
     }
 
     private <T> UnaryOperator<Values> driven(Field<T> field, T value) {
@@ -214,7 +202,11 @@ final class MeshChecks {
     }
 
     /** What clears it, where trying it shows that it does; else nothing. */
-    private String advice(String words, UnaryOperator<Values> change) {
-        return spec.tryout().passes(change) ? "; " + words + " clears it" : "";
+    private Saying advice(String typed, UnaryOperator<Values> change) {
+        return spec.tryout().passes(change) ? Saying.of("gear.clears", typed) : Saying.NONE;
+    }
+
+    private Saying shortened() {
+        return advice("tips: shortened", v -> v.with(GearFields.TIPS, "shortened"));
     }
 }

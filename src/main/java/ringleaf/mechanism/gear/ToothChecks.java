@@ -3,9 +3,9 @@ package ringleaf.mechanism.gear;
 
 import java.util.List;
 import java.util.function.DoublePredicate;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Place;
-import ringleaf.part.Words;
 import ringleaf.tooth.BasicRack;
 import ringleaf.tooth.ShiftChoice;
 import ringleaf.tooth.ToothForm;
@@ -38,14 +38,13 @@ final class ToothChecks {
                 .about(id)
                 .at(place)
                 .atLeast(rim.tipThickness() / rim.module(), 0, ShiftChoice.LEAST_TIP, "1")
-                .says("width of a tooth's tip in modules"));
+                .says("gear.tip-thickness"));
         if (printed.matters()) {
             found.add(Finding.of("tooth-thickness")
                     .about(id)
                     .at(place)
                     .atLeast(PrintedTeeth.thickness(rim), printed.bead(), 2 * printed.bead(), "mm")
-                    .says("thickness of the teeth on the reference circle as drawn, against one bead of what is laid,"
-                            + " without which there is no tooth, and two, which hold it together"));
+                    .says("gear.tooth-thickness"));
         }
         web(found, id, place, wheel, web);
     }
@@ -59,21 +58,14 @@ final class ToothChecks {
                 .at(place)
                 .orWarn()
                 .atLeast(form.shift(), least, "1")
-                .says(
-                        free
-                                ? "the profile shift keeps the root from being undercut"
-                                : "the root is undercut"
-                                        + (clears.test(typed)
-                                                ? "; profile-shift: " + Words.number(typed, 3) + " clears it"
-                                                : "")));
+                .says("gear.undercut", free, !free && clears.test(typed), Figure.number(typed, 3)));
         found.add(Finding.of("least-teeth")
                 .about(id)
                 .at(place)
                 .orWarn()
                 .atLeast(form.teeth(), fewest(form.rack()), "1")
-                .says("fewest teeth that some profile shift gives both a root without undercut and tips of "
-                        + Words.number(ShiftChoice.LEAST_TIP, 2) + " modules at full height; "
-                        + (int) Math.ceil(form.rack().leastTeeth()) + " need no shift"));
+                .says("gear.least-teeth", Figure.number(ShiftChoice.LEAST_TIP, 2), (int)
+                        Math.ceil(form.rack().leastTeeth())));
     }
 
     /** Fewest teeth for which the least shift against undercut still leaves the tip its width at full height. */
@@ -97,10 +89,7 @@ final class ToothChecks {
                 .about(id)
                 .at(place)
                 .atLeast(left, web, "mm")
-                .says(
-                        ring
-                                ? "least material outside the root circle of the ring"
-                                : "material from bore or hub screws to the root circle"));
+                .says("gear.minimum-web", ring));
     }
 
     private static double ringWeb(Wheel wheel, double root) {

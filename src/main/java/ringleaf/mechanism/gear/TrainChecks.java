@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 import ringleaf.geom.Point;
 import ringleaf.geom.Tolerance;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Draft;
 import ringleaf.part.Finding.Place;
-import ringleaf.part.Words;
+import ringleaf.part.Saying;
 import ringleaf.spec.field.Bound;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
@@ -59,7 +60,7 @@ final class TrainChecks {
     }
 
     private Place place(Stage stage) {
-        return spec.isPair() ? Place.NONE : Place.NONE.withDetail("stage " + stage.number());
+        return spec.isPair() ? Place.NONE : Place.NONE.withDetail(Saying.of("gear.stage", stage.number()));
     }
 
     private void ratio() {
@@ -75,11 +76,10 @@ final class TrainChecks {
                 .orWarn()
                 .about(spec.totalRatio(), asked.getAsDouble(), spec.ratioWithin() * asked.getAsDouble(), "1")
                 .says(
-                        miss < 1e-9
-                                ? "the ratio asked for, exactly"
-                                : "misses the ratio asked for by " + Words.number(100 * miss, miss < 1e-5 ? 5 : 3)
-                                        + " %"
-                                        + (miss <= spec.ratioWithin() + 1e-9 ? ", within what may be missed" : "")));
+                        "gear.ratio",
+                        miss < 1e-9,
+                        Figure.number(100 * miss, miss < 1e-5 ? 5 : 3),
+                        miss <= spec.ratioWithin() + 1e-9));
     }
 
     private void space() {
@@ -87,7 +87,7 @@ final class TrainChecks {
                 .ifPresent(most -> found.add(Finding.of("overall-length")
                         .about(ids())
                         .atMost(spec.length(), most, "mm")
-                        .says("greatest length over all gears, from tip to tip or to the rim of a ring")));
+                        .says("gear.overall-length")));
         for (Stage stage : design.stages()) {
             double distance = stage.mesh().centreDistance();
             Bound bound = stage.spec().ask().centreDistance();
@@ -95,10 +95,10 @@ final class TrainChecks {
                     .about(TrainParts.name(spec, stage.number() - 1), TrainParts.name(spec, stage.number()))
                     .at(place(stage));
             if (!bound.isExact() && bound.atMost().isPresent()) {
-                found.add(draft.atMost(distance, bound.mostOr(distance), "mm").says("distance of the axes"));
+                found.add(draft.atMost(distance, bound.mostOr(distance), "mm").says("gear.centre-distance"));
             }
             if (!bound.isExact() && bound.atLeast().isPresent()) {
-                found.add(draft.atLeast(distance, bound.leastOr(distance), "mm").says("distance of the axes"));
+                found.add(draft.atLeast(distance, bound.leastOr(distance), "mm").says("gear.centre-distance"));
             }
         }
     }
@@ -124,10 +124,9 @@ final class TrainChecks {
                 && spec.tryout().passes(v -> v.with(GearFields.TRAVEL, Math.toRadians(typed)));
         found.add(Finding.of("mesh-at-stops")
                 .about(TrainParts.name(spec, driver ? stage.number() - 1 : stage.number()))
-                .at(Place.when("both ends of the travel"))
+                .at(Place.when("gear.both-ends"))
                 .atLeast(spare, 0, SectorPlan.SPARE, "1")
-                .says("teeth left at each end beyond the mesh"
-                        + (advised ? "; travel: " + Words.number(typed, 1) + " leaves one" : "")));
+                .says("gear.mesh-at-stops", advised, Figure.number(typed, 1)));
     }
 
     /**
@@ -158,11 +157,7 @@ final class TrainChecks {
                     .about(who)
                     .orWarn()
                     .atLeast(least, AXLE_ROOM, "mm")
-                    .says(
-                            least >= AXLE_ROOM
-                                    ? "axles may run through the whole height"
-                                    : "the axle of " + who[1] + " has to end at " + who[0]
-                                            + ", which reaches over it, or come from the other side"));
+                    .says("gear.axle-clearance", least >= AXLE_ROOM, who[1], who[0]));
         }
     }
 
@@ -185,16 +180,15 @@ final class TrainChecks {
                 .about(ids())
                 .at(driverAt(state))
                 .atLeast(rolling.gaps()[state], 0, "mm")
-                .says("least gap of the outlines over the travel, teeth in the middle of their play"));
+                .says("gear.mesh-clearance"));
         Draft draft = Finding.of("transmission-error").onOutlines(0).about(ids());
         if (!rolling.lost().isEmpty()) {
-            found.add(draft.at(driverAt(rolling.lost().get(0))).plain(false).says("the driver finds no tooth to push"));
+            found.add(draft.at(driverAt(rolling.lost().get(0))).plain(false).says("gear.no-tooth"));
             return;
         }
-        found.add(draft.at(Place.when("over the travel"))
+        found.add(draft.at(Place.when("gear.over-travel"))
                 .atMost(Math.toDegrees(rolling.errorSpan()), Math.toDegrees(explained()), "deg")
-                .says("by which the last gear strays, from least to greatest, as the outlines are drawn, against what"
-                        + " arcs in place of involutes and tip relief make of it; what is made adds its own"));
+                .says("gear.transmission-error"));
     }
 
     /** By how much arcs in place of true flanks, and their relief, may turn the last gear off its place, rad. */
@@ -212,6 +206,6 @@ final class TrainChecks {
     }
 
     private Place driverAt(int state) {
-        return Place.when("driver at " + Words.degrees(rolling.angles()[state], 2));
+        return Place.when("gear.driver-at", Figure.degrees(rolling.angles()[state], 2));
     }
 }

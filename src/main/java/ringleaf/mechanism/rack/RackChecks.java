@@ -51,7 +51,7 @@ final class RackChecks {
         found.add(Finding.of("mesh-at-stops")
                 .about(RackParts.RACK)
                 .atLeast(layout.spareTeeth(), spec.spare(), "1")
-                .says(
+                .inWords(
                         "teeth of the rack beyond all that can meet the pinion, with a guide pin at the end of its slot; a"
                                 + " longer rack or a shorter stroke leaves more"));
         spec.servo().ifPresent(servo -> {
@@ -61,7 +61,7 @@ final class RackChecks {
             found.add(Finding.of("servo-reaches")
                     .about("servo", servo.name())
                     .atMost(Math.toDegrees(layout.travel()), Math.toDegrees(servo.travel()), "deg")
-                    .says("turn of the pinion over the stroke, of the servo's travel"
+                    .inWords("turn of the pinion over the stroke, of the servo's travel"
                             + (beyond
                                     ? "; pinion.teeth: " + teeth + " would reach, or stroke: "
                                             + Words.number(Math.floor(10 * r * servo.travel()) / 10, 1) + "mm"
@@ -80,7 +80,7 @@ final class RackChecks {
             found.add(Finding.of(check)
                     .about("plates")
                     .atMost(measured, most, "mm")
-                    .says(message));
+                    .inWords(message));
         }
     }
 
@@ -90,17 +90,17 @@ final class RackChecks {
                 .about(RackParts.PINION)
                 .orWarn()
                 .atLeast(form.shift(), form.leastShift(), "1")
-                .says("profile shift, of the least that keeps the roots from being undercut"));
+                .inWords("profile shift, of the least that keeps the roots from being undercut"));
         double tip = form.tipThickness() / form.module();
         found.add(Finding.of("tip-thickness")
                 .about(RackParts.PINION)
                 .atLeast(tip, 0, ShiftChoice.LEAST_TIP, "1")
-                .says("width of a tooth's tip in modules"));
+                .inWords("width of a tooth's tip in modules"));
         double room = form.rootRadius() - spec.body().hubReach();
         found.add(Finding.of("bore-web")
                 .about(RackParts.PINION)
                 .room(room, spec.gear().leastWeb(), "mm")
-                .says("material from bore or hub screws to the root circle"
+                .inWords("material from bore or hub screws to the root circle"
                         + (room < spec.gear().leastWeb()
                                 ? "; more teeth, a larger module or another bore leaves more"
                                 : "")));
@@ -111,13 +111,13 @@ final class RackChecks {
         found.add(Finding.of("contact-ratio")
                 .about(RackParts.PINION, RackParts.RACK)
                 .atLeast(ratio, LEAST_RATIO, GOOD_RATIO, "1")
-                .says("pairs of teeth in contact on average"));
+                .inWords("pairs of teeth in contact on average"));
         double past = layout.pair().interference();
         found.add(Finding.of("interference")
                 .about(RackParts.PINION, RackParts.RACK)
                 .orWarn()
                 .atMost(past, ROUNDED * layout.module(), "mm")
-                .says(
+                .inWords(
                         past > ROUNDED * layout.module()
                                 ? "the rack's tips reach below the involute; more teeth or profile shift clear it"
                                 : "how far the rack's tips reach past the end of the involute"));
@@ -125,29 +125,29 @@ final class RackChecks {
         found.add(Finding.of("tip-clearance")
                 .about(RackParts.PINION, RackParts.RACK)
                 .room(layout.tipClearance(), tips.asked(), "mm")
-                .says("room between tips and roots, of what the rack's lean takes and the processes ask for: "
+                .inWords("room between tips and roots, of what the rack's lean takes and the processes ask for: "
                         + tips.how()));
         double taken = 2 * spec.rooms().lean() * Math.tan(spec.rack().pressureAngle());
         found.add(Finding.of("backlash")
                 .about(RackParts.PINION, RackParts.RACK)
                 .room(layout.backlash() - taken, 0, "mm")
-                .says("play of the teeth that is left when the rack leans towards the pinion, which takes "
+                .inWords("play of the teeth that is left when the rack leans towards the pinion, which takes "
                         + Words.mm(taken)));
     }
 
     private void guide() {
         found.add(Finding.of("jamming")
                 .about(RackParts.PIN)
-                .at(Finding.Place.when("both pins wedged by the push of the teeth"))
+                .at(Finding.Place.state(-1, "both pins wedged by the push of the teeth"))
                 .atMost(layout.wedging(), 1, 0.5, "1")
-                .says("2 mu e / L with " + Words.number(spec.plate().friction(), 2) + " for the friction, pins "
+                .inWords("2 mu e / L with " + Words.number(spec.plate().friction(), 2) + " for the friction, pins "
                         + Words.mm(2 * layout.pinAt()) + " apart and teeth that push " + Words.mm(layout.arm())
                         + " beside them; at 1 the rack cannot be moved, pins further apart help"));
         double hold = plates.pinHold();
         found.add(Finding.of("pin-engagement")
                 .about(RackParts.PIN)
                 .room(hold, Math.min(layout.pin() / 2, plates.thickness() / 2), "mm")
-                .says("length of a guide pin within either plate"));
+                .inWords("length of a guide pin within either plate"));
     }
 
     private void stack() {
@@ -155,24 +155,24 @@ final class RackChecks {
         found.add(Finding.of("axial-play")
                 .about(RackParts.RACK)
                 .room(play, spec.rooms().axial().mm(), "mm")
-                .says("room of the rack between both plates"));
+                .inWords("room of the rack between both plates"));
         if (play > MOST_AXIAL) {
             found.add(Finding.of("axial-play")
                     .about(RackParts.RACK)
-                    .at(Finding.Place.when("at most"))
+                    .at(Finding.Place.state(-1, "at most"))
                     .orWarn()
                     .atMost(play, MOST_AXIAL, "mm")
-                    .says("a rack with more play tips; spacers printed to height, or of another sheet, leave less"));
+                    .inWords("a rack with more play tips; spacers printed to height, or of another sheet, leave less"));
         }
         found.add(Finding.of("mesh-width")
                 .about(RackParts.PINION, RackParts.RACK)
                 .atLeast(plates.engaged() / spec.width(), ENGAGED, "1")
-                .says("share of the teeth's width that lies beside each other"));
+                .inWords("share of the teeth's width that lies beside each other"));
         if (spec.servo().isPresent()) {
             found.add(Finding.of("servo-seat")
                     .about("servo", spec.servo().get().name())
                     .room(plates.belowPinion(), 0, "mm")
-                    .says("room between the base and the pinion on the servo's horn; a thinner base makes more"));
+                    .inWords("room between the base and the pinion on the servo's horn; a thinner base makes more"));
         }
     }
 
@@ -199,7 +199,7 @@ final class RackChecks {
                                 Finding.of("rack-force")
                                         .about(RackParts.RACK)
                                         .atLeast(layout.rackForce(), asked, "N")
-                                        .says(
+                                        .inWords(
                                                 "push of the rack from the torque at the pinion" + share
                                                         + ", less the friction of both pins; friction figures differ by half, weight is not counted")));
         double stall = spec.torque().isPresent()
@@ -211,7 +211,7 @@ final class RackChecks {
         found.add(Finding.of("bending")
                 .about(RackParts.PINION)
                 .atMost(stress / strength, 1, 1 / SAFETY, "1")
-                .says("bending stress of a tooth as a share of the strength of "
+                .inWords("bending stress of a tooth as a share of the strength of "
                         + spec.gear().stock() + ": "
                         + Words.number(stress, 1) + " of " + Words.number(strength, 1) + " MPa under "
                         + Words.number(stall, 1) + " N on its tip (Lewis, from the outline), with the drive at stall"));

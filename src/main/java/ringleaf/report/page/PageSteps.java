@@ -11,6 +11,7 @@ import ringleaf.part.Finding;
 import ringleaf.part.Placing;
 import ringleaf.part.ShownUnit;
 import ringleaf.part.Way;
+import ringleaf.report.FindingWords;
 
 /**
  * The build order as markup. Each step carries the numbers of the members that come now and of those they come to, and
@@ -103,7 +104,7 @@ final class PageSteps {
             if (finding.failed() && finding.place().step() == number) {
                 PageText.html(
                         out.append("<p class=\"note\"><span aria-hidden=\"true\">&#10007;</span> "),
-                        unit.text(finding.message()));
+                        FindingWords.message(finding, unit));
                 out.append("</p>");
             }
         }

@@ -17,6 +17,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import ringleaf.Spoken;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.Part;
@@ -137,7 +138,7 @@ class ApertureDesignTest {
         Design shut = design(spec("full-opening: 40", "least-opening: 0", "blades: 12", "blade-thickness: 0.1"));
         List<Finding> steep = failed(shut.findings());
         assertThat(steep).extracting(Finding::check).contains("blade-slope");
-        assertThat(steep.get(0).message()).contains("least opening");
+        assertThat(Spoken.of(steep.get(0))).contains("least opening");
     }
 
     @Test
@@ -173,7 +174,7 @@ class ApertureDesignTest {
                 "slot: linear-opening"));
         assertThat(failed(design.findings())).anySatisfy(f -> {
             assertThat(f.check()).isEqualTo("slot-pressure-angle");
-            assertThat(f.message()).contains("dip").contains("motion file");
+            assertThat(Spoken.of(f)).contains("dip").contains("motion file");
         });
     }
 

@@ -8,6 +8,7 @@ import static ringleaf.mechanism.aperture.Apertures.spec;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.mechanism.Bolt;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
@@ -83,7 +84,7 @@ class FastenersTest {
                 "plate-thickness: 9");
         Finding reaches = found(Apertures.design(text, 7), "screw-length").get(0);
         assertThat(reaches.failed()).isTrue();
-        assertThat(reaches.message()).contains("M1.6 x 20").contains("not sold longer");
+        assertThat(Spoken.of(reaches)).contains("M1.6 x 20").contains("not sold longer");
     }
 
     @Test
@@ -117,7 +118,7 @@ class FastenersTest {
         double length = Apertures.dimension(design, "servo-standoff");
         assertThat(found(design, "standoff-length")).singleElement().satisfies(f -> {
             assertThat(f.status()).isEqualTo(Finding.Status.WARN);
-            assertThat(f.message()).contains(ringleaf.part.Words.mm(length) + " long (");
+            assertThat(Spoken.of(f)).contains(ringleaf.part.Words.mm(length) + " long (");
         });
         assertThat(part(design, "standoff").isDrawn()).isFalse();
     }
@@ -127,7 +128,7 @@ class FastenersTest {
         Design design = Apertures.design(with("", "pin-diameter: 1.1"), 7);
         assertThat(found(design, "rod-size")).singleElement().satisfies(f -> {
             assertThat(f.status()).isEqualTo(Finding.Status.WARN);
-            assertThat(f.message()).contains("1 and 1.2 mm are");
+            assertThat(Spoken.of(f)).contains("1 and 1.2 mm are");
         });
     }
 
@@ -150,7 +151,7 @@ class FastenersTest {
         assertThat(part(design, "servo-screw")).isNull();
         assertThat(found(design, "screw-head")).singleElement().satisfies(f -> {
             assertThat(f.status()).isEqualTo(Finding.Status.WARN);
-            assertThat(f.message()).contains("countersink the base");
+            assertThat(Spoken.of(f)).contains("countersink the base");
         });
         assertThat(part(design, "packing").quantity()).isEqualTo(2);
         assertThat(design.assembly().members().stream()

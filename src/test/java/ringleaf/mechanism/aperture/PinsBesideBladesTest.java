@@ -6,6 +6,7 @@ import static ringleaf.mechanism.aperture.Apertures.spec;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.verify.Judge;
@@ -15,8 +16,7 @@ import ringleaf.verify.Options;
 class PinsBesideBladesTest {
     private static double room(Design design, String where) {
         for (Finding finding : design.findings()) {
-            if (finding.check().equals("pin-clearance")
-                    && finding.place().detail().equals(where)) {
+            if (finding.check().equals("pin-clearance") && Spoken.where(finding).contains(where)) {
                 return finding.measured();
             }
         }

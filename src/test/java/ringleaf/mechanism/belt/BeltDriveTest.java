@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Status;
@@ -17,7 +18,7 @@ import ringleaf.verify.Options;
 class BeltDriveTest {
     private static void passesTheJudge(Design design) {
         for (Finding finding : Judge.judge(design.assembly(), Options.DEFAULT).findings()) {
-            assertThat(finding.status()).as(finding.message()).isEqualTo(Status.PASS);
+            assertThat(finding.status()).as(Spoken.of(finding)).isEqualTo(Status.PASS);
         }
     }
 
@@ -60,7 +61,7 @@ class BeltDriveTest {
         Finding mesh = Designs.finding(design, "teeth-in-mesh");
         assertThat(mesh.status()).isEqualTo(Status.WARN);
         assertThat(mesh.measured()).isCloseTo(4.708897, within(1e-6));
-        assertThat(mesh.message()).contains("0.6");
+        assertThat(Spoken.of(mesh)).contains("0.6");
     }
 
     @Test

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.curve.Distances;
 import ringleaf.geom.Region;
 import ringleaf.part.BuildStep;
@@ -87,7 +88,7 @@ class BuildableDriveTest {
                 drive("T2.5", "driver: {teeth: 20}", "driven: {teeth: 40}", "centre-distance: 500"), "centre-distance");
         assertThat(far.status()).isEqualTo(Status.FAIL);
         assertThat(far.limit()).isEqualTo(500);
-        assertThat(far.message()).contains("200 teeth", "212.35 mm");
+        assertThat(Spoken.of(far)).contains("200 teeth", "212.35 mm");
         Finding near = Designs.finding(
                 drive("T2.5", "driver: {teeth: 20}", "driven: {teeth: 40}", "centre-distance: 212"), "centre-distance");
         assertThat(near.status()).isEqualTo(Status.PASS);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.Member;
@@ -120,7 +121,7 @@ class DriveFastenersTest {
         assertThat(odd.findings())
                 .anyMatch(f -> f.check().equals("rod-size")
                         && f.status() == Finding.Status.WARN
-                        && f.message().contains("5 and 6 mm are"));
+                        && Spoken.of(f).contains("5 and 6 mm are"));
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.Part;
@@ -57,7 +58,9 @@ class PulleyTest {
             assertThat(Designs.value(design, "outline-deviation")).isLessThanOrEqualTo(0.0005);
             for (Finding finding :
                     Judge.judge(design.assembly(), Options.DEFAULT).findings()) {
-                assertThat(finding.status()).as(belt + ": " + finding.message()).isEqualTo(Finding.Status.PASS);
+                assertThat(finding.status())
+                        .as(belt + ": " + Spoken.of(finding))
+                        .isEqualTo(Finding.Status.PASS);
             }
         }
     }
@@ -79,7 +82,7 @@ class PulleyTest {
         for (String belt : List.of("XL", "L", "T5", "T10")) {
             Design design = Designs.of(Designs.pulley(belt, 24, "groove: trapezoid"));
             Finding rolls = Designs.finding(design, "tooth-entry");
-            assertThat(rolls.status()).as(belt + " " + rolls.message()).isNotEqualTo(Finding.Status.FAIL);
+            assertThat(rolls.status()).as(belt + " " + Spoken.of(rolls)).isNotEqualTo(Finding.Status.FAIL);
             assertThat(Designs.finding(design, "tip-clearance").measured())
                     .as(belt)
                     .isPositive();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.spec.shared.SharedFiles;
@@ -54,7 +55,7 @@ class RandomDriveTest {
                 for (Finding finding :
                         Judge.judge(found.assembly(), Options.DEFAULT).findings()) {
                     assertThat(finding.failed())
-                            .as(finding.message() + "\n" + name)
+                            .as(Spoken.of(finding) + "\n" + name)
                             .isFalse();
                 }
             }

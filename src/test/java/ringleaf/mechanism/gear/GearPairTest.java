@@ -12,6 +12,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ringleaf.Spoken;
 import ringleaf.part.Design;
 import ringleaf.part.Dimension.Origin;
 import ringleaf.part.Finding;
@@ -92,7 +93,7 @@ class GearPairTest {
         assertThat(choice(about, "teeth").value()).isEqualTo("17/28");
         assertThat(choice(about, "teeth").how()).contains("18/30").contains("no common factor");
         assertThat(finding(about, "ratio").status()).isEqualTo(Status.PASS);
-        assertThat(finding(about, "ratio").message()).contains("1.176 %");
+        assertThat(Spoken.of(finding(about, "ratio"))).contains("1.176 %");
         assertThat(Gears.found(about, "ratio").origin()).isEqualTo(Origin.SOLVED);
     }
 
@@ -143,7 +144,7 @@ class GearPairTest {
         Design pair = design("gear-pair", "ratio: 5:3", "module: 1", "backlash: 0.1");
         double computed = Math.toDegrees(0.1 / workingRadius(pair));
         for (Finding finding : Gears.judged(pair)) {
-            assertThat(finding.failed()).as(finding.message()).isFalse();
+            assertThat(finding.failed()).as(Spoken.of(finding)).isFalse();
             if (finding.check().equals("backlash")) {
                 assertThat(finding.measured()).isCloseTo(computed, within(Math.toDegrees(0.003 / 15)));
             }

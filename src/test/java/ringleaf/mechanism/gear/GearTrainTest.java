@@ -11,6 +11,7 @@ import static ringleaf.mechanism.gear.Gears.finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ringleaf.Spoken;
 import ringleaf.part.Design;
 import ringleaf.part.Part;
 import ringleaf.report.FindingWords;
@@ -79,6 +80,6 @@ class GearTrainTest {
                 "  - {driver: {teeth: 14}, driven: {teeth: 28}}");
         assertThat(finding(train, "axle-clearance").measured()).isNegative();
         assertThat(FindingWords.where(finding(train, "axle-clearance"))).contains("gear-2 and gear-3");
-        assertThat(finding(train, "axle-clearance").message()).contains("the axle of gear-3 has to end at gear-2");
+        assertThat(Spoken.of(finding(train, "axle-clearance"))).contains("the axle of gear-3 has to end at gear-2");
     }
 }

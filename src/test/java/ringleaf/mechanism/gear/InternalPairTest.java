@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ringleaf.Spoken;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Status;
@@ -37,8 +38,8 @@ class InternalPairTest {
         assertThat(finding.status()).isEqualTo(Status.FAIL);
         assertThat(finding.measured()).isCloseTo(16 / 24.0 - 0.668093, within(1e-6));
         // At full height the shift alone leaves the tips in the roots, so only shortening is proposed.
-        assertThat(finding.message()).contains("tips: shortened clears it").doesNotContain("profile-shift");
-        assertThat(finding(quoted("shortened", 0.5), "involute-interference").message())
+        assertThat(Spoken.of(finding)).contains("tips: shortened clears it").doesNotContain("profile-shift");
+        assertThat(Spoken.of(finding(quoted("shortened", 0.5), "involute-interference")))
                 .contains("driven.profile-shift: 0.5026 clears it");
         // That shift clears it, and not much less does.
         assertThat(finding(quoted("full", 0.5026), "involute-interference").measured())
@@ -86,7 +87,7 @@ class InternalPairTest {
                 design("gear-pair", "internal: true", "module: 1", "driver: {teeth: 20}", "driven: {teeth: 23}");
         Finding trochoid = finding(touching, "trochoid-interference");
         assertThat(trochoid.failed()).isTrue();
-        assertThat(trochoid.message()).contains("driven.teeth: 27 clears it");
+        assertThat(Spoken.of(trochoid)).contains("driven.teeth: 27 clears it");
     }
 
     @Test

@@ -6,6 +6,7 @@ import static ringleaf.mechanism.gear.Gears.design;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import ringleaf.Spoken;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 
@@ -29,7 +30,9 @@ class NoPlayTest {
                     "driven: {teeth: " + driven + "}");
             String which = driver + "/" + driven + " of module " + module + (ring ? " in a ring" : "");
             for (Finding finding : Gears.failed(pair)) {
-                assertThat(finding.message()).as(which + ", " + finding.check()).isEmpty();
+                assertThat(Spoken.of(finding))
+                        .as(which + ", " + finding.check())
+                        .isEmpty();
             }
         }
     }

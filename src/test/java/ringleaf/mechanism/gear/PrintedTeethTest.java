@@ -10,6 +10,7 @@ import static ringleaf.mechanism.gear.Gears.refusal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import ringleaf.Spoken;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Status;
@@ -35,7 +36,7 @@ class PrintedTeethTest {
         Design pair = pair(module);
         Finding made = finding(pair, "contact-ratio-as-made");
         assertThat(made.failed()).isTrue();
-        assertThat(made.message()).contains("0.4 mm thick").contains("module: ");
+        assertThat(Spoken.of(made)).contains("0.4 mm thick").contains("module: ");
         String told = pair.remedies().get(0);
         double coarse = Double.parseDouble(told.substring("module: ".length(), told.indexOf(" would")));
         assertThat(Gears.failed(pair(coarse))).as(told).isEmpty();
