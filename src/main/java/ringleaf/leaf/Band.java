@@ -11,7 +11,7 @@ import ringleaf.geom.Point;
  * then has its centre at Rp (1 - e^{ib}), which is d = 2 Rp sin(b/2) from the axis; all forms follow from that.
  *
  * <p>The opening is the figure bounded by the N inner arcs: the common part of N discs. The forms for it hold while
- * {@link #boundsOpening} does; beyond that the inner arcs no longer reach its sides and the fold reports a leak.
+ * the span is at least 90° - b/2; beyond that the inner arcs no longer reach its sides and the fold reports a leak.
  *
  * @param pivotRadius Rp, radius of the pivots and of the band's centre line, mm, above {@code width / 2}
  * @param width w of the band, mm, above 0

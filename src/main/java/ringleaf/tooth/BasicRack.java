@@ -9,7 +9,7 @@ package ringleaf.tooth;
  * @param pressureAngle of the straight flank, rad, above 0 and below pi/4
  * @param addendum ha*, tooth height above the datum line, above 0
  * @param dedendum hf*, tooth depth below the datum line, above the addendum
- * @param rounding rho*, root radius, above 0 and at most {@link #largestRounding()}
+ * @param rounding rho*, root radius, above 0 and at most {@link #largestRounding(double, double)}
  * @param deeper by how much further a space is cut than this tool would, straight in below the involute, at least 0: what
  *     is cut as an outline needs no tool that fits, and is not undercut by it
  */

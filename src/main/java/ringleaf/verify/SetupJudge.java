@@ -195,7 +195,9 @@ public final class SetupJudge {
          * Adds the outlines of both, in a frame common to them.
          *
          * @param firstBody of the first that carries the second, or -1
-         * @param only whether only that body is meant, else all but that
+         * @param firstOnly whether only that body is meant, else all but that
+         * @param secondBody of the second that carries the first, or -1
+         * @param secondOnly the same of it
          */
         private void add(int firstBody, boolean firstOnly, int secondBody, boolean secondOnly) {
             List<Setup.Link> a = setup.chain(first, firstOnly ? firstBody : -1);

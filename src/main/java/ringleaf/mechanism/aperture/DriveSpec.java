@@ -6,9 +6,8 @@ import java.util.OptionalInt;
 import ringleaf.spec.shared.Servo;
 
 /**
- * What turns the ring.
- *
- * @param at direction from the axis in which pinion or arm lies, rad, in the frame as built
+ * What turns the ring. {@code at} of either is the direction from the axis in which pinion or arm lies, rad, in the frame
+ * as built.
  */
 public sealed interface DriveSpec {
     /**
