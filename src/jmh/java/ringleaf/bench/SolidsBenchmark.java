@@ -20,7 +20,7 @@ import ringleaf.part.Part;
 import ringleaf.report.FileSet;
 import ringleaf.report.SolidFiles;
 
-/** Solids of all made parts of a preset, STL and 3MF, in memory. */
+/** Solids of all made parts of a preset, meshes or STEP, in memory. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -40,9 +40,21 @@ public class SolidsBenchmark {
     }
 
     @Benchmark
-    public FileSet solids() {
+    public FileSet meshes() {
+        return made(true);
+    }
+
+    @Benchmark
+    public FileSet step() {
+        return made(false);
+    }
+
+    private FileSet made(boolean printed) {
+        List<SolidFormat> formats = Formats.only(Formats.ALL, SolidFormat.class).stream()
+                .filter(format -> format.isPrinted() == printed)
+                .toList();
         FileSet files = new FileSet();
-        SolidFiles.add(items, Formats.only(Formats.ALL, SolidFormat.class), new Tolerance(0.01), preset, "", files);
+        SolidFiles.add(items, formats, new Tolerance(0.01), preset, "", files);
         return files;
     }
 }
