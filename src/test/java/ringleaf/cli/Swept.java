@@ -58,7 +58,7 @@ record Swept(String said, boolean broke, boolean failed, double seconds) {
 
     static Run run(Path folder, String spec, List<String> sets) {
         Asked asked = new Asked(spec, sets, STATES, false, Optional.empty());
-        return Run.read(asked, Surroundings.plain(folder), InputStream.nullInputStream());
+        return Run.read(asked, new Surroundings(folder, false, false), InputStream.nullInputStream());
     }
 
     private static boolean made(Run run, Path folder, boolean drawn) {
@@ -70,7 +70,7 @@ record Swept(String said, boolean broke, boolean failed, double seconds) {
         }
         List<Preparation> prepared = run.prepare(designs);
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
-        List<Judged> all = run.judge(designs, prepared, Surroundings.plain(folder), nowhere);
+        List<Judged> all = run.judge(designs, prepared, new Surroundings(folder, false, false), nowhere);
         boolean failed = all.stream().anyMatch(Judged::failed);
         Map<String, String> options =
                 Map.of(Syntax.FORMATS, "svg,dxf,stl,3mf,pdf", SolidFormat.PARTS.name(), SolidsAsked.ALL);
@@ -81,12 +81,12 @@ record Swept(String said, boolean broke, boolean failed, double seconds) {
         Solids solids = wanted.solids().isPresent()
                 ? Solids.of(designs, wanted.solids().get(), run.document().catalogues())
                 : null;
-        RunFiles files = RunFiles.start(run.document(), designs, prepared, wanted, solids);
+        RunFiles files = RunFiles.start(run.document(), designs, run.stands(designs), prepared, wanted, solids);
         if (drawn) {
             Wanted pages = wanted;
             files.with(Beside.start("pages", () -> PagePlans.files(run.document(), designs, prepared, pages)));
         }
-        List<SheetSet> sheets = run.sheets(Surroundings.plain(folder), nowhere);
+        List<SheetSet> sheets = run.sheets(new Surroundings(folder, false, false), nowhere);
         Map<String, byte[]> made = files.all(
                 all, false, sheets, wanted, Cautions.of(all, run.document().catalogues()));
         String json = new String(made.get(RunFiles.DESIGN), StandardCharsets.UTF_8);
