@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -20,7 +21,9 @@ final class CheckCommand implements Command {
                 name(),
                 "Designs and checks, writes nothing. Says first whether it may be cut, and why.",
                 "Examples:%n  ringleaf check harbour-light --set shutter.least-opening=8%n"
-                        + "  ringleaf check my.yaml --details%n" + Syntax.STREAMS);
+                        + "  ringleaf check my.yaml --details%n"
+                        + "  ringleaf check out/harbour-light  (a folder: whether its files are of one run)%n"
+                        + Syntax.STREAMS);
         Syntax.spec(check);
         Syntax.judging(check);
         Syntax.details(check);
@@ -29,6 +32,11 @@ final class CheckCommand implements Command {
 
     @Override
     public int run(ParseResult given, Console console) {
+        String spec = given.matchedPositionalValue(0, "");
+        Path folder = console.surroundings().place(spec, "the spec");
+        if (FolderCheck.isOutput(folder)) {
+            return FolderCheck.run(folder, spec, console);
+        }
         Run run = Run.read(Asked.of(given), console.surroundings(), console.in());
         List<Design> designs = run.design();
         List<Judged> all = run.judge(designs, run.prepare(designs), console.surroundings(), console.err());

@@ -81,7 +81,7 @@ final class CouponRun {
             files.put("coupon" + format.ending(), format.write(drawing, wanted.options()));
         }
         files.put(SHEET, CouponSheet.of(coupon).getBytes(StandardCharsets.UTF_8));
-        target.write(files, List.of());
+        target.write(files, any -> List.of());
         ResultText text = new ResultText();
         text.list(
                 "piece " + coupon.id(),
@@ -177,7 +177,7 @@ final class CouponRun {
             add(OwnEntry.stock(measured), folder, shown, replace, files, written);
         }
         checkReadable(files, coupon);
-        target.write(files, List.of());
+        target.write(files, any -> List.of());
         out.print(CouponText.of(measured, process, stock, written, shown));
         return Exit.FINE;
     }

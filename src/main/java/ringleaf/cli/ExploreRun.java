@@ -91,7 +91,7 @@ final class ExploreRun {
             Map<String, byte[]> files = new LinkedHashMap<>();
             files.put("explore.csv", ExploreCsv.write(result.get()));
             files.put("explore.svg", ExploreChart.write(result.get(), slug));
-            folder.write(files, List.of());
+            folder.write(files, any -> List.of());
             ResultText text = new ResultText();
             text.list("written to " + Shown.cut(shown, 300), List.copyOf(files.keySet()));
             out.print(text);

@@ -2,7 +2,6 @@
 package ringleaf.cli;
 
 import java.io.PrintStream;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -89,8 +88,7 @@ final class MakeCommand implements Command {
         Surroundings surroundings = console.surroundings();
         PrintStream err = console.err();
         String shown = output.orElse("out/" + run.document().slug() + (blades == null ? "" : "-trial"));
-        Path path = surroundings.place(shown, "the folder of --output");
-        OutputFolder folder = new OutputFolder(path, shown);
+        OutputFolder folder = new OutputFolder(surroundings.place(shown, "the folder of --output"), shown);
         folder.check();
         List<Design> designs = blades == null ? run.design() : run.trialPieces(blades);
         List<Preparation> prepared = run.prepare(designs);
@@ -101,14 +99,13 @@ final class MakeCommand implements Command {
         if (!wanted.pages().isEmpty()) {
             drawn.with(Beside.start("pages", () -> PagePlans.files(run.document(), designs, prepared, wanted)));
         }
-        Beside<List<String>> earlier = Beside.start("earlier-run", () -> EarlierRun.files(path));
         List<Judged> all = run.judge(designs, prepared, surroundings, err);
         Told told = new Told(run.document(), all, console);
         boolean held = told.failed() && !anyway;
         List<SheetSet> sheets = held ? List.of() : run.sheets(surroundings, err);
         List<String> cautions = Cautions.of(all, run.document().catalogues());
         Map<String, byte[]> files = drawn.all(all, held, sheets, wanted, cautions);
-        folder.write(files, earlier.result());
+        folder.write(files, EarlierRun::files);
 
         told.briefly();
         ResultText text = new ResultText(Told.unit(run.document()));

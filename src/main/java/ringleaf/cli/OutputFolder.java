@@ -2,36 +2,36 @@
 package ringleaf.cli;
 
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
- * Puts the files of a run into a folder, each whole or not at all.
+ * Puts the files of a run into a folder, all of them or none.
  *
- * <p>Everything is written to a hidden folder inside first and then moved into place file by file, in the order given;
- * whatever goes wrong before the first move leaves the folder as it was. An interrupt waits for moves that have begun
- * and takes the hidden folder away otherwise.
+ * <p>Everything is written to a hidden folder inside first and then moved into place by a {@link Commit}, in the order
+ * given; whatever goes wrong leaves the folder as it was. One run at a time does so ({@link FolderLock}), and first
+ * completes or takes back what a run that was killed left. An interrupt waits for moves that have begun and takes the
+ * hidden folder away otherwise.
  */
 final class OutputFolder {
-    private static final String HIDDEN = ".ringleaf-";
-    /** A run holds its hidden folder for a second at most. */
-    private static final long SWEPT_AFTER_MS = 3_600_000;
+    /** Begins the names of all that is here only while a run writes. */
+    static final String HIDDEN = ".ringleaf-";
 
     private final Path folder;
     private final String shown;
     private final List<Path> created = new ArrayList<>();
     private Path hidden;
-    private boolean interrupted;
+    private FolderLock lock;
+    private volatile boolean interrupted;
 
     /**
      * A folder to write to; it need not exist.
@@ -68,9 +68,9 @@ final class OutputFolder {
      * Writes the files and takes away those of an earlier run that no longer belong.
      *
      * @param files by path within the folder; moved into place in this order
-     * @param stale paths of files that an earlier run wrote; those in {@code files} stay
+     * @param earlier gives the paths of files that an earlier run wrote into the folder; those in {@code files} stay
      */
-    void write(Map<String, byte[]> files, List<String> stale) {
+    void write(Map<String, byte[]> files, Function<Path, List<String>> earlier) {
         Thread hook = new Thread(this::interrupt, "ringleaf-interrupt");
         try {
             Runtime.getRuntime().addShutdownHook(hook);
@@ -79,8 +79,11 @@ final class OutputFolder {
             hook.setName("ringleaf-interrupt-late");
         }
         try {
-            prepare(files);
-            commit(files, stale);
+            open();
+            List<Commit.Step> steps = prepare(files);
+            List<String> stale = new ArrayList<>(earlier.apply(folder));
+            stale.removeAll(files.keySet());
+            commit(steps, stale);
         } finally {
             clear();
             try {
@@ -92,16 +95,26 @@ final class OutputFolder {
         }
     }
 
-    private void prepare(Map<String, byte[]> files) {
-        String at = shown;
+    /** Makes the folder, and is the only run that writes into it from then on. */
+    private void open() {
         try {
             create(folder.toAbsolutePath());
-            sweep();
+            FolderLock taken = FolderLock.take(folder, shown, () -> interrupted);
             synchronized (this) {
+                lock = taken;
                 stopIfInterrupted();
+                settleOthers();
                 hidden = hide();
             }
-            int number = 0;
+        } catch (IOException e) {
+            throw Trouble.writing(shown, e);
+        }
+    }
+
+    private List<Commit.Step> prepare(Map<String, byte[]> files) {
+        List<Commit.Step> steps = new ArrayList<>();
+        String at = shown;
+        try {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 at = shown(file.getKey());
                 Path target = folder.resolve(file.getKey());
@@ -111,39 +124,43 @@ final class OutputFolder {
                     if (Files.isDirectory(target)) {
                         throw new FileSystemException(at, null, "a folder stands where the file should be");
                     }
-                    Path made = hidden.resolve(Integer.toString(number++));
                     if (!holds(target, file.getValue())) {
-                        Files.write(made, file.getValue());
+                        String made = Integer.toString(steps.size());
+                        Files.write(hidden.resolve(made), file.getValue());
+                        boolean isNew = !Files.exists(target, LinkOption.NOFOLLOW_LINKS);
+                        steps.add(new Commit.Step(made, isNew, file.getKey()));
                     }
                 }
             }
         } catch (IOException e) {
             throw Trouble.writing(at, e);
         }
+        return steps;
     }
 
-    private synchronized void commit(Map<String, byte[]> files, List<String> stale) {
+    private synchronized void commit(List<Commit.Step> steps, List<String> stale) {
         stopIfInterrupted();
-        int number = 0;
-        String at = shown;
         try {
-            for (String path : files.keySet()) {
-                at = shown(path);
-                Path made = hidden.resolve(Integer.toString(number++));
-                if (Files.exists(made)) {
-                    move(made, folder.resolve(path));
-                }
-            }
-            created.clear();
             for (String path : stale) {
-                if (!files.containsKey(path)) {
-                    at = shown(path);
-                    remove(path);
+                if (isOwn(path)) {
+                    steps.add(new Commit.Step("", false, path));
                 }
             }
-        } catch (IOException e) {
+            if (!steps.isEmpty()) {
+                new Commit(folder, hidden, steps).run();
+            }
             created.clear();
-            throw Trouble.writing(at, e);
+        } catch (IOException e) {
+            throw Trouble.writing(shown, e);
+        } catch (Commit.Refused e) {
+            if (!e.isTakenBack()) {
+                hidden = null;
+                created.clear();
+            }
+            throw Stop.trouble(Trouble.writing(shown(e.path()), e.reason()).getMessage()
+                    + (e.isTakenBack()
+                            ? "; nothing was changed"
+                            : "; " + shown + " is half as it was and half new until another run into it can end"));
         }
     }
 
@@ -154,41 +171,14 @@ final class OutputFolder {
                 && Arrays.equals(Files.readAllBytes(target), bytes);
     }
 
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException e) {
-            Path beside = to.resolveSibling(HIDDEN + to.getFileName());
-            try {
-                Files.move(from, beside, StandardCopyOption.REPLACE_EXISTING);
-                Files.move(beside, to, StandardCopyOption.ATOMIC_MOVE);
-            } finally {
-                Files.deleteIfExists(beside);
-            }
-        }
-    }
-
-    /** Takes away a file of an earlier run, and its folder when that is empty then; nothing outside this folder. */
-    private void remove(String path) throws IOException {
+    /** Whether a path that an earlier run listed is a file in this folder and nowhere else. */
+    private boolean isOwn(String path) throws IOException {
         Path file = folder.resolve(path);
-        Path parent = file.getParent();
-        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) || !isWithin(parent)) {
-            return;
-        }
-        Files.delete(file);
-        if (!Files.isSameFile(parent, folder) && isEmpty(parent)) {
-            Files.delete(parent);
-        }
+        return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && isWithin(file.getParent());
     }
 
     private boolean isWithin(Path parent) throws IOException {
         return parent.toRealPath().startsWith(folder.toRealPath()) && !Files.isSymbolicLink(parent);
-    }
-
-    private static boolean isEmpty(Path directory) throws IOException {
-        try (DirectoryStream<Path> entries = Files.newDirectoryStream(directory)) {
-            return !entries.iterator().hasNext();
-        }
     }
 
     private synchronized void create(Path directory) throws IOException {
@@ -217,15 +207,12 @@ final class OutputFolder {
         }
     }
 
-    /** Takes away the hidden folders of runs that were killed before they could; living ones are younger. */
-    private void sweep() throws IOException {
-        try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
+    /** Brings to an end what runs that were killed have left; none of them lives, as this one holds the lock. */
+    private void settleOthers() throws IOException {
+        try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder, HIDDEN + "*")) {
             for (Path path : entries) {
-                if (path.getFileName().toString().startsWith(HIDDEN)
-                        && Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)
-                        && System.currentTimeMillis()
-                                        - Files.getLastModifiedTime(path).toMillis()
-                                > SWEPT_AFTER_MS) {
+                if (Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)) {
+                    Commit.settle(folder, path);
                     delete(path);
                 }
             }
@@ -248,6 +235,10 @@ final class OutputFolder {
         if (hidden != null) {
             delete(hidden);
             hidden = null;
+        }
+        if (lock != null) {
+            lock.close();
+            lock = null;
         }
         for (int i = created.size() - 1; i >= 0; i--) {
             deleteOne(created.get(i));

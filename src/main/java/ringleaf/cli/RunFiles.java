@@ -187,12 +187,7 @@ final class RunFiles {
                         reports,
                         cautions,
                         Optional.empty()));
-        byte[] json = DesignJson.write(
-                Version.text(),
-                document.title(),
-                reports,
-                cautions,
-                files.files().keySet());
+        byte[] json = DesignJson.write(Version.text(), document.title(), reports, cautions, files.files());
         files.add(DESIGN, json);
         return files.files();
     }

@@ -97,7 +97,7 @@ final class ServoTableRun {
             files.put(path + ".csv", ServoCsv.write(each.table));
             files.put(path + ".h", ServoHeader.write(Version.text(), title, each.name, each.table, each.fitted));
         }
-        folder.write(files, List.of());
+        folder.write(files, any -> List.of());
         for (Driven each : tables) {
             say(each);
         }

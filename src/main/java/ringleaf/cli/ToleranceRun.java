@@ -67,7 +67,7 @@ final class ToleranceRun {
             holds &= mechanism(run, i, count, start, files);
         }
         if (folder != null && !files.isEmpty()) {
-            folder.write(files, List.of());
+            folder.write(files, any -> List.of());
             out.print("in " + output.get() + ": " + String.join(", ", files.keySet()) + "\n");
         }
         return holds ? Exit.FINE : Exit.FAILED;

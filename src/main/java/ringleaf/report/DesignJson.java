@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.report;
 
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.Collection;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import ringleaf.draw.PlainText;
@@ -36,14 +39,14 @@ public final class DesignJson {
      * @param version of ringleaf
      * @param title of the spec
      * @param cautions a line each
-     * @param files all other files of the run, relative to the output folder
+     * @param files all other files of the run by their paths within the output folder
      */
     public static byte[] write(
             String version,
             String title,
             List<MechanismReport> mechanisms,
             List<String> cautions,
-            Collection<String> files) {
+            Map<String, byte[]> files) {
         JsonText json = new JsonText();
         new DesignJson(json).all(version, title, mechanisms, cautions, files);
         return json.toBytes();
@@ -54,7 +57,7 @@ public final class DesignJson {
             String title,
             List<MechanismReport> mechanisms,
             List<String> cautions,
-            Collection<String> files) {
+            Map<String, byte[]> files) {
         json.beginObject();
         text("ringleaf", version);
         text("title", title);
@@ -67,8 +70,30 @@ public final class DesignJson {
         }
         json.endObject();
         lines("cautions", cautions);
-        lines("files", files);
+        lines("files", files.keySet());
+        digests(files);
         json.endObject();
+    }
+
+    /** What tells whether the files beside this one are those of the same run. */
+    private void digests(Map<String, byte[]> files) {
+        if (files.isEmpty()) {
+            return;
+        }
+        json.name("digests").beginObject();
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            text(file.getKey(), digest(file.getValue()));
+        }
+        json.endObject();
+    }
+
+    /** SHA-256 of a file's bytes as hexadecimal digits, the digest that is listed for it. */
+    public static String digest(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
     }
 
     private void mechanism(MechanismReport report) {

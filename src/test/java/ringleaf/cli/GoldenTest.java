@@ -64,7 +64,7 @@ class GoldenTest {
             same(
                     path,
                     golden.resolve("expected").resolve(path),
-                    new String(result.files.get(path), StandardCharsets.UTF_8));
+                    withoutDigests(new String(result.files.get(path), StandardCharsets.UTF_8)));
         }
     }
 
@@ -156,9 +156,15 @@ class GoldenTest {
             if (content == null) {
                 Files.delete(golden.resolve("expected").resolve(path));
             } else {
-                Files.write(golden.resolve("expected").resolve(path), content);
+                String text = withoutDigests(new String(content, StandardCharsets.UTF_8));
+                Files.writeString(golden.resolve("expected").resolve(path), text);
             }
         }
+    }
+
+    /** Digests change with the last bit of any number in any file; that they are true is looked at elsewhere. */
+    private static String withoutDigests(String text) {
+        return text.replaceAll("\"[0-9a-f]{64}\"", "\"digest\"");
     }
 
     private static void same(String what, Path golden, String actual) throws IOException {

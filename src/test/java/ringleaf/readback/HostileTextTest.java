@@ -102,7 +102,7 @@ class HostileTextTest {
                     PartFiles.add(design, new PartFiles.Wanted(Formats.outlines(), Map.of()), files);
             assertThat(files.files().keySet()).allMatch(p -> p.matches("parts/[a-z0-9-]+\\.(svg|dxf)"));
             byte[] json = DesignJson.write(
-                    "1", text, List.of(new MechanismReport(design, List.of(), paths)), List.of(), List.of());
+                    "1", text, List.of(new MechanismReport(design, List.of(), paths)), List.of(), Map.of());
             JsonNode node = new ObjectMapper().readTree(json);
             assertThat(node.get("mechanisms").size()).isEqualTo(1);
             String csv = new String(PartsCsv.write(List.of(design)), StandardCharsets.UTF_8);

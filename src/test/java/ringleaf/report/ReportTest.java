@@ -82,7 +82,7 @@ class ReportTest {
                         List.of(GOOD, BAD),
                         Map.of("drive-ring", List.of("parts/shutter-drive-ring.svg")))),
                 List.of(),
-                List.of());
+                Map.of());
     }
 
     @Test

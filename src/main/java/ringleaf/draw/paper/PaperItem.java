@@ -54,10 +54,17 @@ public record PaperItem(String name, String detail, Part part) {
         return box;
     }
 
-    /** Draws outlines, crosses at the centres of holes, and marks. */
-    void draw(Pen pen, Placement placement) {
+    /**
+     * Draws outlines, crosses at the centres of holes, and marks.
+     *
+     * @param seen of the page; a contour that lies wholly beside it is left out
+     */
+    void draw(Pen pen, Placement placement, Box seen) {
         for (Contour contour : contours()) {
             Contour placed = contour.placed(placement);
+            if (!placed.box().meets(seen)) {
+                continue;
+            }
             pen.contour(Pen.OUTLINE, placed);
             if (placed.isCircle() && placed.segments().get(0) instanceof Arc arc && arc.radius() > CROSSED) {
                 cross(pen, arc.centre(), Math.max(LEAST_ARM, arc.radius() < 6 ? arc.radius() + 1 : 3));

@@ -36,10 +36,10 @@ public final class PaperPages {
         }
 
         /** Draws it with its lower left corner there. */
-        void draw(Pen pen, Point corner) {
+        void draw(Pen pen, Point corner, Box sheet) {
             double shift = (width - box.width()) / 2;
             Point to = corner.plus(new Point(shift, LABEL));
-            item.draw(pen, new Placement(turn, to.minus(new Point(box.minX(), box.minY()))));
+            item.draw(pen, new Placement(turn, to.minus(new Point(box.minX(), box.minY()))), sheet);
             label(pen, item.name(), NAME, corner.plus(new Point(0, LABEL - 2 - NAME)));
             label(pen, item.detail(), DETAIL, corner.plus(new Point(0, 1)));
         }
@@ -128,7 +128,7 @@ public final class PaperPages {
     }
 
     private void put(Cell cell, Row row) {
-        cell.draw(pens.get(row.page), new Point(row.x, row.top - cell.height()));
+        cell.draw(pens.get(row.page), new Point(row.x, row.top - cell.height()), sheet);
         row.x += cell.width() + GAP;
     }
 

@@ -26,6 +26,9 @@ final class Tiling {
     private static final double MAP = 26;
     private static final double TEXT = 2.5;
     private static final double SMALL = 1.8;
+    /** A label on the map that is lower cannot be read, mm. */
+    private static final double LEAST_LABEL = 0.8;
+
     private static final double CROSS = 4;
     private static final double DASH = 3;
     /** Longest piece by which it is judged whether a tile shows anything, mm. */
@@ -148,8 +151,8 @@ final class Tiling {
         Box tile = tile(column, row);
         Point shift = new Point(window.minX() - tile.minX(), window.minY() - tile.minY());
         Pen part = new Pen();
-        item.draw(part, new Placement(turn, shift));
-        joints(part, shift);
+        item.draw(part, new Placement(turn, shift), window);
+        joints(part, column, row, shift);
         Pen pen = new Pen();
         PaperFrame.draw(pen, sheet, title, number, count);
         head(pen, column, row);
@@ -162,36 +165,32 @@ final class Tiling {
                         new Page.Content(pen.drawing(title), Optional.empty())));
     }
 
-    /** Dashed lines in the middle of the strips that tiles share, and crosses along them. */
-    private void joints(Pen pen, Point shift) {
-        for (int column = 1; column < columns; column++) {
-            double x = whole.minX() + column * stepX() + OVERLAP / 2 + shift.x();
-            dashes(pen, new Point(x, whole.minY() + shift.y()), new Point(x, whole.maxY() + shift.y()));
-            for (int row = 0; row < rows; row++) {
-                Box tile = tile(column, row);
-                crosses(pen, new Point(x, tile.minY() + shift.y()), new Point(x, tile.maxY() + shift.y()));
-            }
+    /**
+     * Dashed lines in the middle of the strips that a tile shares, and crosses along them; those of other tiles lie
+     * outside its window. All in the turned part's coordinates, moved to the page.
+     */
+    private void joints(Pen pen, int column, int row, Point shift) {
+        Box tile = tile(column, row);
+        for (int joint = Math.max(1, column); joint <= Math.min(columns - 1, column + 1); joint++) {
+            double x = whole.minX() + joint * stepX() + OVERLAP / 2;
+            line(pen, new Point(x, whole.minY()), new Point(0, 1), tile.minY(), tile.maxY(), shift);
         }
-        for (int row = 1; row < rows; row++) {
-            double y = whole.maxY() - row * stepY() - OVERLAP / 2 + shift.y();
-            dashes(pen, new Point(whole.minX() + shift.x(), y), new Point(whole.maxX() + shift.x(), y));
-            for (int column = 0; column < columns; column++) {
-                Box tile = tile(column, row);
-                crosses(pen, new Point(tile.minX() + shift.x(), y), new Point(tile.maxX() + shift.x(), y));
-            }
+        for (int joint = Math.max(1, row); joint <= Math.min(rows - 1, row + 1); joint++) {
+            double y = whole.maxY() - joint * stepY() - OVERLAP / 2;
+            line(pen, new Point(whole.minX(), y), new Point(1, 0), tile.minX(), tile.maxX(), shift);
         }
     }
 
-    private static void crosses(Pen pen, Point from, Point to) {
+    /** The dashes of one line, counted from its start so that neighbours show the same, from one place to another. */
+    private static void line(Pen pen, Point start, Point along, double from, double to, Point shift) {
+        double origin = start.dot(along);
+        for (double at = Math.floor((from - origin) / (2 * DASH)) * 2 * DASH; at < to - origin; at += 2 * DASH) {
+            Point dash = start.plus(along.times(at)).plus(shift);
+            pen.line(Pen.THIN, dash, dash.plus(along.times(DASH)));
+        }
         for (double share : new double[] {0.2, 0.5, 0.8}) {
-            PaperItem.cross(pen, from.towards(to, share), CROSS);
-        }
-    }
-
-    private static void dashes(Pen pen, Point from, Point to) {
-        double length = from.distance(to);
-        for (double at = 0; at < length; at += 2 * DASH) {
-            pen.line(Pen.THIN, from.towards(to, at / length), from.towards(to, Math.min(1, (at + DASH) / length)));
+            double at = from + share * (to - from) - origin;
+            PaperItem.cross(pen, start.plus(along.times(at)).plus(shift), CROSS);
         }
     }
 
@@ -232,7 +231,9 @@ final class Tiling {
                 pen.box(own ? Pen.OUTLINE : Pen.THIN, own ? small.grown(-0.4) : small);
                 String label = label(c, r);
                 double height = Math.min(SMALL, small.height() * 0.5);
-                if (shown[r * columns + c] && Lettering.width(label, height) < small.width() - 1) {
+                if (shown[r * columns + c]
+                        && height >= LEAST_LABEL
+                        && Lettering.width(label, height) < small.width() - 1) {
                     double half = Lettering.width(label, height) / 2;
                     pen.text(label, small.centre().minus(new Point(half, height / 2)), height);
                 }

@@ -120,7 +120,9 @@ final class ApertureAssembly {
      */
     private Region opening(double b, double shrink) {
         Band whole = design.band();
-        Band band = new Band(whole.pivotRadius(), whole.width() - 2 * shrink, whole.span(), whole.blades());
+        // A blade that is shrunk to nothing ends as its own centre line.
+        double width = Math.max(whole.width() - 2 * shrink, 1e-9);
+        Band band = new Band(whole.pivotRadius(), width, whole.span(), whole.blades());
         double corner = band.cornerRadius(b);
         if (!(corner > 1e-6)) {
             return Region.disc(Point.ORIGIN, 1e-6);

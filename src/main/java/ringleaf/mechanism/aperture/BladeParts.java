@@ -85,7 +85,9 @@ final class BladeParts {
         String note;
         if (spec.pinStyle() == PinStyle.ONE_GLUED) {
             double depth = design.stack().pivotPinDepth();
-            layers.add(Layer.of(Region.disc(design.pivot(), spec.pinDiameter() / 2), floor - depth, floor));
+            if (depth > 0) {
+                layers.add(Layer.of(Region.disc(design.pivot(), spec.pinDiameter() / 2), floor - depth, floor));
+            }
             note = "print upside down so that the pivot pin stands up; set the drive pin into its hole";
         } else if (spec.pinStyle() == PinStyle.BASE_POSTS) {
             note = "turns on a post of the base; set the drive pin flush on the lower face";

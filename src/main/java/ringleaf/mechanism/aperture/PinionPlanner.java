@@ -4,6 +4,7 @@ package ringleaf.mechanism.aperture;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.curve.Roots;
+import ringleaf.geom.Angles;
 import ringleaf.mechanism.RoomLaw;
 import ringleaf.mechanism.TipRoom;
 import ringleaf.tooth.BasicRack;
@@ -98,12 +99,21 @@ final class PinionPlanner {
                 at,
                 travel,
                 pair,
-                Math.min(spaces, sector.teeth() - 1),
+                Math.min(spaces, mostSpaces(sector, turned)),
                 spec.clearances().pinion(),
                 spec.screw().hole() / 2 + Rim.housingWeb(spec),
                 List.of(),
                 wanted.stepUp() ? Optional.of(stepUp(at, pair, turned)) : Optional.empty(),
                 wanted.servo());
+    }
+
+    /**
+     * Tooth spaces that leave room on the rim for the stop's notch and the scallop beside it; the check of the teeth
+     * at the stops tells where these are too few.
+     */
+    private static int mostSpaces(ToothForm sector, double turned) {
+        double cuts = turned + StopNotch.tab(sector.tipRadius()) + 2 * RingPart.besideNotch(sector.tipRadius());
+        return Math.max(1, (int) Math.floor((Angles.TURN - cuts) / sector.pitchAngle()) - 1);
     }
 
     /**

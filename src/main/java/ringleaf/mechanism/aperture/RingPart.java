@@ -20,6 +20,9 @@ final class RingPart {
     /** Radius of the scallop in the rim that shows which way up the ring belongs, mm. */
     private static final double ALIGNMENT = 0.6;
 
+    /** Place of its middle between the sector's end and the notch. */
+    private static final double ALIGNMENT_SHARE = 0.4;
+
     private final ApertureDesign design;
     private final ApertureSpec spec;
     private final Rim rim;
@@ -98,7 +101,12 @@ final class RingPart {
                 plan.sectorCentre() + (plan.spaces() + 1) * plan.sector().pitchAngle() / 2;
         double notch = StopNotch.from(design);
         double gap = notch - sectorEnd;
-        return sectorEnd + 0.4 * gap;
+        return sectorEnd + ALIGNMENT_SHARE * gap;
+    }
+
+    /** Angle that a rim of this radius (mm) needs between teeth and notch, so that the scallop meets neither. */
+    static double besideNotch(double radius) {
+        return 2 * Math.asin(Math.min(1, ALIGNMENT / (2 * radius))) / ALIGNMENT_SHARE;
     }
 
     /** Outlines of sector and pinion; null for a ring turned by hand. */

@@ -69,7 +69,7 @@ record Stack(
         // A post stands in its bore by itself, whatever its blade does.
         double pinDepth = spec.pinStyle() == PinStyle.BASE_POSTS ? hold : rise + hold;
         if (throughBores) {
-            pinDepth = Math.min(pinDepth, base - pinEnd);
+            pinDepth = Math.max(0, Math.min(pinDepth, base - pinEnd));
         } else {
             base = Math.max(base, pinDepth + pinEnd + BORE_FLOOR);
             boreFloor = base - pinDepth - pinEnd;
@@ -96,7 +96,8 @@ record Stack(
             wall = wallSheets * sheet + shims * spec.thickness();
         }
         double retainerBottom = ringBottom + wall;
-        double pinHeight = retainerBottom - spec.clearances().driveEnd() - ringBottom;
+        // Where the room at its end takes all there is, a pin ends with its blade, and the check of its hold tells.
+        double pinHeight = Math.max(0, retainerBottom - spec.clearances().driveEnd() - ringBottom);
         return new Stack(
                 layers,
                 coverBottom,

@@ -11,7 +11,12 @@ final class StopNotch {
     }
 
     static double tabHalfAngle(Rim rim) {
-        return SpacerParts.TAB_WIDTH / 2 / rim.wall();
+        return tab(rim.wall()) / 2;
+    }
+
+    /** Angle that the tab takes on a wall of this radius, mm. */
+    static double tab(double wall) {
+        return SpacerParts.TAB_WIDTH / wall;
     }
 
     /** First direction of the notch in the ring's own frame. */

@@ -78,7 +78,8 @@ public final class Catalogues {
 
     public synchronized Catalogue<Bearing> bearings() {
         if (bearings == null) {
-            bearings = new Catalogue<>("bearings", "bearing", Bearing.FIELDS, Bearing::of, own, problems);
+            bearings =
+                    new Catalogue<>("bearings", "bearing", Bearing.FIELDS, e -> Bearing.of(e, problems), own, problems);
         }
         return bearings;
     }
@@ -156,12 +157,12 @@ public final class Catalogues {
         return Optional.ofNullable(servo(new Entry("own", named.own().orElseThrow(), Map.of())));
     }
 
-    /** A servo, or null when the class that stands in for what it leaves open was spoilt by a user's own file. */
+    /** A servo, or null when its sizes contradict one another, or those of the class that stands in for what it leaves open. */
     private Servo servo(Entry entry) {
         if (entry.name().equals(Servo.STAND_IN)) {
-            return Servo.of(entry, null);
+            return Servo.of(entry, null, problems);
         }
         Optional<Servo> standIn = servos().get(Servo.STAND_IN);
-        return standIn.isEmpty() ? null : Servo.of(entry, standIn.get());
+        return standIn.isEmpty() ? null : Servo.of(entry, standIn.get(), problems);
     }
 }

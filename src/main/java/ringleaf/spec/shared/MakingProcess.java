@@ -49,6 +49,9 @@ public record MakingProcess(
     private static final String NO_LESS = "less than nothing cannot be taken away";
     private static final String COARSE = "a process this coarse makes no mechanism";
 
+    /** Finer than any machine meant here makes, mm. */
+    private static final double LEAST_LEFT = 0.005;
+
     static final Field<String> SUMMARY = Field.text("summary", 200).help("what it is, in a line");
     static final Field<String> MAKES = Field.choice("makes")
             .help("what it works on")
@@ -57,15 +60,17 @@ public record MakingProcess(
             .required();
     static final Field<Double> KERF =
             length("kerf", "width that is burnt or cut away", 2).required();
-    static final Field<Double> LEAST_WEB =
-            length("least-web", "narrowest web", 20).required();
+    static final Field<Double> LEAST_WEB = length("least-web", "narrowest web", 20)
+            .atLeast(LEAST_LEFT, "a web of nothing holds nothing")
+            .required();
     static final Field<Double> WEB_PER_THICKNESS = Field.number("web-per-thickness")
             .help("narrowest web as a multiple of the thickness")
             .atLeast(0, NO_LESS)
             .atMost(10, COARSE)
             .byDefault("0");
-    static final Field<Double> LEAST_HOLE =
-            length("least-hole", "smallest hole", 20).required();
+    static final Field<Double> LEAST_HOLE = length("least-hole", "smallest hole", 20)
+            .atLeast(LEAST_LEFT, "a hole of nothing is none")
+            .required();
     static final Field<Double> HOLE_PER_THICKNESS = Field.number("hole-per-thickness")
             .help("smallest hole as a multiple of the thickness")
             .atLeast(0, NO_LESS)

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.spec.shared;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.FieldSet;
 import ringleaf.spec.field.Values;
 import ringleaf.spec.text.Decimal;
+import ringleaf.spec.text.Problems;
 
 /**
  * A servo: how far and how hard it turns, and the room it takes; mm, rad, N mm. Its axis is the output's, its upper
@@ -70,22 +72,23 @@ public record Servo(
             .atLeast(1, "less does not turn its own gears")
             .atMost(100_000, "more breaks any part made here")
             .example("1.8kgcm");
-    static final Field<Double> BODY_LENGTH = size("body-length", "length of the body along the ears");
-    static final Field<Double> BODY_WIDTH = size("body-width", "width of the body");
-    static final Field<Double> CASE_HEIGHT = size("case-height", "top of the body above the ears' upper face");
-    static final Field<Double> BODY_BELOW = size("body-below", "bottom of the body below the ears' upper face");
-    static final Field<Double> EAR_LENGTH = size("ear-length", "length over both ears");
-    static final Field<Double> EAR_THICKNESS = size("ear-thickness", "thickness of the ears");
-    static final Field<Double> HOLES_ALONG = size("holes-along", "spacing of the holes along the body");
+    static final Field<Double> BODY_LENGTH = size(2, "body-length", "length of the body along the ears");
+    static final Field<Double> BODY_WIDTH = size(2, "body-width", "width of the body");
+    static final Field<Double> CASE_HEIGHT = size(0, "case-height", "top of the body above the ears' upper face");
+    static final Field<Double> BODY_BELOW = size(1, "body-below", "bottom of the body below the ears' upper face");
+    static final Field<Double> EAR_LENGTH = size(3, "ear-length", "length over both ears");
+    static final Field<Double> EAR_THICKNESS = size(0.2, "ear-thickness", "thickness of the ears");
+    static final Field<Double> HOLES_ALONG = size(3, "holes-along", "spacing of the holes along the body");
     static final Field<Double> HOLES_ACROSS =
-            size("holes-across", "spacing of the holes across the body, 0 for one hole in each ear");
-    static final Field<Double> HOLE_DIAMETER = size("hole-diameter", "holes in the ears");
-    static final Field<Double> AXIS_OFFSET = size("axis-offset", "axis from the nearer end of the body");
-    static final Field<Double> HORN_HEIGHT = size("horn-height", "upper face of the horn above the ears' upper face");
-    static final Field<Double> HORN_DIAMETER = size("horn-diameter", "diameter of a round horn");
-    static final Field<Double> HORN_SCREW_CIRCLE = size("horn-screw-circle", "circle of the horn's screws");
-    static final Field<Double> HORN_SCREW_HOLE = size("horn-screw-hole", "hole for a screw in the horn");
-    static final Field<Double> SPLINE_DIAMETER = size("spline-diameter", "diameter over the spline's teeth");
+            size(0, "holes-across", "spacing of the holes across the body, 0 for one hole in each ear");
+    static final Field<Double> HOLE_DIAMETER = size(0.5, "hole-diameter", "holes in the ears");
+    static final Field<Double> AXIS_OFFSET = size(0.5, "axis-offset", "axis from the nearer end of the body");
+    static final Field<Double> HORN_HEIGHT =
+            size(0, "horn-height", "upper face of the horn above the ears' upper face");
+    static final Field<Double> HORN_DIAMETER = size(2, "horn-diameter", "diameter of a round horn");
+    static final Field<Double> HORN_SCREW_CIRCLE = size(1, "horn-screw-circle", "circle of the horn's screws");
+    static final Field<Double> HORN_SCREW_HOLE = size(0.3, "horn-screw-hole", "hole for a screw in the horn");
+    static final Field<Double> SPLINE_DIAMETER = size(1, "spline-diameter", "diameter over the spline's teeth");
     static final Field<Double> PULSE_FROM =
             pulse("pulse-from", "pulse width at the end of the travel where the drive starts, microseconds");
     static final Field<Double> PULSE_TO = pulse(
@@ -116,15 +119,24 @@ public record Servo(
             PULSE_TO,
             CAUTIONS);
 
-    /** What to buy, for people. */
+    /** What to buy, for people; with what was not said of it and is taken from the class that stands in. */
     public String words() {
-        return name + ", travel " + Decimal.of(Math.toDegrees(travel), 3) + "°";
+        List<String> open = new ArrayList<>();
+        for (Field<?> field : FIELDS.fields()) {
+            if (field != CAUTIONS && !entry.values().isGiven(field)) {
+                open.add(field.name());
+            }
+        }
+        String travels = name + ", travel " + Decimal.of(Math.toDegrees(travel), 3) + "°";
+        return open.isEmpty()
+                ? travels
+                : travels + "; not measured, but as the class " + STAND_IN + ": " + String.join(", ", open);
     }
 
-    private static Field<Double> size(String name, String help) {
+    private static Field<Double> size(double least, String name, String help) {
         return Field.length(name)
                 .help(help)
-                .atLeast(0, "a size is not negative")
+                .atLeast(least, least == 0 ? "a size is not negative" : "no servo has less")
                 .atMost(500, "a servo this large is not for a model")
                 .byDefaultWords("as the class " + STAND_IN);
     }
@@ -137,8 +149,16 @@ public record Servo(
                 .byDefaultWords("as the class " + STAND_IN);
     }
 
-    /** A servo whose every value is in the entry, or in the one that stands in for it. */
-    static Servo of(Entry entry, Servo standIn) {
+    /**
+     * A servo whose every value is in the entry, or in the one that stands in for it; null, after it was reported, when
+     * its sizes contradict one another.
+     */
+    static Servo of(Entry entry, Servo standIn, Problems problems) {
+        Servo servo = made(entry, standIn);
+        return new ServoSizes(servo, problems).areSound() ? servo : null;
+    }
+
+    private static Servo made(Entry entry, Servo standIn) {
         Values values = entry.values();
         return new Servo(
                 entry.name(),

@@ -76,7 +76,11 @@ class OwnValuesTest {
             double more = 1.002 * Double.parseDouble(value.group(2));
             String larger = value.group(1).endsWith("teeth")
                     ? String.valueOf((int) more + 1)
-                    : String.format(Locale.ROOT, "%.6f%s", more == 0 ? 0.01 : more, value.group(3));
+                    : String.format(
+                            Locale.ROOT,
+                            "%.6f%s",
+                            more > 0 ? more : value.group(1).equals("holes-across") ? 4 : 0.01,
+                            value.group(3));
             String own = key + ": {\"" + name + "\": {" + value.group(1) + ": " + larger + "}}";
             Problems problems = new Problems();
             Object made = read.apply(with(file, own, problems));
