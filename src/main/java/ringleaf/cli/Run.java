@@ -5,7 +5,9 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import ringleaf.explore.Change;
@@ -20,6 +22,7 @@ import ringleaf.kinds.Kinds;
 import ringleaf.kinds.SetupReader;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Request;
+import ringleaf.part.Assembly;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.Setup;
@@ -54,6 +57,8 @@ final class Run {
     private final SpecDocument document;
     private final List<Kind.Planned> planned;
     private final Supplier<Variants> variants;
+    /** What the outlines of designs say, as far as they were judged before all are. */
+    private final Map<Assembly, List<Finding>> onOutlines = new IdentityHashMap<>();
     /** What is to be laid on sheets; null before it was prepared, and where nothing is asked. */
     private Sheets sheets;
     /** Where the designs stand; empty before they were made, and of trial pieces. */
@@ -153,7 +158,7 @@ final class Run {
         List<Design> all = new ArrayList<>();
         for (int i = 0; i < planned.size(); i++) {
             Design design = counted(headed(planned.get(i).design(asked.states())));
-            all.add(failed(design) ? settled(i).orElse(design) : design);
+            all.add(holds(design) ? design : settled(i).orElse(design));
         }
         Problems problems = new Problems();
         setup = new SetupReader(kinds, document.mechanisms(), problems).setup(all);
@@ -175,6 +180,19 @@ final class Run {
 
     private static boolean failed(Design design) {
         return new Judged(design, design.findings()).failed();
+    }
+
+    /** Whether nothing fails, calculated or on the outlines; what these say is kept for the verdict. */
+    private boolean holds(Design design) {
+        if (failed(design)) {
+            return false;
+        }
+        if (kinds.named(design.kind()).decisions().isEmpty()) {
+            return true;
+        }
+        List<Finding> found = Judge.judge(design.assembly(), Options.DEFAULT).findings();
+        onOutlines.put(design.assembly(), found);
+        return !new Judged(design, found).failed();
     }
 
     /** The design of a mechanism whose first guesses do not work, with what the spec leaves open decided otherwise. */
@@ -286,7 +304,9 @@ final class Run {
             List<Finding> findings = new ArrayList<>(design.findings());
             try (Counter counter = Counter.of(design.name(), asked.thorough() && surroundings.errIsTerminal(), err)) {
                 Options options = new Options(asked.thorough(), Options.DEFAULT.tolerance(), counter);
-                findings.addAll(Judge.judge(design.assembly(), options).findings());
+                List<Finding> known = asked.thorough() ? null : onOutlines.get(design.assembly());
+                findings.addAll(
+                        known == null ? Judge.judge(design.assembly(), options).findings() : known);
             }
             findings.addAll(apart.get(i));
             if (!prepared.isEmpty()) {

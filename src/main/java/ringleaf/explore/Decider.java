@@ -40,6 +40,8 @@ public final class Decider {
     private static final int DEEPEST = 4;
     /** Sets that work which are held against the outlines before the search gives up on them. */
     private static final int PROVED = 8;
+    /** Likewise where nothing but the outlines tells one from the other. */
+    private static final int PROVED_ALONE = 24;
 
     private final Variants variants;
     private final String mechanism;
@@ -91,7 +93,7 @@ public final class Decider {
         }
     }
 
-    /** The decisions that make the mechanism work; empty where it works as it is, or where none were found. */
+    /** The decisions that make the mechanism work; empty where none were found. Not asked of what works as it is. */
     public List<Taken> taken() {
         Attempts attempts = attempts();
         Attempts.Attempt now = attempts.with();
@@ -99,13 +101,23 @@ public final class Decider {
             return List.of();
         }
         List<List<Step>> open = open(attempts, now);
+        if (now.works()) {
+            return onTheOutlines(open, attempts);
+        }
+        List<List<Step>> helping = helping(open, new Node(List.of(), now));
         List<Node> followed = List.of(new Node(List.of(), now));
         Set<Set<Attempts.Setting>> seen = new HashSet<>();
         List<Node> working = new ArrayList<>();
         int proved = 0;
         double nearest = now.miss();
         for (int depth = 1; depth <= DEEPEST && !followed.isEmpty(); depth++) {
-            List<Node> next = expanded(followed, depth == 1 ? helping(open, now) : open, seen);
+            List<Node> next = new ArrayList<>();
+            for (Node node : followed) {
+                // What breaks by a decision may be mended by fields that made no difference before.
+                boolean same =
+                        now.misses().keySet().containsAll(node.attempt.misses().keySet());
+                next.addAll(expanded(node, same ? helping : helping(open, node), seen));
+            }
             next.stream().filter(node -> node.attempt.works()).forEach(working::add);
             working.sort(Comparator.comparingInt(Node::cost));
             // A set with one value more may depart less; beyond that it cannot.
@@ -136,6 +148,26 @@ public final class Decider {
         return List.of();
     }
 
+    /**
+     * A single value with which the outlines hold as well, where all that is calculated holds and they do not; the one that
+     * departs least, in the kind's order.
+     */
+    private List<Taken> onTheOutlines(List<List<Step>> open, Attempts attempts) {
+        List<Step> singles = new ArrayList<>();
+        open.forEach(singles::addAll);
+        singles.sort(Comparator.comparingInt(Step::rank));
+        int proved = 0;
+        for (Step step : singles) {
+            if (proved < PROVED_ALONE && attempts.with(step.setting).works()) {
+                proved++;
+                if (attempts.holds(states, step.setting)) {
+                    return told(new Node(List.of(step), attempts.with(step.setting)), attempts);
+                }
+            }
+        }
+        return List.of();
+    }
+
     /** The least that a set of so many values can cost. */
     private static int least(int values) {
         return FIELD * values;
@@ -149,7 +181,7 @@ public final class Decider {
      * The fields that by themselves make a difference to what fails: a number whose least and greatest values leave it as
      * it is does so in between as well. Fields keep their numbers.
      */
-    private List<List<Step>> helping(List<List<Step>> open, Attempts.Attempt now) {
+    private List<List<Step>> helping(List<List<Step>> open, Node from) {
         List<List<Step>> probes = new ArrayList<>();
         for (List<Step> steps : open) {
             boolean numbers =
@@ -162,9 +194,11 @@ public final class Decider {
                             : steps);
         }
         boolean[] helps = new boolean[open.size()];
-        for (Node node : expanded(List.of(new Node(List.of(), now)), probes, new HashSet<>())) {
-            boolean same = node.attempt.valid() && node.attempt.misses().equals(now.misses());
-            helps[node.steps.get(0).field] |= !same;
+        for (Node node : expanded(from, probes, new HashSet<>())) {
+            boolean same = node.attempt.valid() && node.attempt.misses().equals(from.attempt.misses());
+            for (Step step : node.steps) {
+                helps[step.field] |= !same;
+            }
         }
         List<List<Step>> helping = new ArrayList<>();
         for (int f = 0; f < open.size(); f++) {
@@ -173,18 +207,16 @@ public final class Decider {
         return helping;
     }
 
-    /** Every set with one value more than those that are followed, in a stable order. */
-    private List<Node> expanded(List<Node> followed, List<List<Step>> open, Set<Set<Attempts.Setting>> seen) {
+    /** Every set with one value more than one that is followed, in a stable order. */
+    private List<Node> expanded(Node node, List<List<Step>> open, Set<Set<Attempts.Setting>> seen) {
         List<List<Step>> sets = new ArrayList<>();
-        for (Node node : followed) {
-            for (int f = 0; f < open.size(); f++) {
-                for (Step step : node.has(f) ? List.<Step>of() : open.get(f)) {
-                    List<Step> steps = new ArrayList<>(node.steps);
-                    steps.add(step);
-                    steps.sort(Comparator.comparingInt(Step::field));
-                    if (seen.add(Set.copyOf(steps.stream().map(Step::setting).toList()))) {
-                        sets.add(steps);
-                    }
+        for (int f = 0; f < open.size(); f++) {
+            for (Step step : node.has(f) ? List.<Step>of() : open.get(f)) {
+                List<Step> steps = new ArrayList<>(node.steps);
+                steps.add(step);
+                steps.sort(Comparator.comparingInt(Step::field));
+                if (seen.add(Set.copyOf(steps.stream().map(Step::setting).toList()))) {
+                    sets.add(steps);
                 }
             }
         }

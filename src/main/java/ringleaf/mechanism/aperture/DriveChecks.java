@@ -3,6 +3,7 @@ package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.geom.Point;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Place;
 import ringleaf.part.Words;
@@ -63,6 +64,9 @@ final class DriveChecks {
                 .atLeast(mount.standoff(), 0, "mm")
                 .inWords("way from the base's back to the " + (mount.hasPlate() ? "servo plate" : "servo's ears")
                         + ", which standoffs or packing fill; below 0 the servo would stand in the base"));
+        if (mount.horn() && !mount.hasPlate() && plan.stepUp().isEmpty()) {
+            found.add(earsBesideHorn(mount));
+        }
         found.add(
                 Finding.of("clearance")
                         .about("pinion", "base-plate")
@@ -90,6 +94,21 @@ final class DriveChecks {
                 .about(both)
                 .room(pair.backlash(), taken, "mm")
                 .inWords("play of the teeth" + (taken > 0 ? ", against what the ring's radial play takes up" : ""));
+    }
+
+    /** What is left of the base between the hole in which a horn turns and the screws of ears that sit on the base. */
+    private Finding earsBesideHorn(ServoMount mount) {
+        double apart = Double.POSITIVE_INFINITY;
+        for (Point ear : plan.servoOutline().earHoles()) {
+            apart = Math.min(apart, ear.minus(plan.centre()).norm());
+        }
+        double web = apart - plan.servo().holeDiameter() / 2 - mount.throughRadius();
+        return Finding.of("minimum-web")
+                .about("base-plate")
+                .at(Place.NONE.withDetail("beside the servo's horn"))
+                .atLeast(web, design.spec().plate().leastWeb(), "mm")
+                .inWords("base left between the hole in which the horn turns and the screws of the servo's ears; a thinner"
+                        + " base or plate leaves room for a servo plate behind it");
     }
 
     private Finding engaged() {

@@ -6,8 +6,10 @@ import java.util.List;
 import ringleaf.curve.Circle;
 import ringleaf.geom.Point;
 import ringleaf.mechanism.Material;
+import ringleaf.mechanism.Standoff;
 import ringleaf.mechanism.body.ServoOutline;
 import ringleaf.part.Finding;
+import ringleaf.spec.shared.Screw;
 import ringleaf.spec.shared.Servo;
 
 /**
@@ -61,13 +63,11 @@ record ServoMount(
         boolean stepUp = plan.stepUp().isPresent();
         if (horn && !stepUp) {
             // A wider pinion carries the horn, and the servo with it, out of the back of the base.
-            double wider = Math.min(top - servo.hornHeight() - stack.coverBottom(), room);
-            if (wider > width + 1e-9 && sheets == 0) {
-                width = wider;
-            } else if (wider > width + 1e-9) {
-                int most = (int) (room / gear.thickness() + 1e-9);
-                sheets = Math.max(sheets, Math.min((int) Math.ceil(wider / gear.thickness() - 1e-9), most));
-                width = sheets * gear.thickness();
+            double most = sheets == 0 ? room : (int) (room / gear.thickness() + 1e-9) * gear.thickness();
+            double wider = width(spec, servo, top - servo.hornHeight() - stack.coverBottom(), width, most);
+            if (wider > width + 1e-9) {
+                sheets = (int) Math.ceil(sheets == 0 ? 0 : wider / gear.thickness() - 1e-9);
+                width = sheets == 0 ? wider : sheets * gear.thickness();
             }
         }
         double bottom = top - width;
@@ -93,6 +93,34 @@ record ServoMount(
                 hasPlate ? plate : 0,
                 hasPlate ? gap - plate : gap,
                 through);
+    }
+
+    /**
+     * How wide a pinion on a horn is: as it must be where that leaves a servo plate its room, else so wide that a plate
+     * goes behind the base on standoffs that are sold and clear of the heads of the ears' screws, else as near to that as
+     * there is room for. Ears on the base itself are the last resort: their screws may stand where the horn turns.
+     *
+     * @param flush width with which the ears lie against the back of the base, mm
+     * @param least width
+     * @param most width that there is room for
+     */
+    private static double width(ApertureSpec spec, Servo servo, double flush, double least, double most) {
+        double plate = flush + spec.plate().thickness();
+        if (plate <= least + 1e-9) {
+            return least;
+        }
+        double head = spec.hardware()
+                .screwThrough(servo.holeDiameter(), Double.MAX_VALUE)
+                .map(Screw::headHeight)
+                .orElse(0.0);
+        double standoff =
+                Standoff.from("standoff", head, spec.screw(), spec.spacer()).length();
+        for (double width : new double[] {plate + standoff, plate + head, plate, flush}) {
+            if (width <= most + 1e-9) {
+                return Math.max(least, width);
+            }
+        }
+        return Math.max(least, most);
     }
 
     boolean hasPlate() {

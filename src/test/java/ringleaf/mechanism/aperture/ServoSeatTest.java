@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import ringleaf.geom.Region;
 import ringleaf.part.Design;
@@ -51,6 +52,24 @@ class ServoSeatTest {
             }
         }
         assertThat(asked).isEqualTo(3);
+        for (Finding finding : Judge.judge(design.assembly(), Options.DEFAULT).findings()) {
+            assertThat(finding.failed()).as(finding.toString()).isFalse();
+        }
+    }
+
+    /** Ears on the base itself would have a screw where the horn turns: pinion and servo go so far back that a plate fits. */
+    @ParameterizedTest
+    @CsvSource({"140, 90, 9, 0.7, micro-180", "120, 80, 8, 0.6, micro-180", "140, 95, 10, 0.6, micro-270"})
+    void aPrintedHousingHasRoomForAServoPlate(int full, int least, int blades, double thickness, String servo) {
+        Design design = Apertures.design(
+                "mechanisms:\n  stop: {kind: leaf-aperture, full-opening: " + full + ", least-opening: " + least
+                        + ", blades: " + blades + ", blade-thickness: " + thickness + ", drive: {servo: " + servo
+                        + "}}\n",
+                31);
+        assertThat(design.parts()).extracting(Part::name).contains("servo-plate", "standoff");
+        for (Finding finding : design.findings()) {
+            assertThat(finding.failed()).as(finding.toString()).isFalse();
+        }
         for (Finding finding : Judge.judge(design.assembly(), Options.DEFAULT).findings()) {
             assertThat(finding.failed()).as(finding.toString()).isFalse();
         }
