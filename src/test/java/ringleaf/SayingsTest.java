@@ -42,7 +42,7 @@ class SayingsTest {
             Map.entry("leaf", 12),
             Map.entry("mechanism", 24),
             Map.entry("mechanism/aperture", 323),
-            Map.entry("mechanism/belt", 229),
+            Map.entry("mechanism/belt", 196),
             Map.entry("mechanism/body", 23),
             Map.entry("mechanism/gear", 97),
             Map.entry("mechanism/rack", 110),
