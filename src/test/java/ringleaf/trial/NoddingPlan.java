@@ -100,7 +100,7 @@ record NoddingPlan(String name, double length, double swing, Material material, 
                 List.of(Finding.of("arm-length")
                         .about("arm")
                         .atLeast(length, 2 * BOSS, "mm")
-                        .says("The arm is longer than its boss.")),
+                        .says("trial.arm-length")),
                 travel(states),
                 List.of(),
                 joints());

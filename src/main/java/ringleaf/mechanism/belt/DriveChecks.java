@@ -4,9 +4,10 @@ package ringleaf.mechanism.belt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Relation;
-import ringleaf.part.Words;
+import ringleaf.part.Saying;
 import ringleaf.spec.field.Bound;
 import ringleaf.spec.shared.Servo;
 
@@ -70,22 +71,24 @@ final class DriveChecks {
             boolean drives = i == 0 || i == plan.layout().driven();
             if (!drives) {
                 // no torque comes through an idler
-                add(
-                        Finding.of("teeth-in-mesh").about(wheel.name()).plain(true),
-                        Words.number(mesh, 2) + " teeth are in mesh; no torque comes through there.");
+                all.add(Finding.of("teeth-in-mesh")
+                        .about(wheel.name())
+                        .plain(true)
+                        .says("belt.mesh-idle", Figure.number(mesh, 2)));
             } else if (mesh >= TeethChoice.FULL_MESH || whole >= LEAST_MESH) {
-                add(
-                        Finding.of("teeth-in-mesh")
-                                .about(wheel.name())
-                                .atLeast(mesh, LEAST_MESH, TeethChoice.FULL_MESH, "1"),
-                        whole >= TeethChoice.FULL_MESH
-                                ? Words.number(mesh, 2) + " teeth are in mesh."
-                                : "Only " + Words.number(mesh, 2) + " teeth are in mesh: the belt carries "
-                                        + Words.number(DERATED[5 - whole], 1) + " of its rating there.");
+                all.add(Finding.of("teeth-in-mesh")
+                        .about(wheel.name())
+                        .atLeast(mesh, LEAST_MESH, TeethChoice.FULL_MESH, "1")
+                        .says(
+                                "belt.mesh",
+                                whole >= TeethChoice.FULL_MESH,
+                                Figure.number(mesh, 2),
+                                Figure.number(whole >= TeethChoice.FULL_MESH ? 1 : DERATED[5 - whole], 1)));
             } else {
-                add(
-                        Finding.of("teeth-in-mesh").about(wheel.name()).atLeast(mesh, LEAST_MESH, "1"),
-                        "With " + Words.number(mesh, 2) + " teeth in mesh the belt jumps under load.");
+                all.add(Finding.of("teeth-in-mesh")
+                        .about(wheel.name())
+                        .atLeast(mesh, LEAST_MESH, "1")
+                        .says("belt.mesh-jumps", Figure.number(mesh, 2)));
             }
         }
     }
@@ -93,7 +96,7 @@ final class DriveChecks {
     private void distance() {
         Bound asked = spec.distance();
         double distance = plan.layout().distance();
-        String belt = "belt of " + plan.layout().beltTeeth() + " teeth";
+        int teeth = plan.layout().beltTeeth();
         if (spec.fixed() || asked.equals(Bound.open())) {
             return;
         }
@@ -102,34 +105,30 @@ final class DriveChecks {
             double off = Math.abs(distance - spec.wanted());
             draft = off > FAR * spec.wanted() ? draft : draft.orWarn();
             draft.about(distance, spec.wanted(), NEAR * spec.wanted(), "mm");
-            String others =
-                    plan.search().others().isEmpty() ? "" : " (" + plan.search().others() + ")";
-            add(
-                    draft,
-                    draft.isHeld()
-                            ? "The " + belt + " stands at " + Words.mm(distance) + ", " + Words.mm(off)
-                                    + " from what was asked for."
-                            : "The nearest is a " + belt + " at " + Words.mm(distance) + ", " + Words.mm(off)
-                                    + " from the " + Words.mm(spec.wanted()) + " asked for" + others + ".");
+            all.add(draft.says(
+                    "belt.distance-exact",
+                    draft.isHeld(),
+                    teeth,
+                    Figure.mm(distance),
+                    Figure.mm(off),
+                    Figure.mm(spec.wanted()),
+                    Saying.plain(plan.search().others())));
             return;
         }
         boolean low = distance < asked.leastOr(distance) - Finding.ROUNDING;
         draft = low || asked.atMost().isEmpty()
                 ? draft.atLeast(distance, asked.leastOr(distance), "mm")
                 : draft.atMost(distance, asked.mostOr(distance), "mm");
-        add(
-                draft,
-                draft.isHeld()
-                        ? "The " + belt + " stands within the limits."
-                        : "No stocked belt stands within the limits; the nearest stands at " + Words.number(distance, 3)
-                                + " mm.");
+        all.add(draft.says("belt.distance", draft.isHeld(), teeth, Figure.mm(distance, 3)));
     }
 
     private void stock() {
         if (!plan.search().stocked()) {
-            add(
-                    Finding.of("belt-stock").about("belt").orWarn().plain(false),
-                    "Belts of " + plan.layout().beltTeeth() + " teeth are not among the stocked lengths known here.");
+            all.add(Finding.of("belt-stock")
+                    .about("belt")
+                    .orWarn()
+                    .plain(false)
+                    .says("belt.not-stocked", plan.layout().beltTeeth()));
         }
         List<Double> widths = spec.choice().belt().widths();
         boolean known = widths.isEmpty();
@@ -137,49 +136,44 @@ final class DriveChecks {
             known |= Math.abs(width - spec.choice().width()) < Finding.ROUNDING;
         }
         if (!known) {
-            add(
-                    Finding.of("belt-width").about("belt").orWarn().plain(false),
-                    "A width of " + Words.mm(spec.choice().width())
-                            + " is not among the stocked ones known here; wider belts can be slit.");
+            all.add(Finding.of("belt-width")
+                    .about("belt")
+                    .orWarn()
+                    .plain(false)
+                    .says("belt.width-not-stocked", Figure.mm(spec.choice().width())));
         }
         double length = plan.path().length();
         double whole = plan.layout().beltTeeth() * spec.choice().belt().pitch();
-        add(
-                Finding.of("belt-length").about("belt").about(length, whole, DriveLayout.SAME_LENGTH * whole, "mm"),
-                "The pitch line round all wheels is " + Words.number(length, 6) + " mm long, the belt of "
-                        + plan.layout().beltTeeth() + " teeth " + Words.number(whole, 3) + " mm.");
+        all.add(Finding.of("belt-length")
+                .about("belt")
+                .about(length, whole, DriveLayout.SAME_LENGTH * whole, "mm")
+                .says("belt.length", Figure.mm(length, 6), plan.layout().beltTeeth(), Figure.mm(whole, 3)));
     }
 
     private void rooms() {
         DriveRoom.Nearest pulleys = room.pulleys();
-        add(
-                Finding.of("pulley-clearance")
-                        .about(pulleys.first(), pulleys.second())
-                        .room(pulleys.distance(), spec.pulleyRoom(), "mm"),
-                apart(pulleys) + ", flanges included.");
+        all.add(Finding.of("pulley-clearance")
+                .about(pulleys.first(), pulleys.second())
+                .room(pulleys.distance(), spec.pulleyRoom(), "mm")
+                .says("belt.pulleys-apart", apart(pulleys)));
         DriveRoom.Nearest belt = room.belt();
-        add(
-                Finding.of("belt-clearance")
-                        .about(belt.first(), belt.second())
-                        .room(belt.distance(), spec.beltRoom(), "mm"),
-                apart(belt) + ".");
+        all.add(Finding.of("belt-clearance")
+                .about(belt.first(), belt.second())
+                .room(belt.distance(), spec.beltRoom(), "mm")
+                .says("belt.apart-from", apart(belt)));
         DriveRoom.Nearest obstacle = room.obstacle();
         if (!spec.obstacles().isEmpty()) {
-            add(
-                    Finding.of("obstacle-clearance")
-                            .about(obstacle.first(), obstacle.second())
-                            .room(obstacle.distance(), spec.beltRoom(), "mm"),
-                    apart(obstacle) + ".");
+            all.add(Finding.of("obstacle-clearance")
+                    .about(obstacle.first(), obstacle.second())
+                    .room(obstacle.distance(), spec.beltRoom(), "mm")
+                    .says("belt.apart-from", apart(obstacle)));
         }
     }
 
-    private String apart(DriveRoom.Nearest nearest) {
-        boolean moves = plan.slot().moves();
-        return nearest.distance() > 0
-                ? "The " + nearest.words() + " stay " + Words.mm(nearest.distance()) + " apart"
-                        + (moves ? " wherever in its slot the " + moved() + " stands" : "")
-                : "The " + nearest.words() + " run into each other, " + Words.mm(-nearest.distance()) + " deep"
-                        + (moves ? " at one end of the slot of the " + moved() : "");
+    private Saying apart(DriveRoom.Nearest nearest) {
+        boolean apart = nearest.distance() > 0;
+        String moved = plan.slot().moves() ? moved() : "";
+        return Saying.of("belt.apart", apart, nearest.words(), Figure.mm(Math.abs(nearest.distance())), moved);
     }
 
     private String moved() {
@@ -192,32 +186,24 @@ final class DriveChecks {
         double whole = plan.layout().beltTeeth() * spec.choice().belt().pitch();
         double take = BeltRooms.takeUp(whole, spec.plate()).mm();
         if (!slot.moves()) {
-            add(
-                    Finding.of("tension-allowance")
-                            .about("belt")
-                            .orWarn()
-                            .unmeasured(Relation.AT_LEAST, take, "mm", false),
-                    "Nothing moves to tighten the belt: it is as tight as its length and the plates make it.");
+            all.add(Finding.of("tension-allowance")
+                    .about("belt")
+                    .orWarn()
+                    .unmeasured(Relation.AT_LEAST, take, "mm", false)
+                    .says("belt.nothing-tightens"));
             return;
         }
         Finding.Draft draft =
                 Finding.of("installation-allowance").about(moved()).atLeast(slot.free(), slot.needed(), "mm");
-        String goes = "The " + moved() + " can be pushed aside by " + Words.mm(slot.free());
-        add(
-                draft,
-                goes
-                        + (slot.together()
-                                ? "; there is no room to lift the belt over the driver's flange, so it goes on together with the pulleys."
-                                : " and needs " + Words.mm(slot.needed())
-                                        + " to put the belt on over the driver's flange."));
+        all.add(draft.says(
+                "belt.installation", moved(), Figure.mm(slot.free()), slot.together(), Figure.mm(slot.needed())));
         draft = Finding.of("tension-allowance").about(moved()).atLeast(slot.taken(), take, "mm");
-        add(
-                draft,
-                draft.isHeld()
-                        ? "The outer end of the slot takes up " + Words.mm(slot.taken()) + " of the belt's length."
-                        : "The " + moved() + " takes up no more than " + Words.mm(Math.max(0, slot.taken()))
-                                + " of the belt's length; tightening and the belt's tolerance ask for " + Words.mm(take)
-                                + ".");
+        all.add(draft.says(
+                "belt.tension",
+                draft.isHeld(),
+                moved(),
+                Figure.mm(draft.isHeld() ? slot.taken() : Math.max(0, slot.taken())),
+                Figure.mm(take)));
     }
 
     private void servo() {
@@ -226,20 +212,19 @@ final class DriveChecks {
             return;
         }
         double turn = Math.toDegrees(Math.abs(plan.driverTravel()));
-        add(
-                Finding.of("servo-travel")
-                        .about("driver")
-                        .atMost(turn, Math.toDegrees(servo.get().travel()), "deg"),
-                "The driver turns " + Words.number(turn, 1) + "° for " + Words.degrees(Math.abs(plan.travel()), 1)
-                        + " of the driven pulley.");
+        all.add(Finding.of("servo-travel")
+                .about("driver")
+                .atMost(turn, Math.toDegrees(servo.get().travel()), "deg")
+                .says(
+                        "belt.servo-travel",
+                        Figure.degrees(Math.abs(plan.driverTravel()), 1),
+                        Figure.degrees(Math.abs(plan.travel()), 1)));
         if (spec.load().isPresent()) {
             double need = spec.load().getAsDouble() / spec.ratio() / DrivePlan.EFFICIENCY * spec.reserve();
-            add(
-                    Finding.of("servo-torque")
-                            .about("servo")
-                            .atMost(need, servo.get().torque(), "Nmm"),
-                    "The load asks " + Words.number(need, 1) + " Nmm of the servo, with "
-                            + Words.number(spec.reserve(), 1) + " times what it takes.");
+            all.add(Finding.of("servo-torque")
+                    .about("servo")
+                    .atMost(need, servo.get().torque(), "Nmm")
+                    .says("belt.servo-torque", Figure.number(need, 1), Figure.number(spec.reserve(), 1)));
         }
     }
 
@@ -248,11 +233,12 @@ final class DriveChecks {
             return;
         }
         double tight = plan.pretension() + plan.effectivePull() / 2;
-        String says = "At stall the tight span pulls with " + Words.number(tight, 1) + " N";
         if (spec.choice().belt().pullPerWidth().isEmpty()) {
-            add(
-                    Finding.of("belt-tension").about("belt").orWarn().plain(false),
-                    says + "; no open source gives what this belt carries: compare it with its maker's figure.");
+            all.add(Finding.of("belt-tension")
+                    .about("belt")
+                    .orWarn()
+                    .plain(false)
+                    .says("belt.tension-unrated", Figure.number(tight, 1)));
             return;
         }
         double rating = spec.choice().belt().pullPerWidth().getAsDouble()
@@ -264,7 +250,10 @@ final class DriveChecks {
                 left = Math.min(left, DERATED[5 - whole]);
             }
         }
-        add(Finding.of("belt-tension").about("belt").atMost(tight, left * rating, "N"), says + ".");
+        all.add(Finding.of("belt-tension")
+                .about("belt")
+                .atMost(tight, left * rating, "N")
+                .says("belt.tension-rated", Figure.number(tight, 1)));
     }
 
     private void flanges() {
@@ -273,17 +262,17 @@ final class DriveChecks {
         boolean both = spec.driver().flanges() == 2 && spec.driven().flanges() == 2;
         double far = plan.layout().distance() / small;
         if (far >= FLANGE_BOTH && !both) {
-            add(
-                    Finding.of("flanges").about("driver", "driven").orWarn().atMost(far, FLANGE_BOTH, "1"),
-                    "So far apart, " + Words.number(far, 1)
-                            + " times the smaller pulley's diameter, both pulleys need flanges on both sides.");
+            all.add(Finding.of("flanges")
+                    .about("driver", "driven")
+                    .orWarn()
+                    .atMost(far, FLANGE_BOTH, "1")
+                    .says("belt.flanges-both", Figure.number(far, 1)));
         } else if (spec.driver().flanges() + spec.driven().flanges() < 2) {
-            add(
-                    Finding.of("flanges")
-                            .about("driver", "driven")
-                            .orWarn()
-                            .atLeast(spec.driver().flanges() + spec.driven().flanges(), 2, "1"),
-                    "With fewer than two flanges the belt walks off.");
+            all.add(Finding.of("flanges")
+                    .about("driver", "driven")
+                    .orWarn()
+                    .atLeast(spec.driver().flanges() + spec.driven().flanges(), 2, "1")
+                    .says("belt.flanges-few"));
         }
     }
 
@@ -301,16 +290,8 @@ final class DriveChecks {
                         .about(name)
                         .orWarn()
                         .atLeast(spec.roller(name).diameter(), least, "mm");
-                add(
-                        draft,
-                        draft.isHeld()
-                                ? "The belt is bent no tighter than round its smallest pulley."
-                                : "The belt is bent tighter than round its smallest pulley and tires sooner.");
+                all.add(draft.says("belt.bend", draft.isHeld()));
             }
         }
-    }
-
-    private void add(Finding.Draft draft, String message) {
-        all.add(draft.inWords(message));
     }
 }

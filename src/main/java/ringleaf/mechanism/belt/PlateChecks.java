@@ -4,8 +4,8 @@ package ringleaf.mechanism.belt;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.curve.Distances;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
-import ringleaf.part.Words;
 
 /** What must hold of the plates: that they hold what they are to hold, and stay in one piece. */
 final class PlateChecks {
@@ -52,31 +52,22 @@ final class PlateChecks {
         if (nearest.first().isEmpty()) {
             return;
         }
-        add(
-                Finding.of("hole-distance")
-                        .about(plate, nearest.first(), nearest.second())
-                        .atLeast(nearest.distance(), spec.plate().leastWeb(), "mm"),
-                nearest.distance() > 0
-                        ? "In the " + plate + " the " + nearest.words() + " stand " + Words.mm(nearest.distance())
-                                + " apart."
-                        : "In the " + plate + " the " + nearest.words() + " run into each other.");
+        all.add(Finding.of("hole-distance")
+                .about(plate, nearest.first(), nearest.second())
+                .atLeast(nearest.distance(), spec.plate().leastWeb(), "mm")
+                .says("belt.holes", nearest.distance() > 0, plate, nearest.words(), Figure.mm(nearest.distance())));
     }
 
     private void onePiece(String plate, boolean base) {
         int pieces = plates.outline(base).size();
         if (pieces != 1) {
-            add(
-                    Finding.of("one-piece").about(plate).atMost(pieces, 1, "1"),
-                    "What goes through the " + plate + " cuts it into " + pieces + " pieces.");
+            all.add(Finding.of("one-piece").about(plate).atMost(pieces, 1, "1").says("belt.pieces", plate, pieces));
         }
     }
 
     private void screws() {
         for (String missing : plates.standoffs().missing()) {
-            add(
-                    Finding.of("screw-place").about(missing).plain(false),
-                    "There is no place for a screw beside the " + missing + " that is clear of belt, wheels, servo and"
-                            + " obstacles.");
+            all.add(Finding.of("screw-place").about(missing).plain(false).says("belt.no-screw", missing));
         }
     }
 
@@ -88,17 +79,6 @@ final class PlateChecks {
         double height = spec.servo().get().hornHeight();
         double needed = height - plates.hornSpare();
         Finding.Draft draft = Finding.of("servo-height").about("servo").atLeast(height, needed, "mm");
-        add(
-                draft,
-                draft.isHeld()
-                        ? "The servo's horn stands " + Words.mm(height) + " above its ears, and the driver's foot "
-                                + Words.mm(needed) + " above the back of the base."
-                        : "The servo's horn stands " + Words.mm(height)
-                                + " above its ears and does not come up to the driver's foot, " + Words.mm(needed)
-                                + " above the back of the base.");
-    }
-
-    private void add(Finding.Draft draft, String message) {
-        all.add(draft.inWords(message));
+        all.add(draft.says("belt.servo-height", draft.isHeld(), Figure.mm(height), Figure.mm(needed)));
     }
 }

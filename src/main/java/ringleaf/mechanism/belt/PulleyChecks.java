@@ -4,9 +4,9 @@ package ringleaf.mechanism.belt;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.groove.RollCheck;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Place;
-import ringleaf.part.Words;
 
 /** What must hold of one pulley, by its own geometry. */
 final class PulleyChecks {
@@ -43,16 +43,13 @@ final class PulleyChecks {
                         .about(checks.name)
                         .orWarn()
                         .plain(false)
-                        .inWords(
-                                "There is room neither for a seat nor for joining screws: the flanges are glued, lined up by the"
-                                        + " bore."));
+                        .says("belt.flange-seat"));
             }
         }
         all.add(Finding.of("face-width")
                 .about(checks.name)
                 .atLeast(stack.face(), spec.choice().width(), "mm")
-                .inWords("The belt has " + Words.mm(stack.face() - spec.choice().width())
-                        + " of room along the shaft."));
+                .says("belt.face-width", Figure.mm(stack.face() - spec.choice().width())));
         return all;
     }
 
@@ -64,39 +61,27 @@ final class PulleyChecks {
     private Finding toothEntry() {
         double overlap = rolled.overlap();
         if (overlap <= TOUCH) {
-            return rolledOn("tooth-entry")
-                    .atMost(overlap, 0, "mm")
-                    .inWords("The belt's tooth enters and leaves its groove without touching the edges.");
+            return rolledOn("tooth-entry").atMost(overlap, 0, "mm").says("belt.tooth-clear");
         }
         boolean generated = spec.choice().generated();
-        String message = "The belt's tooth reaches " + Words.mm(overlap) + " into the groove's edge as it enters";
         return rolledOn("tooth-entry")
-                .at(Place.state(-1, "tooth " + Words.mm(rolled.overlapAt()) + " from seated"))
+                .at(Place.when("belt.from-seated", Figure.mm(rolled.overlapAt())))
                 .atMost(overlap, generated ? 0 : GIVES * pitch, 0, "mm")
-                .inWords(message
-                        + (!generated && overlap <= GIVES * pitch
-                                ? "; rubber gives way by that much, a generated groove need not."
-                                : "."));
+                .says("belt.tooth-entry", Figure.mm(overlap), !generated && overlap <= GIVES * pitch);
     }
 
     private Finding backlash() {
         double play = rolled.play();
         Finding.Draft draft = rolledOn("backlash").orWarn();
         if (!spec.choice().generated()) {
-            return draft.room(play, 0, "mm")
-                    .inWords("A seated tooth has " + Words.mm(Math.max(0, play)) + " of play in the tabulated groove.");
+            return draft.room(play, 0, "mm").says("belt.play-tabulated", Figure.mm(Math.max(0, play)));
         }
         double asked = spec.choice().backlash();
         if (play <= TOUCH) {
-            return draft.room(play, asked, "mm")
-                    .inWords("A seated tooth has no play: it has to be pressed into its groove.");
+            return draft.room(play, asked, "mm").says("belt.play-none");
         }
         draft.about(play, asked, SLIGHT * pitch, "mm");
-        return draft.inWords(
-                draft.isHeld()
-                        ? "A seated tooth has " + Words.mm(play) + " of play, " + Words.mm(asked) + " of it asked for."
-                        : "On so small a pulley the tooth's tip swings wide as it enters, and leaves a seated tooth "
-                                + Words.mm(play) + " of play; more teeth leave less.");
+        return draft.says("belt.play", draft.isHeld(), Figure.mm(play), Figure.mm(asked));
     }
 
     private Finding tipClearance() {
@@ -104,11 +89,7 @@ final class PulleyChecks {
         double asked = spec.choice().generated() ? spec.choice().clearance() : 0;
         Finding.Draft draft = rolledOn("tip-clearance");
         draft = tip < -TOUCH ? draft : draft.orWarn();
-        return draft.room(tip, asked, "mm")
-                .inWords(
-                        tip > TOUCH
-                                ? "A seated tooth's tip stays " + Words.mm(tip) + " above the groove's bottom."
-                                : "A seated tooth stands on its tip; some clearance lets the belt lie on the rim.");
+        return draft.room(tip, asked, "mm").says("belt.tip-room", tip > TOUCH, Figure.mm(tip));
     }
 
     /** What stands between the grooves and the cuts inside them, bore or screws. */
@@ -120,7 +101,7 @@ final class PulleyChecks {
         return Finding.of("rim-thickness")
                 .about(name)
                 .atLeast(left, spec.material().leastWeb(), "mm")
-                .inWords(Words.mm(left) + " of material stands between the grooves and what is cut inside them.");
+                .says("belt.rim", Figure.mm(left));
     }
 
     private Finding flangeHeight() {
@@ -130,6 +111,6 @@ final class PulleyChecks {
         return Finding.of("flange-height")
                 .about(spec.partName("flange"))
                 .atLeast(height, least, "mm")
-                .inWords("The flanges stand " + Words.mm(height) + " over the rim.");
+                .says("belt.flange-height", Figure.mm(height));
     }
 }

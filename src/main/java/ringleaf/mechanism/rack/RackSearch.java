@@ -33,7 +33,7 @@ final class RackSearch {
     private static final Set<String> BY_PIN = Set.of("jamming", "pin-engagement", "overall-length", "mesh-at-stops");
 
     private static final Finding NO_TEETH =
-            Finding.of("tip-thickness").plain(false).inWords("such teeth cannot be made");
+            Finding.of("tip-thickness").plain(false).says("rack.no-teeth");
     /** Larger pinions are wheels. */
     private static final int MOST_TEETH = 150;
 
