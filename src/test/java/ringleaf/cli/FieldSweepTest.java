@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -63,5 +64,22 @@ class FieldSweepTest {
                 "%s: seed %d, %d of %d cases, %d refused, %d failed%n",
                 preset, seed, ran, cases.size(), refused, failed);
         assertThat(bad).isEmpty();
+    }
+
+    /** Values within their ranges that once broke a run, each alone. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "harbour-light | shutter.blade-width=0.5",
+                "harbour-light | shutter.clearances.drive-end=20",
+                "harbour-light | shutter.clearances.pivot-end=20",
+                "harbour-light | shutter.drive.spare-teeth=40",
+                "field-camera-stop | stop.drive.arm-width=50"
+            })
+    void whatOnceBrokeIsRefusedOrFailsACheck(String preset, String set) {
+        Swept swept = Swept.of(folder, preset, List.of(set), false);
+        assertThat(swept.broke()).as(swept.said()).isFalse();
+        assertThat(swept.failed() || !swept.said().isEmpty()).isTrue();
     }
 }

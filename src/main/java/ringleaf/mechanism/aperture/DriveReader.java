@@ -66,6 +66,14 @@ final class DriveReader {
 
     private DriveSpec hand(Values drive) {
         double width = drive.get(ApertureFields.ARM_WIDTH).orElse(usualArm());
+        if (width > fullOpening) {
+            request.problems()
+                    .at(
+                            drive.where(ApertureFields.ARM_WIDTH),
+                            Words.mm(width) + " is more than the full opening of " + Words.mm(fullOpening)
+                                    + " (the ring is hardly wider, and its arm would be all of it)",
+                            "the nearest that works is " + Words.mm(fullOpening));
+        }
         Optional<Double> factor = drive.get(ApertureFields.SCALE_FACTOR);
         return new DriveSpec.Hand(
                 drive.require(ApertureFields.AT),

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
+import java.util.function.DoubleSupplier;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Tolerance;
 import ringleaf.tooth.BasicRack;
@@ -36,10 +37,16 @@ sealed interface Rim {
      * A contour as cut.
      *
      * @param contour counter-clockwise, the outside of a gear or the opening of a ring
-     * @param deviation greatest distance of its arcs from the true flank and root, mm
+     * @param measured measures {@link #deviation}, which takes longer than the cut and is not asked of those that are
+     *     only tried
      * @param outline by which sectors are made; null for a ring
      */
-    record Cut(Contour contour, double deviation, GearOutline outline) {}
+    record Cut(Contour contour, DoubleSupplier measured, GearOutline outline) {
+        /** Greatest distance of its arcs from the true flank and root, mm. */
+        double deviation() {
+            return measured.getAsDouble();
+        }
+    }
 
     /** Teeth on the outside. */
     record Outer(ToothForm form) implements Rim {
@@ -86,7 +93,7 @@ sealed interface Rim {
         @Override
         public Cut cut(TipFinish finish) {
             GearOutline outline = GearOutline.of(form, Tolerance.CURVE, finish);
-            return new Cut(outline.external(), outline.deviation(), outline);
+            return new Cut(outline.external(), outline::deviation, outline);
         }
     }
 
@@ -135,7 +142,7 @@ sealed interface Rim {
         @Override
         public Cut cut(TipFinish finish) {
             InternalOutline outline = InternalOutline.of(form, Tolerance.CURVE);
-            return new Cut(outline.opening(), outline.deviation(), null);
+            return new Cut(outline.opening(), outline::deviation, null);
         }
     }
 }
