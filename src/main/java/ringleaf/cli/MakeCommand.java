@@ -97,7 +97,7 @@ final class MakeCommand implements Command {
                 : null;
         RunFiles drawn = RunFiles.start(run.document(), designs, run.stands(designs), prepared, wanted, solids);
         if (!wanted.pages().isEmpty()) {
-            drawn.with(Beside.start("pages", () -> PagePlans.files(run.document(), designs, prepared, wanted)));
+            drawn.with(Beside.start(() -> PagePlans.files(run.document(), designs, prepared, wanted)));
         }
         List<Judged> all = run.judge(designs, prepared, surroundings, err);
         Told told = new Told(run.document(), all, console);

@@ -58,7 +58,7 @@ final class Redraw {
         List<Beside<MechanismPage>> drawn = new ArrayList<>();
         for (int i = 0; i < designs.size(); i++) {
             int number = i;
-            drawn.add(Beside.start("page", () -> MechanismPage.of(number, designs.get(number), unit)));
+            drawn.add(Beside.start(() -> MechanismPage.of(number, designs.get(number), unit)));
         }
         List<Judged> all = run.judge(designs, run.prepare(designs), surroundings, NOWHERE);
         List<MechanismPage> pages = new ArrayList<>();

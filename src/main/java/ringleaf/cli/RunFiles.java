@@ -86,18 +86,17 @@ final class RunFiles {
             Solids solids) {
         String title = document.title();
         ShownUnit unit = Told.unit(document);
-        RunFiles files =
-                new RunFiles(document, stands, prepared, solids, Beside.start("fits", () -> fits(document, designs)));
+        RunFiles files = new RunFiles(document, stands, prepared, solids, Beside.start(() -> fits(document, designs)));
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
             Preparation own = prepared.isEmpty() ? null : prepared.get(i);
             int number = i;
             files.drawn.add(new Drawn(
-                    Beside.start("parts", () -> parts(design, own, wanted, document.catalogues())),
-                    Beside.start("views", () -> shown(number, design, title, stands.get(number), unit))));
+                    Beside.start(() -> parts(design, own, wanted, document.catalogues())),
+                    Beside.start(() -> shown(number, design, title, stands.get(number), unit))));
         }
         if (solids != null) {
-            files.meshes = Beside.start("solids", () -> solids(solids, title));
+            files.meshes = Beside.start(() -> solids(solids, title));
         }
         return files;
     }
