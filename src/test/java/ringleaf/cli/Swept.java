@@ -84,7 +84,7 @@ record Swept(String said, boolean broke, boolean failed, double seconds) {
         RunFiles files = RunFiles.start(run.document(), designs, run.stands(designs), prepared, wanted, solids);
         if (drawn) {
             Wanted pages = wanted;
-            files.with(Beside.start("pages", () -> PagePlans.files(run.document(), designs, prepared, pages)));
+            files.with(Beside.start(() -> PagePlans.files(run.document(), designs, prepared, pages)));
         }
         List<SheetSet> sheets = run.sheets(new Surroundings(folder, false, false), nowhere);
         Map<String, byte[]> made = files.all(

@@ -107,8 +107,9 @@ final class DriveChecks {
                 .about("base-plate")
                 .at(Place.NONE.withDetail("beside the servo's horn"))
                 .atLeast(web, design.spec().plate().leastWeb(), "mm")
-                .inWords("base left between the hole in which the horn turns and the screws of the servo's ears; a thinner"
-                        + " base or plate leaves room for a servo plate behind it");
+                .inWords(
+                        "base left between the hole in which the horn turns and the screws of the servo's ears; a thinner"
+                                + " base or plate leaves room for a servo plate behind it");
     }
 
     private Finding engaged() {
