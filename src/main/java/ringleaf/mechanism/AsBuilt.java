@@ -3,6 +3,7 @@ package ringleaf.mechanism;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.machine.Room;
 import ringleaf.part.Words;
 
 /**

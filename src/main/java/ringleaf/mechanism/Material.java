@@ -2,6 +2,8 @@
 package ringleaf.mechanism;
 
 import java.util.Optional;
+import ringleaf.machine.Room;
+import ringleaf.machine.Size;
 import ringleaf.part.Part;
 import ringleaf.spec.shared.MakingProcess;
 import ringleaf.spec.shared.Stock;
@@ -76,6 +78,11 @@ public record Material(
     /** The same as it is drawn. */
     public Room running(double drawn) {
         return running(drawn, repeatability).of(drawn);
+    }
+
+    /** A width between two edges of one part, of so many copies: off by no more than what the process repeats to. */
+    public Size width(String name, String what, int copies) {
+        return new Size(name, what, copies, repeatability, process);
     }
 
     public Part.Source source() {

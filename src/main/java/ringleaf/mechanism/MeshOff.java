@@ -2,6 +2,7 @@
 package ringleaf.mechanism;
 
 import java.util.List;
+import ringleaf.machine.RoomLaw;
 import ringleaf.tooth.GearPair;
 import ringleaf.tooth.InternalPair;
 import ringleaf.tooth.ToothForm;

@@ -3,6 +3,7 @@ package ringleaf.mechanism;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.machine.Size;
 import ringleaf.mechanism.AsBuilt.Deviation;
 
 /** Collects the sizes of a design that can be off, with what its processes may misplace edges by; lengths in mm. */
@@ -38,7 +39,12 @@ public final class SizesOff {
      * guides tell it, and so a test piece measures it), so a width is off by no more than that.
      */
     public int width(String name, String what, double nominal, int copies, Material made) {
-        return add(name, what, nominal, copies, made.repeatability(), made.process());
+        return add(made.width(name, what, copies), nominal);
+    }
+
+    /** Adds a size of a joint, as drawn; gives its number. */
+    public int add(Size size, double nominal) {
+        return add(size.name(), size.what(), nominal, size.copies(), size.within(), size.source());
     }
 
     /** Adds a thickness or a height: that of bought sheet, or one that is built up; gives its number. */

@@ -2,6 +2,7 @@
 package ringleaf.mechanism;
 
 import java.util.Optional;
+import ringleaf.machine.Room;
 import ringleaf.tooth.BasicRack;
 
 /**

@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.distribution.BetaDistribution;
 import org.apache.commons.math3.special.Erf;
+import ringleaf.machine.RoomLaw;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.AsBuilt.Bench;
 import ringleaf.mechanism.AsBuilt.Deviation;
-import ringleaf.mechanism.RoomLaw;
 
 /**
  * Makes up builds in which every copy of every size is off by itself, and counts those in which everything holds. Each

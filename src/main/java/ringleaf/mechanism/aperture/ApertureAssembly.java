@@ -13,39 +13,41 @@ import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.leaf.Band;
 import ringleaf.leaf.Sweep;
+import ringleaf.machine.Joints;
+import ringleaf.machine.Members;
 import ringleaf.mechanism.BodyName;
 import ringleaf.part.Assembly;
 import ringleaf.part.LeafFamily;
-import ringleaf.part.Member;
 import ringleaf.part.Part;
 
 /** Puts the parts in their places and says what they must hold to. Unmirrored. */
 final class ApertureAssembly {
     private final ApertureDesign design;
     private final ApertureSpec spec;
-    private final List<Part> parts;
     private final Bodies bodies;
-    private final List<Member> members = new ArrayList<>();
+    private final Members members = new Members();
+    private final Joints joints;
 
-    private ApertureAssembly(ApertureDesign design, List<Part> parts, Sweep sweep) {
+    ApertureAssembly(ApertureDesign design, List<Part> parts, Sweep sweep) {
         this.design = design;
         this.spec = design.spec();
-        this.parts = parts;
         this.bodies = new Bodies(design, sweep);
-    }
-
-    static Assembly of(ApertureDesign design, List<Part> parts, Sweep sweep) {
-        return new ApertureAssembly(design, parts, sweep).assemble();
-    }
-
-    private Assembly assemble() {
         for (Part part : parts) {
             if (part.isDrawn()) {
-                place(part);
+                place(Piece.of(part), part);
             }
         }
+        this.joints = ApertureJoints.of(design, members);
+    }
+
+    /** Rows of the table of fits. */
+    List<ringleaf.part.Joint> fits() {
+        return joints.rows();
+    }
+
+    Assembly assemble() {
         // A blade lies over its neighbour counter-clockwise, whose root it passes: that one is laid before it.
-        List<Integer> leaves = indices("blade");
+        List<Integer> leaves = new ArrayList<>(members.of(Piece.BLADE));
         Collections.reverse(leaves);
         Stack stack = design.stack();
         LeafFamily family = new LeafFamily(
@@ -57,61 +59,42 @@ final class ApertureAssembly {
                 shrunk -> opening(bodies.bladeAngle(shrunk.state()), shrunk.by()));
         return new Assembly(
                         spec.name(),
-                        members,
+                        members.all(),
                         bodies,
                         Optional.of(family),
-                        new ApertureRequirements(design, members, bodies.states() - 1).all(),
+                        new ApertureRequirements(design, members, joints, bodies.states() - 1).all(),
                         new ApertureCallouts(design, bodies).all(),
-                        new BuildOrder(design, members).steps())
+                        new BuildOrder(design, members.all()).steps())
                 .withBodies(
                         design.drive() instanceof PinionPlan
                                 ? BodyName.numbered("ring", "pinion")
                                 : BodyName.numbered("ring"));
     }
 
-    private void place(Part part) {
-        switch (part.name()) {
+    private void place(Piece piece, Part part) {
+        switch (piece) {
             // A post of the base rides along as well: round and on the pivot, it stands still while it turns.
-            case "blade", "drive-pin", "pivot-pin" -> perBlade(part);
-            case "drive-ring" -> members.add(new Member(part.name(), part, Bodies.RING, Placement.IDENTITY));
-            case "pinion", "step-wheel", "axle" ->
-                members.add(new Member(part.name(), part, Bodies.PINION, Placement.IDENTITY));
-            case "servo-gear" -> members.add(new Member(part.name(), part, Bodies.SERVO_GEAR, Placement.IDENTITY));
-            case "spacer-shim" -> shims(part);
-            case Fasteners.STANDOFF, Fasteners.PACKING -> perScrew(part);
-            default -> members.add(new Member(part.name(), part, Bodies.FIXED, Placement.IDENTITY));
+            case BLADE, DRIVE_PIN, PIVOT_PIN -> {
+                for (int i = 0; i < spec.blades(); i++) {
+                    members.add(piece, i, part, Bodies.blade(i), Placement.turn(i * spec.pitch()));
+                }
+            }
+            case STANDOFF, PACKING -> perScrew(piece, part);
+            case RING -> members.add(piece, part, Bodies.RING);
+            case PINION, STEP_WHEEL, AXLE -> members.add(piece, part, Bodies.PINION);
+            case SERVO_GEAR -> members.add(piece, part, Bodies.SERVO_GEAR);
+            // One member stands for the whole pack of shims when there are several; they lie on one another.
+            default -> members.add(piece, part, Bodies.FIXED);
         }
-    }
-
-    /** One member stands for the whole pack of shims when there are several; they lie on one another. */
-    private void shims(Part part) {
-        members.add(new Member(part.name(), part, Bodies.FIXED, Placement.IDENTITY));
     }
 
     /** It is drawn about the first of its screws. */
-    private void perScrew(Part part) {
+    private void perScrew(Piece piece, Part part) {
         List<Point> screws = new Fasteners(design).standoffs();
         for (int i = 0; i < screws.size(); i++) {
-            Placement home = new Placement(0, screws.get(i).minus(screws.get(0)));
-            members.add(new Member(part.name() + " " + (i + 1), part, Bodies.FIXED, home));
+            members.add(
+                    piece, i, part, Bodies.FIXED, new Placement(0, screws.get(i).minus(screws.get(0))));
         }
-    }
-
-    private void perBlade(Part part) {
-        for (int i = 0; i < spec.blades(); i++) {
-            Placement home = Placement.turn(i * spec.pitch());
-            members.add(new Member(part.name() + " " + (i + 1), part, Bodies.blade(i), home));
-        }
-    }
-
-    private List<Integer> indices(String part) {
-        List<Integer> found = new ArrayList<>();
-        for (int i = 0; i < members.size(); i++) {
-            if (members.get(i).part().name().equals(part)) {
-                found.add(i);
-            }
-        }
-        return found;
     }
 
     /**

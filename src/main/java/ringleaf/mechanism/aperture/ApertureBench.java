@@ -129,8 +129,8 @@ final class ApertureBench implements AsBuilt.Bench {
 
     private void clearances(double[][] off) {
         for (int i = 0; i < n; i++) {
-            bore[i] = spec.clearances().bore() + off[sizes.bore][i] - of(off[sizes.pivotPin], i);
-            slot[i] = spec.clearances().slot() + off[sizes.slotWidth][i] - of(off[sizes.drivePin], i);
+            bore[i] = spec.clearances().pivot().play(off[sizes.bore][i], of(off[sizes.pivotPin], i));
+            slot[i] = spec.clearances().drive().play(off[sizes.slotWidth][i], of(off[sizes.drivePin], i));
         }
     }
 

@@ -7,7 +7,7 @@ import ringleaf.leaf.BladePlan;
 import ringleaf.leaf.LeafSlope;
 import ringleaf.leaf.PinRange;
 import ringleaf.leaf.Sweep;
-import ringleaf.mechanism.Room;
+import ringleaf.machine.Room;
 import ringleaf.part.Dimension.Origin;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Place;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import ringleaf.leaf.Band;
 import ringleaf.leaf.DrivePin;
 import ringleaf.leaf.Sweep;
-import ringleaf.mechanism.Room;
+import ringleaf.machine.Room;
 import ringleaf.part.Choice;
 import ringleaf.part.Dimension;
 import ringleaf.part.Dimension.Origin;

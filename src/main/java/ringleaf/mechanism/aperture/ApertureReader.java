@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import ringleaf.leaf.Layout;
+import ringleaf.machine.Fit;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
 import ringleaf.mechanism.TipRoom;
@@ -59,7 +60,7 @@ final class ApertureReader {
         Values own = values.given(ApertureFields.CLEARANCES).orElse(null);
         Clearances clearances = new UsualRooms(
                         own, blades, thickness, pin, full / 2, style, blade, plate, ring, spacer, gear)
-                .all(boreFit(), slotFit());
+                .all(new UsualRooms.Asked(boreFit(), slotFit(), setFit(thickness, pin)));
         return new ApertureSpec(
                 request.name(),
                 new Wanted(
@@ -82,7 +83,6 @@ final class ApertureReader {
                 pin,
                 values.require(ApertureFields.LEDGE),
                 clearances,
-                fitting(thickness),
                 screw.orElse(null),
                 blade,
                 plate,
@@ -196,16 +196,16 @@ final class ApertureReader {
         throw new IllegalStateException(asked.get());
     }
 
-    private double boreFit() {
+    private UsualRooms.Listed boreFit() {
         return allowance(ApertureFields.BORE, ApertureFields.PIVOT_BORE, "plate");
     }
 
-    private double slotFit() {
+    private UsualRooms.Listed slotFit() {
         return allowance(ApertureFields.SLOT_ROOM, ApertureFields.SLOT_FIT, "ring");
     }
 
     /** What the process adds for the fit; a length given at the same time contradicts it. */
-    private double allowance(Field<Double> length, Field<String> fit, String family) {
+    private UsualRooms.Listed allowance(Field<Double> length, Field<String> fit, String family) {
         Values own = values.given(ApertureFields.CLEARANCES).orElse(null);
         Values fits = values.given(ApertureFields.FITS).orElse(null);
         if (own != null && own.isGiven(length) && fits != null && fits.isGiven(fit)) {
@@ -214,7 +214,8 @@ final class ApertureReader {
                     "a fit by name contradicts clearances." + length.name() + ", which gives its room already",
                     "leave one of them out");
         }
-        return process(family).allowance(FitName.of(fitName(fit)));
+        FitName name = FitName.of(fitName(fit));
+        return new UsualRooms.Listed(name, process(family).allowance(name));
     }
 
     private String fitName(Field<String> fit) {
@@ -226,19 +227,16 @@ final class ApertureReader {
         return request.fabrication().of(family, PRINTED_PLATE).process();
     }
 
-    private Fitting fitting(double bladeThickness) {
-        String pinHole = fitName(ApertureFields.PIN_HOLE);
-        double allowance = 0;
-        if (pinHole != null) {
-            MakingProcess blades =
-                    request.fabrication().of("blade", bladeThickness).process();
-            allowance = blades.allowance(FitName.of(pinHole));
+    private Fit setFit(double bladeThickness, double pin) {
+        String asked = fitName(ApertureFields.PIN_HOLE);
+        if (asked == null) {
+            return Fit.still(FitName.PRESS, pin, pin, Clearances.AS_WIDE);
         }
-        return new Fitting(
-                fitName(ApertureFields.PIVOT_BORE),
-                fitName(ApertureFields.SLOT_FIT),
-                pinHole == null ? FitName.PRESS.label() : pinHole,
-                allowance);
+        FitName name = FitName.of(asked);
+        double allowance =
+                request.fabrication().of("blade", bladeThickness).process().allowance(name);
+        boolean grips = name == FitName.PRESS && allowance == 0;
+        return Fit.still(name, pin, pin + allowance, grips ? Clearances.AS_WIDE : "");
     }
 
     private OptionalDouble open(Field<Double> field) {

@@ -4,13 +4,13 @@ package ringleaf.mechanism.aperture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.leaf.DrivePin;
+import ringleaf.machine.Joints;
+import ringleaf.machine.Members;
 import ringleaf.mechanism.Material;
-import ringleaf.part.Member;
 import ringleaf.part.Requirement;
 
 /** What the outlines and the motion of an aperture must hold to, for a judge that does not know apertures. */
@@ -22,14 +22,16 @@ final class ApertureRequirements {
 
     private final ApertureDesign design;
     private final ApertureSpec spec;
-    private final List<Member> members;
+    private final Members members;
+    private final Joints joints;
     private final int last;
     private final List<Requirement> all = new ArrayList<>();
 
-    ApertureRequirements(ApertureDesign design, List<Member> members, int last) {
+    ApertureRequirements(ApertureDesign design, Members members, Joints joints, int last) {
         this.design = design;
         this.spec = design.spec();
         this.members = members;
+        this.joints = joints;
         this.last = last;
     }
 
@@ -42,27 +44,27 @@ final class ApertureRequirements {
                 "closes-to", Point.ORIGIN, last, 2 * spec.leastRadius(), ApertureChecks.OPENING_TOLERANCE));
         all.add(new Requirement.Covered("light-tight", "lap", spec.lap()));
         Region room = Region.disc(Point.ORIGIN, rim.cavity());
-        all.add(new Requirement.StaysInside("wall-clearance", indices("blade"), room, c.blade()));
+        all.add(new Requirement.StaysInside("wall-clearance", members.of(Piece.BLADE), room, c.blade()));
         for (Region area : spec.bezel().keepOuts()) {
             all.add(new Requirement.KeepsClear("keep-out", area, List.of()));
         }
         joints();
         all.add(new Requirement.StaysApart("clearance", APART, pairs()));
         all.add(new Requirement.LeastWeb(
-                "minimum-web", "drive-ring", spec.ring().leastWeb()));
-        all.add(new Requirement.LeastWeb("minimum-web", "blade", spec.holeEdge()));
-        for (String plate : List.of("base-plate", "spacer-ring", "retainer", "cover")) {
-            if (!indices(plate).isEmpty()) {
-                Material made = plate.equals("cover") ? Stack.coverMaking(spec) : spec.plate();
-                all.add(new Requirement.LeastWeb("minimum-web", plate, made.leastWeb()));
+                "minimum-web", Piece.RING.label(), spec.ring().leastWeb()));
+        all.add(new Requirement.LeastWeb("minimum-web", Piece.BLADE.label(), spec.holeEdge()));
+        for (Piece plate : List.of(Piece.BASE, Piece.SPACER, Piece.RETAINER, Piece.COVER)) {
+            if (members.has(plate)) {
+                Material made = plate == Piece.COVER ? Stack.coverMaking(spec) : spec.plate();
+                all.add(new Requirement.LeastWeb("minimum-web", plate.label(), made.leastWeb()));
             }
         }
         design.mount().ifPresent(this::servoWebs);
         all.add(new Requirement.GuidedRim(
                 "support-arc",
                 "support-gap",
-                index("drive-ring"),
-                index("spacer-ring"),
+                members.one(Piece.RING),
+                members.one(Piece.SPACER),
                 Point.ORIGIN,
                 rim.rim(),
                 rim.wall(),
@@ -71,11 +73,10 @@ final class ApertureRequirements {
         all.add(new Requirement.LeavesFit(
                 "cavity-depth", spec.thickness() + spec.blade().burr(), c.bladePlay()));
         heights();
-        screws();
         all.add(new Requirement.Stops(
                 "stops",
-                index("drive-ring"),
-                index("spacer-ring"),
+                members.one(Piece.RING),
+                members.one(Piece.SPACER),
                 Point.ORIGIN,
                 design.travel() > 0,
                 rim.overTravel()));
@@ -108,38 +109,38 @@ final class ApertureRequirements {
     private void heights() {
         Clearances c = spec.clearances();
         boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
-        int retainer = index("retainer");
-        int ring = index("drive-ring");
-        int base = index("base-plate");
-        int spacer = index("spacer-ring");
+        int retainer = members.one(Piece.RETAINER);
+        int ring = members.one(Piece.RING);
+        int base = members.one(Piece.BASE);
+        int spacer = members.one(Piece.SPACER);
         List<Requirement.Resting> rests = new ArrayList<>();
         List<Requirement.Above> above = new ArrayList<>();
         List<Requirement.Engaged> engaged = new ArrayList<>();
-        List<Integer> shims = indices("spacer-shim");
+        List<Integer> shims = members.of(Piece.SHIM);
         // Half of the way round is enough to lie on: windows and pockets take their parts of it.
         double seat = band(design.rim().rim(), spec.ledge()) / 2;
         double wall = band(design.rim().outer(), Rim.housingWeb(spec)) / 2;
         rests.add(new Requirement.Resting(spacer, base, wall));
         rests.add(new Requirement.Resting(ring, spacer, seat));
         above.add(new Requirement.Above(retainer, ring, c.ringAxial(), seat));
-        for (int cover : indices("cover")) {
+        for (int cover : members.of(Piece.COVER)) {
             rests.add(new Requirement.Resting(base, cover, wall));
         }
         if (shims.isEmpty()) {
             rests.add(new Requirement.Resting(retainer, spacer, wall));
         }
         double hold = Math.min(spec.pinDiameter(), spec.plate().thickness());
-        int drive = indices("drive-pin").get(0);
+        int drive = members.one(Piece.DRIVE_PIN);
         above.add(new Requirement.Above(retainer, drive, c.driveEnd(), 0));
         engaged.add(new Requirement.Engaged(drive, ring, hold / 2));
         if (!posts) {
-            List<Integer> pins = indices("pivot-pin");
-            int pivot = (pins.isEmpty() ? indices("blade") : pins).get(0);
-            int floor = indices("cover").isEmpty() ? base : index("cover");
+            List<Integer> pins = members.of(Piece.PIVOT_PIN);
+            int pivot = (pins.isEmpty() ? members.of(Piece.BLADE) : pins).get(0);
+            int floor = !members.has(Piece.COVER) ? base : members.one(Piece.COVER);
             above.add(new Requirement.Above(pivot, floor, c.pivotEnd(), PIN_FLOOR));
             engaged.add(new Requirement.Engaged(pivot, base, hold));
         }
-        for (int pinion : indices("pinion")) {
+        for (int pinion : members.of(Piece.PINION)) {
             above.add(new Requirement.Above(retainer, pinion, c.pinionAxial(), PIN_FLOOR));
             above.add(new Requirement.Above(pinion, base, APART, 0));
         }
@@ -153,72 +154,32 @@ final class ApertureRequirements {
         return Math.PI * (radius * radius - (radius - width) * (radius - width));
     }
 
-    /** Each screw of the housing through each plate that it holds. */
-    private void screws() {
-        Housing housing = design.housing();
-        int base = index("base-plate");
-        double thread = spec.screw().thread() / 2;
-        List<Requirement.Fit> fits = new ArrayList<>();
-        for (int plate : plates()) {
-            for (Point screw : housing.screws()) {
-                Contour hole = Contour.circle(screw, housing.screwHole());
-                fits.add(new Requirement.Fit(base, screw, thread, plate, hole));
-            }
-        }
-        for (int plate : indices("servo-plate")) {
-            for (Point screw : housing.servoScrews()) {
-                Contour hole = Contour.circle(screw, housing.screwHole());
-                fits.add(new Requirement.Fit(base, screw, thread, plate, hole));
-            }
-        }
-        all.add(new Requirement.PinInHole("screw-holes", fits, housing.screwHole() - thread, !housing.own()));
-    }
-
     private void servoWebs(ServoMount mount) {
         if (mount.hasPlate()) {
             all.add(new Requirement.LeastWeb(
-                    "minimum-web", "servo-plate", spec.plate().leastWeb()));
+                    "minimum-web", Piece.SERVO_PLATE.label(), spec.plate().leastWeb()));
         }
-        for (String gear : List.of("pinion", "servo-gear", "step-wheel")) {
-            if (!indices(gear).isEmpty()) {
+        for (Piece gear : List.of(Piece.PINION, Piece.SERVO_GEAR, Piece.STEP_WHEEL)) {
+            if (members.has(gear)) {
                 all.add(new Requirement.LeastWeb(
-                        "minimum-web", gear, spec.gear().leastWeb()));
+                        "minimum-web", gear.label(), spec.gear().leastWeb()));
             }
         }
     }
 
     private void joints() {
-        Clearances c = spec.clearances();
-        double pin = spec.pinDiameter() / 2;
-        double running = c.bore() / 2;
-        double sliding = Math.min(c.slot() / 2, c.slotEnd());
-        int base = index("base-plate");
-        int ring = index("drive-ring");
-        boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
-        PlateParts plates = new PlateParts(design);
-        Contour slot = SlotOutline.of(design).contour();
-        List<Integer> blades = indices("blade");
-        List<Requirement.Fit> pivots = new ArrayList<>();
-        List<Requirement.Fit> drives = new ArrayList<>();
-        for (int i = 0; i < spec.blades(); i++) {
-            Placement turn = Placement.turn(i * spec.pitch());
-            Point pivot = turn.apply(design.pivot());
-            double hole = posts ? (spec.pinDiameter() + c.bore()) / 2 : plates.boreRadius();
-            Contour bore = Contour.circle(pivot, hole);
-            int pinMember = posts ? base : blades.get(i);
-            int holeMember = posts ? blades.get(i) : base;
-            pivots.add(new Requirement.Fit(pinMember, pivot, pin, holeMember, bore));
-            Point drive = turn.apply(design.drivePoint());
-            drives.add(new Requirement.Fit(blades.get(i), drive, pin, ring, slot.placed(turn)));
-        }
-        all.add(new Requirement.PinInHole("pin-clearance", pivots, running, true));
-        all.add(new Requirement.PinInHole("pin-in-slot", drives, sliding, true));
+        all.addAll(joints.requirements());
         if (design.pin() instanceof DrivePin.Lever) {
             List<Requirement.Stud> studs = new ArrayList<>();
-            for (Requirement.Fit drive : drives) {
-                studs.add(new Requirement.Stud(drive.pinMember(), drive.pin(), pin));
+            for (int i = 0; i < spec.blades(); i++) {
+                Point drive = Placement.turn(i * spec.pitch()).apply(design.drivePoint());
+                studs.add(new Requirement.Stud(members.of(Piece.BLADE).get(i), drive, spec.pinDiameter() / 2));
             }
-            all.add(new Requirement.StudsClear("pin-clearance", studs, blades, c.blade()));
+            all.add(new Requirement.StudsClear(
+                    "pin-clearance",
+                    studs,
+                    members.of(Piece.BLADE),
+                    spec.clearances().blade()));
         }
     }
 
@@ -226,58 +187,27 @@ final class ApertureRequirements {
     private List<Requirement.Pair> pairs() {
         Clearances c = spec.clearances();
         List<Requirement.Pair> pairs = new ArrayList<>();
-        int ring = index("drive-ring");
-        int spacer = index("spacer-ring");
-        int base = index("base-plate");
+        int ring = members.one(Piece.RING);
+        int spacer = members.one(Piece.SPACER);
         // At either end of the travel the stop may be nearer than the wall.
         double guided = Math.min(design.rim().play(), Clearest.stopAtEnd(design));
         pairs.add(new Requirement.Pair(ring, spacer, guided));
-        for (int shim : indices("spacer-shim")) {
+        for (int shim : members.of(Piece.SHIM)) {
             pairs.add(new Requirement.Pair(ring, shim, guided));
         }
-        double bore = c.bore() / 2;
-        double slot = Math.min(c.slot() / 2, c.slotEnd());
-        List<Integer> blades = indices("blade");
-        for (int blade : blades) {
+        for (int blade : members.of(Piece.BLADE)) {
             pairs.add(new Requirement.Pair(blade, spacer, c.blade()));
         }
-        List<Integer> pivots = indices("pivot-pin");
-        boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
-        for (int i = 0; i < spec.blades(); i++) {
-            int pin = pivots.isEmpty() ? blades.get(i) : pivots.get(i);
-            pairs.add(posts ? Requirement.Pair.touching(pin, base) : new Requirement.Pair(pin, base, bore));
-        }
-        for (int pin : indices("drive-pin")) {
-            pairs.add(new Requirement.Pair(pin, ring, slot));
-        }
+        pairs.addAll(joints.pairs());
         pairs.addAll(new DriveRequirements(design, members).pairs());
         return pairs;
     }
 
     private List<Integer> plates() {
         List<Integer> plates = new ArrayList<>();
-        for (String name : List.of("cover", "base-plate", "spacer-ring", "retainer")) {
-            plates.addAll(indices(name));
+        for (Piece name : List.of(Piece.COVER, Piece.BASE, Piece.SPACER, Piece.RETAINER)) {
+            plates.addAll(members.of(name));
         }
         return plates;
-    }
-
-    private int index(String part) {
-        return indices(part).get(0);
-    }
-
-    private List<Integer> indices(String part) {
-        return indices(members, part);
-    }
-
-    /** Members that are this part. */
-    static List<Integer> indices(List<Member> members, String part) {
-        List<Integer> found = new ArrayList<>();
-        for (int i = 0; i < members.size(); i++) {
-            if (members.get(i).part().name().equals(part)) {
-                found.add(i);
-            }
-        }
-        return found;
     }
 }

@@ -3,6 +3,7 @@ package ringleaf.mechanism.aperture;
 
 import java.util.Optional;
 import ringleaf.leaf.Band;
+import ringleaf.machine.Fit;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.MeshOff;
 import ringleaf.mechanism.SizesOff;
@@ -54,20 +55,17 @@ final class ApertureSizes {
         pinAcross = all.edge("drive-pin-across", "drive pin, square to that", 0, n, blade);
         boreRadial = all.edge("pivot-bore-radius", "pivot bore from the axis", band.pivotRadius(), n, plate);
         boreAcross = all.edge("pivot-bore-across", "pivot bore, square to that", 0, n, plate);
-        bore = all.width(
-                "pivot-bore-diameter",
-                "diameter of the pivot bore",
-                spec.pinDiameter() + spec.clearances().bore(),
-                n,
-                plate);
+        Fit pivot = spec.clearances().pivot();
+        Fit drive = spec.clearances().drive();
+        bore = all.add(pivot.hole().orElseThrow(), pivot.width());
         slotPlace = all.edge("slot-across", "slot, square to its length", 0, n, ring);
-        slotWidth = all.width("slot-width", "width of the slot", 2 * SlotOutline.radius(spec), n, ring);
+        slotWidth = all.add(drive.hole().orElseThrow(), drive.width());
         slotInner =
                 all.edge("slot-inner-end", "inner end of the slot", design.rim().slotInner(), n, ring);
         slotOuter =
                 all.edge("slot-outer-end", "outer end of the slot", design.rim().slotOuter(), n, ring);
-        pivotPin = pivotPin(spec, n);
-        drivePin = wire("drive-pin-diameter", "drive pins", spec);
+        pivotPin = all.add(pivot.pin().orElseThrow(), pivot.nominal());
+        drivePin = all.add(drive.pin().orElseThrow(), drive.nominal());
         double opening = design.rim().opening();
         plateOpening = all.edge("plate-opening-radius", "opening of base and retainer", opening, 2, plate);
         ringOpening = all.edge("ring-opening-radius", "opening of the ring", opening, 1, ring);
@@ -103,19 +101,5 @@ final class ApertureSizes {
         mesh = pinion.map(p -> MeshOff.outer(p.pair(), "", "pinion", "sector", plate, spec.gear(), ring, all));
         stepMesh = pinion.flatMap(PinionPlan::stepUp)
                 .map(s -> MeshOff.outer(s.pair(), "step-", "gear", "wheel", plate, spec.gear(), spec.gear(), all));
-    }
-
-    private int pivotPin(ApertureSpec spec, int blades) {
-        String name = "pivot-pin-diameter";
-        String what = "pivot pins";
-        return switch (spec.pinStyle()) {
-            case ONE_GLUED -> all.width(name, what, spec.pinDiameter(), blades, spec.blade());
-            case BASE_POSTS -> all.width(name, what, spec.pinDiameter(), blades, spec.plate());
-            default -> wire(name, what, spec);
-        };
-    }
-
-    private int wire(String name, String what, ApertureSpec spec) {
-        return all.add(name, what, spec.pinDiameter(), 1, SizesOff.WIRE, "drawn wire, common practice");
     }
 }

@@ -29,7 +29,6 @@ import ringleaf.spec.shared.Screw;
  * @param pinDiameter mm
  * @param ledge least width of the seat on which the ring rides, mm
  * @param clearances room left on purpose
- * @param fitting fits by name
  * @param screw that holds the housing together
  * @param blade how blades are made
  * @param plate how base, retainer, cover and servo plate are made
@@ -57,7 +56,6 @@ public record ApertureSpec(
         double pinDiameter,
         double ledge,
         Clearances clearances,
-        Fitting fitting,
         Screw screw,
         Material blade,
         Material plate,
@@ -134,6 +132,6 @@ public record ApertureSpec(
 
     /** Diameter of the hole in a blade into which a pin is set, mm. */
     public double pinHole() {
-        return pinDiameter + fitting.pinAllowance();
+        return clearances.set().width();
     }
 }

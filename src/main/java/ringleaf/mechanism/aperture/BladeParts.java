@@ -67,14 +67,12 @@ final class BladeParts {
     }
 
     Region region() {
-        double pivotHole = spec.pinStyle() == PinStyle.BASE_POSTS
-                ? spec.pinDiameter() + spec.clearances().bore()
-                : spec.pinHole();
+        ApertureJoints joints = new ApertureJoints(design, 1);
         List<Contour> holes = new ArrayList<>();
         if (spec.pinStyle() != PinStyle.ONE_GLUED) {
-            holes.add(Contour.circle(design.pivot(), pivotHole / 2));
+            holes.addAll(joints.bladeBore().cuts());
         }
-        holes.add(Contour.circle(design.drivePoint(), spec.pinHole() / 2));
+        holes.addAll(joints.driveHole().cuts());
         return new Region(outline(), holes);
     }
 

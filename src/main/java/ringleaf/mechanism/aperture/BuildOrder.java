@@ -79,7 +79,11 @@ final class BuildOrder {
             for (int i = 1; i <= spec.blades(); i++) {
                 posts.add(pin("pivot-pin " + i, "base-plate", Way.DOWN));
             }
-            glued(words.posts(spec.blades()), posts, "posts in the base", new PlateParts(design).pivots());
+            glued(
+                    words.posts(spec.blades()),
+                    posts,
+                    "posts in the base",
+                    new ApertureJoints(design, spec.blades()).bores().places());
         }
         if (spec.jigs().isPresent()) {
             say(words.jigs().preparing());
@@ -249,7 +253,7 @@ final class BuildOrder {
 
     /** A pin that may be larger than its hole by what its fit takes away. */
     private Placing pin(String name, String onto, Way way) {
-        double press = Math.max(0, -spec.fitting().pinAllowance());
+        double press = Math.max(0, -spec.clearances().set().room().mm());
         return new Placing(List.of(member(name)), member(onto), way, press);
     }
 

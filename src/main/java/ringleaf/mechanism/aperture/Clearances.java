@@ -2,7 +2,8 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.List;
-import ringleaf.mechanism.Room;
+import ringleaf.machine.Fit;
+import ringleaf.machine.Room;
 
 /**
  * Room left on purpose, mm. All are on one side (radial) unless a diameter is named.
@@ -18,8 +19,9 @@ import ringleaf.mechanism.Room;
  * @param pivotEnd between a pivot pin's end and what lies beyond it
  * @param driveEnd between a drive pin's end and the retainer
  * @param stop way of the ring past either end of its travel, along its rim
- * @param bore added to the diameter of the pivot bore
- * @param slot added to the width of the drive pin's slot
+ * @param pivot of a pivot pin in what it turns in
+ * @param drive of a drive pin in its slot
+ * @param set of a pin in the hole of the blade into which it is set
  * @param rooms all of these with where they come from
  */
 public record Clearances(
@@ -34,6 +36,20 @@ public record Clearances(
         double pivotEnd,
         double driveEnd,
         double stop,
-        double bore,
-        double slot,
-        List<Room> rooms) {}
+        Fit pivot,
+        Fit drive,
+        Fit set,
+        List<Room> rooms) {
+    /** Where the width of a hole comes from in which a pin is held that is as wide. */
+    static final String AS_WIDE = "as wide as the pin";
+
+    /** Added to the diameter of the pivot bore. */
+    double bore() {
+        return pivot.room().mm();
+    }
+
+    /** Added to the width of the drive pin's slot. */
+    double slot() {
+        return drive.room().mm();
+    }
+}

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
+import ringleaf.machine.Members;
 import ringleaf.mechanism.body.ServoOutline;
-import ringleaf.part.Member;
 import ringleaf.part.Requirement;
 import ringleaf.spec.shared.Servo;
 import ringleaf.tooth.GearPair;
@@ -24,9 +24,9 @@ final class DriveRequirements {
     private static final double PLAY_SLACK = 0.003;
 
     private final ApertureDesign design;
-    private final List<Member> members;
+    private final Members members;
 
-    DriveRequirements(ApertureDesign design, List<Member> members) {
+    DriveRequirements(ApertureDesign design, Members members) {
         this.design = design;
         this.members = members;
     }
@@ -35,15 +35,15 @@ final class DriveRequirements {
     List<Requirement> all() {
         List<Requirement> all = new ArrayList<>();
         design.pinionPlan().ifPresent(plan -> {
-            Requirement.Turning pinion = new Requirement.Turning(index("pinion"), plan.centre());
-            Requirement.Turning ring = new Requirement.Turning(index("drive-ring"), Point.ORIGIN);
+            Requirement.Turning pinion = new Requirement.Turning(members.one(Piece.PINION), plan.centre());
+            Requirement.Turning ring = new Requirement.Turning(members.one(Piece.RING), Point.ORIGIN);
             double over = Math.copySign(design.rim().overTravel(), plan.travel());
             double ratio = -1 / plan.ratio();
             all.add(meshes(plan.pair(), pinion, ring, ratio, -over / ratio, (plan.travel() + over) / ratio));
             all.addAll(servo(plan));
             plan.stepUp().ifPresent(step -> {
-                Requirement.Turning servo = new Requirement.Turning(index("servo-gear"), plan.servoCentre());
-                Requirement.Turning wheel = new Requirement.Turning(index("step-wheel"), plan.centre());
+                Requirement.Turning servo = new Requirement.Turning(members.one(Piece.SERVO_GEAR), plan.servoCentre());
+                Requirement.Turning wheel = new Requirement.Turning(members.one(Piece.STEP_WHEEL), plan.centre());
                 double turned = plan.servoRatio();
                 all.add(meshes(
                         step.pair(), servo, wheel, -step.ratio(), -over * turned, (plan.travel() + over) * turned));
@@ -57,9 +57,9 @@ final class DriveRequirements {
         List<Requirement> all = new ArrayList<>();
         ServoMount mount = design.mount().orElseThrow();
         Servo servo = plan.servo();
-        int base = index("base-plate");
+        int base = members.one(Piece.BASE);
         List<Requirement.Fit> corners = new ArrayList<>();
-        for (int plate : ApertureRequirements.indices(members, "servo-plate")) {
+        for (int plate : members.of(Piece.SERVO_PLATE)) {
             Contour window =
                     plan.servoOutline().seat(design.spec().plate().leastWeb()).get(0);
             for (Point corner : plan.servoOutline().bodyCorners()) {
@@ -71,8 +71,8 @@ final class DriveRequirements {
         }
         if (plan.stepUp().isEmpty()) {
             double turns = (mount.horn() ? servo.hornDiameter() : servo.splineDiameter()) / 2;
-            Requirement.Stud output = new Requirement.Stud(index("pinion"), plan.centre(), turns);
-            List<Integer> plates = new ArrayList<>(ApertureRequirements.indices(members, "cover"));
+            Requirement.Stud output = new Requirement.Stud(members.one(Piece.PINION), plan.centre(), turns);
+            List<Integer> plates = new ArrayList<>(members.of(Piece.COVER));
             plates.add(base);
             all.add(new Requirement.StudsClear("servo-fits", List.of(output), plates, ServoOutline.ROOM));
         }
@@ -104,24 +104,20 @@ final class DriveRequirements {
     List<Requirement.Pair> pairs() {
         List<Requirement.Pair> pairs = new ArrayList<>();
         design.pinionPlan().ifPresent(plan -> {
-            int pinion = index("pinion");
+            int pinion = members.one(Piece.PINION);
             // How near teeth come is told by rolling them.
-            pairs.add(Requirement.Pair.touching(pinion, index("drive-ring")));
+            pairs.add(Requirement.Pair.touching(pinion, members.one(Piece.RING)));
             double pocket = design.spec().clearances().pinion();
-            pairs.add(new Requirement.Pair(pinion, index("spacer-ring"), pocket));
+            pairs.add(new Requirement.Pair(pinion, members.one(Piece.SPACER), pocket));
             plan.stepUp().ifPresent(step -> {
-                pairs.add(Requirement.Pair.touching(index("servo-gear"), index("step-wheel")));
-                for (String plate : List.of("base-plate", "cover", "retainer")) {
-                    for (int member : ApertureRequirements.indices(members, plate)) {
-                        pairs.add(new Requirement.Pair(index("axle"), member, step.axleRoom() / 2));
+                pairs.add(Requirement.Pair.touching(members.one(Piece.SERVO_GEAR), members.one(Piece.STEP_WHEEL)));
+                for (Piece plate : List.of(Piece.BASE, Piece.COVER, Piece.RETAINER)) {
+                    for (int member : members.of(plate)) {
+                        pairs.add(new Requirement.Pair(members.one(Piece.AXLE), member, step.axleRoom() / 2));
                     }
                 }
             });
         });
         return pairs;
-    }
-
-    private int index(String part) {
-        return ApertureRequirements.indices(members, part).get(0);
     }
 }

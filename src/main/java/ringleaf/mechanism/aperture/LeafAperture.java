@@ -14,6 +14,7 @@ import ringleaf.mechanism.Request;
 import ringleaf.part.Assembly;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
+import ringleaf.part.Joint;
 import ringleaf.part.Part;
 import ringleaf.spec.field.FieldSet;
 
@@ -90,10 +91,11 @@ public final class LeafAperture implements Kind {
         Sweep sweep = sweep(design, states, false);
         ApertureParts made = new ApertureParts(design);
         List<Part> parts = made.parts();
-        Assembly assembly = ApertureAssembly.of(design, parts, sweep);
+        ApertureAssembly assembly = new ApertureAssembly(design, parts, sweep);
         List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).parts(parts) : List.of();
         List<Finding> findings = new ApertureChecks(design, sweep, true).all();
-        return finished(candidates, sweep, made.deviation(), parts, jigs, assembly, findings);
+        return finished(
+                candidates, sweep, made.deviation(), parts, jigs, assembly.assemble(), assembly.fits(), findings);
     }
 
     /** A trial piece of so many blades. */
@@ -106,7 +108,15 @@ public final class LeafAperture implements Kind {
         List<Part> jigs = spec.jigs().isPresent() ? new Jigs(design, spec.jigs().get()).gluing() : List.of();
         List<Finding> findings = new ArrayList<>(new ApertureChecks(design, sweep, true).all());
         findings.addAll(piece.findings());
-        return finished(candidates, sweep, made.deviation(), piece.parts(), jigs, piece.assembly(sweep), findings);
+        return finished(
+                candidates,
+                sweep,
+                made.deviation(),
+                piece.parts(),
+                jigs,
+                piece.assembly(sweep),
+                piece.fits(),
+                findings);
     }
 
     /** Mirrored where the spec wants that, with the jigs after the mechanism's own parts. */
@@ -117,6 +127,7 @@ public final class LeafAperture implements Kind {
             List<Part> own,
             List<Part> jigs,
             Assembly together,
+            List<Joint> fits,
             List<Finding> findings) {
         ApertureDesign design = candidates.get(0).design();
         ApertureSpec spec = design.spec();
@@ -138,7 +149,7 @@ public final class LeafAperture implements Kind {
                 findings,
                 travel(design, sweep),
                 List.of(),
-                ApertureJoints.of(design, parts));
+                fits);
     }
 
     /** The whole travel, or its least values in brief. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import ringleaf.curve.Roots;
 import ringleaf.geom.Angles;
-import ringleaf.mechanism.RoomLaw;
+import ringleaf.machine.RoomLaw;
 import ringleaf.mechanism.TipRoom;
 import ringleaf.tooth.BasicRack;
 import ringleaf.tooth.GearPair;

@@ -37,9 +37,7 @@ final class PlateParts {
     Part base() {
         List<Contour> through = plateHoles(0);
         List<Contour> upper = new ArrayList<>(through);
-        for (Point pivot : pivots()) {
-            upper.add(Contour.circle(pivot, boreRadius()));
-        }
+        upper.addAll(new ApertureJoints(design, spec.blades()).bores().cuts());
         Region drilled = new Region(housing.outline(), upper);
         List<Layer> layers = new ArrayList<>();
         if (stack.boreFloor() > 0) {
@@ -50,20 +48,6 @@ final class PlateParts {
                 ? "bores go through; the cover closes them behind"
                 : "blind bores, open towards the blades";
         return new Part("base-plate", Family.PLATE, 1, spec.plate().source(), layers, marks(), note);
-    }
-
-    /** Radius of a pivot bore: running room for a pin that turns, none for a post that is fixed. */
-    double boreRadius() {
-        boolean fixed = spec.pinStyle() == PinStyle.BASE_POSTS;
-        return (spec.pinDiameter() + (fixed ? 0 : spec.clearances().bore())) / 2;
-    }
-
-    List<Point> pivots() {
-        List<Point> pivots = new ArrayList<>();
-        for (int i = 0; i < spec.blades(); i++) {
-            pivots.add(Point.polar(design.band().pivotRadius(), i * spec.pitch()));
-        }
-        return pivots;
     }
 
     Part cover() {

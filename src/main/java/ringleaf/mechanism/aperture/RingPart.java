@@ -8,7 +8,6 @@ import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
 import ringleaf.geom.Path;
-import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Family;
@@ -40,9 +39,7 @@ final class RingPart {
     Part part() {
         List<Contour> holes = new ArrayList<>();
         holes.add(Contour.circle(Point.ORIGIN, rim.opening()));
-        for (int i = 0; i < spec.blades(); i++) {
-            holes.add(slot.contour().placed(Placement.turn(i * spec.pitch())));
-        }
+        holes.addAll(new ApertureJoints(design, spec.blades()).slots().cuts());
         List<Path> marks = new ArrayList<>();
         if (design.drive() instanceof HandPlan plan) {
             plan.eye(rim, spec.ring().leastWeb()).ifPresent(holes::add);

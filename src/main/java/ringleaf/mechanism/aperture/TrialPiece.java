@@ -2,7 +2,9 @@
 package ringleaf.mechanism.aperture;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import ringleaf.curve.Fillet;
 import ringleaf.curve.Flattening;
@@ -15,13 +17,15 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Tolerance;
 import ringleaf.leaf.Sweep;
+import ringleaf.machine.Joints;
+import ringleaf.machine.Members;
+import ringleaf.machine.Role;
 import ringleaf.mechanism.Bolt;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Assembly;
 import ringleaf.part.Family;
 import ringleaf.part.Finding;
 import ringleaf.part.Layer;
-import ringleaf.part.Member;
 import ringleaf.part.Part;
 import ringleaf.part.Requirement;
 import ringleaf.part.Words;
@@ -33,9 +37,30 @@ import ringleaf.part.Words;
  * hand. Bores and slots are those of the real parts; what else falls into a wedge is filled. Unmirrored.
  */
 final class TrialPiece {
-    static final String BASE = "trial-base";
-    static final String RING = "trial-ring";
-    static final String WASHER = "trial-washer";
+    /** What only a trial piece has. */
+    private enum Own implements Role {
+        BASE("trial-base"),
+        RING("trial-ring"),
+        WASHER("trial-washer");
+
+        private final String label;
+
+        Own(String label) {
+            this.label = label;
+        }
+
+        @Override
+        public String label() {
+            return label;
+        }
+    }
+
+    /** What lies on what in any order: blades and what is set into them. */
+    private static final List<Piece> LEAF = List.of(Piece.BLADE, Piece.PIVOT_PIN, Piece.DRIVE_PIN);
+
+    static final String BASE = Own.BASE.label;
+    static final String RING = Own.RING.label;
+    static final String WASHER = Own.WASHER.label;
     /** The check that tells whether it closes as far as the whole. */
     static final String OPENING = "trial-opening";
     /** Least that is left beside bores and slots and round the axis to hold by, mm; common practice, no source. */
@@ -53,32 +78,36 @@ final class TrialPiece {
     private final ApertureSpec spec;
     private final int blades;
     private final List<Part> parts = new ArrayList<>();
+    private final Map<Part, Own> own = new IdentityHashMap<>();
+    private final Members members;
+    private final Joints joints;
 
     TrialPiece(ApertureDesign design, ApertureParts made, int blades) {
         this.design = design;
         this.spec = design.spec();
         this.blades = blades;
-        List<Contour> bores = new ArrayList<>();
-        List<Contour> slots = new ArrayList<>();
-        Contour slot = SlotOutline.of(design).contour();
-        double bore = new PlateParts(design).boreRadius();
-        for (int i = 0; i < blades; i++) {
-            Placement turn = Placement.turn(i * spec.pitch());
-            bores.add(Contour.circle(turn.apply(design.pivot()), bore));
-            slots.add(slot.placed(turn));
-        }
-        parts.add(piece(made.named("base-plate"), BASE, bores, design.rim().cavity(), spec.plate()));
+        ApertureJoints stated = new ApertureJoints(design, blades);
+        List<Contour> bores = stated.bores().cuts();
+        List<Contour> slots = stated.slots().cuts();
+        add(Own.BASE, piece(made.named("base-plate"), BASE, bores, design.rim().cavity(), spec.plate()));
         for (Part part : made.parts()) {
-            if (List.of("blade", "pivot-pin", "drive-pin").contains(part.name())) {
+            if (part.isDrawn() && LEAF.contains(Piece.of(part))) {
                 parts.add(part.withQuantity(blades));
             }
         }
-        parts.add(washer());
-        parts.add(piece(made.named("drive-ring"), RING, slots, design.rim().floor(), spec.ring()));
+        add(Own.WASHER, washer());
+        add(Own.RING, piece(made.named("drive-ring"), RING, slots, design.rim().floor(), spec.ring()));
         double through = design.stack().ringTop();
         Bolt bolt = new Bolt("trial-screw", spec.screw(), through, 2);
         parts.add(bolt.part(1));
         parts.add(bolt.nuts("trial-nut", 1));
+        members = placed();
+        this.joints = ApertureJoints.ofTrial(design, members, blades, Own.BASE, Own.RING);
+    }
+
+    private void add(Own role, Part part) {
+        own.put(part, role);
+        parts.add(part);
     }
 
     List<Part> parts() {
@@ -186,89 +215,63 @@ final class TrialPiece {
                                 + " and closes further"));
     }
 
-    Assembly assembly(Sweep sweep) {
-        Bodies bodies = new Bodies(design, sweep);
-        List<Member> members = new ArrayList<>();
+    /** Members in the order in which they are laid: the last blade lies lowest, as in the whole. */
+    private Members placed() {
+        Members placed = new Members();
         for (Part part : parts) {
             if (!part.isDrawn()) {
                 continue;
             }
-            boolean each = isLeaf(part.family());
-            // the last blade lies lowest, as in the whole
-            for (int i = (each ? blades : 1) - 1; i >= 0; i--) {
-                String name = each ? part.name() + " " + (i + 1) : part.name();
-                int body = each ? Bodies.blade(i) : part.name().equals(RING) ? Bodies.RING : Bodies.FIXED;
-                members.add(new Member(name, part, body, Placement.turn(each ? i * spec.pitch() : 0)));
+            if (own.containsKey(part)) {
+                placed.add(own.get(part), part, own.get(part) == Own.RING ? Bodies.RING : Bodies.FIXED);
+                continue;
+            }
+            for (int i = blades - 1; i >= 0; i--) {
+                placed.add(Piece.of(part), i, part, Bodies.blade(i), Placement.turn(i * spec.pitch()));
             }
         }
+        return placed;
+    }
+
+    /** Rows of the table of fits. */
+    List<ringleaf.part.Joint> fits() {
+        return joints.rows();
+    }
+
+    Assembly assembly(Sweep sweep) {
         return new Assembly(
                 spec.name(),
-                members,
-                bodies,
+                members.all(),
+                new Bodies(design, sweep),
                 Optional.empty(),
-                requirements(members),
+                requirements(),
                 List.of(),
                 new TrialSteps(design, blades, findings().isEmpty()).steps());
     }
 
-    private List<Requirement> requirements(List<Member> members) {
-        Clearances c = spec.clearances();
+    private List<Requirement> requirements() {
         List<Requirement> all = new ArrayList<>();
-        all.add(new Requirement.StaysApart("clearance", ApertureRequirements.APART, pairs(members)));
+        all.add(new Requirement.StaysApart("clearance", ApertureRequirements.APART, pairs()));
         all.add(new Requirement.LeastWeb("minimum-web", BASE, spec.plate().leastWeb()));
         all.add(new Requirement.LeastWeb("minimum-web", RING, spec.ring().leastWeb()));
         all.add(new Requirement.LeastWeb("minimum-web", WASHER, spec.spacer().leastWeb()));
-        List<Requirement.Fit> drives = new ArrayList<>();
-        Contour slot = SlotOutline.of(design).contour();
-        for (int i = 0; i < blades; i++) {
-            Placement turn = Placement.turn(i * spec.pitch());
-            drives.add(new Requirement.Fit(
-                    index(members, "blade " + (i + 1)),
-                    turn.apply(design.drivePoint()),
-                    spec.pinDiameter() / 2,
-                    index(members, RING),
-                    slot.placed(turn)));
-        }
-        double sliding = Math.min(c.slot() / 2, c.slotEnd());
-        all.add(new Requirement.PinInHole("pin-in-slot", drives, sliding));
+        all.addAll(joints.requirements());
         return all;
     }
 
     /** Blades lie over one another, so they and their pins are not held against each other; pins run in their holes. */
-    private List<Requirement.Pair> pairs(List<Member> members) {
-        Clearances c = spec.clearances();
-        boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
-        boolean stops = !findings().isEmpty();
-        List<Requirement.Pair> pairs = new ArrayList<>();
-        for (int i = 0; i < members.size(); i++) {
+    private List<Requirement.Pair> pairs() {
+        List<Integer> leaves = new ArrayList<>();
+        LEAF.forEach(piece -> leaves.addAll(members.of(piece)));
+        List<Requirement.Pair> pairs = new ArrayList<>(joints.pairs());
+        for (int i = 0; i < leaves.size(); i++) {
             for (int k = 0; k < i; k++) {
-                Family one = members.get(i).part().family();
-                Family other = members.get(k).part().family();
-                boolean leaves = isLeaf(one) && isLeaf(other);
-                boolean washer =
-                        stops && isLeaf(one) != isLeaf(other) && (one == Family.SPACER || other == Family.SPACER);
-                if (leaves || washer) {
-                    pairs.add(new Requirement.Pair(k, i, Double.NEGATIVE_INFINITY));
-                } else if (isLeaf(one) && other == Family.PLATE || isLeaf(other) && one == Family.PLATE) {
-                    pairs.add(posts ? Requirement.Pair.touching(k, i) : new Requirement.Pair(k, i, c.bore() / 2));
-                } else if (isLeaf(one) && other == Family.RING || isLeaf(other) && one == Family.RING) {
-                    pairs.add(new Requirement.Pair(k, i, Math.min(c.slot() / 2, c.slotEnd())));
-                }
+                pairs.add(new Requirement.Pair(leaves.get(k), leaves.get(i), Double.NEGATIVE_INFINITY));
+            }
+            if (!findings().isEmpty()) {
+                pairs.add(new Requirement.Pair(leaves.get(i), members.one(Own.WASHER), Double.NEGATIVE_INFINITY));
             }
         }
         return pairs;
-    }
-
-    private static boolean isLeaf(Family family) {
-        return family == Family.BLADE || family == Family.PIN;
-    }
-
-    private static int index(List<Member> members, String name) {
-        for (int i = 0; i < members.size(); i++) {
-            if (members.get(i).name().equals(name)) {
-                return i;
-            }
-        }
-        throw new IllegalArgumentException(name);
     }
 }

@@ -4,12 +4,15 @@ package ringleaf.mechanism.aperture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.machine.Fit;
+import ringleaf.machine.Room;
+import ringleaf.machine.RoomLaw;
+import ringleaf.machine.Size;
 import ringleaf.mechanism.Material;
-import ringleaf.mechanism.Room;
-import ringleaf.mechanism.RoomLaw;
 import ringleaf.mechanism.SizesOff;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.FitName;
 
 /**
  * The clearances: those of the spec, else the usual ones (common practice, no source), else, where the processes of the
@@ -27,6 +30,12 @@ final class UsualRooms {
     static final double PINION_AXIAL = 0.15;
     static final double PIN_END = 0.1;
     static final double STOP = 0.4;
+    /** A fit asked for by name, and what the process adds for it, mm. */
+    record Listed(FitName name, double mm) {}
+
+    /** The fits of pivots and slots, and that of pins in the holes that they are set into. */
+    record Asked(Listed pivot, Listed slot, Fit set) {}
+
     /** Base and retainer. */
     private static final int PLATES = 2;
 
@@ -81,10 +90,11 @@ final class UsualRooms {
     /**
      * All of them.
      *
-     * @param boreFit what the process of the plates adds to a bore for the fit asked for
-     * @param slotFit likewise of the ring and its slots
+     * @param asked the fits by name
      */
-    Clearances all(double boreFit, double slotFit) {
+    Clearances all(Asked asked) {
+        Size bore = plate.width("pivot-bore-diameter", "diameter of the pivot bore", blades);
+        Size slot = ring.width("slot-width", "width of the slot", blades);
         double b = blade.repeatability();
         double p = plate.repeatability();
         double r = ring.repeatability();
@@ -107,8 +117,9 @@ final class UsualRooms {
                 room(ApertureFields.PIVOT_END, PIN_END, 1, SizesOff.FILED),
                 room(ApertureFields.DRIVE_END, PIN_END, 1, SizesOff.FILED, wall),
                 room(ApertureFields.STOP, STOP, blades, b, p, r),
-                fitted(ApertureFields.BORE, boreFit, tilt(), p, pivotPin()),
-                fitted(ApertureFields.SLOT_ROOM, slotFit, 0, r, SizesOff.WIRE),
+                moving(asked.pivot(), ApertureFields.BORE, tilt(), bore, pivotPin()),
+                moving(asked.slot(), ApertureFields.SLOT_ROOM, 0, slot, wire("drive-pin-diameter", "drive pins")),
+                asked.set(),
                 rooms);
     }
 
@@ -145,18 +156,20 @@ final class UsualRooms {
     }
 
     private double room(Field<Double> field, double usual, int copies, double... within) {
-        return room(field, usual, 0, copies, within);
-    }
-
-    private double fitted(Field<Double> field, double usual, double extra, double... within) {
-        return room(field, usual, extra, blades, within);
-    }
-
-    private double room(Field<Double> field, double usual, double extra, int copies, double... within) {
-        Optional<Double> given = own == null ? Optional.empty() : own.given(field);
-        Room room = Room.of(field.name(), given, usual, extra, "for the pin's tilt", copies, within);
+        Room room = Room.of(field.name(), given(field), usual, copies, within);
         rooms.add(room);
         return room.mm();
+    }
+
+    private Fit moving(Listed fit, Field<Double> field, double extra, Size hole, Size of) {
+        Fit moving = Fit.moving(
+                fit.name(), pin, field.name(), given(field), fit.mm(), extra, "for the pin's tilt", hole, of);
+        rooms.add(moving.room());
+        return moving;
+    }
+
+    private Optional<Double> given(Field<Double> field) {
+        return own == null ? Optional.empty() : own.given(field);
     }
 
     private static double height(Material made, double nominal) {
@@ -167,12 +180,18 @@ final class UsualRooms {
         return Math.ceil(LAYERS * blades);
     }
 
-    private double pivotPin() {
+    private Size pivotPin() {
+        String name = "pivot-pin-diameter";
+        String what = "pivot pins";
         return switch (style) {
-            case ONE_GLUED -> blade.repeatability();
-            case BASE_POSTS -> plate.repeatability();
-            default -> SizesOff.WIRE;
+            case ONE_GLUED -> blade.width(name, what, blades);
+            case BASE_POSTS -> plate.width(name, what, blades);
+            case TWO_HOLES -> wire(name, what);
         };
+    }
+
+    private static Size wire(String name, String what) {
+        return new Size(name, what, 1, SizesOff.WIRE, "drawn wire, common practice");
     }
 
     /** Upper bound of what a pivot pin needs in its bore as it leans with its blade. */

@@ -2,7 +2,7 @@
 package ringleaf.mechanism.belt;
 
 import ringleaf.groove.BeltTooth;
-import ringleaf.mechanism.Room;
+import ringleaf.machine.Room;
 import ringleaf.part.Words;
 import ringleaf.spec.shared.Belt;
 

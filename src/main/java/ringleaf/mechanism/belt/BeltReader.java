@@ -2,9 +2,9 @@
 package ringleaf.mechanism.belt;
 
 import java.util.Optional;
+import ringleaf.machine.Room;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
-import ringleaf.mechanism.Room;
 import ringleaf.part.Words;
 import ringleaf.spec.field.Field;
 import ringleaf.spec.field.Values;

@@ -4,7 +4,7 @@ package ringleaf.mechanism.gear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import ringleaf.mechanism.Room;
+import ringleaf.machine.Room;
 import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Draft;

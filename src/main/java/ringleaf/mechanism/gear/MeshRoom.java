@@ -3,9 +3,9 @@ package ringleaf.mechanism.gear;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import ringleaf.machine.Room;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.MeshOff;
-import ringleaf.mechanism.Room;
 import ringleaf.mechanism.SizesOff;
 import ringleaf.mechanism.TipRoom;
 import ringleaf.part.Words;

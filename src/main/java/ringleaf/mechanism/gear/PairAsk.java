@@ -3,7 +3,7 @@ package ringleaf.mechanism.gear;
 
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import ringleaf.mechanism.Room;
+import ringleaf.machine.Room;
 import ringleaf.spec.field.Bound;
 import ringleaf.tooth.BasicRack;
 

@@ -3,7 +3,7 @@ package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
 import java.util.List;
-import ringleaf.mechanism.Room;
+import ringleaf.machine.Room;
 import ringleaf.part.Choice;
 import ringleaf.part.Dimension;
 import ringleaf.part.Dimension.Origin;

@@ -3,7 +3,7 @@ package ringleaf.mechanism.rack;
 
 import java.util.ArrayList;
 import java.util.List;
-import ringleaf.mechanism.Room;
+import ringleaf.machine.Room;
 import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.Saying;

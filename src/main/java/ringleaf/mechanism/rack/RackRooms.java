@@ -2,8 +2,8 @@
 package ringleaf.mechanism.rack;
 
 import java.util.Optional;
+import ringleaf.machine.Room;
 import ringleaf.mechanism.Material;
-import ringleaf.mechanism.Room;
 import ringleaf.mechanism.SizesOff;
 import ringleaf.mechanism.TipRoom;
 import ringleaf.spec.field.Values;

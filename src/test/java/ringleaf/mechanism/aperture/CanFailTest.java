@@ -226,7 +226,7 @@ class CanFailTest {
     }
 
     private void pins(ApertureDesign d) {
-        double bore = new PlateParts(d).boreRadius();
+        double bore = new ApertureJoints(d, 1).bores().size() / 2;
         Point pivot = d.pivot();
         fault("bore too small", "base-plate", hole(pivot, circle(pivot, bore - 0.05)));
         fault("bore too wide", "base-plate", hole(pivot, circle(pivot, bore + 0.3)));

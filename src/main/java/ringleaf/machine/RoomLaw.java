@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package ringleaf.mechanism;
+package ringleaf.machine;
 
 import ringleaf.part.Words;
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package ringleaf.mechanism;
+package ringleaf.machine;
 
 import java.util.Optional;
 import ringleaf.part.Dimension.Origin;
@@ -48,6 +48,17 @@ public record Room(String name, double mm, Origin origin, String how, double ask
         return new Room(name, mm, given.isPresent() ? Origin.GIVEN : more ? Origin.SOLVED : Origin.DEFAULT, how, asked);
     }
 
+    /**
+     * Of a pin in its hole, whose two sizes are those that count.
+     *
+     * @param extra kept besides what the law asks for, mm
+     * @param what that is, in words that follow its figure
+     */
+    static Room of(String name, Optional<Double> given, double usual, double extra, String what, Size hole, Size pin) {
+        int copies = Math.max(hole.copies(), pin.copies());
+        return of(name, given, usual, extra, what, copies, hole.within(), pin.within());
+    }
+
     /** The same, or so much where it is more by itself; what is given stays. */
     public Room atMost(double most, String why) {
         if (origin != Origin.SOLVED || mm <= most + SAME) {
@@ -67,7 +78,7 @@ public record Room(String name, double mm, Origin origin, String how, double ask
     }
 
     /** How much and why. */
-    String words() {
+    public String words() {
         return switch (origin) {
             case GIVEN -> Words.mm(mm) + " as given; " + how;
             case DEFAULT -> Words.mm(mm) + " as usual; " + how;
