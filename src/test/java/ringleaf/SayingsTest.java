@@ -41,7 +41,7 @@ class SayingsTest {
             Map.entry("groove", 3),
             Map.entry("leaf", 12),
             Map.entry("mechanism", 24),
-            Map.entry("mechanism/aperture", 323),
+            Map.entry("mechanism/aperture", 321),
             Map.entry("mechanism/belt", 161),
             Map.entry("mechanism/body", 23),
             Map.entry("mechanism/gear", 97),

@@ -36,29 +36,29 @@ final class ApertureScreen {
         found.add(Finding.of("blade-slope")
                 .about("blade")
                 .atMost(Math.toDegrees(slope), Math.toDegrees(spec.blade().slopeLimit()), "deg")
-                .inWords("slope at which the blades climb over one another"));
+                .says("aperture.slope"));
         found.add(Finding.of("bending-strain")
                 .about("blade")
                 .atMost(
                         LeafSlope.strain(spec.blades(), spec.thickness(), radius),
                         spec.blade().elasticStrain(),
                         "1")
-                .inWords("bending strain of a blade, estimated"));
+                .says("aperture.strain"));
         if (spec.pinStyle() == PinStyle.BASE_POSTS) {
             found.add(Finding.of("pin-engagement")
                     .about("pivot-pin")
                     .atLeast(spec.thickness(), StackChecks.LEAST_POST_BLADE, "mm")
-                    .inWords("a blade must be thick enough to hold on a post no higher than itself"));
+                    .says("aperture.post-blade"));
         }
         found.add(Finding.of("outer-diameter")
                 .about("spacer-ring")
                 .atMost(leastOuter(spec), spec.outer().most(), "mm")
-                .inWords("no aperture of this opening is smaller than"));
+                .says("aperture.least-outer"));
         if (spec.depth().isPresent()) {
             found.add(Finding.of("depth")
                     .about("base-plate", "retainer")
                     .atMost(leastDepth(spec), spec.depth().getAsDouble(), "mm")
-                    .inWords("no stack of these thicknesses is lower than"));
+                    .says("aperture.least-depth"));
         }
         return found;
     }
