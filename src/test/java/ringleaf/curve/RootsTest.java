@@ -43,4 +43,11 @@ class RootsTest {
         assertThat(Roots.lastMade(Optional::of, 0, 1, 12)).contains(1.0);
         assertThat(Roots.lastMade(x -> Optional.<Double>empty(), 0, 1, 12)).isEmpty();
     }
+
+    /** Brent's interpolation goes astray where there is no value on the way; signs still find the root. */
+    @Test
+    void aGapWithoutValuesOnTheWayDoesNotEndTheSearch() {
+        double root = Roots.between(x -> x < 2 ? x < 1.2 ? -1 : Double.NaN : x - 2.5, 1, 3, 0);
+        assertThat(root).isBetween(1.2, 2.5);
+    }
 }
