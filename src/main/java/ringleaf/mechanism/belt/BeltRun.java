@@ -15,7 +15,6 @@ import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
 import ringleaf.part.Part;
-import ringleaf.part.Requirement;
 
 /**
  * A belt as it lies on its path: a band that stays where it is, and teeth that run along the pitch line as rigid
@@ -97,26 +96,20 @@ record BeltRun(BeltPath path, BeltChoice choice, double land, double first, int 
                 "");
     }
 
-    /** Adds the teeth as members, each a body of its own from {@code firstBody} on. */
-    void addTeeth(List<Member> members, double zFrom, double zTo, int firstBody) {
-        Part tooth = tooth(zFrom, zTo);
+    /**
+     * Adds a band and the teeth as members.
+     *
+     * @param bandBody body of the band; each tooth is one of its own from {@code firstTooth} on
+     */
+    Rubber addTo(List<Member> members, Part band, int bandBody, int firstTooth) {
+        int at = members.size();
+        members.add(new Member("belt", band, bandBody, Placement.IDENTITY));
+        Part tooth = tooth(band.zFrom(), band.zTo());
+        List<Integer> teeth = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            members.add(new Member("belt tooth " + (i + 1), tooth, firstBody + i, home(i)));
+            teeth.add(members.size());
+            members.add(new Member("belt tooth " + (i + 1), tooth, firstTooth + i, home(i)));
         }
-    }
-
-    /** Band and teeth are one piece of rubber and overlap on purpose; nothing is asked of their distance. */
-    List<Requirement.Pair> oneRubber(List<Member> members) {
-        List<Requirement.Pair> pairs = new ArrayList<>();
-        int band = -1;
-        for (int i = 0; i < members.size(); i++) {
-            band = members.get(i).part().name().equals("belt") ? i : band;
-        }
-        for (int i = 0; i < members.size(); i++) {
-            if (members.get(i).part().name().equals("belt-tooth")) {
-                pairs.add(new Requirement.Pair(band, i, Double.NEGATIVE_INFINITY));
-            }
-        }
-        return pairs;
+        return new Rubber(at, teeth);
     }
 }

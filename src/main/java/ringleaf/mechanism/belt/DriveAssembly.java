@@ -75,7 +75,7 @@ final class DriveAssembly {
         spec.servo().ifPresent(s -> parts.add(Part.bought("servo", 1, s.words())));
         if (spec.axles().seat().isPresent()) {
             Bearing bearing = spec.axles().seat().get().bearing();
-            parts.add(Part.bought("axle-bearing", spec.plates(), bearing.words()));
+            parts.add(Part.bought(DriveFasteners.BEARING, spec.plates(), bearing.words()));
         }
         for (PulleySpec pulley : List.of(spec.driver(), spec.driven())) {
             pulley.body()
@@ -122,17 +122,16 @@ final class DriveAssembly {
                 members.add(new Member(part.name(), part, 1 + i, Placement.IDENTITY));
             }
         }
-        members.add(new Member(
-                "belt", motion.run().band(plan.beltBottom(), plan.beltTop()), motion.band(), Placement.IDENTITY));
-        motion.run().addTeeth(members, plan.beltBottom(), plan.beltTop(), motion.firstTooth());
+        Part band = motion.run().band(plan.beltBottom(), plan.beltTop());
+        Rubber rubber = motion.run().addTo(members, band, motion.band(), motion.firstTooth());
         return new Assembly(
                 spec.name(),
                 members,
                 motion,
                 Optional.empty(),
-                requirements(members),
+                requirements(members, rubber),
                 callouts(),
-                new DriveSteps(plan, plates, members).all(),
+                new DriveSteps(plan, plates, members, rubber).all(),
                 views(),
                 bodies());
     }
@@ -144,16 +143,11 @@ final class DriveAssembly {
     }
 
     /** Belt and what it runs on touch; all else keeps its room. */
-    private List<Requirement> requirements(List<Member> members) {
-        List<Requirement.Pair> pairs = new ArrayList<>(motion.run().oneRubber(members));
-        for (int i = 0; i < members.size(); i++) {
-            boolean belt = isBelt(members.get(i));
-            for (int j = i + 1; belt && j < members.size(); j++) {
-                if (isBelt(members.get(j)) && !members.get(i).name().equals("belt")) {
-                    pairs.add(Requirement.Pair.touching(i, j));
-                }
-            }
-            for (int j = 0; belt && j < members.size(); j++) {
+    private List<Requirement> requirements(List<Member> members, Rubber rubber) {
+        List<Requirement.Pair> pairs = new ArrayList<>(rubber.onePiece());
+        pairs.addAll(rubber.oneAfterAnother());
+        for (int i : rubber.members()) {
+            for (int j = 0; j < members.size(); j++) {
                 if (members.get(j).part().family() == Family.PULLEY) {
                     pairs.add(Requirement.Pair.touching(i, j));
                 }
@@ -168,10 +162,6 @@ final class DriveAssembly {
         }
         all.addAll(PulleyStack.webs(members, spec.plate(), spec.driver().material()));
         return all;
-    }
-
-    private static boolean isBelt(Member member) {
-        return member.name().startsWith("belt");
     }
 
     private List<Callout> callouts() {

@@ -4,6 +4,7 @@ package ringleaf.mechanism.belt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import ringleaf.curve.Distances;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
@@ -23,6 +24,7 @@ import ringleaf.spec.shared.Servo;
  * the rod of which axles are cut. Heads of the plates' screws lie on the front plate, those of servo and pulleys below.
  */
 final class DriveFasteners {
+    static final String BEARING = "axle-bearing";
     static final String STANDOFF = "standoff";
 
     private final DrivePlan plan;
@@ -166,12 +168,12 @@ final class DriveFasteners {
             through = Math.max(through, spec.axles().seat().get().bearing().width());
         }
         double inside = spec.plates() > 1 ? plates.frontBottom() : plan.top() + spec.axialRoom();
-        List<Wheel> wheels = plan.path().wheels();
-        for (int i = spec.servo().isPresent() ? 1 : 0; i < wheels.size(); i++) {
-            String name = wheels.get(i).name();
-            Part.Source rod = rod(name, plates.axle(i)).source(inside + spec.plates() * through);
+        for (int i : axled(plan)) {
+            Wheel wheel = plan.path().wheels().get(i);
+            String name = wheel.name();
+            Part.Source rod = rod(wheel, plates.axle(i)).source(inside + spec.plates() * through);
             String note = i == plan.layout().driven() ? "longer by what it carries outside the plates" : "";
-            parts.add(new Part(name + "-axle", Family.BOUGHT, 1, rod, List.of(), List.of(), note));
+            parts.add(new Part(axle(wheel), Family.BOUGHT, 1, rod, List.of(), List.of(), note));
             if (plan.foot() > 0) {
                 parts.add(Part.bought(
                         name + "-washers",
@@ -182,8 +184,20 @@ final class DriveFasteners {
         }
     }
 
-    private CutRod rod(String wheel, double diameter) {
-        return spec.hardware().rod(wheel + "-axle", diameter);
+    /** Indices of the wheels that have an axle: all but one that sits on a servo; none without plates. */
+    static List<Integer> axled(DrivePlan plan) {
+        int first = plan.spec().servo().isPresent() ? 1 : 0;
+        int end = plan.spec().plates() > 0 ? plan.path().wheels().size() : first;
+        return IntStream.range(first, end).boxed().toList();
+    }
+
+    /** Name of a wheel's axle. */
+    static String axle(Wheel wheel) {
+        return wheel.name() + "-axle";
+    }
+
+    private CutRod rod(Wheel wheel, double diameter) {
+        return spec.hardware().rod(axle(wheel), diameter);
     }
 
     /** Whether all of it can be bought or made, and no screw ends in the air. */
@@ -197,7 +211,7 @@ final class DriveFasteners {
         }
         List<Wheel> wheels = plan.path().wheels();
         for (int i = spec.servo().isPresent() ? 1 : 0; i < wheels.size(); i++) {
-            found.add(rod(wheels.get(i).name(), plates.axle(i)).isSold());
+            found.add(rod(wheels.get(i), plates.axle(i)).isSold());
         }
         if (spec.servo().isPresent()) {
             packing(plates.packing()).ifPresent(p -> found.add(p.isHad()));

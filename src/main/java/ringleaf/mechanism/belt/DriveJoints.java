@@ -7,7 +7,6 @@ import java.util.Optional;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Joint;
 import ringleaf.part.Joint.Shape;
-import ringleaf.part.Part;
 import ringleaf.spec.shared.FitName;
 import ringleaf.spec.shared.Servo;
 
@@ -24,7 +23,7 @@ final class DriveJoints {
         this.plates = plates;
     }
 
-    static List<Joint> of(DrivePlan plan, DrivePlates plates, List<Part> parts) {
+    static List<Joint> of(DrivePlan plan, DrivePlates plates) {
         DriveJoints all = new DriveJoints(plan, plates);
         if (plan.spec().plates() > 0) {
             all.plate("base-plate", true);
@@ -41,8 +40,8 @@ final class DriveJoints {
                 all.roller(wheels.get(i).name());
             }
         }
-        for (Part part : parts) {
-            all.bought(part);
+        if (plan.spec().plates() > 0) {
+            all.bought();
         }
         return all.joints;
     }
@@ -104,29 +103,18 @@ final class DriveJoints {
         add(name, part, slot ? Shape.SLOT : Shape.HOLE, axles.fit(), diameter, 2 * axles.hole(diameter), 1, "");
     }
 
-    private void bought(Part part) {
-        String name = part.name();
-        if (!part.source().isBought()) {
-            return;
-        }
-        if (name.equals("axle-bearing")) {
-            Axles.Seat seat = spec.axles().seat().orElseThrow();
+    /** What turns in the plates: a bearing in each, and a rod for every wheel but one that sits on a servo. */
+    private void bought() {
+        spec.axles().seat().ifPresent(seat -> {
             double outside = seat.bearing().outside();
-            add(name, name, Shape.RING, seat.fit(), outside, outside, part.quantity(), "");
-        } else if (name.endsWith("-axle")) {
-            double axle = axleOf(name.substring(0, name.length() - "-axle".length()));
+            String name = DriveFasteners.BEARING;
+            add(name, name, Shape.RING, seat.fit(), outside, outside, spec.plates(), "");
+        });
+        for (int i : DriveFasteners.axled(plan)) {
+            String name = DriveFasteners.axle(plan.path().wheels().get(i));
+            double axle = plates.axle(i);
             add(name, name, Shape.SHAFT, spec.axles().fit(), axle, axle, 1, "");
         }
-    }
-
-    private double axleOf(String wheel) {
-        List<Wheel> wheels = plan.path().wheels();
-        for (int i = 0; i < wheels.size(); i++) {
-            if (wheels.get(i).name().equals(wheel)) {
-                return plates.axle(i);
-            }
-        }
-        throw new IllegalArgumentException(wheel);
     }
 
     private void add(

@@ -18,11 +18,13 @@ final class DriveSteps {
     private final DriveSpec spec;
     private final DrivePlates plates;
     private final List<Member> members;
+    private final Rubber rubber;
     private final List<BuildStep> steps = new ArrayList<>();
     /** What the next wheel comes to: the base, or where there is none the first wheel. */
     private int onto;
 
-    DriveSteps(DrivePlan plan, DrivePlates plates, List<Member> members) {
+    DriveSteps(DrivePlan plan, DrivePlates plates, List<Member> members, Rubber rubber) {
+        this.rubber = rubber;
         this.plan = plan;
         this.spec = plan.spec();
         this.plates = plates;
@@ -152,13 +154,10 @@ final class DriveSteps {
     }
 
     private void belt() {
-        List<Integer> belt = new ArrayList<>();
+        List<Integer> belt = rubber.members();
         List<Integer> rounded = new ArrayList<>();
         for (int i = 0; i < members.size(); i++) {
-            String part = members.get(i).part().name();
-            if (part.equals("belt") || part.equals("belt-tooth")) {
-                belt.add(i);
-            } else if (members.get(i).part().family() == Family.PULLEY) {
+            if (members.get(i).part().family() == Family.PULLEY) {
                 rounded.add(i);
             }
         }

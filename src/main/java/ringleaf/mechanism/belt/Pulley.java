@@ -149,14 +149,14 @@ public final class Pulley implements Kind {
     }
 
     /** The belt runs on the pulley, and its teeth follow one another: all of them may touch. */
-    private static List<Requirement.Pair> running(List<Member> members, BeltRun run) {
+    private static List<Requirement.Pair> running(List<Member> members, Rubber rubber) {
         List<Requirement.Pair> pairs = new ArrayList<>();
         for (int i = 0; i < members.size(); i++) {
             for (int j = 0; j < i; j++) {
                 pairs.add(Requirement.Pair.touching(j, i));
             }
         }
-        pairs.addAll(run.oneRubber(members));
+        pairs.addAll(rubber.onePiece());
         return pairs;
     }
 
@@ -169,10 +169,9 @@ public final class Pulley implements Kind {
         double from = stack.faceBottom() + (stack.face() - spec.choice().width()) / 2;
         double to = from + spec.choice().width();
         Part band = motion.run().openBand((BESIDE + 1) * pitch, from, to);
-        members.add(new Member("belt", band, 0, Placement.IDENTITY));
-        motion.run().addTeeth(members, from, to, motion.firstTooth());
+        Rubber rubber = motion.run().addTo(members, band, 0, motion.firstTooth());
         List<Requirement> requirements = new ArrayList<>();
-        requirements.add(new Requirement.StaysApart("tooth-entry", 0, running(members, motion.run())));
+        requirements.add(new Requirement.StaysApart("tooth-entry", 0, running(members, rubber)));
         requirements.addAll(PulleyStack.webs(members, spec.material(), spec.material()));
         return new Assembly(
                 name,
