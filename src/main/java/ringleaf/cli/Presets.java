@@ -4,15 +4,14 @@ package ringleaf.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.net.JarURLConnection;
 import java.net.URISyntaxException;
-import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 
 /** The specs that come with the tool: every file of the folder that is packed with it. */
 final class Presets {
@@ -23,21 +22,24 @@ final class Presets {
 
     /** Names in alphabetical order. */
     static List<String> names() {
-        URL folder = Presets.class.getResource("/" + FOLDER);
-        if (folder == null) {
-            throw new IllegalStateException(FOLDER + " is missing from the jar");
-        }
         try {
-            if (folder.openConnection() instanceof JarURLConnection jar) {
-                return named(jar.getJarFile().stream().map(ZipEntry::getName));
+            Path own = Path.of(Presets.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
+            if (Files.isRegularFile(own)) {
+                try (ZipFile jar = new ZipFile(own.toFile())) {
+                    return named(jar.stream().map(ZipEntry::getName));
+                }
             }
-            try (Stream<Path> files = Files.list(Path.of(folder.toURI()))) {
+            try (Stream<Path> files = Files.list(own.resolve(FOLDER))) {
                 return named(files.map(file -> FOLDER + file.getFileName()));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (URISyntaxException e) {
-            throw new IllegalStateException(folder.toString(), e);
+            throw new IllegalStateException("where the jar lies has no path", e);
         }
     }
 
