@@ -64,6 +64,7 @@ class ArchitectureTest {
                             "org.apache.batik..",
                             "org.w3c.dom..",
                             "org.apache.pdfbox..")),
+            Map.entry("figure", List.of("verify", "draw", "solid", "part", "geom", "space")),
             Map.entry("report", List.of("draw", "explore", "verify", "part", "geom", "space", JSON)));
 
     @TestFactory

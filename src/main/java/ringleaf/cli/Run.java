@@ -4,7 +4,6 @@ package ringleaf.cli;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +17,7 @@ import ringleaf.fabricate.Bill;
 import ringleaf.fabricate.Preparation;
 import ringleaf.fabricate.SheetSet;
 import ringleaf.fabricate.Sheets;
+import ringleaf.figure.SpaceJudge;
 import ringleaf.kinds.Kinds;
 import ringleaf.kinds.SetupReader;
 import ringleaf.mechanism.Kind;
@@ -37,6 +37,7 @@ import ringleaf.spec.text.Node;
 import ringleaf.spec.text.Problems;
 import ringleaf.spec.text.SpecRefused;
 import ringleaf.spec.text.SpecSource;
+import ringleaf.verify.Clearance;
 import ringleaf.verify.Judge;
 import ringleaf.verify.Options;
 import ringleaf.verify.SetupJudge;
@@ -294,11 +295,17 @@ final class Run {
         }
     }
 
+    /** How near the mechanisms come to one another where they stand; none of one alone, and of trial pieces. */
+    private List<Clearance> clearances() {
+        Options options = Options.DEFAULT.withThorough(asked.thorough());
+        return setup.map(s -> SetupJudge.judge(s, options, new SpaceJudge(s, options)))
+                .orElse(List.of());
+    }
+
     /** Judges every design; where it takes long, a terminal is told how far it has come. */
     List<Judged> judge(List<Design> designs, List<Preparation> prepared, Surroundings surroundings, PrintStream err) {
         List<Judged> all = new ArrayList<>();
-        List<List<Finding>> apart = setup.map(s -> SetupJudge.judge(s, Options.DEFAULT.withThorough(asked.thorough())))
-                .orElse(Collections.nCopies(designs.size(), List.of()));
+        List<Clearance> clearances = clearances();
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
             List<Finding> findings = new ArrayList<>(design.findings());
@@ -308,7 +315,11 @@ final class Run {
                 findings.addAll(
                         known == null ? Judge.judge(design.assembly(), options).findings() : known);
             }
-            findings.addAll(apart.get(i));
+            for (Clearance clearance : clearances) {
+                if (clearance.second() == i) {
+                    findings.add(clearance.finding(Options.DEFAULT.tolerance().length()));
+                }
+            }
             if (!prepared.isEmpty()) {
                 findings.addAll(prepared.get(i).findings());
             }

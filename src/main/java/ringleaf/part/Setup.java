@@ -4,6 +4,7 @@ package ringleaf.part;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import ringleaf.space.Pose;
 
 /**
@@ -12,14 +13,52 @@ import ringleaf.space.Pose;
  *
  * @param assemblies in the order of the spec
  * @param stands one for each, in the same order, without circles
+ * @param apart how far they keep from one another
+ * @param follows what each goes along with, in the same order; itself where it has a drive of its own
  */
-public record Setup(List<Assembly> assemblies, List<Stand> stands) {
+public record Setup(List<Assembly> assemblies, List<Stand> stands, Apart apart, List<Follow> follows) {
     public Setup {
         assemblies = List.copyOf(assemblies);
         stands = List.copyOf(stands);
+        follows = List.copyOf(follows);
         if (assemblies.size() != stands.size()) {
             throw new IllegalArgumentException("every mechanism stands somewhere");
         }
+    }
+
+    /**
+     * Whose drive moves a mechanism.
+     *
+     * @param leader index of the mechanism whose drive it is
+     * @param by share of its own travel that it has gone when the leader has gone all of its own
+     */
+    public record Follow(int leader, double by) {}
+
+    /** Each with a drive of its own, and some room asked for between any two. */
+    public Setup(List<Assembly> assemblies, List<Stand> stands) {
+        this(assemblies, stands, Apart.SOME, alone(assemblies.size()));
+    }
+
+    /** Each moved by itself. */
+    public static List<Follow> alone(int mechanisms) {
+        return IntStream.range(0, mechanisms).mapToObj(i -> new Follow(i, 1)).toList();
+    }
+
+    /** What moves a mechanism. */
+    public Follow follow(int mechanism) {
+        return follows.get(mechanism);
+    }
+
+    /** All names of a body in a spec: of the mechanism, and of the body where it has one. */
+    public List<String> names(int mechanism, int body) {
+        Assembly assembly = assemblies.get(mechanism);
+        List<String> names = new ArrayList<>(List.of(assembly.name()));
+        assembly.bodies().forEach((name, number) -> {
+            if (number == body) {
+                names.add(assembly.name() + "." + name);
+            }
+        });
+        return names;
     }
 
     /**

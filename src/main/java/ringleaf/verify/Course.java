@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.verify;
 
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import ringleaf.geom.Angles;
 import ringleaf.geom.Placement;
@@ -17,7 +18,7 @@ import ringleaf.part.Saying;
  *
  * <p>The setting runs from 0 to {@link #last}, a state at each whole number.
  */
-final class Course {
+public final class Course {
     /** Steps of a whole turn. */
     private static final int ROUND = 36;
     /** Turns below this are shifts, rad: the point that stays would be lost in rounding. */
@@ -53,29 +54,31 @@ final class Course {
         }
     }
 
-    static Course of(Motion motion, int body) {
+    /** The way of a body by its motion. */
+    public static Course of(Motion motion, int body) {
         Placement[] poses = new Placement[motion.states()];
         for (int i = 0; i < poses.length; i++) {
             poses[i] = motion.pose(body, i);
         }
         Course course = new Course(motion, poses, false);
-        Point axis = course.axis();
-        if (!motion.isEndless() || axis == null) {
+        Optional<Point> axis = course.axis();
+        if (!motion.isEndless() || axis.isEmpty()) {
             return course;
         }
         Placement[] turned = new Placement[ROUND + 1];
         for (int i = 0; i <= ROUND; i++) {
-            turned[i] = poses[0].then(Placement.turnAbout(axis, i * Angles.TURN / ROUND));
+            turned[i] = poses[0].then(Placement.turnAbout(axis.get(), i * Angles.TURN / ROUND));
         }
         return new Course(motion, turned, true);
     }
 
     /** The greatest setting. */
-    int last() {
+    public int last() {
         return poles.length;
     }
 
-    boolean isStill() {
+    /** Whether nothing moves it. */
+    public boolean isStill() {
         for (double move : moves) {
             if (move != 0) {
                 return false;
@@ -84,22 +87,22 @@ final class Course {
         return true;
     }
 
-    /** The one point about which it turns all along; null where there is none. */
-    Point axis() {
+    /** The one point about which it turns all along; empty where there is none. */
+    public Optional<Point> axis() {
         Point axis = null;
         for (int i = 0; i < poles.length; i++) {
             boolean still = moves[i] == 0;
             if (!still
                     && (poles[i] == null || axis != null && axis.minus(poles[i]).norm() > SAME_AXIS)) {
-                return null;
+                return Optional.empty();
             }
             axis = still || axis != null ? axis : poles[i];
         }
-        return axis;
+        return Optional.ofNullable(axis);
     }
 
     /** Where the body is at a setting. */
-    Placement at(double setting) {
+    public Placement at(double setting) {
         int step = Math.min((int) setting, poles.length - 1);
         double share = setting - step;
         if (share == 0) {
@@ -118,7 +121,7 @@ final class Course {
      * @param reach the farthest of its points from a point, while the body is where the setting's start has it
      * @return for every state, the way from state 0, mm
      */
-    double[] ways(Farthest reach) {
+    public double[] ways(Farthest reach) {
         double[] ways = new double[poses.length];
         Point about = null;
         double farthest = 0;
@@ -138,12 +141,13 @@ final class Course {
 
     /** The farthest of a thing's points from a point, with the body in a place. */
     @FunctionalInterface
-    interface Farthest {
+    public interface Farthest {
+        /** In mm. */
         double from(Placement body, Point point);
     }
 
     /** The greatest over all settings of a length that grows no faster than the way. */
-    double most(ToDoubleFunction<Placement> length, double[] ways) {
+    public double most(ToDoubleFunction<Placement> length, double[] ways) {
         double most = length.applyAsDouble(poses[0]);
         for (int i = 1; i < poses.length; i++) {
             most = Math.max(most, length.applyAsDouble(poses[i]));
@@ -166,7 +170,7 @@ final class Course {
     }
 
     /** The state nearest to a setting; -1 where it goes round beyond all of them. */
-    int state(double setting) {
+    public int state(double setting) {
         return round ? -1 : (int) Math.rint(setting);
     }
 }

@@ -4,6 +4,7 @@ package ringleaf.verify;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.function.ToDoubleBiFunction;
 import ringleaf.geom.Point;
 
 /**
@@ -26,14 +27,14 @@ final class Neighbours {
     /** Looks after a contact was found, for a deeper one. */
     private static final int AFTER_CONTACT = 12;
 
-    /** Two outlines, and their drives. */
-    private record Pair(Rider first, Rider second, double apart) {}
+    /** Two outlines, by how much their heights are apart, and the distance that will do. */
+    private record Pair(Rider first, Rider second, double apart, double enough) {}
 
-    /** Settings to either side of a middle, and a distance below which the pair does not come there. */
+    /** Settings to either side of a middle, and by how much the pair at least has more than will do there. */
     private record Box(Pair pair, double[] middle, double[] half, double bound, int number) {}
 
     private final List<Course> drives;
-    private final double least;
+    private final ToDoubleBiFunction<Rider, Rider> least;
     private final double tolerance;
     private final int most;
     private final PriorityQueue<Box> open =
@@ -45,27 +46,31 @@ final class Neighbours {
     private Nearest joined;
 
     private Nearest nearest;
+    /** By how much the nearest has more than will do, mm. */
+    private double margin = Double.POSITIVE_INFINITY;
 
     /**
      * What was found.
      *
+     * @param least that is asked for, mm
      * @param distance the least that was found, mm; negative where they run into each other, and how deep at least
      * @param bound below which it is nowhere, mm
      * @param settings of the drives there
      * @param at in the common plane
      */
-    record Nearest(Rider first, Rider second, double distance, double bound, double[] settings, Point at) {
+    record Nearest(
+            Rider first, Rider second, double least, double distance, double bound, double[] settings, Point at) {
         Nearest withBound(double proved) {
-            return new Nearest(first, second, distance, proved, settings, at);
+            return new Nearest(first, second, least, distance, proved, settings, at);
         }
     }
 
     /**
      * @param drives that move any of the outlines
-     * @param least distance that is asked for, mm
+     * @param least distance that is asked for between two, mm; 0 for some room
      * @param most times that two outlines are compared
      */
-    Neighbours(List<Course> drives, double least, double tolerance, int most) {
+    Neighbours(List<Course> drives, ToDoubleBiFunction<Rider, Rider> least, double tolerance, int most) {
         this.drives = drives;
         this.least = least;
         this.tolerance = tolerance;
@@ -77,7 +82,8 @@ final class Neighbours {
         for (Rider a : first) {
             for (Rider b : second) {
                 double apart = Math.max(b.zFrom - a.zTo, a.zFrom - b.zTo);
-                Pair pair = new Pair(a, b, apart);
+                double asked = least.applyAsDouble(a, b);
+                Pair pair = new Pair(a, b, apart, asked > 0 ? asked - tolerance : tolerance);
                 if (a.isStill() && b.isStill()) {
                     addJoined(pair);
                 } else {
@@ -86,7 +92,7 @@ final class Neighbours {
                     for (int i = 0; i < half.length; i++) {
                         middle[i] = half[i] = moves(pair, i) ? drives.get(i).last() / 2.0 : 0;
                     }
-                    push(pair, middle, half, inSpace(a.gapTo(b), apart));
+                    push(pair, middle, half, inSpace(a.gapTo(b), apart) - pair.enough);
                 }
             }
         }
@@ -105,7 +111,7 @@ final class Neighbours {
         Reach reach = Reach.of(pair.first.at(none), pair.second.at(none), 0, tolerance);
         double deep = Math.max(reach.distance(), pair.apart);
         if (reach.distance() < -tolerance && (joined == null || deep < joined.distance)) {
-            joined = new Nearest(pair.first, pair.second, deep, deep, none, reach.at());
+            joined = new Nearest(pair.first, pair.second, 0, deep, deep, none, reach.at());
         }
     }
 
@@ -125,7 +131,7 @@ final class Neighbours {
         }
         int contact = -1;
         while (!open.isEmpty() && Math.min(open.peek().bound, closed) < wanted()) {
-            boolean found = nearest != null && nearest.distance <= least + tolerance;
+            boolean found = nearest != null && margin < 0;
             contact = found && contact < 0 ? looks : contact;
             if (looks >= most || found && looks >= contact + AFTER_CONTACT || closed < open.peek().bound) {
                 break;
@@ -133,7 +139,7 @@ final class Neighbours {
             look(open.poll());
         }
         double bound = open.isEmpty() ? closed : Math.min(closed, open.peek().bound);
-        return nearest == null ? null : nearest.withBound(Math.min(bound, nearest.distance));
+        return nearest == null ? null : nearest.withBound(nearest.distance - margin + Math.min(bound, margin));
     }
 
     /** The bound from which on nothing more need be known. */
@@ -141,8 +147,7 @@ final class Neighbours {
         if (nearest == null) {
             return Double.POSITIVE_INFINITY;
         }
-        double near = NEAR * nearest.distance;
-        return Math.max(least + tolerance, looks < ENOUGH ? near : Math.min(near, least + FAR));
+        return Math.max(0, looks < ENOUGH ? NEAR * margin : Math.min(NEAR * margin, FAR));
     }
 
     private void look(Box box) {
@@ -160,15 +165,17 @@ final class Neighbours {
             }
         }
         Pair pair = box.pair;
-        double interest = nearest == null ? Double.POSITIVE_INFINITY : Math.max(nearest.distance, least + FAR) + way;
+        double interest = nearest == null ? Double.POSITIVE_INFINITY : Math.max(margin, FAR) + pair.enough + way;
         Reach reach = Reach.of(pair.first.at(box.middle), pair.second.at(box.middle), interest, tolerance);
         double distance = reach.distance() < 0 && pair.apart <= 0
                 ? Math.max(reach.distance(), Math.min(pair.apart, -0.0))
                 : inSpace(reach.distance(), pair.apart);
-        if (nearest == null || distance < nearest.distance) {
-            nearest = new Nearest(pair.first, pair.second, distance, distance, box.middle, reach.at());
+        if (nearest == null || distance - pair.enough < margin) {
+            margin = distance - pair.enough;
+            double asked = least.applyAsDouble(pair.first, pair.second);
+            nearest = new Nearest(pair.first, pair.second, asked, distance, distance, box.middle, reach.at());
         }
-        double bound = Math.max(box.bound, inSpace(reach.distance() - way, pair.apart));
+        double bound = Math.max(box.bound, inSpace(reach.distance() - way, pair.apart) - pair.enough);
         if (way <= FINEST) {
             closed = Math.min(closed, bound);
             return;

@@ -14,22 +14,14 @@ import ringleaf.space.Vector;
  * and how far each drive moves it.
  */
 final class Rider {
-    /**
-     * One step of the way from the common frame to the outline.
-     *
-     * @param stand of the mechanism on what came before
-     * @param course of the body
-     * @param drive number of the drive that moves it, -1 where it stands still
-     */
-    record Link(Pose stand, Course course, int drive) {}
-
     final int mechanism;
+    final int body;
     final String name;
     final double zFrom;
     final double zTo;
     private final Shape drawn;
     private final Pose frame;
-    private final List<Link> links;
+    private final List<Relative.Link> links;
     private final Pose home;
     /** Way of each link's body at each state, mm: no point of the outline goes further. */
     private final double[][] ways;
@@ -44,8 +36,9 @@ final class Rider {
      * @param frame from the frame in which the links begin to the common plane's
      * @param heights of the outline in its own mechanism's frame, mm
      */
-    Rider(Setup setup, int mechanism, Slab slab, double[] heights, Pose frame, List<Link> links) {
+    Rider(Setup setup, int mechanism, Slab slab, double[] heights, Pose frame, List<Relative.Link> links) {
         this.mechanism = mechanism;
+        this.body = slab.body;
         this.frame = frame;
         this.links = links;
         this.name = setup.assemblies().get(mechanism).members().get(slab.member).name();
@@ -66,22 +59,22 @@ final class Rider {
     }
 
     boolean isStill() {
-        return links.stream().allMatch(link -> link.drive < 0);
+        return links.stream().allMatch(link -> link.drive() < 0);
     }
 
     boolean isMovedBy(int drive) {
-        return links.stream().anyMatch(link -> link.drive == drive);
+        return links.stream().anyMatch(link -> link.drive() == drive);
     }
 
     /** How far each body on the way can move the outline, from the outline outward. */
     private void measureWays(Shape shape) {
         for (int i = links.size() - 1; i >= 0; i--) {
-            Course course = links.get(i).course;
+            Course course = links.get(i).course();
             if (i == links.size() - 1) {
                 ways[i] = course.ways((pose, p) -> farthest(shape, pose, p));
                 around[i] = course.most(pose -> farthest(shape, pose, Point.ORIGIN), ways[i]);
             } else {
-                Vector shift = links.get(i + 1).stand.shift();
+                Vector shift = links.get(i + 1).stand().shift();
                 Point at = new Point(shift.x(), shift.y());
                 // Where the carried frame is tilted, its heights may lie in this plane.
                 double inner = around[i + 1] + Math.abs(shift.z());
@@ -106,10 +99,11 @@ final class Rider {
     double way(int drive, double setting, double half) {
         double most = 0;
         for (int i = 0; i < ways.length; i++) {
-            if (links.get(i).drive == drive) {
-                double middle = between(ways[i], setting);
-                double low = middle - between(ways[i], setting - half);
-                double high = between(ways[i], setting + half) - middle;
+            if (links.get(i).drive() == drive) {
+                double share = links.get(i).share();
+                double middle = between(ways[i], share * setting);
+                double low = middle - between(ways[i], share * (setting - half));
+                double high = between(ways[i], share * (setting + half)) - middle;
                 most += Math.max(low, high);
             }
         }
@@ -122,30 +116,24 @@ final class Rider {
         return ways[step] + (inside - step) * (ways[step + 1] - ways[step]);
     }
 
-    /** A point of the common plane in its mechanism's own frame. */
-    Point own(Point at, double[] settings) {
+    /** A point of the common plane in its mechanism's own frame, at the middle of the outline's heights. */
+    Vector own(Point at, double[] settings) {
         Pose toFrame = Pose.NONE;
         for (int i = links.size() - 1; i >= 0; i--) {
             if (i < links.size() - 1) {
-                toFrame = toFrame.then(moved(links.get(i), settings));
+                toFrame = toFrame.then(links.get(i).moved(settings));
             }
-            toFrame = toFrame.then(links.get(i).stand);
+            toFrame = toFrame.then(links.get(i).stand());
         }
-        Vector seen = toFrame.then(frame).inverse().apply(new Vector(at.x(), at.y(), 0));
-        return new Point(seen.x(), seen.y());
+        return toFrame.then(frame).inverse().apply(new Vector(at.x(), at.y(), (zFrom + zTo) / 2));
     }
 
     private Pose pose(double[] settings) {
         Pose pose = home;
         for (int i = links.size() - 1; i >= 0; i--) {
-            pose = pose.then(moved(links.get(i), settings)).then(links.get(i).stand);
+            pose = pose.then(links.get(i).moved(settings)).then(links.get(i).stand());
         }
         return pose.then(frame);
-    }
-
-    private static Pose moved(Link link, double[] settings) {
-        double setting = settings == null || link.drive < 0 ? 0 : settings[link.drive];
-        return Pose.of(link.course.at(setting));
     }
 
     /** What a pose does in the plane; a mirror image of the drawing where it is seen from behind. */
@@ -165,18 +153,18 @@ final class Rider {
         }
         List<Integer> moving = new ArrayList<>();
         for (int i = 0; i < links.size(); i++) {
-            if (links.get(i).drive >= 0) {
+            if (links.get(i).drive() >= 0) {
                 moving.add(i);
             }
         }
         int first = moving.get(0);
         Pose toFrame = Pose.NONE;
         for (int i = first; i >= 0; i--) {
-            toFrame = i < first ? toFrame.then(moved(links.get(i), null)) : toFrame;
-            toFrame = toFrame.then(links.get(i).stand);
+            toFrame = i < first ? toFrame.then(links.get(i).moved(null)) : toFrame;
+            toFrame = toFrame.then(links.get(i).stand());
         }
         toFrame = toFrame.then(frame);
-        Point axis = links.get(first).course.axis();
+        Point axis = links.get(first).course().axis().orElse(null);
         if (moving.size() > 1 || axis == null || first < links.size() - 1) {
             Vector origin = toFrame.shift();
             return new Cover(new Point(origin.x(), origin.y()), 0, around[first]);

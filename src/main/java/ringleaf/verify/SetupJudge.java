@@ -2,32 +2,27 @@
 package ringleaf.verify;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import ringleaf.geom.Point;
+import ringleaf.part.Assembly;
 import ringleaf.part.Figure;
-import ringleaf.part.Finding;
 import ringleaf.part.Saying;
 import ringleaf.part.Setup;
-import ringleaf.part.Stand;
 import ringleaf.space.Plane;
 import ringleaf.space.Pose;
 import ringleaf.space.Vector;
 
 /**
  * Judges the mechanisms of one spec against each other where they stand, each moving through its whole travel whatever
- * the others do. Two whose planes are parallel are judged on their outlines and heights; of others it is told that they
- * were not.
+ * the others do. Two whose planes are parallel are judged here on their outlines and heights; others are left to a judge
+ * of solids.
  *
  * <p>What is bought by its name alone has no outline and is not looked at. Leaves are taken to lie anywhere in their
  * room.
  */
 public final class SetupJudge {
-    private static final String CHECK = "mechanisms-apart";
     /** Times two outlines are compared for one pair of mechanisms, and when thorough. */
     private static final int LOOKS = 20_000;
 
@@ -39,274 +34,205 @@ public final class SetupJudge {
     private final Options options;
     private final double tolerance;
     private final List<Scene> scenes = new ArrayList<>();
-    private final Map<Setup.Link, Course> courses = new HashMap<>();
 
     private SetupJudge(Setup setup, Options options) {
         this.setup = setup;
         this.options = options;
         this.tolerance = options.tolerance().length();
-        for (var assembly : setup.assemblies()) {
+        for (Assembly assembly : setup.assemblies()) {
             scenes.add(new Scene(assembly, Options.DEFAULT));
         }
     }
 
-    /** Findings for each mechanism, on itself and those before it, in the order of the setup. */
-    public static List<List<Finding>> judge(Setup setup, Options options) {
-        List<List<Finding>> all = new ArrayList<>();
-        if (setup.assemblies().size() < 2) {
-            return Collections.nCopies(setup.assemblies().size(), List.of());
-        }
+    /** Judges two of a setup that no common plane holds. */
+    @FunctionalInterface
+    public interface Tilted {
+        /** How near they come. */
+        Clearance judge(int first, int second);
+    }
+
+    /** Every two of a setup, by the later one, then by the earlier. */
+    public static List<Clearance> judge(Setup setup, Options options, Tilted tilted) {
+        List<Clearance> all = new ArrayList<>();
         SetupJudge judge = new SetupJudge(setup, options);
         for (int second = 0; second < setup.assemblies().size(); second++) {
-            List<Finding> own = new ArrayList<>();
             for (int first = 0; first < second; first++) {
-                own.add(judge.pair(first, second));
+                all.add(judge.areParallel(first, second) ? judge.pair(first, second) : tilted.judge(first, second));
             }
-            all.add(own);
         }
         return all;
     }
 
-    private Finding pair(int first, int second) {
-        if (!areParallel(first, second)) {
-            return Finding.of(CHECK)
-                    .onOutlines(tolerance)
-                    .about(name(first), name(second))
-                    .orWarn()
-                    .plain(false)
-                    .says("verify.unjudged", name(first), name(second));
+    /** By how much each member may go down and up with the leaf on whose body it rides, mm; 0 where it rides on none. */
+    public static List<double[]> leeways(Assembly assembly) {
+        Scene scene = new Scene(assembly, Options.DEFAULT);
+        List<double[]> all = new ArrayList<>();
+        for (int i = 0; i < assembly.members().size(); i++) {
+            all.add(scene.leeway(i));
         }
-        Facing facing = new Facing(first, second);
-        Neighbours.Nearest nearest = facing.search();
-        return nearest == null ? still(first, second) : finding(facing, nearest);
+        return all;
     }
 
     /** Whether two stand in parallel planes, and go on doing so whatever moves. */
     private boolean areParallel(int first, int second) {
         Plane plane = setup.atRest(first).plane();
-        if (!plane.isParallelTo(setup.atRest(second).plane())) {
+        if (!plane.isParallelTo(setup.atRest(second).plane())
+                || setup.assemblies().get(first).members().isEmpty()
+                || setup.assemblies().get(second).members().isEmpty()) {
             return false;
         }
-        List<Setup.Link> a = setup.chain(first, 0);
-        List<Setup.Link> b = setup.chain(second, 0);
-        int common = common(a, b);
-        List<Setup.Link> between = new ArrayList<>(a.subList(common, a.size()));
-        between.addAll(b.subList(common, b.size()));
+        List<Setup.Link> between = new ArrayList<>(setup.chain(first, 0));
+        between.addAll(setup.chain(second, 0));
+        List<Setup.Link> both = new ArrayList<>(setup.chain(first, 0));
+        both.retainAll(setup.chain(second, 0));
+        between.removeAll(both);
         for (Setup.Link link : between) {
             boolean tilted = !plane.isParallelTo(setup.atRest(link.mechanism()).plane());
-            if (tilted && !course(link).isStill()) {
+            if (tilted
+                    && !Course.of(setup.assemblies().get(link.mechanism()).motion(), link.body())
+                            .isStill()) {
                 return false;
             }
         }
         return true;
     }
 
-    private static int common(List<Setup.Link> a, List<Setup.Link> b) {
-        int n = 0;
-        while (n < a.size() && n < b.size() && a.get(n).equals(b.get(n))) {
-            n++;
+    private Clearance pair(int first, int second) {
+        Facing facing = new Facing(first, second);
+        Neighbours.Nearest nearest = facing.search();
+        if (nearest == null) {
+            return new Clearance(
+                    second,
+                    body(first, null),
+                    body(second, null),
+                    0,
+                    Double.NaN,
+                    Double.NaN,
+                    Clearance.State.PROVED,
+                    true,
+                    Saying.NONE,
+                    Optional.empty(),
+                    -1,
+                    Saying.NONE);
         }
-        return n;
+        Clearance.State state = state(nearest);
+        boolean mends = state == Clearance.State.TOUCHING || state == Clearance.State.NEARER;
+        return new Clearance(
+                second,
+                body(first, nearest.first()),
+                body(second, nearest.second()),
+                nearest.least(),
+                nearest.distance(),
+                nearest.bound(),
+                state,
+                nearest.first().isStill() && nearest.second().isStill(),
+                facing.relative.label(nearest.settings()),
+                Optional.of(nearest.second().own(nearest.at(), nearest.settings())),
+                facing.relative.state(second, nearest.settings()),
+                mends ? facing.mend(nearest.least()) : Saying.NONE);
     }
 
-    private Course course(Setup.Link link) {
-        return courses.computeIfAbsent(
-                link, l -> Course.of(setup.assemblies().get(l.mechanism()).motion(), l.body()));
-    }
-
-    private String name(int mechanism) {
-        return setup.assemblies().get(mechanism).name();
-    }
-
-    private Finding still(int first, int second) {
-        return Finding.of(CHECK)
-                .onOutlines(tolerance)
-                .about(name(first), name(second))
-                .unmeasured(Finding.Relation.AT_LEAST, 0, "mm", true)
-                .says("verify.setup-still", name(second), name(first));
-    }
-
-    private Finding finding(Facing facing, Neighbours.Nearest nearest) {
-        Rider own = nearest.second();
-        String mine = name(own.mechanism) + "'s " + own.name;
-        String other = name(nearest.first().mechanism) + "'s " + nearest.first().name;
-        Saying when = facing.label(nearest.settings());
-        boolean contact = nearest.distance() <= tolerance;
-        boolean proved = nearest.bound() >= tolerance;
-        Saying both = Saying.of("verify.both", mine, other);
-        Saying message;
-        if (nearest.distance() < -tolerance) {
-            message = Saying.of("verify.setup-collide", both, facing.areJoined(nearest), Words.mm(-nearest.distance()));
-        } else if (contact) {
-            message = Saying.of("verify.touch", both);
-        } else if (proved) {
-            message = Saying.of("verify.setup-clear", both, Words.mm(nearest.distance()), Words.mm(nearest.bound()));
-        } else {
-            message = Saying.of("verify.setup-unproved", both, Words.mm(nearest.distance()));
+    private Clearance.State state(Neighbours.Nearest nearest) {
+        if (nearest.distance() <= tolerance) {
+            return Clearance.State.TOUCHING;
         }
-        Saying mend = contact ? facing.mend() : Saying.NONE;
-        Finding.Draft draft = Finding.of(CHECK)
-                .onOutlines(tolerance)
-                .about(own.name, name(nearest.first().mechanism) + "'s " + nearest.first().name)
-                .at(Finding.Place.state(facing.state(own.mechanism, nearest.settings()), when)
-                        .withPoint(own.own(nearest.at(), nearest.settings())));
-        draft = proved || contact
-                ? draft.room(nearest.distance(), 0, "mm")
-                : draft.unmeasured(Finding.Relation.AT_LEAST, 0, "mm", false);
-        return draft.says("verify.setup-judged", message, mend);
+        double enough = nearest.least() > 0 ? nearest.least() - tolerance : tolerance;
+        if (nearest.distance() < enough) {
+            return Clearance.State.NEARER;
+        }
+        return nearest.bound() >= enough ? Clearance.State.PROVED : Clearance.State.OPEN;
+    }
+
+    private Clearance.Body body(int mechanism, Rider rider) {
+        Assembly assembly = setup.assemblies().get(mechanism);
+        return new Clearance.Body(assembly.name(), rider == null ? "" : rider.name);
     }
 
     /** Two mechanisms in one common plane. */
     private final class Facing {
         private final int first;
         private final int second;
-        private final Map<Object, Integer> numbers = new LinkedHashMap<>();
-        private final List<Course> drives = new ArrayList<>();
-        private final Map<Integer, Integer> driveOf = new HashMap<>();
-        private final List<String> owners = new ArrayList<>();
+        private final Relative relative;
         private final List<List<Rider>> firsts = new ArrayList<>();
         private final List<List<Rider>> seconds = new ArrayList<>();
-        private double[] direction;
+        /** Of the common carrier's x axis, where both stand on it. */
+        private Optional<Vector> direction = Optional.empty();
 
         Facing(int first, int second) {
             this.first = first;
             this.second = second;
-            int carried = carriedBody(first, second);
-            int carrying = carriedBody(second, first);
-            add(carried, false, carrying, false);
-            if (carried >= 0) {
-                add(carried, true, -1, false);
-            } else if (carrying >= 0) {
-                add(-1, false, carrying, true);
-            }
-        }
-
-        /** The body of one mechanism on which the other stands, be it by way of others; -1 where it does not. */
-        private int carriedBody(int carrier, int on) {
-            for (Setup.Link link : setup.chain(on, 0)) {
-                if (link.mechanism() == carrier) {
-                    return link.body();
+            this.relative = new Relative(setup, first, second);
+            for (Relative.Group group : relative.groups()) {
+                List<Relative.Link> a = relative.firstLinks(group, Math.max(0, group.firstBody()));
+                List<Relative.Link> b = relative.secondLinks(group, Math.max(0, group.secondBody()));
+                Pose toPlane = rest(a).inverse();
+                firsts.add(riders(first, group, toPlane));
+                seconds.add(riders(second, group, toPlane));
+                if (a.size() == 1 && b.size() == 1) {
+                    direction = Optional.of(toPlane.turn().apply(Vector.X));
                 }
             }
-            return -1;
         }
 
-        /**
-         * Adds the outlines of both, in a frame common to them.
-         *
-         * @param firstBody of the first that carries the second, or -1
-         * @param firstOnly whether only that body is meant, else all but that
-         * @param secondBody of the second that carries the first, or -1
-         * @param secondOnly the same of it
-         */
-        private void add(int firstBody, boolean firstOnly, int secondBody, boolean secondOnly) {
-            List<Setup.Link> a = setup.chain(first, firstOnly ? firstBody : -1);
-            List<Setup.Link> b = setup.chain(second, secondOnly ? secondBody : -1);
-            int common = common(a, b);
-            Pose toPlane = common == a.size() ? Pose.NONE : rest(a, common).inverse();
-            firsts.add(riders(first, a, common, firstBody, firstOnly, toPlane));
-            seconds.add(riders(second, b, common, secondBody, secondOnly, toPlane));
-            if (direction == null && a.size() == common + 1 && b.size() == common + 1) {
-                Vector x = toPlane.turn().apply(Vector.X);
-                direction = new double[] {x.x(), x.y(), x.z()};
-            }
-        }
-
-        /** From the last mechanism's frame to that in which the links from {@code from} on begin. */
-        private Pose rest(List<Setup.Link> links, int from) {
+        /** From the last mechanism's frame to that in which the links begin, nothing moved. */
+        private static Pose rest(List<Relative.Link> links) {
             Pose pose = Pose.NONE;
-            for (int i = links.size() - 1; i >= from; i--) {
-                pose = pose.then(setup.stands().get(links.get(i).mechanism()).pose());
+            for (int i = links.size() - 1; i >= 0; i--) {
+                pose = pose.then(links.get(i).stand());
             }
             return pose;
         }
 
-        private List<Rider> riders(
-                int mechanism, List<Setup.Link> chain, int common, int body, boolean only, Pose toPlane) {
+        private List<Rider> riders(int mechanism, Relative.Group group, Pose toPlane) {
             List<Rider> riders = new ArrayList<>();
             Scene scene = scenes.get(mechanism);
             for (Slab slab : scene.slabs) {
-                if (body >= 0 && (slab.body == body) != only) {
-                    continue;
+                boolean meant = mechanism == first ? group.hasFirst(slab.body) : group.hasSecond(slab.body);
+                if (meant) {
+                    double[] leeway = scene.leeway(slab.member);
+                    double[] heights = {slab.zFrom - leeway[0], slab.zTo + leeway[1]};
+                    List<Relative.Link> links = mechanism == first
+                            ? relative.firstLinks(group, slab.body)
+                            : relative.secondLinks(group, slab.body);
+                    riders.add(new Rider(setup, mechanism, slab, heights, toPlane, links));
                 }
-                List<Rider.Link> links = new ArrayList<>();
-                for (int i = common; i < chain.size(); i++) {
-                    Setup.Link link = chain.get(i);
-                    boolean last = i == chain.size() - 1;
-                    links.add(link(last ? new Setup.Link(mechanism, slab.body) : link));
-                }
-                double[] leeway = scene.leeway(slab.member);
-                double[] heights = {slab.zFrom - leeway[0], slab.zTo + leeway[1]};
-                riders.add(new Rider(setup, mechanism, slab, heights, toPlane, links));
             }
             return riders;
         }
 
-        private Rider.Link link(Setup.Link link) {
-            Course course = course(link);
-            Stand stand = setup.stands().get(link.mechanism());
-            return new Rider.Link(stand.pose(), course, course.isStill() ? -1 : drive(link, course));
-        }
-
-        /** One drive moves all of a mechanism; what turns without end comes by in every direction, each by itself. */
-        private int drive(Setup.Link link, Course course) {
-            Object key = setup.assemblies().get(link.mechanism()).motion().isEndless() ? link : link.mechanism();
-            Integer known = numbers.get(key);
-            if (known == null) {
-                known = drives.size();
-                numbers.put(key, known);
-                drives.add(course);
-                owners.add(name(link.mechanism()));
-                driveOf.putIfAbsent(link.mechanism(), known);
-            }
-            return known;
-        }
-
         Neighbours.Nearest search() {
             int looks = options.thorough() ? THOROUGH_LOOKS : LOOKS;
-            Neighbours neighbours = new Neighbours(drives, 0, tolerance, looks);
+            Neighbours neighbours = new Neighbours(relative.drives(), this::asked, tolerance, looks);
             for (int i = 0; i < firsts.size(); i++) {
                 neighbours.add(firsts.get(i), seconds.get(i));
             }
             return neighbours.search();
         }
 
-        boolean areJoined(Neighbours.Nearest nearest) {
-            return nearest.first().isStill() && nearest.second().isStill();
-        }
-
-        /** Both settings. */
-        Saying label(double[] settings) {
-            Saying all = Saying.NONE;
-            for (int i = 0; i < settings.length; i++) {
-                if (!owners.subList(0, i).contains(owners.get(i))) {
-                    all = Saying.of(
-                            "verify.settings", all, owners.get(i), drives.get(i).label(settings[i]));
-                }
-            }
-            return all;
-        }
-
-        int state(int mechanism, double[] settings) {
-            Integer drive = driveOf.get(mechanism);
-            return drive == null ? 0 : drives.get(drive).state(settings[drive]);
+        private double asked(Rider a, Rider b) {
+            return setup.apart().between(setup.names(a.mechanism, a.body), setup.names(b.mechanism, b.body));
         }
 
         /** A place of the second that surely keeps clear of the first, where both stand on the same thing. */
-        Saying mend() {
+        Saying mend(double least) {
             OptionalDouble by = shift();
             if (by.isEmpty()) {
                 return Saying.NONE;
             }
-            double x = Math.ceil(setup.stands().get(second).pose().shift().x() + by.getAsDouble());
-            return Saying.of("verify.setup-mend", Figure.number(x, 0), name(second), name(first));
+            double room = Math.max(PROPOSED_ROOM, least);
+            double x = Math.ceil(setup.stands().get(second).pose().shift().x() + by.getAsDouble() + room);
+            String own = setup.assemblies().get(second).name();
+            String other = setup.assemblies().get(first).name();
+            return Saying.of("verify.setup-mend", Figure.number(x, 0), own, other);
         }
 
         private OptionalDouble shift() {
-            if (direction == null || firsts.size() > 1 || Math.abs(direction[2]) > tolerance) {
+            if (direction.isEmpty()
+                    || firsts.size() > 1
+                    || Math.abs(direction.get().z()) > tolerance) {
                 return OptionalDouble.empty();
             }
-            Point along = new Point(direction[0], direction[1]);
+            Point along = new Point(direction.get().x(), direction.get().y());
             double end = Double.NEGATIVE_INFINITY;
             for (Rider rider : firsts.get(0)) {
                 end = Math.max(end, rider.reach(along));
@@ -315,7 +241,7 @@ public final class SetupJudge {
             for (Rider rider : seconds.get(0)) {
                 begin = Math.min(begin, -rider.reach(along.times(-1)));
             }
-            return OptionalDouble.of(end - begin + PROPOSED_ROOM);
+            return OptionalDouble.of(end - begin);
         }
     }
 }

@@ -2,6 +2,7 @@
 package ringleaf.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Tolerance;
+import ringleaf.part.Apart;
 import ringleaf.part.Assembly;
 import ringleaf.part.Finding;
 import ringleaf.part.Layer;
@@ -31,6 +33,14 @@ import ringleaf.space.Vector;
 class SetupTest {
     private static final long SEED = 77_001;
     private static final int STATES = 46;
+    private static final SetupJudge.Tilted TILTED = (a, b) -> {
+        throw new TiltedPlanes();
+    };
+
+    private static final class TiltedPlanes extends RuntimeException {
+        private static final long serialVersionUID = 1;
+    }
+
     private static final Tolerance FINE = new Tolerance(0.001);
 
     private static Assembly assembly(String name, Motion motion, Member... members) {
@@ -54,10 +64,14 @@ class SetupTest {
         return Stand.ground(new Pose(Turn.NONE, new Vector(x, y, z)));
     }
 
+    private static List<Finding> judged(Setup setup) {
+        return SetupJudge.judge(setup, Options.DEFAULT, TILTED).stream()
+                .map(c -> c.finding(0.002))
+                .toList();
+    }
+
     private static Finding judged(Assembly first, Stand a, Assembly second, Stand b) {
-        return SetupJudge.judge(new Setup(List.of(first, second), List.of(a, b)), Options.DEFAULT)
-                .get(1)
-                .get(0);
+        return judged(new Setup(List.of(first, second), List.of(a, b))).get(0);
     }
 
     @Test
@@ -134,27 +148,58 @@ class SetupTest {
                 Mechanisms.member("pin", 0, Region.disc(Point.ORIGIN, 1), 2, 6));
         Stand onArm = new Stand(0, 1, "arm.bar", new Pose(Turn.NONE, new Vector(18, 0, 2.5)));
         Point far = Point.polar(39.5, 2);
-        List<List<Finding>> all = SetupJudge.judge(
-                new Setup(List.of(arm, tip, post), List.of(at(0, 0, 0), onArm, at(far.x(), far.y(), 0))),
-                Options.DEFAULT);
-        assertThat(all.get(1).get(0).failed()).as("tip above its own arm").isFalse();
-        assertThat(all.get(1).get(0).measured()).isCloseTo(0.5, within(1e-9));
+        List<Finding> all =
+                judged(new Setup(List.of(arm, tip, post), List.of(at(0, 0, 0), onArm, at(far.x(), far.y(), 0))));
+        assertThat(all.get(0).failed()).as("tip above its own arm").isFalse();
+        assertThat(all.get(0).measured()).isCloseTo(0.5, within(1e-9));
         // Arm to post: heights touch (2 against 2) but the post stands 19.5 - 1 beyond the arm's end.
-        assertThat(all.get(2).get(0).measured()).isCloseTo(18.5, within(0.1));
-        assertThat(all.get(2).get(1).failed()).as("tip against the post").isFalse();
+        assertThat(all.get(1).measured()).isCloseTo(18.5, within(0.1));
+        assertThat(all.get(2).failed()).as("tip against the post").isFalse();
         // A corner of the tip's end comes as far out as 18 + sqrt(401); the pin's near side is at 38.5.
-        assertThat(all.get(2).get(1).measured()).isBetween(20.5 - Math.sqrt(401) - 1e-9, 0.5);
-        assertThat(Spoken.where(all.get(2).get(1)))
-                .as("the setting of the carrier")
-                .contains("arm state");
+        assertThat(all.get(2).measured()).isBetween(20.5 - Math.sqrt(401) - 1e-9, 0.5);
+        assertThat(Spoken.where(all.get(2))).as("the setting of the carrier").contains("arm state");
     }
 
     @Test
-    void tiltedPlanesAreSaidNotToBeJudged() {
+    void tiltedPlanesAreLeftToTheJudgeOfSolids() {
         Stand tilted = Stand.ground(new Pose(Turn.about(Vector.X, 1), Vector.ZERO));
-        Finding f = judged(disc("one"), at(0, 0, 0), disc("two"), tilted);
-        assertThat(f.status()).isEqualTo(Finding.Status.WARN);
-        assertThat(Spoken.of(f)).contains("was not judged");
+        assertThatThrownBy(() -> judged(disc("one"), at(0, 0, 0), disc("two"), tilted))
+                .isInstanceOf(TiltedPlanes.class);
+        // What stands on something that tilts it as it turns is parallel at the start only.
+        Stand onTilted = new Stand(1, 1, "two.disc", new Pose(Turn.about(Vector.X, -1), new Vector(40, 0, 0)));
+        assertThatThrownBy(() -> judged(new Setup(
+                        List.of(disc("one"), disc("two"), disc("three")), List.of(at(-90, 0, 0), tilted, onTilted))))
+                .isInstanceOf(TiltedPlanes.class);
+    }
+
+    @Test
+    void whatIsAskedForIsKeptOrTheNearestIsTold() {
+        List<Assembly> two = List.of(disc("one"), disc("two"));
+        List<Stand> stands = List.of(at(0, 0, 0), at(21, 0, 0));
+        assertThat(judged(new Setup(two, stands, new Apart(1, List.of()), Setup.alone(2)))
+                        .get(0)
+                        .failed())
+                .isFalse();
+        Finding near = judged(new Setup(two, stands, new Apart(1.01, List.of()), Setup.alone(2)))
+                .get(0);
+        assertThat(near.failed()).isTrue();
+        assertThat(near.measured()).isCloseTo(1, within(1e-9));
+        assertThat(near.limit()).isEqualTo(1.01);
+        assertThat(Spoken.of(near)).contains("1.01 mm is asked for");
+        Apart own = new Apart(3, List.of(new Apart.Pair("two", "one", 0.5)));
+        assertThat(judged(new Setup(two, stands, own, Setup.alone(2))).get(0).failed())
+                .isFalse();
+    }
+
+    @Test
+    void whatFollowsGoesAlongAndNoFurther() {
+        // Side by side and turning alike, two bars never meet; each by itself, they do.
+        List<Assembly> two = List.of(bar("one", 20, Math.PI / 2), bar("two", 20, Math.PI / 2));
+        List<Stand> stands = List.of(at(0, 0, 0), at(0, -18, 0));
+        assertThat(judged(new Setup(two, stands)).get(0).failed()).isTrue();
+        Setup led = new Setup(two, stands, Apart.SOME, List.of(new Setup.Follow(0, 1), new Setup.Follow(0, 0.5)));
+        Finding f = judged(led).get(0);
+        assertThat(f.failed()).as(Spoken.of(f)).isFalse();
     }
 
     @Test
