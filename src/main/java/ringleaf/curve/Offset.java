@@ -19,7 +19,8 @@ import ringleaf.geom.Segment;
  *
  * <p>Each piece is shifted square to itself (a line stays a line, an arc keeps its centre), corners that open get an
  * arc about the corner, everything is cut where it meets, and what really is at the distance from the source is kept.
- * Exact to the snap radius of {@link Overlay}.
+ * Exact to the snap radius of {@link Overlay}. Contours of a source that cross each other (holes that run into one
+ * another, or out of the part) are taken as {@link Sound} does.
  */
 public final class Offset {
     private final List<Segment> source = new ArrayList<>();
@@ -33,8 +34,7 @@ public final class Offset {
         this.distance = distance;
         for (Contour contour : region.contours()) {
             for (Segment segment : contour.segments()) {
-                Box box = segment.box();
-                tree.insert(new Envelope(box.minX(), box.maxX(), box.minY(), box.maxY()), segment);
+                tree.insert(envelope(segment.box()), source.size());
                 source.add(segment);
             }
         }
@@ -52,8 +52,19 @@ public final class Offset {
         if (distance == 0) {
             return List.of(region);
         }
-        Offset offset = new Offset(region, distance);
-        List<Segment> raw = offset.raw();
+        List<Region> made = new ArrayList<>();
+        for (Region sound : Sound.of(region)) {
+            made.addAll(new Offset(sound, distance).made());
+        }
+        return distance > 0 && made.size() > 1 ? Overlay.union(made) : made;
+    }
+
+    private static Envelope envelope(Box box) {
+        return new Envelope(box.minX(), box.maxX(), box.minY(), box.maxY());
+    }
+
+    private List<Region> made() {
+        List<Segment> raw = raw();
         if (raw.isEmpty()) {
             return List.of();
         }
@@ -62,8 +73,8 @@ public final class Offset {
             operands.add(0);
         }
         List<Segment> all = new ArrayList<>(raw);
-        all.addAll(offset.source);
-        return Overlay.settled(all, touch -> offset.kept(Arrangement.of(raw, operands, touch)));
+        all.addAll(source);
+        return Overlay.settled(all, touch -> kept(Arrangement.of(raw, operands, touch)));
     }
 
     private List<Region> kept(Arrangement arrangement) {
@@ -84,7 +95,7 @@ public final class Offset {
         double reach = Math.abs(distance) - near;
         Envelope around = new Envelope(p.x() - reach, p.x() + reach, p.y() - reach, p.y() + reach);
         for (Object item : tree.query(around)) {
-            if (Distances.distance((Segment) item, p) < reach) {
+            if (Distances.distance(source.get((Integer) item), p) < reach) {
                 return false;
             }
         }

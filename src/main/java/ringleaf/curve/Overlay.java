@@ -75,13 +75,7 @@ public final class Overlay {
 
     /** Does the work with the least snap, and with wider ones while the pieces do not fit together. */
     static List<Region> settled(List<Segment> pieces, Work work) {
-        Box box = pieces.get(0).box();
-        double greatestRadius = 0;
-        for (Segment piece : pieces) {
-            box = box.union(piece.box());
-            greatestRadius = Math.max(greatestRadius, piece instanceof Arc arc ? arc.radius() : 0);
-        }
-        double touch = Arrangement.touch(box, greatestRadius);
+        double touch = touch(pieces);
         Unsettled last = null;
         for (int i = 0; i < TRIES; i++) {
             try {
@@ -91,6 +85,24 @@ public final class Overlay {
                 touch *= WIDER;
             }
         }
-        throw new IllegalStateException("outlines that cannot be combined in " + box + ": " + last.getMessage());
+        throw new IllegalStateException(
+                "outlines that cannot be combined in " + box(pieces) + ": " + last.getMessage());
+    }
+
+    /** How near is a touch of these pieces, mm. */
+    static double touch(List<Segment> pieces) {
+        double greatestRadius = 0;
+        for (Segment piece : pieces) {
+            greatestRadius = Math.max(greatestRadius, piece instanceof Arc arc ? arc.radius() : 0);
+        }
+        return Arrangement.touch(box(pieces), greatestRadius);
+    }
+
+    private static Box box(List<Segment> pieces) {
+        Box box = pieces.get(0).box();
+        for (Segment piece : pieces) {
+            box = box.union(piece.box());
+        }
+        return box;
     }
 }

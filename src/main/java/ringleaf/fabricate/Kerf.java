@@ -4,6 +4,7 @@ package ringleaf.fabricate;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.curve.Offset;
+import ringleaf.curve.Sound;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.part.Finding;
@@ -51,8 +52,10 @@ public final class Kerf {
         for (Layer layer : part.layers()) {
             List<Region> grown = new ArrayList<>();
             for (Region region : layer.regions()) {
-                grown.addAll(Offset.of(region, kerf / 2));
-                reach.look(region);
+                for (Region sound : Sound.of(region)) {
+                    grown.addAll(Offset.of(sound, kerf / 2));
+                    reach.look(sound);
+                }
             }
             layers.add(layer.withRegions(grown));
         }

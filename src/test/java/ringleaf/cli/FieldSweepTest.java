@@ -75,10 +75,12 @@ class FieldSweepTest {
                 "harbour-light | shutter.clearances.drive-end=20",
                 "harbour-light | shutter.clearances.pivot-end=20",
                 "harbour-light | shutter.drive.spare-teeth=40",
-                "field-camera-stop | stop.drive.arm-width=50"
+                "field-camera-stop | stop.drive.arm-width=50",
+                "harbour-light | shutter.lever=0.5 fabrication.kerf=true",
+                "lamp-carriage-rack | carriage.pinion.teeth=4 fabrication.kerf=true"
             })
-    void whatOnceBrokeIsRefusedOrFailsACheck(String preset, String set) {
-        Swept swept = Swept.of(folder, preset, List.of(set), false);
+    void whatOnceBrokeIsRefusedOrFailsACheck(String preset, String sets) {
+        Swept swept = Swept.of(folder, preset, List.of(sets.split(" ")), false);
         assertThat(swept.broke()).as(swept.said()).isFalse();
         assertThat(swept.failed() || !swept.said().isEmpty()).isTrue();
     }

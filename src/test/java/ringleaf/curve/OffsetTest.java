@@ -79,6 +79,30 @@ class OffsetTest {
         assertThat(shrunk.area()).isCloseTo(32, within(1e-10));
     }
 
+    /** Against the same place with its contours told apart by hand. */
+    @Test
+    void holesThatRunIntoOneAnotherOrOutOfThePartAreWhatTheyLeave() {
+        Contour plate = Contour.rectangle(new Box(-10, -10, 10, 10));
+        List<Contour> holes = List.of(
+                Contour.circle(new Point(-1, 0), 3),
+                Contour.circle(new Point(2, 0), 2),
+                Contour.circle(new Point(10, 3), 1.5),
+                Contour.circle(new Point(0, -9), 1));
+        Region crossed = new Region(plate, holes);
+        List<Region> apart = Overlay.difference(
+                List.of(Region.of(plate)), holes.stream().map(Region::of).toList());
+        assertThat(apart).hasSize(1);
+        for (double distance : new double[] {0.1, 0.5, 1.2, -0.1, -0.6}) {
+            assertThat(OverlayJudge.area(Offset.of(crossed, distance)))
+                    .as("by " + distance)
+                    .isCloseTo(OverlayJudge.area(Offset.of(apart.get(0), distance)), within(1e-9));
+        }
+        // cut in two by a slot right through it
+        Region halves = new Region(plate, List.of(Contour.rectangle(new Box(-1, -20, 1, 20))));
+        assertThat(Offset.of(halves, 0.5)).hasSize(2);
+        assertThat(Offset.of(halves, 1.5)).hasSize(1);
+    }
+
     @Test
     void randomShapesAgreeWithTheJudge() {
         for (long seed = 1; seed <= 16; seed++) {
