@@ -117,10 +117,13 @@ final class SheetPlans {
         }
     }
 
-    /** Three holes in the frame, so that a mask cannot be laid on the wrong way round. */
+    /** Three holes in the frame, so that a mask cannot be laid on the wrong way round; none where there is no frame. */
     private static List<Contour> toolingHoles(SheetSet set, double width, double height) {
         double in = set.size().margin() / 2;
         double radius = Math.min(SheetSet.TOOLING_HOLE / 2, in / 2);
+        if (!(radius > 0)) {
+            return List.of();
+        }
         return List.of(
                 Contour.circle(new Point(in, in), radius),
                 Contour.circle(new Point(width - in, in), radius),

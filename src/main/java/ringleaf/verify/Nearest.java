@@ -9,6 +9,9 @@ import ringleaf.geom.Point;
  * rounding: ends against pieces, feet of perpendiculars, the line of two centres, and crossings.
  */
 final class Nearest {
+    /** Pairs of pieces from which outlines are looked at by runs of pieces: teeth of two gears, say. */
+    private static final long MANY = 1 << 14;
+
     double distance;
     double ax;
     double ay;
@@ -38,6 +41,22 @@ final class Nearest {
 
     /** Looks at the distance between two outlines' pieces; what one encloses does not matter here. */
     void between(Shape a, Shape b) {
+        if ((long) a.pieces.length * b.pieces.length < MANY) {
+            each(a, b);
+            return;
+        }
+        // the least distance first, in whatever order finds it soon, then the first two pieces that have it
+        Runs first = new Runs(a);
+        Runs second = new Runs(b);
+        Nearest least = new Nearest(distance);
+        first.soonest(second, least);
+        if (least.distance < distance) {
+            distance = Math.nextUp(least.distance);
+            first.inOrder(second, this);
+        }
+    }
+
+    private void each(Shape a, Shape b) {
         Piece[] near = b.pieces.length > 8 ? near(b.pieces, a) : b.pieces;
         for (Piece p : a.pieces) {
             if (b.gapTo(p) >= distance) {

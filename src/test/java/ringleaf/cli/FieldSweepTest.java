@@ -77,7 +77,8 @@ class FieldSweepTest {
                 "harbour-light | shutter.drive.spare-teeth=40",
                 "field-camera-stop | stop.drive.arm-width=50",
                 "harbour-light | shutter.lever=0.5 fabrication.kerf=true",
-                "lamp-carriage-rack | carriage.pinion.teeth=4 fabrication.kerf=true"
+                "lamp-carriage-rack | carriage.pinion.teeth=4 fabrication.kerf=true",
+                "semaphore-arm-belt | arm.obstacles=[{x:10,y:10,diameter:4000}]"
             })
     void whatOnceBrokeIsRefusedOrFailsACheck(String preset, String sets) {
         Swept swept = Swept.of(folder, preset, List.of(sets.split(" ")), false);

@@ -9,9 +9,13 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import ringleaf.curve.Distances;
 import ringleaf.curve.Intersections;
+import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
+import ringleaf.geom.Tolerance;
+import ringleaf.tooth.Forms;
+import ringleaf.tooth.GearOutline;
 
 /**
  * The judge's own lines and arcs against those that outlines are made with: written apart, so that a mistake in one
@@ -69,6 +73,32 @@ class KernelsTest {
             assertThat(nearest.distance)
                     .as("seed %d, case %d", SEED + 1, i)
                     .isCloseTo(Distances.between(a.outer(), b.outer()).distance(), within(ROUNDING));
+        }
+    }
+
+    /** Outlines of many teeth are looked at by runs of pieces: distance and place are those of each with each. */
+    @Test
+    void distancesOfManyTeethAreThoseOfTheirPieces() {
+        Random random = new Random(SEED + 2);
+        Shape large = Shape.of(
+                Region.of(GearOutline.of(Forms.of(1, 90), Tolerance.CURVE).external()));
+        Shape small = Shape.of(
+                Region.of(GearOutline.of(Forms.of(1, 30), Tolerance.CURVE).external()));
+        for (int i = 0; i < 40; i++) {
+            double limit = i % 4 == 0 ? 0.5 : Double.POSITIVE_INFINITY;
+            Shape other = small.placed(new Placement(
+                    random.nextDouble() * 6, Point.polar(58.5 + 4 * random.nextDouble(), 6 * random.nextDouble())));
+            Nearest plain = new Nearest(limit);
+            for (Piece a : large.pieces) {
+                for (Piece b : other.pieces) {
+                    plain.between(a, b);
+                }
+            }
+            Nearest byRuns = new Nearest(limit);
+            byRuns.between(large, other);
+            assertThat(new double[] {byRuns.distance, byRuns.ax, byRuns.ay, byRuns.bx, byRuns.by})
+                    .as("seed %d, case %d", SEED + 2, i)
+                    .isEqualTo(new double[] {plain.distance, plain.ax, plain.ay, plain.bx, plain.by});
         }
     }
 }

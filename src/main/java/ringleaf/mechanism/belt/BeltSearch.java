@@ -18,6 +18,8 @@ import ringleaf.part.Words;
 record BeltSearch(DriveLayout best, boolean stocked, String others) {
     /** A series that nobody stated is tried up to this many teeth over the length that is wanted. */
     private static final int SPREAD = 8;
+    /** Belts that are solved obey the limit of those that are given. */
+    private static final int MOST = (int) DriveFields.BELT_TEETH.numeric().most();
     /** Belts whose room is looked at before the search gives in, the nearest first. */
     private static final int LOOKED_AT = 12;
 
@@ -44,7 +46,7 @@ record BeltSearch(DriveLayout best, boolean stocked, String others) {
             return all;
         }
         int near = (int) Math.rint(length / spec.choice().belt().pitch());
-        for (int n = Math.max(8, near - SPREAD); n <= near + 5 * SPREAD; n++) {
+        for (int n = Math.max(8, near - SPREAD); n <= Math.min(near + 5 * SPREAD, MOST); n++) {
             all.add(n);
         }
         return all;

@@ -44,7 +44,7 @@ final class DriveFields {
     static final Field<Integer> BELT_TEETH = Field.count("belt-teeth")
             .help("length of the belt in teeth")
             .atLeast(8, "shorter belts do not go round two pulleys")
-            .atMost(5000, "longer belts are cut from the roll")
+            .atMost(1000, "longer belts are cut from the roll")
             .byDefaultWords("the stocked length that comes nearest to the centre distance");
 
     static final Field<String> SIDE = Field.choice("side")

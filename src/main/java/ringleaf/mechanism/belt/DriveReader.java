@@ -193,7 +193,7 @@ final class DriveReader {
                 beltTeeth.isPresent() ? OptionalInt.of(beltTeeth.get()) : OptionalInt.empty(),
                 idler,
                 further,
-                obstacles(),
+                new ObstacleReader(values, problems).read(driver.reach() + room.require(DriveFields.BELT_ROOM)),
                 open(values.given(DriveFields.TRAVEL)),
                 servo,
                 open(values.given(DriveFields.LOAD)),
@@ -351,18 +351,6 @@ final class DriveReader {
         double below = 1.2 * belt.pitchLine() + belt.toothHeight() + choice.clearance() + material.leastWeb();
         double least = axle + material.runningClearance() + 2 * below;
         return Math.max(belt.leastTeeth(), (int) Math.ceil(least * Math.PI / belt.pitch()));
-    }
-
-    private List<DriveSpec.Obstacle> obstacles() {
-        List<DriveSpec.Obstacle> all = new ArrayList<>();
-        for (Values one : values.given(DriveFields.OBSTACLES).orElse(List.of())) {
-            if (one.isComplete()) {
-                all.add(new DriveSpec.Obstacle(
-                        new Point(one.require(DriveFields.X), one.require(DriveFields.Y)),
-                        one.require(DriveFields.OBSTACLE_DIAMETER)));
-            }
-        }
-        return all;
     }
 
     /** Finds the belt; pulleys that touch and belts that cannot span are the spec's fault. */

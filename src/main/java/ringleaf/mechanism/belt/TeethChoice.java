@@ -20,7 +20,8 @@ record TeethChoice(int driver, int driven, Place driverPlace, Place drivenPlace)
     /** Teeth in mesh for a belt's full rating; common practice, a seller's page repeats it. */
     static final int FULL_MESH = 6;
 
-    private static final int MOST = 400;
+    /** Teeth that are solved obey the limit of those that are given. */
+    private static final int MOST = (int) PulleyFields.TEETH.numeric().most();
     /** Teeth of the driver up to which room for its bore is looked for. */
     private static final int GROWN = 80;
 
@@ -66,6 +67,15 @@ record TeethChoice(int driver, int driven, Place driverPlace, Place drivenPlace)
                     Words.number(wanted, 5) + " is not what " + a + " and " + b + " teeth give, "
                             + Words.number(b / (double) Math.max(1, a), 5),
                     "the nearest that works is " + b + ":" + a);
+            return Optional.empty();
+        }
+        if (Math.max(a, b) > MOST) {
+            problems.at(
+                    values.where(DriveFields.RATIO),
+                    Words.number(wanted, 5) + " takes " + a + " and " + b + " teeth, and " + MOST
+                            + " are the most of one pulley",
+                    "the nearest that works is " + (driver.isPresent() ? MOST : b) + ":"
+                            + (driver.isPresent() ? a : MOST));
             return Optional.empty();
         }
         return Optional.of(new TeethChoice(a, b, driverPlace, drivenPlace));

@@ -48,8 +48,8 @@ final class MeshSolver {
         }
         try {
             Mesh mesh = withRoom();
-            mesh.driverRim().cut(TipFinish.NONE);
-            mesh.drivenRim().cut(TipFinish.NONE);
+            mesh.driverRim().look(TipFinish.NONE);
+            mesh.drivenRim().look(TipFinish.NONE);
             return mesh;
         } catch (IllegalArgumentException e) {
             throw new Unmeshable(Unmeshable.words(e));

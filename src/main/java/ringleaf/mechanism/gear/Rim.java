@@ -34,6 +34,13 @@ sealed interface Rim {
     Cut cut(TipFinish finish);
 
     /**
+     * Looks whether the teeth can be cut, on one of them: all are alike, and many are only tried.
+     *
+     * @throws IllegalArgumentException where they cannot, as {@link #cut} does
+     */
+    void look(TipFinish finish);
+
+    /**
      * A contour as cut.
      *
      * @param contour counter-clockwise, the outside of a gear or the opening of a ring
@@ -95,6 +102,11 @@ sealed interface Rim {
             GearOutline outline = GearOutline.of(form, Tolerance.CURVE, finish);
             return new Cut(outline.external(), outline::deviation, outline);
         }
+
+        @Override
+        public void look(TipFinish finish) {
+            GearOutline.of(form, Tolerance.CURVE, finish).sectorRim(form.tipRadius(), 2, 0);
+        }
     }
 
     /** Teeth on the inside; tip relief and rounding are not offered there. */
@@ -143,6 +155,11 @@ sealed interface Rim {
         public Cut cut(TipFinish finish) {
             InternalOutline outline = InternalOutline.of(form, Tolerance.CURVE);
             return new Cut(outline.opening(), outline::deviation, null);
+        }
+
+        @Override
+        public void look(TipFinish finish) {
+            InternalOutline.of(form, Tolerance.CURVE);
         }
     }
 }

@@ -192,7 +192,7 @@ final class SingleReader {
             ToothForm form = ToothForm.of(module, teeth, shift, backlash / 2, rack());
             rim = new Rim.Outer(lowered ? form.withLeastTipThickness(ShiftChoice.LEAST_TIP * module) : form);
         }
-        rim.cut(TipFinish.NONE);
+        rim.look(TipFinish.NONE);
         return rim;
     }
 

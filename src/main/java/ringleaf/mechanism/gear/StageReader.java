@@ -55,7 +55,11 @@ final class StageReader {
         TeethSearch search = new TeethSearch(ask);
         List<PairCandidate> candidates = search.candidates();
         if (candidates.isEmpty()) {
-            refusal.nothingKnown(ask, search.missing());
+            if (search.beyond().isPresent()) {
+                refusal.beyond(ask, search.beyond().get());
+            } else {
+                refusal.nothingKnown(ask, search.missing());
+            }
             return Optional.empty();
         }
         StageSpec fallback = null;

@@ -77,6 +77,49 @@ final class StageRefusal {
         problems.at(where.ratio(), missing, hint);
     }
 
+    /** What is asked for takes teeth that no gear may have: blamed is the ratio, else the distance. */
+    void beyond(PairAsk ask, PairCandidate wanted) {
+        TeethRatio teeth = wanted.teeth();
+        int sum = ask.internal() ? teeth.driven() - teeth.driver() : teeth.driven() + teeth.driver();
+        if (TeethSearch.hasTeeth(teeth)) {
+            boolean coarse = wanted.module() > TeethSearch.COARSEST;
+            double module = coarse ? TeethSearch.COARSEST : TeethSearch.FINEST;
+            double nearest = module * sum / 2;
+            boolean good = works.test(ask.withCentreDistance(Bound.of(nearest)));
+            problems.at(
+                    where.centre(),
+                    Words.mm(ask.centreDistance().mostOr(0)) + " with " + teeth.driver() + " and " + teeth.driven()
+                            + " teeth takes a module of " + Words.number(wanted.module(), 4) + ", and "
+                            + Words.number(module, 4) + " is the " + (coarse ? "coarsest" : "finest"),
+                    good ? "the nearest that works is " + Words.number(nearest, 2) + "mm" : "");
+            return;
+        }
+        if (ask.ratio().isPresent()) {
+            double nearest = nearestRatio(ask, teeth);
+            problems.at(
+                    where.ratio(),
+                    Words.number(ask.ratio().getAsDouble(), 4) + " takes " + teeth.driver() + " and " + teeth.driven()
+                            + " teeth, and " + TeethSearch.MOST_TEETH + " are the most of one gear",
+                    "a gear-train makes such a ratio in several stages"
+                            + (nearest > 0 ? "; the nearest that works is " + Words.number(nearest, 4) : ""));
+            return;
+        }
+        double at = ask.centreDistance().mostOr(0);
+        double module = coarser(ask);
+        problems.at(
+                where.centre(),
+                Words.mm(at) + " with module " + Words.number(wanted.module(), 4) + " takes " + teeth.driver() + " and "
+                        + teeth.driven() + " teeth, and " + TeethSearch.MOST_TEETH + " are the most of one gear",
+                module > 0 ? "the nearest module that works is " + Words.number(module, 4) : "");
+    }
+
+    /** The ratio of the most teeth that one gear may have to those that are given; 0 where it does not work. */
+    private double nearestRatio(PairAsk ask, TeethRatio teeth) {
+        double most = TeethSearch.MOST_TEETH;
+        double nearest = ask.driverTeeth().isPresent() ? most / teeth.driver() : teeth.driven() / most;
+        return works.test(ask.withRatio(nearest)) ? nearest : 0;
+    }
+
     /** The best candidate cannot be: blamed is what was given and alone stands against it. */
     void cannotBe(PairAsk ask, PairCandidate best, String why) {
         String who = best.teeth().driver() + " and " + best.teeth().driven() + " teeth of module "

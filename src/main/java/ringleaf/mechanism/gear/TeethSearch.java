@@ -3,8 +3,10 @@ package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ringleaf.part.Words;
 import ringleaf.tooth.TeethRatio;
+import ringleaf.tooth.ToothForm;
 
 /**
  * Finds teeth and modules for what is known of a pair, the most useful first.
@@ -28,6 +30,11 @@ final class TeethSearch {
 
     private static final int MOST_OWN = 240;
     static final double LARGEST = (double) MOST_OWN / FEWEST_OWN;
+    /** Solved teeth obey the limits of those that are given. */
+    static final int MOST_TEETH = (int) GearFields.TEETH.numeric().most();
+
+    static final double FINEST = GearFields.MODULE.numeric().least();
+    static final double COARSEST = GearFields.MODULE.numeric().most();
     private static final double USUAL_MODULE = 1;
     private static final int STEPS_UP = 5;
     /** Ratios nearer than this share count as the same. */
@@ -59,16 +66,40 @@ final class TeethSearch {
 
     /** All candidates, the best first; none when too little is known or nothing can be. */
     List<PairCandidate> candidates() {
-        List<PairCandidate> found = new ArrayList<>();
+        List<PairCandidate> found = all();
+        found.removeIf(each -> !isMade(each));
+        found.sort(this::compare);
+        return found;
+    }
+
+    /** What is asked for, where it takes more teeth, or finer or coarser ones, than a gear may have that is spelt out. */
+    Optional<PairCandidate> beyond() {
+        return all().stream().filter(each -> !isMade(each)).findFirst();
+    }
+
+    private List<PairCandidate> all() {
+        List<PairCandidate> all = new ArrayList<>();
         for (double module : modules()) {
             for (TeethRatio teeth : teeth(module)) {
                 if (!ask.internal() || teeth.driven() > teeth.driver()) {
-                    found.add(candidate(teeth, module));
+                    all.add(candidate(teeth, module));
                 }
             }
         }
-        found.sort(this::compare);
-        return found;
+        return all;
+    }
+
+    private static boolean isMade(PairCandidate one) {
+        return hasTeeth(one.teeth()) && hasModule(one.module());
+    }
+
+    static boolean hasTeeth(TeethRatio teeth) {
+        return Math.max(teeth.driver(), teeth.driven()) <= MOST_TEETH
+                && Math.min(teeth.driver(), teeth.driven()) >= ToothForm.FEWEST_TEETH;
+    }
+
+    static boolean hasModule(double module) {
+        return module >= FINEST && module <= COARSEST;
     }
 
     /** What is missing, when {@link #candidates()} finds nothing. */

@@ -46,7 +46,22 @@ final class WheelReader {
     }
 
     WheelSpec read(Rim rim, Optional<Servo> servo) {
+        size(rim);
         return rim instanceof Rim.Inner ? ring(rim) : outer(rim, servo);
+    }
+
+    /** Teeth and module may each be within their limits and make a gear that is not. */
+    private void size(Rim rim) {
+        double diameter = 2 * Math.max(rim.tipRadius(), rim.rootRadius());
+        double most = GearFields.RING_DIAMETER.numeric().most();
+        if (diameter > most) {
+            int nearest = (int) Math.floor((most - (diameter - rim.module() * rim.teeth())) / rim.module());
+            problems.at(
+                    values.where(GearFields.TEETH),
+                    rim.teeth() + " teeth of module " + Words.number(rim.module(), 4) + " make a gear of "
+                            + Words.mm(diameter) + ", and no stock is larger than " + Words.mm(most),
+                    "the nearest that works is " + nearest + ", or a finer module");
+        }
     }
 
     private WheelSpec outer(Rim rim, Optional<Servo> servo) {
@@ -194,7 +209,7 @@ final class WheelReader {
             return Words.mm(relief) + " is not below its depth of " + Words.mm(depth);
         }
         try {
-            rim.cut(new TipFinish(relief, depth, rounding));
+            rim.look(new TipFinish(relief, depth, rounding));
             return "";
         } catch (IllegalArgumentException e) {
             return Unmeshable.words(e);

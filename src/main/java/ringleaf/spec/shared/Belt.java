@@ -98,7 +98,7 @@ public record Belt(
     static final Field<List<Integer>> LENGTHS = Field.count("lengths")
             .help("lengths that are stocked, in teeth")
             .atLeast(8, "shorter belts do not go round two pulleys")
-            .atMost(5000, "longer belts are cut from the roll")
+            .atMost(1000, "longer belts are cut from the roll")
             .list(400)
             .byDefaultWords("none; every count of teeth is then tried");
     static final Field<Double> FLANGE_HEIGHT =

@@ -104,4 +104,24 @@ class PulleyRefusalTest {
                 .contains("face-width", "9mm or 12mm works");
         assertThat(Designs.refusal(sheets + flow("T5", 24, "face-width: 9"))).isEmpty();
     }
+
+    /** What is solved has the limits of what is spelt out, so that no valid spec grows without end. */
+    @Test
+    void solvedTeethAreNoMoreThanGivenOnesMayBe() {
+        String drive = "title: A\nmechanisms:\n  arm: {kind: belt-drive, belt: T2.5, plates: none, %s}\n";
+        String refusal = Designs.refusal(drive.formatted("ratio: 20, driver: {teeth: 40}"));
+        assertThat(refusal)
+                .contains("ratio: 20 takes 40 and 800 teeth, and 400 are the most of one pulley")
+                .contains("the nearest that works is 400:40");
+        assertThat(Designs.refusal(drive.formatted("ratio: 400:40, driver: {teeth: 40}, belt-teeth: 620")))
+                .isEmpty();
+        assertThat(Designs.refusal(drive.formatted("ratio: 2, belt-teeth: 1001")))
+                .contains("is above the most of 1000");
+        // a belt of one's own without stocked lengths, over the longest distance
+        String own =
+                "belt: {pitch: 2, tooth-height: 0.75, tooth-width: 1.3, belt-height: 1.4, pitch-line: 0.25, root-radius: 0.2}";
+        String far = Designs.refusal(
+                drive.replace("belt: T2.5", own).formatted("ratio: 2, centre-distance: 4000, driver: {teeth: 20}"));
+        assertThat(far).contains("centre-distance").contains("spans the wheels at 4000 mm");
+    }
 }

@@ -76,6 +76,32 @@ class BadGearsTest {
                 .isEmpty();
     }
 
+    /** Solved teeth and modules have the limits of those that are spelt out, so that no valid spec grows without end. */
+    @Test
+    void solvedTeethAreNoMoreThanGivenOnesMayBe() {
+        String text = refusal("gear-pair", "ratio: 1000", "driver: {teeth: 20}");
+        assertThat(text).contains("takes 20 and 20000 teeth, and 1000 are the most of one gear");
+        assertThat(refusal("gear-pair", "ratio: " + nearest(text), "driver: {teeth: 20}"))
+                .isEmpty();
+        assertThat(refusal("gear-pair", "ratio: 1000", "internal: true", "driver: {teeth: 60}"))
+                .contains("takes 60 and 60000 teeth");
+        assertThat(refusal("gear-pair", "ratio: 0.002", "driven: {teeth: 20}")).contains("takes 10000 and 20 teeth");
+        String far = refusal("gear-pair", "module: 1", "centre-distance: 5000", "driver: {teeth: 20}");
+        assertThat(far).contains("takes 20 and 9980 teeth, and 1000 are the most of one gear");
+        String coarse = refusal("gear-pair", "centre-distance: 5000", "driver: {teeth: 20}", "driven: {teeth: 60}");
+        assertThat(coarse).contains("takes a module of 125, and 20 is the coarsest");
+        assertThat(refusal(
+                        "gear-pair",
+                        "centre-distance: " + nearest(coarse),
+                        "driver: {teeth: 20}",
+                        "driven: {teeth: 60}"))
+                .isEmpty();
+        String large = refusal("gear", "teeth: 1000", "module: 20");
+        assertThat(large).contains("make a gear of").contains("no stock is larger than 5000 mm");
+        assertThat(refusal("gear", "teeth: 248", "module: 20")).isEmpty();
+        assertThat(large).contains("the nearest that works is 248");
+    }
+
     @Test
     void contradictionsNameBothSides() {
         assertThat(refusal("gear-pair", "ratio: 5:2", "driver: {teeth: 18}", "driven: {teeth: 30}"))
