@@ -35,7 +35,8 @@ class ArchitectureTest {
             Map.entry("solid", List.of("geom", "space")),
             Map.entry("curve", List.of("geom", JTS, MATHS)),
             Map.entry("part", List.of("geom", "space", "curve")),
-            Map.entry("machine", List.of("part", "spec", "geom")),
+            Map.entry("machine", List.of("part", "spec", "geom", "space")),
+            Map.entry("linkage", List.of("geom", "space", "curve")),
             Map.entry("spec", List.of("geom", "space", "org.snakeyaml.engine..", JSON)),
             Map.entry("tooth", List.of("geom", "curve", MATHS)),
             Map.entry("groove", List.of("geom", "curve")),
@@ -43,8 +44,8 @@ class ArchitectureTest {
             Map.entry(
                     "mechanism",
                     List.of(
-                            "machine", "part", "spec", "geom", "space", "curve", "tooth", "groove", "leaf", "outline",
-                            MATHS)),
+                            "machine", "part", "spec", "geom", "space", "curve", "tooth", "groove", "leaf", "linkage",
+                            "outline", MATHS)),
             Map.entry("firmware", List.of("mechanism", "spec", "part", "draw", "curve", "geom", MATHS)),
             Map.entry("tolerance", List.of("mechanism", "part", "geom", MATHS)),
             Map.entry("verify", List.of("part", "curve", "geom", "space", JTS)),

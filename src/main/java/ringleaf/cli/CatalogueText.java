@@ -37,6 +37,7 @@ final class CatalogueText {
                     new Told(
                             "axle-bearing: \"NAME\", or bore: {form: bearing, bearing: \"NAME\"}",
                             List.of("bore", "outside", "width")),
+            "linear-bearings", new Told("bearing: NAME", List.of("rod", "outside", "length")),
             "belts", new Told("belt: NAME", List.of("standard", "pitch", "widths")));
 
     private CatalogueText() {}

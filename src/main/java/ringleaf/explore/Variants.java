@@ -88,13 +88,9 @@ public record Variants(Kinds kinds, SpecSource source, Node.Mapping root, Shared
 
         /** Names of a catalogue, or none when there is no such. */
         List<String> names(String catalogue) {
-            return switch (catalogue) {
-                case "servos" -> List.copyOf(catalogues.servos().names());
-                case "screws" -> List.copyOf(catalogues.screws().names());
-                case "bearings" -> List.copyOf(catalogues.bearings().names());
-                case "belts" -> List.copyOf(catalogues.belts().names());
-                default -> List.of();
-            };
+            return Catalogues.NAMES.contains(catalogue)
+                    ? List.copyOf(catalogues.named(catalogue).names())
+                    : List.of();
         }
 
         private Variant read(Node.Mapping root) {

@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.draw.mesh.PartMesh;
-import ringleaf.geom.Placement;
-import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Assembly;
@@ -15,6 +13,8 @@ import ringleaf.part.Member;
 import ringleaf.part.Part;
 import ringleaf.solid.Mesh;
 import ringleaf.solid.Solid;
+import ringleaf.space.Pose;
+import ringleaf.space.Vector;
 import ringleaf.verify.SetupJudge;
 
 /**
@@ -44,7 +44,7 @@ final class BodySolids {
                     if (shell.isEmpty()) {
                         return Optional.empty();
                     }
-                    shells.add(placed(shell.get(), member.home()));
+                    shells.add(placed(shell.get(), member));
                 }
             }
         }
@@ -55,12 +55,14 @@ final class BodySolids {
         return new Part(part.name(), part.family(), 1, part.source(), List.of(layer), List.of(), "");
     }
 
-    private static Mesh placed(Mesh mesh, Placement home) {
+    private static Mesh placed(Mesh mesh, Member member) {
+        Pose home = member.stood().then(Pose.of(member.home()));
         double[] corners = mesh.corners().clone();
         for (int i = 0; i < corners.length; i += 3) {
-            Point p = home.apply(new Point(corners[i], corners[i + 1]));
-            corners[i] = p.x();
-            corners[i + 1] = p.y();
+            Vector at = home.apply(new Vector(corners[i], corners[i + 1], corners[i + 2]));
+            corners[i] = at.x();
+            corners[i + 1] = at.y();
+            corners[i + 2] = at.z();
         }
         return new Mesh(corners, mesh.triangles());
     }

@@ -10,6 +10,7 @@ import ringleaf.mechanism.gear.PairOfGears;
 import ringleaf.mechanism.gear.SingleGear;
 import ringleaf.mechanism.gear.TrainOfGears;
 import ringleaf.mechanism.rack.RackAndPinion;
+import ringleaf.mechanism.slide.Slide;
 import ringleaf.spec.KindFields;
 import ringleaf.spec.MechanismSpec;
 
@@ -27,7 +28,8 @@ public record Kinds(List<Kind> all) {
             new TrainOfGears(),
             new Pulley(),
             new BeltDrive(),
-            new RackAndPinion()));
+            new RackAndPinion(),
+            new Slide()));
 
     /** A list that nobody changes. */
     public Kinds {

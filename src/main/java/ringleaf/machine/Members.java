@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import ringleaf.geom.Placement;
 import ringleaf.part.Member;
 import ringleaf.part.Part;
+import ringleaf.space.Pose;
 
 /** The members of an assembly, known by the roles they play. */
 public final class Members {
@@ -24,6 +25,12 @@ public final class Members {
     /** Adds one of several: its copy counts from 0, whatever the order in which they are added. */
     public void add(Role role, int copy, Part part, int body, Placement home) {
         put(role, copy, new Member(part.name() + " " + (copy + 1), part, body, home));
+    }
+
+    /** Adds one of several, or the only one as copy 0, that is stood up across the mechanism's plane. */
+    public void stand(Role role, int copy, Part part, int body, Pose pose) {
+        String name = part.quantity() > 1 ? part.name() + " " + (copy + 1) : part.name();
+        put(role, copy, Member.standing(name, part, body, pose));
     }
 
     private void put(Role role, int copy, Member member) {

@@ -11,6 +11,6 @@
  * figures), and a list of joints that name role and feature. What a kind asks beyond that (a reach, a web) it asks
  * itself, beside its joints.
  *
- * <p>May use: part, spec, geom.
+ * <p>May use: part, spec, geom, space.
  */
 package ringleaf.machine;

@@ -71,6 +71,15 @@ public record Assembly(
         return new Assembly(name, members, motion, leaves, requirements, callouts, steps, views, named);
     }
 
+    /** As it is drawn when seen along its axis: what is stood up across its plane is shown by the box that holds it. */
+    public Assembly seen() {
+        if (members.stream().allMatch(Member::isFlat)) {
+            return this;
+        }
+        List<Member> flat = members.stream().map(Member::seen).toList();
+        return new Assembly(name, flat, motion, leaves, requirements, callouts, steps, views, bodies);
+    }
+
     /** What goes on when, a sentence a step. */
     public List<String> buildOrder() {
         List<String> words = new ArrayList<>(steps.size());

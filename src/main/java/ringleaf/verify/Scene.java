@@ -99,9 +99,11 @@ final class Scene {
     }
 
     private void addSlabs(int index, Member member) {
-        List<Shape> shapes = drawn.computeIfAbsent(member.part(), Scene::shapes);
+        List<Layer> layers = member.layers();
+        List<Shape> shapes =
+                member.isFlat() ? drawn.computeIfAbsent(member.part(), p -> shapes(layers)) : shapes(layers);
         int n = 0;
-        for (Layer layer : member.part().layers()) {
+        for (Layer layer : layers) {
             double[] z = {layer.zFrom(), layer.zTo()};
             boolean leafy = isLeaf(index) && inRoom(layer);
             double[] meets = leafy ? room() : meets(member, layer);
@@ -111,9 +113,9 @@ final class Scene {
         }
     }
 
-    private static List<Shape> shapes(Part part) {
+    private static List<Shape> shapes(List<Layer> layers) {
         List<Shape> shapes = new ArrayList<>();
-        for (Layer layer : part.layers()) {
+        for (Layer layer : layers) {
             for (Region region : layer.regions()) {
                 shapes.add(Shape.of(region));
             }

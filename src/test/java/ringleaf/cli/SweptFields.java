@@ -121,15 +121,7 @@ final class SweptFields {
     }
 
     private Collection<String> names(String catalogue) {
-        return switch (catalogue) {
-            case "servos" -> catalogues.servos().names();
-            case "screws" -> catalogues.screws().names();
-            case "bearings" -> catalogues.bearings().names();
-            case "belts" -> catalogues.belts().names();
-            case "processes", "processes.yaml" -> catalogues.processes().names();
-            case "stock", "stock.yaml" -> catalogues.stock().names();
-            default -> throw new IllegalArgumentException(catalogue);
-        };
+        return catalogues.named(catalogue.replace(".yaml", "")).names();
     }
 
     private static void numbers(Numeric numeric, Set<String> values) {

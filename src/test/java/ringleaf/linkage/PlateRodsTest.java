@@ -21,13 +21,13 @@ class PlateRodsTest {
     private static final Vector BACK = new Vector(0, 0, -1);
 
     /** Rods parallel to z at rest, horn pins straight outward beside their ends. */
-    static PlateRods rods(JointOrder order, double a, double b, double panHorn, double tiltHorn, double pan, double tilt) {
+    static PlateRods rods(
+            JointOrder order, double a, double b, double panHorn, double tiltHorn, double pan, double tilt) {
         PushRod panRod = new PushRod(new Vector(b - panHorn, 0, -pan), Vector.X, BACK, panHorn, pan, 1);
         PushRod tiltRod = new PushRod(new Vector(0, a - tiltHorn, -tilt), Vector.Y, Vector.Z, tiltHorn, tilt, 1);
         Vector panSeat = new Vector(b, 0, 0);
         Vector tiltSeat = new Vector(0, a, 0);
-        return new PlateRods(
-                order, panSeat, tiltSeat, panRod.onSideOf(panSeat, 0), tiltRod.onSideOf(tiltSeat, 0));
+        return new PlateRods(order, panSeat, tiltSeat, panRod.onSideOf(panSeat, 0), tiltRod.onSideOf(tiltSeat, 0));
     }
 
     private static PlateRods worked() {
@@ -35,8 +35,13 @@ class PlateRodsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"25,0,50.42683193,NaN", "-25,0,-51.19025574,NaN", "0,20,NaN,38.53008456", "0,-20,NaN,-38.37582475",
-        "25,20,NaN,34.77555272"})
+    @CsvSource({
+        "25,0,50.42683193,NaN",
+        "-25,0,-51.19025574,NaN",
+        "0,20,NaN,38.53008456",
+        "0,-20,NaN,-38.37582475",
+        "25,20,NaN,34.77555272"
+    })
     void hornsStandWhereTheWorkedCaseSays(double pan, double tilt, double panHorn, double tiltHorn) {
         PlateRods.Two horns = worked().horns(Math.toRadians(pan), Math.toRadians(tilt));
         if (!Double.isNaN(panHorn)) {
@@ -49,7 +54,8 @@ class PlateRodsTest {
 
     @Test
     void panningDragsTheTiltAndTiltingNotThePan() {
-        PlateRods.Two off = worked().crossing(Math.toRadians(25), Math.toRadians(20)).orElseThrow();
+        PlateRods.Two off =
+                worked().crossing(Math.toRadians(25), Math.toRadians(20)).orElseThrow();
         assertEquals(1.903031, Math.toDegrees(off.tilt()), 1e-6);
         assertEquals(0, off.pan(), 1e-12);
         for (int t = -30; t <= 30; t += 10) {
@@ -77,7 +83,8 @@ class PlateRodsTest {
         double d = Math.toRadians(30);
         for (int deg = 15; deg < 90; deg += 15) {
             double a = Math.toRadians(deg);
-            // The fork of the first shaft turns about z; the cross's second arm stays in the plane across the second shaft.
+            // The fork of the first shaft turns about z; the cross's second arm stays in the plane across the second
+            // shaft.
             Vector fork = new Vector(Math.cos(a), Math.sin(a), 0);
             Vector second = new Vector(Math.sin(d), 0, Math.cos(d));
             Vector arm = second.cross(fork).times(1 / second.cross(fork).length());
@@ -92,8 +99,13 @@ class PlateRodsTest {
 
     /** Rows of an RSSR loop with crossed axes, computed independently: O2 = (0, 50, 20), u = y, v = z. */
     @ParameterizedTest
-    @CsvSource({"0,122.50308431,-78.90026533", "30,107.99194618,-54.86184382", "60,91.96530709,-29.03165750",
-        "90,83.36298318,-15.98284813", "180,122.50308431,-78.90026533"})
+    @CsvSource({
+        "0,122.50308431,-78.90026533",
+        "30,107.99194618,-54.86184382",
+        "60,91.96530709,-29.03165750",
+        "90,83.36298318,-15.98284813",
+        "180,122.50308431,-78.90026533"
+    })
     void rodsBetweenCrossedAxes(double t, double one, double other) {
         double q = Math.toRadians(t);
         Vector end = new Vector(20 * Math.cos(q), 20 * Math.sin(q), 0);
@@ -126,8 +138,13 @@ class PlateRodsTest {
         for (int i = 0; i < 120; i++) {
             JointOrder order = i % 2 == 0 ? JointOrder.PAN : JointOrder.TILT;
             PlateRods rods = rods(
-                    order, 15 + 15 * random.nextDouble(), 15 + 15 * random.nextDouble(), 13 + 6 * random.nextDouble(),
-                    13 + 6 * random.nextDouble(), 40 + 40 * random.nextDouble(), 40 + 40 * random.nextDouble());
+                    order,
+                    15 + 15 * random.nextDouble(),
+                    15 + 15 * random.nextDouble(),
+                    13 + 6 * random.nextDouble(),
+                    13 + 6 * random.nextDouble(),
+                    40 + 40 * random.nextDouble(),
+                    40 + 40 * random.nextDouble());
             double p = Math.toRadians(50 * random.nextDouble() - 25);
             double t = Math.toRadians(40 * random.nextDouble() - 20);
             PlateRods.Two horns = rods.horns(p, t);
@@ -152,7 +169,8 @@ class PlateRodsTest {
             double[][] slope = new double[2][2];
             double h = 1e-7;
             for (int k = 0; k < 2; k++) {
-                double[] up = lengths(rods, horns, at.getEntry(0) + (k == 0 ? h : 0), at.getEntry(1) + (k == 1 ? h : 0));
+                double[] up =
+                        lengths(rods, horns, at.getEntry(0) + (k == 0 ? h : 0), at.getEntry(1) + (k == 1 ? h : 0));
                 for (int r = 0; r < 2; r++) {
                     slope[r][k] = (up[r] - value[r]) / h;
                 }
@@ -162,7 +180,9 @@ class PlateRodsTest {
         return new LevenbergMarquardtOptimizer()
                 .optimize(new LeastSquaresBuilder()
                         .start(new double[] {pan, tilt})
-                        .target(new double[] {rods.panRod().length(), rods.tiltRod().length()})
+                        .target(new double[] {
+                            rods.panRod().length(), rods.tiltRod().length()
+                        })
                         .model(lengths)
                         .maxEvaluations(500)
                         .maxIterations(500)
@@ -186,13 +206,11 @@ class PlateRodsTest {
     }
 
     private static Vector aboutX(Vector v, double t) {
-        return new Vector(
-                v.x(), Math.cos(t) * v.y() - Math.sin(t) * v.z(), Math.sin(t) * v.y() + Math.cos(t) * v.z());
+        return new Vector(v.x(), Math.cos(t) * v.y() - Math.sin(t) * v.z(), Math.sin(t) * v.y() + Math.cos(t) * v.z());
     }
 
     private static Vector aboutY(Vector v, double p) {
-        return new Vector(
-                Math.cos(p) * v.x() + Math.sin(p) * v.z(), v.y(), -Math.sin(p) * v.x() + Math.cos(p) * v.z());
+        return new Vector(Math.cos(p) * v.x() + Math.sin(p) * v.z(), v.y(), -Math.sin(p) * v.x() + Math.cos(p) * v.z());
     }
 
     @Test
@@ -201,9 +219,13 @@ class PlateRodsTest {
         double h = 1e-6;
         PlateRods.Two at = rods.horns(0.2, -0.15);
         double[][] turns = rods.hornsPerAngle(0.2, -0.15, at);
-        assertEquals((rods.horns(0.2 + h, -0.15).pan() - rods.horns(0.2 - h, -0.15).pan()) / 2 / h, turns[0][0], 1e-7);
-        assertEquals((rods.horns(0.2, -0.15 + h).pan() - rods.horns(0.2, -0.15 - h).pan()) / 2 / h, turns[0][1], 1e-7);
-        assertEquals((rods.horns(0.2 + h, -0.15).tilt() - rods.horns(0.2 - h, -0.15).tilt()) / 2 / h, turns[1][0], 1e-7);
-        assertEquals((rods.horns(0.2, -0.15 + h).tilt() - rods.horns(0.2, -0.15 - h).tilt()) / 2 / h, turns[1][1], 1e-7);
+        assertEquals(
+                (rods.horns(0.2 + h, -0.15).pan() - rods.horns(0.2 - h, -0.15).pan()) / 2 / h, turns[0][0], 1e-7);
+        assertEquals(
+                (rods.horns(0.2, -0.15 + h).pan() - rods.horns(0.2, -0.15 - h).pan()) / 2 / h, turns[0][1], 1e-7);
+        assertEquals(
+                (rods.horns(0.2 + h, -0.15).tilt() - rods.horns(0.2 - h, -0.15).tilt()) / 2 / h, turns[1][0], 1e-7);
+        assertEquals(
+                (rods.horns(0.2, -0.15 + h).tilt() - rods.horns(0.2, -0.15 - h).tilt()) / 2 / h, turns[1][1], 1e-7);
     }
 }

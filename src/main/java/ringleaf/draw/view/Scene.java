@@ -29,8 +29,8 @@ final class Scene {
     private final double roof;
     private final Map<Layer, String> outlines = new IdentityHashMap<>();
 
-    Scene(Assembly assembly) {
-        this.assembly = assembly;
+    Scene(Assembly put) {
+        this.assembly = put.seen();
         // By name: to compare outlines would cost more than to paint them.
         Map<String, Part> distinct = new LinkedHashMap<>();
         for (Member member : assembly.members()) {

@@ -15,7 +15,7 @@ import ringleaf.spec.text.SpecSource;
 public final class Catalogues {
     /** Names of all, each that of its file without {@code .yaml}. */
     public static final List<String> NAMES =
-            List.of("processes", "stock", "servos", "screws", "rods", "dowels", "bearings", "belts");
+            List.of("processes", "stock", "servos", "screws", "rods", "dowels", "bearings", "linear-bearings", "belts");
 
     private final SharedFiles own;
     private final Problems problems;
@@ -24,6 +24,7 @@ public final class Catalogues {
     private Catalogue<Servo> servos;
     private Catalogue<Screw> screws;
     private Catalogue<Bearing> bearings;
+    private Catalogue<LinearBearing> linearBearings;
     private Catalogue<Belt> belts;
     private Catalogue<Rod> rods;
     private Catalogue<Dowel> dowels;
@@ -84,6 +85,19 @@ public final class Catalogues {
         return bearings;
     }
 
+    public synchronized Catalogue<LinearBearing> linearBearings() {
+        if (linearBearings == null) {
+            linearBearings = new Catalogue<>(
+                    "linear-bearings",
+                    "linear bearing",
+                    LinearBearing.FIELDS,
+                    e -> LinearBearing.of(e, problems),
+                    own,
+                    problems);
+        }
+        return linearBearings;
+    }
+
     public synchronized Catalogue<Belt> belts() {
         if (belts == null) {
             belts = new Catalogue<>("belts", "belt", Belt.FIELDS, this::belt, own, problems);
@@ -112,6 +126,7 @@ public final class Catalogues {
             case "rods" -> rods();
             case "dowels" -> dowels();
             case "bearings" -> bearings();
+            case "linear-bearings" -> linearBearings();
             case "belts" -> belts();
             default -> throw new IllegalArgumentException(name);
         };

@@ -48,6 +48,7 @@ class CataloguesTest {
                 ready.servos(), Servo.FIELDS,
                 ready.screws(), Screw.FIELDS,
                 ready.bearings(), Bearing.FIELDS,
+                ready.linearBearings(), LinearBearing.FIELDS,
                 ready.belts(), Belt.FIELDS,
                 ready.rods(), Rod.FIELDS,
                 ready.dowels(), Dowel.FIELDS);

@@ -54,6 +54,7 @@ class OwnValuesTest {
         "servos.yaml, servos, micro-180",
         "screws.yaml, screws, M3",
         "bearings.yaml, bearings, 623",
+        "linear-bearings.yaml, linear-bearings, 5x10x15",
         "belts.yaml, belts, T5"
     })
     void noOwnValueIsWithoutEffect(String file, String key, String name) throws IOException {
@@ -63,11 +64,12 @@ class OwnValuesTest {
             case "servos" -> catalogues.servos().require(name);
             case "screws" -> catalogues.screws().require(name);
             case "bearings" -> catalogues.bearings().require(name);
+            case "linear-bearings" -> catalogues.linearBearings().require(name);
             default -> catalogues.belts().require(name);
         };
         String ready = figures(read.apply(new Catalogues(SharedFiles.NONE, new Problems())));
         String text = Files.readString(Path.of("shared", file));
-        int from = text.indexOf("\n  " + (name.equals("623") ? "\"623\"" : name) + ":") + 2;
+        int from = text.indexOf("\n  " + (Character.isDigit(name.charAt(0)) ? "\"" + name + "\"" : name) + ":") + 2;
         assertThat(from).isGreaterThan(1);
         Matcher next = Pattern.compile("\n  [^ #]").matcher(text);
         String block = text.substring(from, next.find(from) ? next.start() + 1 : text.length());
