@@ -55,6 +55,7 @@ class DeadCodeTest {
             Map.entry("spec.shared.Belt.entry", "every value of every catalogue is held to have a source"),
             Map.entry("spec.shared.Dowel.entry", "every value of every catalogue is held to have a source"),
             Map.entry("spec.shared.Entry.source", "every value of every catalogue is held to have a source"),
+            Map.entry("spec.shared.LinearBearing.entry", "every value of every catalogue is held to have a source"),
             Map.entry("spec.shared.Rod.entry", "every value of every catalogue is held to have a source"),
             Map.entry("spec.shared.SharedFiles.NONE", "the ready catalogues alone, with none of the user's"),
             Map.entry("spec.text.SpecRefused.problems", "what an exception carries besides its words"),

@@ -31,16 +31,6 @@ public record SliderCrank(double crank, double rod, double offset) {
         return Math.asin(across(angle) / rod);
     }
 
-    /**
-     * The horn's angle for a position, rad; not a number where there is none.
-     *
-     * @param side 1 for the root with the pin ahead of the direction to the far pin, -1 for the one behind it
-     */
-    public double angle(double position, int side) {
-        double k = (position * position + offset * offset + crank * crank - rod * rod) / (2 * crank);
-        return Circling.root(position, offset, k, side);
-    }
-
     private double across(double angle) {
         return crank * Math.sin(angle) - offset;
     }

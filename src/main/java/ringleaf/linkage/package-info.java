@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 /**
- * Loops of rods, cranks, a universal joint, hinged shells and guides: where they stand and what bears them, by closed
- * forms where there is one and by Newton's method elsewhere. Knows nothing of parts. May use: geom, space, curve.
+ * Rods, cranks and guides: where they stand and what bears them, in closed form. Knows nothing of parts. May use nothing
+ * of the rest.
  */
 package ringleaf.linkage;

@@ -38,7 +38,9 @@ class BillTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lens-turntable-gears", "harbour-light", "semaphore-arm-belt", "lamp-carriage-rack"})
+    @ValueSource(
+            strings = {"lens-turntable-gears", "harbour-light", "semaphore-arm-belt", "lamp-carriage-rack", "lens-slide"
+            })
     void piecesInTheTableAreThoseOnTheSheets(String preset) throws IOException {
         Ran ran = Ran.in(
                 folder,

@@ -32,6 +32,7 @@ class FieldSweepTest {
                 "field-camera-stop",
                 "harbour-light",
                 "lamp-carriage-rack",
+                "lens-slide",
                 "lens-turntable-gears",
                 "semaphore-arm-belt"
             })

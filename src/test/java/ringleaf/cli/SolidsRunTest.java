@@ -40,7 +40,9 @@ class SolidsRunTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"harbour-light", "lamp-carriage-rack", "lens-turntable-gears", "semaphore-arm-belt"})
+    @ValueSource(
+            strings = {"harbour-light", "lamp-carriage-rack", "lens-slide", "lens-turntable-gears", "semaphore-arm-belt"
+            })
     void solidsOfPresetsHaveNoFaultAndTheVolumeOfTheirOutlines(String preset) throws Exception {
         String[] args = {"make", preset, "-o", "out", "--formats", "stl,3mf", "--solids", "all", "--states", "21"};
         Ran ran = Ran.in(folder, args);

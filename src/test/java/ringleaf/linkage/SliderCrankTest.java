@@ -30,21 +30,15 @@ class SliderCrankTest {
     }
 
     @Test
-    void theAngleIsFoundAgain() {
+    void theSpeedIsTheSlopeOfThePosition() {
         Random random = new Random(7);
         for (int i = 0; i < 2000; i++) {
             double r = 5 + 20 * random.nextDouble();
             SliderCrank crank = new SliderCrank(r, r * (2 + 3 * random.nextDouble()), r * (random.nextDouble() - 0.5));
             double q = Math.PI * (2 * random.nextDouble() - 1);
-            double x = crank.position(q);
-            double ahead = crank.angle(x, 1);
-            double behind = crank.angle(x, -1);
-            double off = Math.min(
-                    Math.abs(Math.IEEEremainder(ahead - q, 2 * Math.PI)),
-                    Math.abs(Math.IEEEremainder(behind - q, 2 * Math.PI)));
-            assertEquals(0, off, 1e-6, "case " + i);
             double h = 1e-6;
-            assertEquals((crank.position(q + h) - crank.position(q - h)) / 2 / h, crank.speed(q), 1e-5 * r);
+            assertEquals(
+                    (crank.position(q + h) - crank.position(q - h)) / 2 / h, crank.speed(q), 1e-5 * r, "case " + i);
         }
     }
 
@@ -52,6 +46,5 @@ class SliderCrankTest {
     void slantIsNoughtWhereTheRodIsParallel() {
         assertEquals(0, new SliderCrank(40, 120, 20).slant(Math.toRadians(30)), 1e-12);
         assertTrue(Double.isNaN(new SliderCrank(40, 30, 0).position(Math.PI / 2)));
-        assertTrue(Double.isNaN(new SliderCrank(40, 120, 0).angle(200, 1)));
     }
 }

@@ -123,6 +123,9 @@ class CataloguesTest {
         if (made instanceof Rod rod) {
             return rod.entry();
         }
+        if (made instanceof LinearBearing bearing) {
+            return bearing.entry();
+        }
         return made instanceof Screw screw ? screw.entry() : ((Bearing) made).entry();
     }
 
