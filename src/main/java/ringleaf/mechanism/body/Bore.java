@@ -138,7 +138,7 @@ public sealed interface Bore {
      */
     record Horn(Servo servo, int screws) implements Bore {
         /** Room round the output's teeth, mm; common practice, no source. */
-        private static final double ROOM = 0.5;
+        public static final double ROOM = 0.5;
 
         @Override
         public List<Contour> cuts() {

@@ -74,8 +74,10 @@ final class SlideAssembly {
         TreeSet<String> webs = new TreeSet<>();
         for (Member member : members.all()) {
             if (!member.part().source().isBought() && webs.add(member.part().name())) {
-                all.add(new Requirement.LeastWeb(
-                        "minimum-web", member.part().name(), spec.plate().leastWeb()));
+                // the horn's own pattern may stand closer than the sheet would have it
+                boolean arm = member.part().name().equals(SlideRole.ARM.label());
+                double web = arm ? Math.min(layout.web(), layout.hornWeb()) : layout.web();
+                all.add(new Requirement.LeastWeb("minimum-web", member.part().name(), web));
             }
         }
         all.add(new Requirement.StaysApart("clearance", spec.beside().mm(), pairs));

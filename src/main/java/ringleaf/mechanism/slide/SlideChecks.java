@@ -92,6 +92,10 @@ final class SlideChecks {
                 .about(SlideRole.ARM.label(), SlideRole.SIDE.label())
                 .room(layout.belowArm(), spec.beside().mm(), "mm")
                 .says("slide.arm-clear"));
+        found.add(Finding.of("arm-web")
+                .about(SlideRole.ARM.label())
+                .room(layout.armWeb(), layout.web(), "mm")
+                .says("slide.arm-web"));
         found.add(Finding.of("mount-web")
                 .about(SlideRole.CARRIAGE.label())
                 .room(layout.mountWeb(), layout.web(), "mm")

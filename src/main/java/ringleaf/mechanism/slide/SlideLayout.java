@@ -29,6 +29,8 @@ record SlideLayout(SlideSpec spec, LinearBearing bearing, double swing) {
     private static final double BOSS = 1.5;
     /** Places of the horn, ends included, at which arm and bridge are held apart; the judge looks at more. */
     private static final int LOOKS = 20;
+    /** Least distance from the edge of a plate to the end of a tab's slot, mm; common practice, no source. */
+    static final double TAB_EDGE = 2;
     /** Between both bearings of a rod, mm. */
     private static final double BETWEEN_BEARINGS = 1;
     /** Lengths that nothing decides are made multiples of this, mm. */
@@ -95,7 +97,7 @@ record SlideLayout(SlideSpec spec, LinearBearing bearing, double swing) {
 
     /** Half the height of the bridge's tabs. */
     double bridgeTab() {
-        return Math.max(2 * web(), carriageHalf() - web() - 1);
+        return carriageHalf() - web() - spec.tab() / 2;
     }
 
     /** Place across the rods of the holes for what the carriage carries: between slot and bearing. */
@@ -292,7 +294,34 @@ record SlideLayout(SlideSpec spec, LinearBearing bearing, double swing) {
     /** Lower edge of side plate and end plates. */
     double bottom() {
         double servo = spec.servo().bodyWidth() / 2 + ServoOutline.ROOM / 2 + Math.max(web(), 2);
-        return axisHeight() - Math.max(servo, root());
+        return Math.min(axisHeight() - Math.max(servo, root()), tabHigh() - 2 * thickness() - screwReach());
+    }
+
+    /** From the edge of an end plate over the hole for a screw to where a slot may begin. */
+    private double screwReach() {
+        double hole = spec.screw().hole();
+        return hole + spec.plate().holeEdge(hole) + web() + spec.tab() / 2;
+    }
+
+    /** Upper end of the side plate's tabs. */
+    double tabHigh() {
+        return sideTop() - Math.max(web(), TAB_EDGE);
+    }
+
+    /** Lower end of the side plate's tabs. */
+    double tabLow() {
+        return bottom() + screwReach();
+    }
+
+    /** Material between the screws of the horn and its middle hole, which the servo says. */
+    double hornWeb() {
+        double middle = spec.servo().splineDiameter() / 2 + Bore.Horn.ROOM;
+        return (spec.servo().hornScrewCircle() - spec.servo().hornScrewHole()) / 2 - middle;
+    }
+
+    /** Material between the horn's pattern and the pin at the arm's end. */
+    double armWeb() {
+        return arm() - horn().reach() - spec.pinSet().width() / 2;
     }
 
     /** Upper edge of the end plates. */

@@ -32,8 +32,6 @@ final class SlideParts {
     static final int LINK = 3;
 
     private static final double CORNER = 2;
-    /** Least distance from the edge of a plate to the end of a tab's slot, mm; common practice, no source. */
-    private static final double TAB_EDGE = 2;
 
     private final SlideLayout layout;
     private final SlideSpec spec;
@@ -173,16 +171,15 @@ final class SlideParts {
         double rodEdge =
                 layout.rodSpacing() / 2 + layout.rodSeat() / 2 + spec.plate().holeEdge(layout.rodSeat());
         double side = -layout.sideFrom() - thick / 2;
-        double right = Math.max(rodEdge, side + layout.tabSlot() / 2 + Math.max(layout.web(), TAB_EDGE));
+        double right = Math.max(rodEdge, side + layout.tabSlot() / 2 + Math.max(layout.web(), SlideLayout.TAB_EDGE));
         Box box = new Box(-rodEdge, layout.bottom(), right, layout.top());
         List<Contour> cuts = new ArrayList<>();
         for (int end = -1; end <= 1; end += 2) {
             cuts.add(Contour.circle(new Point(end * layout.rodSpacing() / 2, 0), layout.rodSeat() / 2));
         }
-        double[] tab = sideTab();
         double half = layout.tabSlot() / 2;
-        cuts.add(
-                Contour.rectangle(new Box(side - half, tab[0] - spec.tab() / 2, side + half, tab[1] + spec.tab() / 2)));
+        cuts.add(Contour.rectangle(new Box(
+                side - half, layout.tabLow() - spec.tab() / 2, side + half, layout.tabHigh() + spec.tab() / 2)));
         double hole = spec.screw().hole();
         double pad = hole / 2 + spec.plate().holeEdge(hole);
         for (double x : new double[] {box.minX() + pad, box.maxX() - pad}) {
@@ -191,19 +188,11 @@ final class SlideParts {
         return made(SlideRole.END, 2, new Region(Shapes.roundedRectangle(box, CORNER), cuts), 0, thick);
     }
 
-    /** Lower and upper end of the side plate's tabs. */
-    private double[] sideTab() {
-        double hole = spec.screw().hole();
-        double low = layout.bottom() + 2 * (hole / 2 + spec.plate().holeEdge(hole));
-        double high = layout.sideTop() - Math.max(layout.web(), TAB_EDGE);
-        return new double[] {Math.min(low, (layout.bottom() + high) / 2), high};
-    }
-
     private Region side() {
-        double[] tab = sideTab();
         List<Region> solid = List.of(
                 Region.of(Contour.rectangle(new Box(layout.rear(), layout.bottom(), layout.front(), layout.sideTop()))),
-                Region.of(Contour.rectangle(new Box(layout.rear() - thick, tab[0], layout.front() + thick, tab[1]))));
+                Region.of(Contour.rectangle(
+                        new Box(layout.rear() - thick, layout.tabLow(), layout.front() + thick, layout.tabHigh()))));
         return Overlay.union(solid).get(0).withHoles(layout.servo().seat(layout.web()));
     }
 
