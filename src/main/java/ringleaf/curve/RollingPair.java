@@ -4,6 +4,7 @@ package ringleaf.curve;
 import java.util.ArrayList;
 import java.util.List;
 import ringleaf.geom.Arc;
+import ringleaf.geom.Box;
 import ringleaf.geom.Line;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -68,6 +69,15 @@ public final class RollingPair {
         /** Overlaps of the flanks up to this deep are found as a free turn below 0, mm. */
         private static final double OVERLAP = 0.02;
 
+        /** Times as long as another from which on a piece's box says more of it than its middle. */
+        private static final double LONG = 4;
+
+        private static double apart(Box box, double x, double y) {
+            double dx = Math.max(0, Math.max(box.minX() - x, x - box.maxX()));
+            double dy = Math.max(0, Math.max(box.minY() - y, y - box.maxY()));
+            return Math.sqrt(dx * dx + dy * dy);
+        }
+
         /** How far the second outline can turn in a sense until it lies on the first. */
         public FreeTurn freeTurn(boolean counterClockwise, double most) {
             return FreeTurn.of(second, axis, first, counterClockwise, OVERLAP / reach, most);
@@ -98,12 +108,14 @@ public final class RollingPair {
                 double ax = (a.start().x() + a.end().x()) / 2;
                 double ay = (a.start().y() + a.end().y()) / 2;
                 double own = a.length() / 2;
+                Box box = a.box();
                 for (int i = 0; i < n; i++) {
                     // No point of a piece is farther from the middle of its chord than half its length.
                     double reachable = least.distance() + own + half[i];
                     double dx = ax - x[i];
                     double dy = ay - y[i];
-                    if (dx * dx + dy * dy < reachable * reachable) {
+                    if (dx * dx + dy * dy < reachable * reachable
+                            && (own <= LONG * half[i] || apart(box, x[i], y[i]) < least.distance() + half[i])) {
                         least = least.orNearer(Distances.between(a, second.get(i)));
                     }
                 }
@@ -125,7 +137,37 @@ public final class RollingPair {
     }
 
     /** An outline that slides along a straight line. */
-    private record Sliding(List<Segment> pieces, Point direction) implements Moving {
+    private static final class Sliding implements Moving {
+        /** A turn that is looked through carries what lies within this share of its reach into the outline's way. */
+        private static final double CARRIED = 0.125;
+
+        private final List<Segment> pieces;
+        private final Point direction;
+        private final double low;
+        private final double high;
+
+        Sliding(List<Segment> pieces, Point direction) {
+            this.pieces = List.copyOf(pieces);
+            this.direction = direction;
+            double least = Double.POSITIVE_INFINITY;
+            double most = Double.NEGATIVE_INFINITY;
+            for (Segment piece : pieces) {
+                double start = direction.cross(piece.start());
+                double end = direction.cross(piece.end());
+                // no point of an arc is farther from the line of its chord than half its length
+                double off = piece instanceof Arc ? piece.length() / 2 : 0;
+                least = Math.min(least, Math.min(start, end) - off);
+                most = Math.max(most, Math.max(start, end) + off);
+            }
+            low = least;
+            high = most;
+        }
+
+        /** How far the middle of a piece's chord lies to the left of the line through the origin along the way, mm. */
+        private double across(Segment piece) {
+            return direction.cross(piece.start().towards(piece.end(), 0.5));
+        }
+
         @Override
         public List<Segment> near(double move, Turning other) {
             Placement shift = Placement.shift(direction.x() * move, direction.y() * move);
@@ -139,13 +181,19 @@ public final class RollingPair {
             return found;
         }
 
-        /** A straight line has no inside and no outside to keep to, so all of the other counts. */
+        /** Of a wheel that turns, what lies beside the way of this outline; the wheel is looked through a small turn. */
         @Override
         public List<Segment> nearTo(double turn, Turning other) {
             Turn to = new Turn(turn, other.axis);
+            double wide = CARRIED * other.far;
             List<Segment> moved = new ArrayList<>();
             for (Segment piece : other.pieces) {
-                moved.add(to.of(piece));
+                Segment turned = to.of(piece);
+                double across = across(turned);
+                double reach = piece.length() / 2 + wide;
+                if (across + reach >= low && across - reach <= high) {
+                    moved.add(turned);
+                }
             }
             return moved;
         }
