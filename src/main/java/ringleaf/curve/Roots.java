@@ -6,6 +6,7 @@ import java.util.function.DoubleFunction;
 import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.exception.NoBracketingException;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
@@ -42,7 +43,7 @@ public final class Roots {
         try {
             return new BrentSolver(1e-15, accuracy, 0)
                     .solve(MOST, f::applyAsDouble, Math.min(a, b), Math.max(a, b), (a + b) / 2);
-        } catch (TooManyEvaluationsException e) {
+        } catch (TooManyEvaluationsException | NoBracketingException e) {
             // It is not a number somewhere between, which leads interpolation astray; its sign is enough for halving.
             return last(x -> f.applyAsDouble(x) * atA > 0, a, b);
         }

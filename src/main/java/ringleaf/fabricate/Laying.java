@@ -13,23 +13,25 @@ import ringleaf.spec.Cutting;
 final class Laying {
     private final Cutting.SheetSize size;
     private final double cell;
+    private final Effort effort;
     private final List<SheetGrid> grids;
     private final BitSet own = new BitSet();
 
-    Laying(Cutting.SheetSize size, double cell) {
-        this(size, cell, new ArrayList<>());
+    Laying(Cutting.SheetSize size, double cell, Effort effort) {
+        this(size, cell, effort, new ArrayList<>());
     }
 
-    private Laying(Cutting.SheetSize size, double cell, List<SheetGrid> grids) {
+    private Laying(Cutting.SheetSize size, double cell, Effort effort, List<SheetGrid> grids) {
         this.size = size;
         this.cell = cell;
+        this.effort = effort;
         this.grids = grids;
     }
 
     /** The same so far; what either lays from now on the other does not see. */
     Laying copy() {
         own.clear();
-        return new Laying(size, cell, new ArrayList<>(grids));
+        return new Laying(size, cell, effort, new ArrayList<>(grids));
     }
 
     /**
@@ -49,8 +51,8 @@ final class Laying {
                 return;
             }
         }
-        SheetGrid fresh =
-                new SheetGrid(size.width() - 2 * size.margin(), size.height() - 2 * size.margin(), size.margin(), cell);
+        SheetGrid fresh = new SheetGrid(
+                size.width() - 2 * size.margin(), size.height() - 2 * size.margin(), size.margin(), cell, effort);
         SheetGrid.Spot spot = fresh.find(shape, byMiddle);
         if (spot == null) {
             throw new IllegalArgumentException(shape.piece.name() + " does not fit the sheet");

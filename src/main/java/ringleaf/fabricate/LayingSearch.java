@@ -15,11 +15,15 @@ final class LayingSearch {
     /** Orders that begin alike are laid from the last of so many marks on. */
     private static final int MARKS = 32;
 
+    /** Orders that are tried however long they take. */
+    private static final int USUAL = 3;
+
     private static final long SEED = 20_011;
 
     private final Cutting.SheetSize size;
     private final double cell;
     private final int stride;
+    private final Effort effort = new Effort();
     private long random = SEED;
     private Trial best;
 
@@ -35,7 +39,7 @@ final class LayingSearch {
     /** The best laying of one copy for each entry of {@code shapes}, of which there is one at least. */
     static Laying of(List<NestShape> shapes, Cutting.SheetSize size, double cell, Nesting.Watch watch) {
         LayingSearch search = new LayingSearch(size, cell, shapes.size());
-        for (int i = 0; i < size.effort(); i++) {
+        for (int i = 0; i < size.effort() && !(i > USUAL && search.effort.isSpent()); i++) {
             watch.at(i, size.effort());
             search.step(i, shapes);
         }
@@ -91,7 +95,7 @@ final class LayingSearch {
         }
         int from = before.isEmpty() ? 0 : (before.size() - 1) * stride;
         Laying laying = before.isEmpty()
-                ? new Laying(size, cell)
+                ? new Laying(size, cell, effort)
                 : before.get(before.size() - 1).copy();
         for (int i = from; i < order.size(); i++) {
             if (i % stride == 0 && i / stride >= before.size()) {

@@ -11,12 +11,15 @@ import ringleaf.geom.Point;
 /** One sheet while it is filled: cells that are taken, and how far each shape has been tried without success. */
 final class SheetGrid {
     private static final int PAD = 3;
+    /** Cells that are copied in the time in which one is looked at. */
+    private static final int COPIED = 8;
 
     private final double cell;
     private final double margin;
     private final double roomWidth;
     private final double roomHeight;
     private final int stride;
+    private final Effort effort;
     private final boolean[] taken;
     private final List<Nested.Laid> laid;
     /** Cells, as columns and rows, of which each belongs to one laid piece. */
@@ -32,11 +35,12 @@ final class SheetGrid {
     /** A place for a shape at one of its angles, in cells. */
     record Spot(TurnedShape turned, int x, int y) {}
 
-    SheetGrid(double roomWidth, double roomHeight, double margin, double cell) {
+    SheetGrid(double roomWidth, double roomHeight, double margin, double cell, Effort effort) {
         this.roomWidth = roomWidth;
         this.roomHeight = roomHeight;
         this.margin = margin;
         this.cell = cell;
+        this.effort = effort;
         stride = (int) Math.ceil(roomWidth / cell) + 2 * PAD;
         taken = new boolean[stride * ((int) Math.ceil(roomHeight / cell) + 2 * PAD)];
         laid = new ArrayList<>();
@@ -50,6 +54,7 @@ final class SheetGrid {
         margin = from.margin;
         cell = from.cell;
         stride = from.stride;
+        effort = from.effort;
         taken = from.taken.clone();
         laid = new ArrayList<>(from.laid);
         markers = new ArrayList<>(from.markers);
@@ -60,6 +65,7 @@ final class SheetGrid {
     }
 
     SheetGrid copy() {
+        effort.spend(taken.length / COPIED);
         return new SheetGrid(this);
     }
 
@@ -135,11 +141,13 @@ final class SheetGrid {
 
     private boolean isFree(TurnedShape turned, int[] steps, int x, int y) {
         int base = (y + PAD) * stride + x + PAD;
-        for (int step : steps) {
-            if (taken[base + step]) {
+        for (int i = 0; i < steps.length; i++) {
+            if (taken[base + steps[i]]) {
+                effort.spend(i + 1);
                 return false;
             }
         }
+        effort.spend(steps.length + markers.size());
         // no edge meets a taken cell: a laid piece is then wholly outside or wholly covered
         for (int[] marker : markers) {
             if (turned.own.has(marker[0] - x, marker[1] - y)) {
@@ -154,6 +162,7 @@ final class SheetGrid {
         TurnedShape turned = spot.turned();
         int x = spot.x();
         int y = spot.y();
+        effort.spend((int) (turned.width / cell * (turned.height / cell)));
         turned.grown.take(taken, stride, x + PAD, y + PAD);
         int[] some = turned.own.someCell();
         markers.add(new int[] {some[0] + x, some[1] + y});

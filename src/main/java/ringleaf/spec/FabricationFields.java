@@ -68,7 +68,8 @@ public final class FabricationFields {
             .option("none", "not at all")
             .byDefault("free");
     static final Field<Integer> EFFORT = Field.count("effort")
-            .help("orders of laying that are tried; more never gives a worse result")
+            .help(
+                    "orders of laying that are tried, while they take no more than seconds; more never gives a worse result")
             .atLeast(1, "one order is needed")
             .atMost(2000, "more find nothing new")
             .byDefault("12");

@@ -79,6 +79,8 @@ class FieldSweepTest {
                 "field-camera-stop | stop.drive.arm-width=50",
                 "harbour-light | shutter.lever=0.5 fabrication.kerf=true",
                 "lamp-carriage-rack | carriage.pinion.teeth=4 fabrication.kerf=true",
+                "lamp-carriage-rack | carriage.rack-length=5 fabrication.kerf=true",
+                "semaphore-arm-belt | arm.idler.diameter=44.7213595",
                 "semaphore-arm-belt | arm.obstacles=[{x:10,y:10,diameter:4000}]"
             })
     void whatOnceBrokeIsRefusedOrFailsACheck(String preset, String sets) {

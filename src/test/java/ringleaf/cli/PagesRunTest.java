@@ -28,13 +28,18 @@ import ringleaf.draw.format.PartsShown;
 import ringleaf.draw.page.Page;
 import ringleaf.draw.page.Paper;
 import ringleaf.draw.page.Pen;
+import ringleaf.draw.paper.PaperItem;
 import ringleaf.draw.paper.PaperPages;
 import ringleaf.draw.sheet.SheetItem;
 import ringleaf.draw.sheet.SheetPages;
 import ringleaf.geom.Box;
 import ringleaf.geom.Point;
+import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.part.Design;
+import ringleaf.part.Family;
+import ringleaf.part.Layer;
+import ringleaf.part.Part;
 
 /** PDF pages of whole runs. */
 class PagesRunTest {
@@ -302,6 +307,33 @@ class PagesRunTest {
         PartsShown parts = parts("field-camera-stop", "stop.full-opening=240", "stop.least-opening=60");
         List<Page> pages = PaperPages.of("t", parts.papers(), Paper.A4);
         assertThat(pages.stream().filter(p -> p.contents().size() == 2).count()).isGreaterThan(4);
+    }
+
+    /** However large the parts are, no more pages are drawn than anybody tapes together; what is left out is named. */
+    @Test
+    void partsOfThousandsOfPagesAreNamedInstead() {
+        List<PaperItem> items = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            Part part = new Part(
+                    "plate " + i,
+                    Family.PLATE,
+                    1,
+                    new Part.Source("co2-laser", "acrylic-3"),
+                    List.of(Layer.of(Region.disc(Point.ORIGIN, 500.0 * (i + 1)), 0, 3)),
+                    List.of(),
+                    "");
+            items.add(new PaperItem(part.name(), "", part));
+        }
+        List<Page> pages = PaperPages.of("t", items, Paper.A4);
+        assertThat(pages).hasSizeLessThanOrEqualTo(202);
+        assertThat(pages.stream().filter(p -> p.contents().size() == 2).count()).isGreaterThan(20);
+        String told = pages.get(0).contents().get(0).drawing().layers().stream()
+                .flatMap(layer -> layer.things().stream())
+                .filter(Drawn.Lettering.class::isInstance)
+                .map(thing -> ((Drawn.Lettering) thing).text())
+                .toList()
+                .toString();
+        assertThat(told).contains("plate 4").doesNotContain("plate 0");
     }
 
     /** Spans measured on outlines against those that the design computes from the teeth. */

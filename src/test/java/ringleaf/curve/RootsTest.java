@@ -49,5 +49,7 @@ class RootsTest {
     void aGapWithoutValuesOnTheWayDoesNotEndTheSearch() {
         double root = Roots.between(x -> x < 2 ? x < 1.2 ? -1 : Double.NaN : x - 2.5, 1, 3, 0);
         assertThat(root).isBetween(1.2, 2.5);
+        double first = Roots.between(x -> x < 2.2 ? x < 1.2 ? -1 : Double.NaN : x - 2.5, 1, 3, 0);
+        assertThat(first).isBetween(1.19, 2.5);
     }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 import ringleaf.curve.ArcSlot;
@@ -157,5 +158,19 @@ class NestingTest {
         NestPiece bar = pieces.get(0);
         assertThat(Nesting.fits(bar, sheet(40, 100, 1, "none", 1))).isFalse();
         assertThat(Nesting.fits(bar, sheet(40, 100, 1, "quarter", 1))).isTrue();
+    }
+
+    /** By counts, not by a clock: many orders of many pieces end where enough was looked at. */
+    @Test
+    void ordersOfManyPiecesEndWhereEnoughWasLookedAt() {
+        List<NestPiece> pieces = List.of(
+                piece("leaf", leaf(30, 6, 1.2), 60),
+                piece("arm", leaf(45, 4, 0.8), 60),
+                piece("disc", Region.disc(Point.ORIGIN, 7), 80));
+        AtomicInteger orders = new AtomicInteger();
+        Nested many = Nesting.of(pieces, sheet(300, 400, 2, "free", 2000), (done, all) -> orders.set(done));
+        assertThat(orders.get()).isBetween(12, 1990);
+        Nested few = Nesting.of(pieces, sheet(300, 400, 2, "free", 12), (done, all) -> {});
+        assertThat(many.sheets().size()).isLessThanOrEqualTo(few.sheets().size());
     }
 }

@@ -18,6 +18,9 @@ import ringleaf.geom.Point;
  */
 public final class PaperPages {
     private static final double GAP = 6;
+    /** Pages that anybody would tape together; beyond, the largest parts are told and not drawn. */
+    static final int MOST = 200;
+
     private static final double NAME = 2.5;
     private static final double DETAIL = 1.8;
     /** Below a part: room, name, detail. */
@@ -89,11 +92,49 @@ public final class PaperPages {
                 large.add(Tiling.of(item, paper));
             }
         }
+        List<Tiling> beyond = beyond(large);
         cells.sort((a, b) -> Double.compare(b.height(), a.height()));
         for (Cell cell : cells) {
             pages.lay(cell);
         }
+        pages.tell(beyond);
         return pages.finished(title, large);
+    }
+
+    /** Takes out of the parts that are tiled those with the most tiles, until no more pages are left than are drawn. */
+    private static List<Tiling> beyond(List<Tiling> large) {
+        List<Tiling> beyond = new ArrayList<>();
+        int tiles = 0;
+        for (Tiling each : large) {
+            tiles += each.tiles();
+        }
+        while (tiles > MOST) {
+            Tiling most = large.get(0);
+            for (Tiling each : large) {
+                most = each.tiles() > most.tiles() ? each : most;
+            }
+            large.remove(most);
+            beyond.add(most);
+            tiles -= most.tiles();
+        }
+        return beyond;
+    }
+
+    /** Pages that name what is too large to be taped together. */
+    private void tell(List<Tiling> beyond) {
+        double y = area.minY();
+        for (Tiling each : beyond) {
+            if (y < area.minY() + 3 * NAME) {
+                pens.add(new Pen());
+                y = area.maxY() - 3 * NAME;
+                String head = "Too large for paper: have their outlines plotted on one sheet each.";
+                pens.get(pens.size() - 1).text(Pen.fitted(head, NAME, area.width()), new Point(area.minX(), y), NAME);
+                y -= 3 * NAME;
+            }
+            String line = each.tiles() + " pages: " + each.name();
+            pens.get(pens.size() - 1).text(Pen.fitted(line, NAME, area.width()), new Point(area.minX(), y), NAME);
+            y -= 2 * NAME;
+        }
     }
 
     private Optional<Cell> cell(PaperItem item) {

@@ -89,6 +89,10 @@ final class Tiling {
         return window.height() - OVERLAP;
     }
 
+    String name() {
+        return item.name();
+    }
+
     /** Pages that show something. */
     int tiles() {
         int count = 0;

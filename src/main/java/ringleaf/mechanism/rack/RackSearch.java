@@ -136,7 +136,9 @@ final class RackSearch {
             radius = Math.max(
                     radius, spec.stroke().getAsDouble() / spec.servo().get().travel());
         }
-        return Math.max(RackLayout.LEAST_TEETH, (int) Math.ceil(2 * radius / module - Finding.ROUNDING));
+        int fewest = Math.max(RackLayout.LEAST_TEETH, (int) Math.ceil(2 * radius / module - Finding.ROUNDING));
+        // teeth that are solved obey the limit of those that are given; what they then do not reach fails its check
+        return Math.min(fewest, (int) RackFields.TEETH.numeric().most());
     }
 
     /**

@@ -224,6 +224,14 @@ class RackTest {
         return Judge.judge(wrong, Options.DEFAULT).failed();
     }
 
+    /** A stroke that no pinion reaches within the servo's travel grows none without end. */
+    @Test
+    void solvedTeethAreNoMoreThanGivenOnesMayBe() {
+        Design design = Racks.design("stroke: 1000", "module: 0.4", "drive: {servo: micro-180}");
+        assertThat(Racks.value(design, "pinion-teeth")).isEqualTo(400);
+        assertThat(design.findings()).anyMatch(f -> f.check().equals("servo-reaches") && f.failed());
+    }
+
     @Test
     void aSlotAsWideAsItsPinFails() {
         Design design = Racks.design("stroke: 30", "clearances: {slot: 0}");
