@@ -75,6 +75,6 @@ public class CouponBenchmark {
     public List<Region> bezelOfLoosePieces() {
         Problems problems = new Problems();
         OutlineFile.Reading reading = new OutlineFile.Reading(Optional.empty(), List.of("cut"), 0, 0, 0);
-        return OutlineFile.regions(bezel, reading, bezel.whole(), problems);
+        return OutlineFile.regions(bezel, reading, new OutlineFile.Asked(bezel.whole(), bezel.whole()), problems);
     }
 }

@@ -26,8 +26,8 @@ final class OwnCatalogues implements SharedFiles {
     static final List<String> NAMES =
             Catalogues.NAMES.stream().map(name -> name + ".yaml").toList();
 
-    /** 4 MiB: a drawing of a bezel is some hundred lines. */
-    private static final int DRAWING_LIMIT = 1 << 22;
+    /** 16 MiB: a drawing of a bezel is some hundred lines, and a traced one some hundred thousand. */
+    private static final int DRAWING_LIMIT = 1 << 24;
 
     private final List<Folder> folders;
     /** That paths of drawings are relative to: the spec's, or that of the run where the spec is no file. */
@@ -116,7 +116,7 @@ final class OwnCatalogues implements SharedFiles {
             byte[] bytes = in.readNBytes(DRAWING_LIMIT + 1);
             SpecSource name = SpecSource.of(path, "");
             if (bytes.length > DRAWING_LIMIT) {
-                problems.of(name, "is larger than 4 MiB, the most that is read of a drawing", "");
+                problems.of(name, "is larger than 16 MiB, the most that is read of a drawing", "");
                 return Optional.empty();
             }
             for (byte b : bytes) {

@@ -36,7 +36,7 @@ public final class Triangulation {
         List<Tri> tris;
         try {
             tris = new ConstrainedDelaunayTriangulator(Flattening.FACTORY.createPolygon(outer, holes)).getTriangles();
-        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
+        } catch (IllegalArgumentException | IndexOutOfBoundsException | NullPointerException e) {
             // what the library makes of rings that cross depends on where they do
             throw new IllegalStateException("rings that cannot be cut into triangles", e);
         }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
@@ -20,13 +21,14 @@ import ringleaf.spec.text.SpecSource;
  * skipped: a bezel without one of its edges is worse than none.
  */
 final class DxfOutline {
-    private static final int MOST = 200_000;
-
     private final SpecSource source;
     private final Set<String> layers;
     private final Problems problems;
     private final List<Piece> pieces = new ArrayList<>();
     private final List<DxfPair> pairs;
+    /** Layers of its entities, in the order of their names. */
+    private final Set<String> names = new TreeSet<>();
+
     private int at;
     private Optional<Double> unit = Optional.empty();
 
@@ -47,10 +49,15 @@ final class DxfOutline {
         return unit;
     }
 
+    /** Layers on which something is drawn. */
+    Set<String> layers() {
+        return names;
+    }
+
     /** Pieces in drawing units. */
     List<Piece> read() {
         boolean entities = false;
-        while (at < pairs.size() && pieces.size() < MOST) {
+        while (at < pairs.size()) {
             DxfPair pair = pairs.get(at++);
             if (pair.is(9, "$INSUNITS") && at < pairs.size()) {
                 unit(pairs.get(at));
@@ -116,6 +123,7 @@ final class DxfOutline {
 
     /** On a layer that is looked at, and in the drawing itself, not on its paper. */
     private boolean isWanted(DxfEntity entity) {
+        names.add(entity.text(8, "0"));
         return !entity.text(67, "0").equals("1") && (layers.isEmpty() || layers.contains(entity.text(8, "0")));
     }
 

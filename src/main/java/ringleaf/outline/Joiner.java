@@ -3,6 +3,8 @@ package ringleaf.outline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
+import ringleaf.curve.ByPlace;
 import ringleaf.curve.Distances;
 import ringleaf.curve.Intersections;
 import ringleaf.geom.Arc;
@@ -27,13 +29,18 @@ final class Joiner {
     private static final double TOUCH = 1e-6;
 
     private final List<Piece> pieces;
+    private final DrawingFrame frame;
     private final Problems problems;
+
+    /** Ends of open pieces, by their index. */
+    private final ByPlace<Integer> ends = new ByPlace<>();
 
     /** A contour and where it was drawn. */
     record Joined(Contour contour, Place place) {}
 
-    Joiner(List<Piece> pieces, Problems problems) {
+    Joiner(List<Piece> pieces, DrawingFrame frame, Problems problems) {
         this.pieces = pieces;
+        this.frame = frame;
         this.problems = problems;
     }
 
@@ -54,19 +61,22 @@ final class Joiner {
             strung(open, joined, before);
         }
         if (problems.count() == before) {
-            for (int i = 0; i < joined.size(); i++) {
-                crossing(joined, i);
-            }
+            crossing(joined);
         }
         return joined;
     }
 
     private void doubled() {
+        ByPlace<Integer> starts = new ByPlace<>();
         for (int i = 0; i < pieces.size(); i++) {
-            for (int j = 0; j < i; j++) {
-                Piece a = pieces.get(i);
-                Piece b = pieces.get(j);
-                if (a.segments().size() == b.segments().size() && isSame(a, b)) {
+            starts.put(box(pieces.get(i)), i);
+        }
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece a = pieces.get(i);
+            Point on = a.segments().get(0).pointAt(0.5);
+            for (int near : starts.near(new Box(on.x(), on.y(), on.x(), on.y()).grown(NEAR))) {
+                Piece b = pieces.get(near);
+                if (near < i && a.segments().size() == b.segments().size() && isSame(a, b)) {
                     problems.at(
                             a.place(),
                             "is drawn twice (first in line " + b.place().line() + ")",
@@ -76,15 +86,28 @@ final class Joiner {
         }
     }
 
+    private static Box box(Piece piece) {
+        Box box = piece.segments().get(0).box();
+        for (Segment segment : piece.segments()) {
+            box = box.union(segment.box());
+        }
+        return box;
+    }
+
     private static boolean isSame(Piece a, Piece b) {
         return covers(a.segments(), b.segments()) && covers(b.segments(), a.segments());
     }
 
     private static boolean covers(List<Segment> a, List<Segment> b) {
+        ByPlace<Segment> tree = new ByPlace<>();
+        for (Segment other : b) {
+            tree.put(other.box().grown(NEAR), other);
+        }
         for (Segment segment : a) {
             boolean found = false;
-            for (Segment other : b) {
-                found |= Distances.distance(other, segment.pointAt(0.5)) < NEAR
+            Point middle = segment.pointAt(0.5);
+            for (Segment other : tree.at(middle)) {
+                found |= Distances.distance(other, middle) < NEAR
                         && Distances.distance(other, segment.start()) < NEAR
                         && Distances.distance(other, segment.end()) < NEAR;
             }
@@ -96,6 +119,12 @@ final class Joiner {
     }
 
     private void strung(List<Piece> open, List<Joined> joined, int before) {
+        for (int i = 0; i < open.size(); i++) {
+            List<Segment> segments = open.get(i).segments();
+            for (Point p : List.of(segments.get(0).start(), end(segments))) {
+                ends.put(new Box(p.x(), p.y(), p.x(), p.y()).grown(NEAR), i);
+            }
+        }
         boolean[] used = new boolean[open.size()];
         for (int i = 0; i < open.size() && problems.count() == before; i++) {
             if (used[i]) {
@@ -125,29 +154,39 @@ final class Joiner {
     /** The one open piece that goes on here; reports none and several. */
     private int next(List<Piece> open, boolean[] used, Point at, Point first, Place place) {
         int found = -1;
-        double nearest = first.distance(at);
-        for (int i = 0; i < open.size(); i++) {
-            if (used[i]) {
+        TreeSet<Integer> near = new TreeSet<>(ends.at(at));
+        for (int i : near) {
+            if (used[i] || distance(open.get(i), at) > NEAR) {
                 continue;
             }
-            double start = open.get(i).segments().get(0).start().distance(at);
-            double stop = end(open.get(i).segments()).distance(at);
-            double near = Math.min(start, stop);
-            if (near <= NEAR && found >= 0) {
-                problems.at(open.get(i).place(), "three ends meet at " + words(at), "two ends meet in an outline");
+            if (found >= 0) {
+                problems.at(
+                        open.get(i).place(), "three ends meet at " + frame.words(at), "two ends meet in an outline");
                 return -1;
             }
-            found = near <= NEAR ? i : found;
-            nearest = Math.min(nearest, near);
+            found = i;
         }
         if (found < 0) {
             problems.at(
                     place,
-                    "is open at " + words(at),
-                    "the nearest other end is " + Words.number(nearest, 4) + " mm away, and ends within "
-                            + Words.number(NEAR, 4) + " mm are joined");
+                    "is open at " + frame.words(at),
+                    "the nearest other end is " + Words.number(nearest(open, used, at, first), 4)
+                            + " mm away, and ends within " + Words.number(NEAR, 4) + " mm are joined");
         }
         return found;
+    }
+
+    private static double distance(Piece piece, Point at) {
+        List<Segment> segments = piece.segments();
+        return Math.min(segments.get(0).start().distance(at), end(segments).distance(at));
+    }
+
+    private static double nearest(List<Piece> open, boolean[] used, Point at, Point first) {
+        double nearest = first.distance(at);
+        for (int i = 0; i < open.size(); i++) {
+            nearest = used[i] ? nearest : Math.min(nearest, distance(open.get(i), at));
+        }
+        return nearest;
     }
 
     /** Adds a chain that begins or ends where this one ends, on the same point value. */
@@ -184,40 +223,52 @@ final class Joiner {
         return new Line(start, end);
     }
 
-    private void crossing(List<Joined> joined, int i) {
-        List<Segment> own = joined.get(i).contour.segments();
-        for (int a = 0; a < own.size(); a++) {
-            for (int b = a + 1; b < own.size(); b++) {
-                boolean adjacent = b == a + 1 || a == 0 && b == own.size() - 1;
-                Point at = adjacent ? beyondCorner(own.get(a), own.get(b)) : meeting(own.get(a), own.get(b));
-                if (at != null) {
-                    problems.at(
-                            joined.get(i).place,
-                            "crosses or touches itself at " + words(at),
-                            "draw one" + " plain outline");
-                    return;
-                }
+    /** A piece of a contour, both by their place in their lists. */
+    private record Run(int contour, int index, Segment segment) {}
+
+    /** Tells for each contour the first place where it meets itself, or one before it. */
+    private void crossing(List<Joined> joined) {
+        ByPlace<Run> tree = new ByPlace<>();
+        List<Run> runs = new ArrayList<>();
+        for (int i = 0; i < joined.size(); i++) {
+            List<Segment> own = joined.get(i).contour.segments();
+            for (int a = 0; a < own.size(); a++) {
+                Run run = new Run(i, a, own.get(a));
+                runs.add(run);
+                tree.put(run.segment.box().grown(TOUCH), run);
             }
         }
-        for (int j = 0; j < i; j++) {
-            Contour other = joined.get(j).contour;
-            if (!other.box().grown(TOUCH).meets(joined.get(i).contour.box())) {
+        int told = -1;
+        for (Run run : runs) {
+            if (run.contour > told && crosses(joined, run, tree)) {
+                told = run.contour;
+            }
+        }
+    }
+
+    private boolean crosses(List<Joined> joined, Run run, ByPlace<Run> tree) {
+        int count = joined.get(run.contour).contour.segments().size();
+        Place place = joined.get(run.contour).place;
+        for (Run other : tree.near(run.segment.box())) {
+            boolean own = other.contour == run.contour;
+            if (own ? other.index <= run.index : other.contour > run.contour) {
                 continue;
             }
-            for (Segment a : own) {
-                for (Segment b : other.segments()) {
-                    Point at = meeting(a, b);
-                    if (at != null) {
-                        problems.at(
-                                joined.get(i).place,
-                                "crosses or touches the outline of line "
-                                        + joined.get(j).place.line() + " at " + words(at),
-                                "outlines stay apart");
-                        return;
-                    }
-                }
+            boolean adjacent = other.index == run.index + 1 || run.index == 0 && other.index == count - 1;
+            Point at = own && adjacent ? beyondCorner(run.segment, other.segment) : meeting(run.segment, other.segment);
+            if (at != null) {
+                int line = joined.get(other.contour).place.line();
+                problems.at(
+                        place,
+                        (own
+                                        ? "crosses or touches itself at "
+                                        : "crosses or touches the outline of line " + line + " at ")
+                                + frame.words(at),
+                        own ? "draw one plain outline" : "outlines stay apart");
+                return true;
             }
         }
+        return false;
     }
 
     private static Point meeting(Segment a, Segment b) {
@@ -245,9 +296,5 @@ final class Joiner {
         boolean back = first.tangentAt(1).dot(second.tangentAt(0)) < -1 + 1e-12
                 && Math.abs(first.curvature() + second.curvature()) < 1e-9;
         return back && !(first.equals(second)) ? first.end() : null;
-    }
-
-    static String words(Point p) {
-        return Words.number(p.x(), 3) + ", " + Words.number(p.y(), 3);
     }
 }

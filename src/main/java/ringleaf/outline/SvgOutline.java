@@ -9,7 +9,10 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParser;
 import javax.xml.parsers.SAXParserFactory;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
@@ -25,7 +28,8 @@ import ringleaf.spec.text.SpecSource;
 
 /**
  * Reads the paths, lines, circles, rectangles and polygons of an SVG text with all transforms applied; y is turned up.
- * Document types, and with them entities and files from elsewhere, are refused by the XML reader.
+ * A document type is passed over, and entities are read that stand in it and are no more than a few names; nothing is
+ * fetched from elsewhere.
  */
 final class SvgOutline extends DefaultHandler {
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
@@ -46,12 +50,22 @@ final class SvgOutline extends DefaultHandler {
             "filter");
     private static final Set<String> GROUPS = Set.of("svg", "g", "a", "switch");
 
+    private static final String ENTITIES = "http://www.oracle.com/xml/jaxp/properties/entityExpansionLimit";
+    private static final String ENTITY_SIZE = "http://www.oracle.com/xml/jaxp/properties/totalEntitySizeLimit";
+    /** What ordinary exports name in their document type: some ten name spaces. */
+    private static final String MOST_ENTITIES = "1000";
+
+    private static final String MOST_ENTITY_SIZE = "100000";
+
     private final SpecSource source;
     private final Set<String> layers;
     private final Problems problems;
     private final List<Piece> pieces = new ArrayList<>();
     private final Deque<Frame> open = new ArrayDeque<>();
     private Locator locator;
+    /** Ids of the groups that are drawn, in their order. */
+    private final Set<String> groups = new TreeSet<>();
+
     private int silent;
     private Optional<Double> unit = Optional.empty();
 
@@ -77,10 +91,15 @@ final class SvgOutline extends DefaultHandler {
     /** Pieces in user units, y up. */
     List<Piece> read() {
         try {
-            SAXParserFactory factory = SAXParserFactory.newInstance();
+            SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
             factory.setNamespaceAware(true);
-            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-            factory.newSAXParser().parse(new InputSource(new StringReader(source.text())), this);
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
+            factory.setFeature("http://xml.org/sax/features/external-parameter-entities", false);
+            SAXParser parser = factory.newSAXParser();
+            parser.setProperty(ENTITIES, MOST_ENTITIES);
+            parser.setProperty(ENTITY_SIZE, MOST_ENTITY_SIZE);
+            parser.parse(new InputSource(new StringReader(source.text())), this);
         } catch (SAXParseException e) {
             Place place = source.at(Math.max(1, e.getLineNumber()), Math.max(1, e.getColumnNumber()));
             problems.at(place, "not readable as XML: " + Shown.cut(String.valueOf(e.getMessage()), 160));
@@ -88,6 +107,16 @@ final class SvgOutline extends DefaultHandler {
             problems.of(source, "is not readable as XML (" + Shown.cut(String.valueOf(e.getMessage()), 160) + ")", "");
         }
         return pieces;
+    }
+
+    /** Ids of its groups. */
+    Set<String> groups() {
+        return groups;
+    }
+
+    @Override
+    public InputSource resolveEntity(String publicId, String systemId) throws SAXException {
+        throw new SAXParseException("it names a file from elsewhere, and none is fetched", locator);
     }
 
     @Override
@@ -108,7 +137,7 @@ final class SvgOutline extends DefaultHandler {
             }
             root(attributes);
         }
-        boolean hidden = "none".equals(attributes.getValue("display"));
+        boolean hidden = isHidden(attributes);
         if (silent > 0 || !uri.equals(NAMESPACE) || SILENT.contains(name) || hidden) {
             silent++;
             return;
@@ -116,6 +145,9 @@ final class SvgOutline extends DefaultHandler {
         Frame above = open.isEmpty() ? new Frame(new Affine(1, 0, 0, -1, 0, 0), layers.isEmpty()) : open.peek();
         Affine own = SvgTransform.of(attributes.getValue("transform"), place(name), problems);
         String id = attributes.getValue("id");
+        if (id != null && (GROUPS.contains(name) || layers.contains(id))) {
+            groups.add(id);
+        }
         Frame frame = new Frame(above.map.after(own), above.wanted || id != null && layers.contains(id));
         open.push(frame);
         if (frame.wanted && !GROUPS.contains(name)) {
@@ -123,6 +155,19 @@ final class SvgOutline extends DefaultHandler {
         } else if (name.equals("svg") && open.size() > 1 && frame.wanted) {
             problems.at(place(name), "is a drawing within a drawing, which is not read", "ungroup it");
         }
+    }
+
+    /** As an attribute, or as a property of its style, which goes over it (SVG 1.1, sections 6.4 and 11.5). */
+    private static boolean isHidden(Attributes attributes) {
+        String display = attributes.getValue("display");
+        String style = attributes.getValue("style");
+        for (String property : (style == null ? "" : style).split(";")) {
+            String[] both = property.split(":", 2);
+            if (both.length == 2 && both[0].trim().equals("display")) {
+                display = both[1].trim();
+            }
+        }
+        return display != null && display.trim().equals("none");
     }
 
     @Override

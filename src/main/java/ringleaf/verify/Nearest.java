@@ -46,8 +46,8 @@ final class Nearest {
             return;
         }
         // the least distance first, in whatever order finds it soon, then the first two pieces that have it
-        Runs first = new Runs(a);
-        Runs second = new Runs(b);
+        Runs first = a.runs();
+        Runs second = b.runs();
         Nearest least = new Nearest(distance);
         first.soonest(second, least);
         if (least.distance < distance) {

@@ -9,7 +9,7 @@ import java.util.Comparator;
  * another, and with a run all of its pieces are.
  */
 final class Runs {
-    private static final int LONG = 16;
+    private static final int SHORTEST = 16;
 
     private final Piece[] pieces;
     private final Run[] runs;
@@ -35,9 +35,11 @@ final class Runs {
     Runs(Shape shape) {
         this.shape = shape;
         pieces = shape.pieces;
-        runs = new Run[(pieces.length + LONG - 1) / LONG];
+        // as many runs as pieces in one, so that looking at all runs and at some of their pieces takes about as long
+        int length = Math.max(SHORTEST, (int) Math.sqrt(pieces.length));
+        runs = new Run[(pieces.length + length - 1) / length];
         for (int i = 0; i < runs.length; i++) {
-            runs[i] = run(i * LONG, Math.min(pieces.length, (i + 1) * LONG));
+            runs[i] = run(i * length, Math.min(pieces.length, (i + 1) * length));
         }
     }
 
@@ -53,6 +55,29 @@ final class Runs {
             y1 = Math.max(y1, pieces[i].maxY);
         }
         return new Run(from, to, x0, y0, x1, y1);
+    }
+
+    /** What is looked at of an outline, by the index of its pieces from one to before another. */
+    interface Look {
+        void at(int from, int to);
+    }
+
+    /** Looks at the runs that come nearer to a piece than {@code near} mm. */
+    void beside(Piece p, double near, Look look) {
+        for (Run run : runs) {
+            if (run.gap(p) <= near) {
+                look.at(run.from, run.to);
+            }
+        }
+    }
+
+    /** Looks at the runs that reach to the height {@code y}. */
+    void level(double y, Look look) {
+        for (Run run : runs) {
+            if (y >= run.minY && y <= run.maxY) {
+                look.at(run.from, run.to);
+            }
+        }
     }
 
     /** Looks at all pairs of pieces that may come near, those of the nearest runs first. */

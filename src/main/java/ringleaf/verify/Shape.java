@@ -17,10 +17,15 @@ final class Shape {
     /** Index of the first piece of each contour, and the number of pieces at the end. */
     final int[] starts;
 
+    /** Pieces from which an outline is looked at by runs of them. */
+    static final int MANY = 512;
+
     final double minX;
     final double minY;
     final double maxX;
     final double maxY;
+    /** The same whoever works it out. */
+    private Runs runs;
 
     private Shape(Piece[] pieces, int[] starts) {
         this.pieces = pieces;
@@ -141,7 +146,20 @@ final class Shape {
         if (x < minX || x > maxX || y < minY || y > maxY) {
             return false;
         }
-        return winding(x, y, 0, pieces.length) > 0;
+        if (pieces.length < MANY) {
+            return winding(x, y, 0, pieces.length) > 0;
+        }
+        int[] winding = {0};
+        runs().level(y, (from, to) -> winding[0] += winding(x, y, from, to));
+        return winding[0] > 0;
+    }
+
+    /** The pieces in runs, worked out when they are first asked for. */
+    Runs runs() {
+        if (runs == null) {
+            runs = new Runs(this);
+        }
+        return runs;
     }
 
     /** Whether contour {@code index} encloses the point. */

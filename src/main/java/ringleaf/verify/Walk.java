@@ -43,8 +43,16 @@ final class Walk {
         if (shape.gapTo(piece) > hair) {
             return;
         }
-        for (Piece q : shape.pieces) {
-            stopAt(q);
+        if (shape.pieces.length < Shape.MANY) {
+            stopAt(shape, 0, shape.pieces.length);
+        } else {
+            shape.runs().beside(piece, hair, (first, last) -> stopAt(shape, first, last));
+        }
+    }
+
+    private void stopAt(Shape shape, int first, int last) {
+        for (int i = first; i < last; i++) {
+            stopAt(shape.pieces[i]);
         }
     }
 

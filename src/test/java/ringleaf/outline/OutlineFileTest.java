@@ -41,6 +41,9 @@ import ringleaf.spec.text.SpecSource;
 /** Drawings from elsewhere become the very outlines that were drawn, or are refused with their place. */
 class OutlineFileTest {
     private static final OutlineFile.Reading PLAIN = reading();
+    private static final OutlineFile.Asked ASKED = new OutlineFile.Asked(
+            SpecSource.of("spec", "").whole().named("units"),
+            SpecSource.of("spec", "").whole().named("layers"));
 
     private static OutlineFile.Reading reading(String... layers) {
         return new OutlineFile.Reading(Optional.empty(), List.of(layers), 0, 0, 0);
@@ -49,8 +52,7 @@ class OutlineFileTest {
     private static List<Region> read(String name, String text, OutlineFile.Reading reading) {
         Problems problems = new Problems();
         SpecSource source = SpecSource.of(name, text);
-        List<Region> regions =
-                OutlineFile.regions(source, reading, source.whole().named("units"), problems);
+        List<Region> regions = OutlineFile.regions(source, reading, ASKED, problems);
         assertThat(problems.isEmpty()).as(problems.text()).isTrue();
         return regions;
     }
@@ -58,8 +60,7 @@ class OutlineFileTest {
     private static String refusal(String text, OutlineFile.Reading reading) {
         Problems problems = new Problems();
         SpecSource source = SpecSource.of("bezel", text);
-        assertThat(OutlineFile.regions(source, reading, source.whole().named("units"), problems))
-                .isEmpty();
+        assertThat(OutlineFile.regions(source, reading, ASKED, problems)).isEmpty();
         assertThat(problems.isEmpty()).isFalse();
         return problems.text();
     }
@@ -247,7 +248,7 @@ class OutlineFileTest {
         String open = line(0, 0, 10, 0) + line(10, 0, 10, 10) + line(10, 10, 0.3, 0);
         assertThat(refusal(dxf(open), PLAIN)).contains("is open at").contains("the nearest other end is");
         assertThat(refusal(dxf(line(0, 0, 10, 0)), PLAIN))
-                .contains("is open at 10, 0; the nearest other end is 10 mm away");
+                .contains("is open at 10, 0 (mm of the drawing, y up); the nearest other end is 10 mm away");
         String crossing = line(0, 0, 10, 10) + line(10, 10, 10, 0) + line(10, 0, 0, 10) + line(0, 10, 0, 0);
         assertThat(refusal(dxf(crossing), PLAIN)).contains("crosses or touches itself at 5, 5");
         String square = line(0, 0, 9, 0) + line(9, 0, 9, 9) + line(9, 9, 0, 9) + line(0, 9, 0, 0);
@@ -261,7 +262,8 @@ class OutlineFileTest {
         assertThat(refusal(dxf(fold), PLAIN)).contains("crosses or touches itself");
         assertThat(refusal(dxf(line(1, 1, 1, 1)), PLAIN)).contains("LINE: has no length");
         assertThat(refusal(file("bezel-mm.dxf"), PLAIN)).contains("TEXT: is a TEXT; lines, arcs, circles");
-        assertThat(refusal(file("bezel-mm.dxf"), reading("cuts"))).contains("holds no outline on cuts");
+        assertThat(refusal(file("bezel-mm.dxf"), reading("cuts")))
+                .contains("layers: bezel draws nothing on a layer or group cuts; did you mean cut?");
     }
 
     @ParameterizedTest
@@ -276,7 +278,7 @@ class OutlineFileTest {
     void otherEntitiesAreRefusedAndNotSkipped(String type, String words) {
         assertThat(refusal(dxf("0\n" + type + "\n8\n0\n10\n1\n20\n2\n"), PLAIN)).contains(words);
         assertThat(refusal(dxf("0\n" + type + "\n8\nother\n10\n1\n20\n2\n"), reading("0")))
-                .contains("holds no outline on 0");
+                .contains("draws nothing on a layer or group 0; known: other");
     }
 
     @Test
@@ -329,12 +331,97 @@ class OutlineFileTest {
         assertThat(refusal(svg(inside), PLAIN)).contains(words);
     }
 
+    /** Ordinary exports name the type of their document, and their name spaces as entities; nothing is fetched. */
+    @Test
+    void documentTypesOfOrdinaryExportsAreRead() {
+        String public11 = "<?xml version='1.0'?>\n<!DOCTYPE svg PUBLIC '-//W3C//DTD SVG 1.1//EN' "
+                + "'http://localhost:1/svg11.dtd'>\n";
+        assertThat(read("s", public11 + svg("<circle r='3'/>"), PLAIN)).hasSize(1);
+        String named = "<!DOCTYPE svg [<!ENTITY ns_svg 'http://www.w3.org/2000/svg'>]>\n"
+                + svg("<circle r='3'/>").replace("http://www.w3.org/2000/svg", "&ns_svg;");
+        assertThat(read("s", named, PLAIN)).hasSize(1);
+    }
+
     @Test
     void entitiesOfXmlAreNotOpened() {
         String hostile =
                 "<!DOCTYPE svg [<!ENTITY a SYSTEM 'file:///etc/hostname'>]>" + svg("<desc>&a;</desc><circle r='3'/>");
-        assertThat(refusal(hostile, PLAIN)).contains("not readable as XML").contains("DOCTYPE");
+        assertThat(refusal(hostile, PLAIN)).contains("not readable as XML").contains("none is fetched");
+        StringBuilder grown = new StringBuilder("<!DOCTYPE svg [<!ENTITY a0 'aaaaaaaaaa'>");
+        for (int i = 1; i < 12; i++) {
+            grown.append("<!ENTITY a" + i + " '" + ("&a" + (i - 1) + ";").repeat(10) + "'>");
+        }
+        assertThat(refusal(grown + "]>" + svg("<desc>&a11;</desc><circle r='3'/>"), PLAIN))
+                .contains("not readable as XML");
         assertThat(refusal("<html></html>", PLAIN)).contains("the root is <html> and not <svg>");
+    }
+
+    /** Who looks for a place looks for it in the drawing: its own units, y as it has it, wherever it is put. */
+    @Test
+    void placesAreThoseOfTheDrawing() {
+        String open = "<path d='M10 20 H30 V50'/>";
+        OutlineFile.Reading placed = new OutlineFile.Reading(Optional.empty(), List.of(), 7, 3, 1);
+        assertThat(refusal(svg(open), placed)).contains("is open at 30, 50 (mm of the drawing, y down)");
+        assertThat(refusal(svg(open).replace("100mm", "4in"), placed))
+                .contains("is open at 30, 50 (units of 1.016 mm of the drawing, y down)");
+        assertThat(refusal(dxf(line(10, 20, 30, 20) + line(30, 20, 30, 50)), placed))
+                .contains("is open at 30, 50 (mm of the drawing, y up)");
+        String bow = "<polygon points='0,0 10,10 10,0 0,10'/>";
+        assertThat(refusal(svg(bow), placed)).contains("crosses or touches itself at 5, 5 (mm of the drawing, y down)");
+    }
+
+    /** The axis is given as the drawing counts, in an SVG down from its top. */
+    @Test
+    void theAxisIsWhereTheDrawingHasIt() {
+        OutlineFile.Reading placed = new OutlineFile.Reading(Optional.empty(), List.of(), 40, 30, 0);
+        Box box =
+                read("s", svg("<circle cx='40' cy='30' r='3'/>"), placed).get(0).box();
+        assertThat(box.centre().norm()).isLessThan(1e-12);
+    }
+
+    @Test
+    void whatIsSwitchedOffIsLeftOut() {
+        String drawn = "<circle r='9'/>";
+        for (String off : List.of(
+                "<circle r='3' display='none'/>",
+                "<circle r='3' style='fill:none; display : none'/>",
+                "<g style='display:none'><circle r='3'/><text>a</text></g>")) {
+            assertThat(read("s", svg(drawn + off), PLAIN).get(0).holes())
+                    .as(off)
+                    .isEmpty();
+        }
+        String on = "<circle r='3' display='none' style='display:inline'/>";
+        assertThat(read("s", svg(drawn + on), PLAIN).get(0).holes()).hasSize(1);
+    }
+
+    /** Traced drawings are read to a limit that is counted; how long that takes is measured elsewhere. */
+    @Test
+    void verticesAreCounted() {
+        assertThat(read("s", svg(traced(OutlineFile.MOST_VERTICES)), PLAIN)
+                        .get(0)
+                        .outer()
+                        .segments())
+                .hasSize(OutlineFile.MOST_VERTICES);
+        assertThat(refusal(svg(traced(OutlineFile.MOST_VERTICES + 1)), PLAIN))
+                .contains("holds 100001 lines and arcs, and 100000 are the most that are read");
+        StringBuilder loose = new StringBuilder();
+        int count = 20_000;
+        for (int i = 0; i < count; i++) {
+            Point from = Point.polar(400, 2 * Math.PI * i / count);
+            Point to = Point.polar(400, 2 * Math.PI * ((i + 1) % count) / count);
+            loose.append(line(from.x(), from.y(), to.x(), to.y()));
+        }
+        assertThat(read("d", dxf(loose.toString()), PLAIN).get(0).outer().segments())
+                .hasSize(count);
+    }
+
+    private static String traced(int count) {
+        StringBuilder points = new StringBuilder("<polygon points='");
+        for (int i = 0; i < count; i++) {
+            Point p = Point.polar(400 + i % 2, 2 * Math.PI * i / count);
+            points.append(p.x()).append(',').append(p.y()).append(' ');
+        }
+        return points + "'/>";
     }
 
     @Test
@@ -364,6 +451,7 @@ class OutlineFileTest {
         String two = "<g id='cut'><circle r='9'/></g><g id='mark'><path d='M0 0 C 1 1 2 2 3 3'/></g>"
                 + "<defs><circle r='4'/></defs>";
         assertThat(read("g", svg(two), reading("cut"))).hasSize(1);
-        assertThat(refusal(svg(two), reading("cuts"))).contains("holds no outline on cuts");
+        assertThat(refusal(svg(two), reading("cuts")))
+                .contains("layers: bezel draws nothing on a layer or group cuts; did you mean cut?");
     }
 }

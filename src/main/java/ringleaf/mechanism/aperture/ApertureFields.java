@@ -328,7 +328,7 @@ public final class ApertureFields {
 
     private static Field<Double> place(String name) {
         return Field.length(name)
-                .help("place of the aperture's axis in the drawing")
+                .help("place of the aperture's axis in the drawing, as the drawing counts: in an SVG y runs down")
                 .atLeast(-5000, "further off than any bezel")
                 .atMost(5000, "further off than any bezel")
                 .byDefault("0");

@@ -73,8 +73,9 @@ final class BezelReader {
                 values.require(ApertureFields.OUTLINE_Y),
                 values.require(ApertureFields.OUTLINE_TURN));
         List<Region> regions = new ArrayList<>();
-        Place units = values.where(ApertureFields.OUTLINE_UNITS);
-        for (Region region : OutlineFile.regions(source.get(), reading, units, problems)) {
+        OutlineFile.Asked places = new OutlineFile.Asked(
+                values.where(ApertureFields.OUTLINE_UNITS), values.where(ApertureFields.OUTLINE_LAYERS));
+        for (Region region : OutlineFile.regions(source.get(), reading, places, problems)) {
             // Everything is designed as for the left hand; the finished parts are mirrored back.
             regions.add(isMirrored() ? region.mirrored(Mirror.FLIP_Y) : region);
         }
