@@ -53,6 +53,8 @@ class DeadCodeTest {
             Map.entry("spec.SpecReader.read(spec.text.SpecSource, java.util.List)", "the whole of reading in one step"),
             Map.entry("spec.shared.Bearing.entry", "every value of every catalogue is held to have a source"),
             Map.entry("spec.shared.Belt.entry", "every value of every catalogue is held to have a source"),
+            Map.entry("spec.shared.Board.entry", "every value of every catalogue is held to have a source"),
+            Map.entry("spec.shared.Contact.entry", "every value of every catalogue is held to have a source"),
             Map.entry("spec.shared.Dowel.entry", "every value of every catalogue is held to have a source"),
             Map.entry("spec.shared.Entry.source", "every value of every catalogue is held to have a source"),
             Map.entry("spec.shared.LinearBearing.entry", "every value of every catalogue is held to have a source"),

@@ -23,22 +23,32 @@ final class CatalogueText {
      */
     private record Told(String where, List<String> keys) {}
 
-    private static final Map<String, Told> TOLD = Map.of(
-            "processes",
+    private static final Map<String, Told> TOLD = Map.ofEntries(
+            Map.entry(
+                    "processes",
                     new Told(
                             "fabrication: {blade: {process: NAME}}",
-                            List.of("summary", "kerf", "least-web", "repeatability")),
-            "stock", new Told("fabrication: {blade: {stock: NAME}}", List.of("material", "thickness", "made-by")),
-            "servos", new Told("drive: {servo: NAME}", List.of("travel", "torque", "body-length", "body-width")),
-            "screws", new Told("screw: NAME", List.of("standard", "clearance-medium", "head-diameter", "lengths")),
-            "rods", new Told("pin-diameter: NAME, or bore: {axle: NAME}", List.of("goods", "standard")),
-            "dowels", new Told("guide: {pin-diameter: NAME}", List.of("standard", "lengths")),
-            "bearings",
+                            List.of("summary", "kerf", "least-web", "repeatability"))),
+            Map.entry(
+                    "stock",
+                    new Told("fabrication: {blade: {stock: NAME}}", List.of("material", "thickness", "made-by"))),
+            Map.entry(
+                    "servos",
+                    new Told("drive: {servo: NAME}", List.of("travel", "torque", "body-length", "body-width"))),
+            Map.entry(
+                    "screws",
+                    new Told("screw: NAME", List.of("standard", "clearance-medium", "head-diameter", "lengths"))),
+            Map.entry("rods", new Told("pin-diameter: NAME, or bore: {axle: NAME}", List.of("goods", "standard"))),
+            Map.entry("dowels", new Told("guide: {pin-diameter: NAME}", List.of("standard", "lengths"))),
+            Map.entry(
+                    "bearings",
                     new Told(
                             "axle-bearing: \"NAME\", or bore: {form: bearing, bearing: \"NAME\"}",
-                            List.of("bore", "outside", "width")),
-            "linear-bearings", new Told("bearing: NAME", List.of("rod", "outside", "length")),
-            "belts", new Told("belt: NAME", List.of("standard", "pitch", "widths")));
+                            List.of("bore", "outside", "width"))),
+            Map.entry("linear-bearings", new Told("bearing: NAME", List.of("rod", "outside", "length"))),
+            Map.entry("boards", new Told("board: NAME", List.of("width", "height", "holes-along", "holes-across"))),
+            Map.entry("contacts", new Told("contact: NAME", List.of("body", "length", "flange", "circle"))),
+            Map.entry("belts", new Told("belt: NAME", List.of("standard", "pitch", "widths"))));
 
     private CatalogueText() {}
 

@@ -9,6 +9,7 @@ import ringleaf.mechanism.belt.Pulley;
 import ringleaf.mechanism.gear.PairOfGears;
 import ringleaf.mechanism.gear.SingleGear;
 import ringleaf.mechanism.gear.TrainOfGears;
+import ringleaf.mechanism.plate.SeatPlate;
 import ringleaf.mechanism.rack.RackAndPinion;
 import ringleaf.mechanism.slide.Slide;
 import ringleaf.spec.KindFields;
@@ -29,7 +30,8 @@ public record Kinds(List<Kind> all) {
             new Pulley(),
             new BeltDrive(),
             new RackAndPinion(),
-            new Slide()));
+            new Slide(),
+            new SeatPlate()));
 
     /** A list that nobody changes. */
     public Kinds {

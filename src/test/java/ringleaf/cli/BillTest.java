@@ -39,7 +39,13 @@ class BillTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"lens-turntable-gears", "harbour-light", "semaphore-arm-belt", "lamp-carriage-rack", "lens-slide"
+            strings = {
+                "lens-turntable-gears",
+                "harbour-light",
+                "semaphore-arm-belt",
+                "instrument-plate",
+                "lamp-carriage-rack",
+                "lens-slide"
             })
     void piecesInTheTableAreThoseOnTheSheets(String preset) throws IOException {
         Ran ran = Ran.in(

@@ -50,6 +50,7 @@ class DocumentPicturesTest {
                 Picture.of("lens-gears.svg", "views/lens-pair-mesh-1.svg", "make", "lens-turntable-gears"),
                 Picture.of("cage-ring.svg", "views/cage-ring-exploded.svg", "make", "lens-turntable-gears"),
                 Picture.of("semaphore-arm.svg", "views/arm-start.svg", "make", "semaphore-arm-belt"),
+                Picture.of("instrument-plate.svg", "views/instruments-front.svg", "make", "instrument-plate"),
                 Picture.of("lens-slide.svg", "views/slide-end.svg", "make", "lens-slide"),
                 Picture.of("lamp-carriage.svg", "views/carriage-start.svg", "make", "lamp-carriage-rack"),
                 Picture.of(

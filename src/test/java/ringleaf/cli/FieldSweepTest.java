@@ -32,6 +32,7 @@ class FieldSweepTest {
                 "cold-frame-vent",
                 "field-camera-stop",
                 "harbour-light",
+                "instrument-plate",
                 "lamp-carriage-rack",
                 "lens-slide",
                 "lens-turntable-gears",

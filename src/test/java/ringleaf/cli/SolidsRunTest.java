@@ -41,7 +41,13 @@ class SolidsRunTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"harbour-light", "lamp-carriage-rack", "lens-slide", "lens-turntable-gears", "semaphore-arm-belt"
+            strings = {
+                "harbour-light",
+                "instrument-plate",
+                "lamp-carriage-rack",
+                "lens-slide",
+                "lens-turntable-gears",
+                "semaphore-arm-belt"
             })
     void solidsOfPresetsHaveNoFaultAndTheVolumeOfTheirOutlines(String preset) throws Exception {
         String[] args = {"make", preset, "-o", "out", "--formats", "stl,3mf", "--solids", "all", "--states", "21"};

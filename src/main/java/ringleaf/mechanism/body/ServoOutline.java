@@ -24,7 +24,7 @@ public record ServoOutline(Servo servo, Placement place) {
     public static final double ROOM = 0.5;
 
     /** Of the window, mm: small enough that a body with sharp corners goes in. */
-    private static final double CORNER = 0.5;
+    public static final double CORNER = 0.5;
 
     /** The body, or what is between its ears' ends, in the servo's own frame. */
     public Box box(double length) {

@@ -14,8 +14,18 @@ import ringleaf.spec.text.SpecSource;
 /** All catalogues, each read when it is first asked for. */
 public final class Catalogues {
     /** Names of all, each that of its file without {@code .yaml}. */
-    public static final List<String> NAMES =
-            List.of("processes", "stock", "servos", "screws", "rods", "dowels", "bearings", "linear-bearings", "belts");
+    public static final List<String> NAMES = List.of(
+            "processes",
+            "stock",
+            "servos",
+            "screws",
+            "rods",
+            "dowels",
+            "bearings",
+            "linear-bearings",
+            "boards",
+            "contacts",
+            "belts");
 
     private final SharedFiles own;
     private final Problems problems;
@@ -25,6 +35,8 @@ public final class Catalogues {
     private Catalogue<Screw> screws;
     private Catalogue<Bearing> bearings;
     private Catalogue<LinearBearing> linearBearings;
+    private Catalogue<Board> boards;
+    private Catalogue<Contact> contacts;
     private Catalogue<Belt> belts;
     private Catalogue<Rod> rods;
     private Catalogue<Dowel> dowels;
@@ -98,6 +110,41 @@ public final class Catalogues {
         return linearBearings;
     }
 
+    public synchronized Catalogue<Board> boards() {
+        if (boards == null) {
+            boards = new Catalogue<>("boards", "board", Board.FIELDS, e -> Board.of(e, problems), own, problems);
+        }
+        return boards;
+    }
+
+    /** A board by name or written out. */
+    public Optional<Board> board(Named named) {
+        return named.name().isPresent()
+                ? boards().find(named.name().get(), named.place())
+                : written(named).flatMap(e -> Optional.ofNullable(Board.of(e, problems)));
+    }
+
+    public synchronized Catalogue<Contact> contacts() {
+        if (contacts == null) {
+            contacts =
+                    new Catalogue<>("contacts", "contact", Contact.FIELDS, e -> Contact.of(e, problems), own, problems);
+        }
+        return contacts;
+    }
+
+    /** A rotating contact by name or written out. */
+    public Optional<Contact> contact(Named named) {
+        return named.name().isPresent()
+                ? contacts().find(named.name().get(), named.place())
+                : written(named).flatMap(e -> Optional.ofNullable(Contact.of(e, problems)));
+    }
+
+    /** What a spec writes out itself; empty where something that it must say is missing, which is reported already. */
+    private static Optional<Entry> written(Named named) {
+        Entry entry = new Entry("own", named.own().orElseThrow(), Map.of());
+        return entry.values().isComplete() ? Optional.of(entry) : Optional.empty();
+    }
+
     public synchronized Catalogue<Belt> belts() {
         if (belts == null) {
             belts = new Catalogue<>("belts", "belt", Belt.FIELDS, this::belt, own, problems);
@@ -127,6 +174,8 @@ public final class Catalogues {
             case "dowels" -> dowels();
             case "bearings" -> bearings();
             case "linear-bearings" -> linearBearings();
+            case "boards" -> boards();
+            case "contacts" -> contacts();
             case "belts" -> belts();
             default -> throw new IllegalArgumentException(name);
         };

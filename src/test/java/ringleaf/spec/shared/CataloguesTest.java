@@ -42,7 +42,8 @@ class CataloguesTest {
 
     @Test
     void everyReadyEntryIsWholeAndEveryValueHasASource() {
-        Map<Catalogue<?>, FieldSet> all = Map.of(
+        Map<Catalogue<?>, FieldSet> all = new java.util.LinkedHashMap<>();
+        all.putAll(Map.of(
                 ready.processes(), MakingProcess.FIELDS,
                 ready.stock(), Stock.FIELDS,
                 ready.servos(), Servo.FIELDS,
@@ -51,7 +52,9 @@ class CataloguesTest {
                 ready.linearBearings(), LinearBearing.FIELDS,
                 ready.belts(), Belt.FIELDS,
                 ready.rods(), Rod.FIELDS,
-                ready.dowels(), Dowel.FIELDS);
+                ready.dowels(), Dowel.FIELDS));
+        all.put(ready.boards(), Board.FIELDS);
+        all.put(ready.contacts(), Contact.FIELDS);
         assertThat(all).hasSameSizeAs(Catalogues.NAMES);
         for (Map.Entry<Catalogue<?>, FieldSet> each : all.entrySet()) {
             assertThat(each.getKey().names()).isNotEmpty();
@@ -125,6 +128,12 @@ class CataloguesTest {
         }
         if (made instanceof LinearBearing bearing) {
             return bearing.entry();
+        }
+        if (made instanceof Board board) {
+            return board.entry();
+        }
+        if (made instanceof Contact contact) {
+            return contact.entry();
         }
         return made instanceof Screw screw ? screw.entry() : ((Bearing) made).entry();
     }

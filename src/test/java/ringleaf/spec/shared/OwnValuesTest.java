@@ -55,6 +55,8 @@ class OwnValuesTest {
         "screws.yaml, screws, M3",
         "bearings.yaml, bearings, 623",
         "linear-bearings.yaml, linear-bearings, 5x10x15",
+        "boards.yaml, boards, board-85x56",
+        "contacts.yaml, contacts, capsule-12",
         "belts.yaml, belts, T5"
     })
     void noOwnValueIsWithoutEffect(String file, String key, String name) throws IOException {
@@ -65,6 +67,8 @@ class OwnValuesTest {
             case "screws" -> catalogues.screws().require(name);
             case "bearings" -> catalogues.bearings().require(name);
             case "linear-bearings" -> catalogues.linearBearings().require(name);
+            case "boards" -> catalogues.boards().require(name);
+            case "contacts" -> catalogues.contacts().require(name);
             default -> catalogues.belts().require(name);
         };
         String ready = figures(read.apply(new Catalogues(SharedFiles.NONE, new Problems())));
