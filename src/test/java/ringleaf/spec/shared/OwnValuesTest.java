@@ -56,7 +56,6 @@ class OwnValuesTest {
         "bearings.yaml, bearings, 623",
         "linear-bearings.yaml, linear-bearings, 5x10x15",
         "boards.yaml, boards, board-85x56",
-        "contacts.yaml, contacts, capsule-12",
         "belts.yaml, belts, T5"
     })
     void noOwnValueIsWithoutEffect(String file, String key, String name) throws IOException {
@@ -68,7 +67,6 @@ class OwnValuesTest {
             case "bearings" -> catalogues.bearings().require(name);
             case "linear-bearings" -> catalogues.linearBearings().require(name);
             case "boards" -> catalogues.boards().require(name);
-            case "contacts" -> catalogues.contacts().require(name);
             default -> catalogues.belts().require(name);
         };
         String ready = figures(read.apply(new Catalogues(SharedFiles.NONE, new Problems())));
