@@ -141,7 +141,8 @@ final class PagePlans {
                 limits,
                 range(size.least(), size.most(), unit),
                 range(size.leastPlay(), size.mostPlay(), unit),
-                size.how());
+                size.how(),
+                joint.places());
     }
 
     private static String range(double least, double most, SheetUnit unit) {

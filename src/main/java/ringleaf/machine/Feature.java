@@ -20,6 +20,9 @@ public sealed interface Feature {
     /** How many of it one part has. */
     int count();
 
+    /** The centres of those that are round; none of long holes, whose edges tell them. */
+    List<Point> centres();
+
     /** What a pin goes into. */
     sealed interface Hole extends Feature {
         /** Its edge in every place: what is cut. */
@@ -42,6 +45,11 @@ public sealed interface Feature {
         public int count() {
             return places.size();
         }
+
+        @Override
+        public List<Point> centres() {
+            return places;
+        }
     }
 
     /** A round hole. */
@@ -55,6 +63,11 @@ public sealed interface Feature {
         public List<Contour> cuts() {
             return places.stream().map(p -> Contour.circle(p, size / 2)).toList();
         }
+
+        @Override
+        public List<Point> centres() {
+            return places;
+        }
     }
 
     /** A long hole of one width. */
@@ -62,6 +75,11 @@ public sealed interface Feature {
         @Override
         public Shape shape() {
             return Shape.SLOT;
+        }
+
+        @Override
+        public List<Point> centres() {
+            return List.of();
         }
     }
 }

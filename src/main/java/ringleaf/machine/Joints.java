@@ -43,7 +43,15 @@ public final class Joints {
         Shape shape = feature.shape();
         String part = held.role().label();
         return new ringleaf.part.Joint(
-                feature.id(), part, shape, fit.name().label(), fit.nominal(), feature.size(), feature.count(), basis);
+                feature.id(),
+                part,
+                shape,
+                fit.name().label(),
+                fit.nominal(),
+                feature.size(),
+                feature.count(),
+                basis,
+                feature.centres());
     }
 
     /** What the judge of outlines asks, joints of one check and one room together. */

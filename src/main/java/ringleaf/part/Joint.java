@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.part;
 
+import java.util.List;
+import ringleaf.geom.Mirror;
+import ringleaf.geom.Point;
+
 /**
  * A feature by which a part is joined to another, with the fit it is meant to have.
  *
@@ -12,9 +16,33 @@ package ringleaf.part;
  * @param size diameter or width of the nominal outline, mm
  * @param count of such features on one part
  * @param basis where the size comes from, for people; empty where it is what the process allows for the fit
+ * @param places their centres in the part's own frame, mm; none where that has not been stated
  */
 public record Joint(
-        String name, String part, Shape shape, String fit, double nominal, double size, int count, String basis) {
+        String name,
+        String part,
+        Shape shape,
+        String fit,
+        double nominal,
+        double size,
+        int count,
+        String basis,
+        List<Point> places) {
+    public Joint {
+        places = List.copyOf(places);
+    }
+
+    /** A joint whose places are not stated. */
+    public Joint(
+            String name, String part, Shape shape, String fit, double nominal, double size, int count, String basis) {
+        this(name, part, shape, fit, nominal, size, count, basis, List.of());
+    }
+
+    public Joint mirrored(Mirror mirror) {
+        List<Point> images = places.stream().map(mirror::apply).toList();
+        return new Joint(name, part, shape, fit, nominal, size, count, basis, images);
+    }
+
     /** Kinds of features: a seat is a hole for the outer ring of a bearing, a ring that outer ring itself. */
     public enum Shape {
         HOLE,

@@ -108,7 +108,9 @@ final class RoundFeatures {
     private String fit(Edge edge) {
         Joint.Shape shape = edge.hole() ? Joint.Shape.HOLE : Joint.Shape.SHAFT;
         for (SheetItem.FitLine fit : fits) {
-            if (fit.shape() == shape && Math.abs(fit.size() - 2 * edge.circle().radius()) < same.length()) {
+            boolean alike = fit.shape() == shape
+                    && Math.abs(fit.size() - 2 * edge.circle().radius()) < same.length();
+            if (alike && fit.has(edge.circle().centre(), same)) {
                 return fit.fit();
             }
         }

@@ -3,6 +3,8 @@ package ringleaf.draw.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import ringleaf.geom.Point;
+import ringleaf.geom.Tolerance;
 import ringleaf.part.Joint;
 import ringleaf.part.Part;
 
@@ -46,6 +48,7 @@ public record SheetItem(
      * @param expected sizes of the process, e.g. {@code 1.05 to 1.15}
      * @param play with the partner, e.g. {@code 0.05 to 0.156}
      * @param how where the figures come from
+     * @param places centres of the features in the part's frame, mm; where there are none, all of that size have the fit
      */
     public record FitLine(
             String name,
@@ -56,7 +59,17 @@ public record SheetItem(
             String limits,
             String expected,
             String play,
-            String how) {}
+            String how,
+            List<Point> places) {
+        public FitLine {
+            places = List.copyOf(places);
+        }
+
+        /** Whether a circle about this centre is one of the features. */
+        boolean has(Point centre, Tolerance same) {
+            return places.isEmpty() || places.stream().anyMatch(p -> p.distance(centre) < same.length());
+        }
+    }
 
     /**
      * Involute teeth.

@@ -48,12 +48,28 @@ record ToothSpan(int teeth, double span) {
                     double off = Math.abs(Math.hypot(base, s) - middle);
                     if (Math.abs(s - t) < pitch / 4 && off < nearest) {
                         nearest = off;
-                        best = new ToothSpan((int) Math.floor((s + t) / pitch) + 1, s + t);
+                        int between = between(teeth, centre, direction, Math.atan2(t, base), Math.atan2(s, base));
+                        best = new ToothSpan(between, s + t);
                     }
                 }
             }
         }
         return Optional.ofNullable(best);
+    }
+
+    /**
+     * How many teeth stand between the jaws: counted, as from the length alone it cannot be told where a tooth is wider on
+     * the base circle than the base pitch, as it is from about a hundred teeth on.
+     */
+    private static int between(Teeth teeth, Point centre, double direction, double before, double after) {
+        int count = 0;
+        for (Arc land : teeth.lands()) {
+            double at = Angles.signed(land.pointAt(0.5).minus(centre).angle() - direction);
+            if (at > -before && at < after) {
+                count++;
+            }
+        }
+        return count;
     }
 
     /** Through the middle of a tooth and of the space beside it, away from where teeth end. */

@@ -300,10 +300,12 @@ final class ApertureBench implements AsBuilt.Bench {
         double slope = Math.atan(n * (thickness + spec.blade().burr()) / (2 * Math.PI * band.pivotRadius()));
         boolean posts = spec.pinStyle() == PinStyle.BASE_POSTS;
         double length = posts ? thickness : design.stack().pivotPinDepth() + off[sizes.pivotLength][0];
-        double tilt = length * Math.tan(slope);
+        PinLean pins = new PinLean(design);
+        double tilt = length * Math.tan(slope + pins.inJig(false));
+        double inSlot = pins.isJigged(true) ? pins.inside(true) * Math.tan(slope + pins.inJig(true)) : 0;
         for (int i = 0; i < n; i++) {
             least(BuiltLimit.PINS, bore[i] - tilt);
-            least(BuiltLimit.PINS, slot[i]);
+            least(BuiltLimit.PINS, slot[i] - inSlot);
         }
         double higher = off[sizes.cavityHeight][0];
         double hold = Math.min(spec.pinDiameter(), spec.plate().thickness());

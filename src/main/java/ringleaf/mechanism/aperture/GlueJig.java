@@ -32,10 +32,6 @@ import ringleaf.part.Words;
 final class GlueJig {
     /** Solid floor under the sockets, mm; common practice, no source. */
     static final double FLOOR = 1.2;
-    /** Depth of the sunk floor round a pin, mm, and the most of the pin's length that goes into it. */
-    private static final double WELL = 0.8;
-
-    private static final double WELL_SHARE = 0.3;
     /** How far the sunk floor reaches beyond the hole, mm. */
     private static final double WELL_ROOM = 1.2;
 
@@ -52,6 +48,7 @@ final class GlueJig {
     private final ApertureSpec spec;
     private final JigSpec jig;
     private final boolean drive;
+    private final PinLean pins;
 
     /**
      * A jig for one of the two pins.
@@ -63,6 +60,7 @@ final class GlueJig {
         this.spec = design.spec();
         this.jig = jig;
         this.drive = drive;
+        this.pins = new PinLean(design);
     }
 
     /** Whether a pin of the blade is set by hand; else there is nothing to hold. */
@@ -72,20 +70,20 @@ final class GlueJig {
 
     /** How long the pin stands out of the blade, mm; so deep is the socket below the pocket's floor. */
     double pinLength() {
-        return drive ? design.stack().drivePinHeight() : design.stack().pivotPinDepth();
+        return pins.length(drive);
     }
 
     double wellDepth() {
-        return Math.min(WELL, WELL_SHARE * pinLength());
+        return pins.wellDepth(drive);
     }
 
     double socketRadius() {
-        return (spec.pinDiameter() + jig.socketRoom()) / 2;
+        return (spec.pinDiameter() + pins.socketRoom(jig, drive)) / 2;
     }
 
     /** How far out of square the socket lets the pin lean, rad. */
     double lean() {
-        return Math.atan(jig.socketRoom() / (pinLength() - wellDepth()));
+        return pins.inJig(drive);
     }
 
     /** The height of the pocket's floor on which blades lie, mm. */

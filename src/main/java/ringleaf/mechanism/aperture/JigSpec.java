@@ -21,7 +21,10 @@ record JigSpec(int pockets, boolean stacking, Material making) {
         return making.runningClearance() / 2;
     }
 
-    /** Added to a pin's diameter for its socket, mm: as for a glued pin, so that it drops in and still stands upright. */
+    /**
+     * Added to a pin's diameter for its socket, mm, where its bore leaves that much ({@link PinLean}): as for a glued pin,
+     * so that it drops in.
+     */
     double socketRoom() {
         return making.runningClearance() / 2;
     }

@@ -149,7 +149,7 @@ public final class LeafAperture implements Kind {
                 findings,
                 travel(design, sweep),
                 List.of(),
-                fits);
+                spec.mirrored() ? Mirrored.joints(fits) : fits);
     }
 
     /** The whole travel, or its least values in brief. */

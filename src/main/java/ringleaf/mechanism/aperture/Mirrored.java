@@ -12,6 +12,7 @@ import ringleaf.geom.Point;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
+import ringleaf.part.Joint;
 import ringleaf.part.LeafFamily;
 import ringleaf.part.Member;
 import ringleaf.part.Motion;
@@ -26,6 +27,10 @@ final class Mirrored {
 
     static List<Part> parts(List<Part> parts) {
         return parts.stream().map(p -> p.mirrored(FLIP)).toList();
+    }
+
+    static List<Joint> joints(List<Joint> joints) {
+        return joints.stream().map(j -> j.mirrored(FLIP)).toList();
     }
 
     /** The assembly with {@code mirrored} in place of its parts, in the same order. */

@@ -103,12 +103,38 @@ final class StackChecks {
         if (!(design.pin() instanceof DrivePin.Lever)) {
             found.add(besideTips());
         }
-        double length = posts ? spec.thickness() : stack.pivotPinDepth();
+        tilt(found, posts);
+    }
+
+    private void tilt(List<Finding> found, boolean posts) {
+        PinLean pins = new PinLean(design);
+        double length = posts ? spec.thickness() : pins.inside(false);
         found.add(Finding.of("pin-tilt")
                 .about(pivot())
-                .atMost(length * Math.tan(stack.pinSlope()), spec.clearances().bore(), "mm")
+                .atMost(
+                        length * Math.tan(stack.pinSlope() + pins.inJig(false)),
+                        spec.clearances().bore(),
+                        "mm")
                 .inWords("a pin of " + Words.mm(length) + " tilts with its blade by "
-                        + Words.degrees(stack.pinSlope(), 2) + " and needs this much clearance in its bore"));
+                        + Words.degrees(stack.pinSlope(), 2) + inJig(pins, false)
+                        + " and needs this much clearance in its bore"));
+        if (pins.isJigged(true)) {
+            found.add(Finding.of("pin-tilt")
+                    .about("drive-pin")
+                    .atMost(
+                            pins.inside(true) * Math.tan(stack.pinSlope() + pins.inJig(true)),
+                            spec.clearances().slot(),
+                            "mm")
+                    .inWords("a pin " + Words.mm(pins.inside(true)) + " deep in its slot tilts with its blade by "
+                            + Words.degrees(stack.pinSlope(), 2) + inJig(pins, true)
+                            + " and needs this much clearance there"));
+        }
+    }
+
+    private static String inJig(PinLean pins, boolean drive) {
+        return pins.isJigged(drive)
+                ? ", and by " + Words.degrees(pins.inJig(drive), 2) + " in the jig it is glued in,"
+                : "";
     }
 
     /** What turns in the base, or on it: a printed blade carries its pin itself. */

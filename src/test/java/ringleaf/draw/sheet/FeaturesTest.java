@@ -22,6 +22,10 @@ import ringleaf.part.Family;
 import ringleaf.part.Joint;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
+import ringleaf.tooth.BasicRack;
+import ringleaf.tooth.GearOutline;
+import ringleaf.tooth.ToothForm;
+import ringleaf.tooth.ToothMeasure;
 
 /** What is found on outlines whose sizes are known because they were drawn with them. */
 class FeaturesTest {
@@ -182,7 +186,7 @@ class FeaturesTest {
     @Test
     void fitsStandBesideTheirHoles() {
         SheetItem.FitLine fit =
-                new SheetItem.FitLine("bore", Joint.Shape.HOLE, 3.4, 8, "running 3.3 F8/h6", "", "", "", "");
+                new SheetItem.FitLine("bore", Joint.Shape.HOLE, 3.4, 8, "running 3.3 F8/h6", "", "", "", "", List.of());
         assertThat(callouts(features(part(Layer.of(flange(), 0, 3)), fit)))
                 .contains("8x \u23003.4 | on \u230080, from 10\u00B0 | running 3.3 F8/h6");
     }
@@ -196,5 +200,50 @@ class FeaturesTest {
         Found.Place centre = features.found().places().get(0);
         assertThat(centre.what()).isEqualTo("centre of R8");
         assertThat(centre.at().distance(new Point(50, 0))).isLessThan(1e-9);
+    }
+
+    /** Eight screws and a hole of their size beside them that shows which way plates go: only the screws are for screws. */
+    @Test
+    void holesOfTheSameSizeThatAreNotTheJointsAreNotCalledSo() {
+        List<Point> screws = new ArrayList<>();
+        List<Contour> holes = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            screws.add(Point.polar(40, Math.toRadians(10 + 45 * i)));
+            holes.add(Contour.circle(screws.get(i), 1.1));
+        }
+        Point alignment = Point.polar(40, Math.toRadians(20));
+        holes.add(Contour.circle(alignment, 1.1));
+        Region plate = Region.of(Contour.circle(Point.ORIGIN, 50)).withHoles(holes);
+        SheetItem.FitLine fit =
+                new SheetItem.FitLine("screw-hole", Joint.Shape.HOLE, 2.2, 8, "for M2", "", "", "", "", screws);
+        Features features = features(part(Layer.of(plate, 0, 3)), fit);
+        assertThat(callouts(features)).contains("8x \u23002.2 | on \u230080, from 10\u00B0 | for M2");
+        assertThat(features.found().places())
+                .filteredOn(p -> p.at().distance(alignment) < 1e-9)
+                .singleElement()
+                .satisfies(p -> assertThat(p.what()).isEqualTo("\u23002.2"));
+    }
+
+    /** z m cos a inv a + (k - 1/2) pi m cos a: ISO 21771, from memory; beyond about 105 teeth s_b > p_b. */
+    @Test
+    void teethBetweenTheJawsAreCountedWhereTheBaseToothIsWiderThanTheBasePitch() {
+        for (int teeth : new int[] {17, 60, 104, 108, 120, 150, 200}) {
+            ToothForm form = ToothForm.of(1, teeth, 0, 0, BasicRack.FORM_A);
+            Region gear = Region.of(GearOutline.of(form, Tolerance.CURVE).external(), Contour.circle(Point.ORIGIN, 3));
+            SheetItem item = new SheetItem(
+                    "t",
+                    "m",
+                    part(Layer.of(gear, 0, 3)),
+                    "",
+                    "",
+                    List.of(),
+                    List.of(),
+                    Optional.of(new SheetItem.Involute(teeth, 1, Math.toRadians(20))),
+                    SheetUnit.MM);
+            ToothSpan span = Features.of(item, SAME).span().orElseThrow(() -> new AssertionError(teeth + " teeth"));
+            assertThat(span.span())
+                    .as("%d teeth, span over %d", teeth, span.teeth())
+                    .isEqualTo(ToothMeasure.span(form, span.teeth()), within(0.003));
+        }
     }
 }
