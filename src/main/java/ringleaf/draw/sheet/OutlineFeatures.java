@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import ringleaf.geom.Angles;
 import ringleaf.geom.Arc;
+import ringleaf.geom.Point;
+import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
 
 /** Teeth, diameters and radii of contours that are more than a simple opening. */
@@ -17,6 +20,11 @@ final class OutlineFeatures {
     private static final double TURN = Math.toRadians(20);
 
     private static final double LARGE = 2.5;
+    /** More arcs of one radius than this are a pattern, and no stops. */
+    private static final int MOST_STOPS = 3;
+    /** Cosine of the least turn at a corner. */
+    private static final double CORNER = Math.cos(Math.toRadians(20));
+
     private final Bearings bearings;
     private final Tolerance same;
     private final Found found;
@@ -34,7 +42,11 @@ final class OutlineFeatures {
             boolean both = t.outer() - t.inner() > same.length();
             String suffix = edge.levels().isEmpty() ? "" : " " + edge.levels();
             String outer = edge.hole() && both ? "roots " : "tips ";
-            found.callout(List.of(outer + found.sizes().diameter(t.outer()) + suffix), targets(t.lands()));
+            List<String> tips = new ArrayList<>(List.of(outer + found.sizes().diameter(t.outer()) + suffix));
+            t.extent(bearings.origin())
+                    .ifPresent(e -> tips.add(t.lands().size() + " teeth, middles from " + Sizes.degrees(e.from())
+                            + " over " + Sizes.degrees(e.sweep())));
+            found.callout(tips, targets(t.lands()));
             if (both) {
                 String inner = edge.hole() ? "tips " : "roots ";
                 found.callout(List.of(inner + found.sizes().diameter(t.inner()) + suffix), targets(t.bottoms()));
@@ -53,10 +65,11 @@ final class OutlineFeatures {
         TreeMap<Long, List<Arc>> about = new TreeMap<>();
         TreeMap<Long, List<Arc>> others = new TreeMap<>();
         for (Arc arc : edge.arcs()) {
-            if (teeth.isPresent() && teeth.get().has(arc, bearings, same)) {
+            boolean central = bearings.round() && arc.centre().distance(bearings.origin()) < same.length();
+            boolean stop = central && teeth.isPresent() && teeth.get().isBeside(arc, same);
+            if (teeth.isPresent() && teeth.get().has(arc, bearings, same) && !stop) {
                 continue;
             }
-            boolean central = bearings.round() && arc.centre().distance(bearings.origin()) < same.length();
             long sense = arc.sweep() > 0 ? 1 : -1;
             (central ? about : others)
                     .computeIfAbsent(sense * Math.round(arc.radius() / same.length()), k -> new ArrayList<>())
@@ -64,7 +77,7 @@ final class OutlineFeatures {
         }
         String suffix = edge.levels().isEmpty() ? "" : " " + edge.levels();
         for (List<Arc> arcs : about.values()) {
-            central(arcs, suffix);
+            central(edge, arcs, suffix);
         }
         if (others.size() > MOST_RADII) {
             found.profile();
@@ -87,7 +100,8 @@ final class OutlineFeatures {
         }
     }
 
-    private void central(List<Arc> arcs, String suffix) {
+    /** Arcs about the centre; where they end at corners, as stops and sectors do, with the angles at which they do. */
+    private void central(Edge edge, List<Arc> arcs, String suffix) {
         double sweep = 0;
         for (Arc arc : arcs) {
             sweep += Math.abs(arc.sweep());
@@ -95,7 +109,27 @@ final class OutlineFeatures {
         double radius = arcs.get(0).radius();
         String size =
                 sweep > Math.PI ? found.sizes().diameter(radius) : found.sizes().radius(radius);
-        found.callout(List.of(size + suffix), targets(arcs));
+        List<String> lines = new ArrayList<>(List.of(size + suffix));
+        for (Arc arc : arcs.size() > MOST_STOPS ? List.<Arc>of() : arcs) {
+            if (!arc.isCircle() && endsAtCorners(edge, arc)) {
+                double from = arc.sweep() > 0 ? arc.startAngle() : arc.startAngle() + arc.sweep();
+                lines.add("from " + Sizes.degrees(Angles.positive(from)) + " over "
+                        + Sizes.degrees(Math.abs(arc.sweep())));
+            }
+        }
+        found.callout(lines, targets(arcs));
+    }
+
+    private static boolean endsAtCorners(Edge edge, Arc arc) {
+        List<Segment> pieces = edge.pieces();
+        int at = pieces.indexOf(arc);
+        Segment before = pieces.get((at + pieces.size() - 1) % pieces.size());
+        Segment after = pieces.get((at + 1) % pieces.size());
+        return isCorner(before.tangentAt(1), arc.tangentAt(0)) && isCorner(arc.tangentAt(1), after.tangentAt(0));
+    }
+
+    private static boolean isCorner(Point in, Point out) {
+        return in.dot(out) < CORNER;
     }
 
     private static List<Target> targets(List<Arc> arcs) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import ringleaf.geom.Angles;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Point;
 import ringleaf.geom.Tolerance;
@@ -45,6 +46,42 @@ record Teeth(double outer, double inner, List<Arc> lands, List<Arc> bottoms) {
         List<Arc> bottoms = many.get(0);
         List<Arc> lands = many.get(many.size() - 1);
         return Optional.of(new Teeth(lands.get(0).radius(), bottoms.get(0).radius(), lands, bottoms));
+    }
+
+    /**
+     * Where teeth stand that do not go all round.
+     *
+     * @param from direction of the first tooth's middle, rad
+     * @param sweep counter-clockwise to the last one's, rad
+     */
+    record Extent(double from, double sweep) {}
+
+    /** Where the teeth begin and end, if somewhere two stand further apart than twice the usual. */
+    Optional<Extent> extent(Point centre) {
+        List<Double> angles = new ArrayList<>();
+        for (Arc land : lands) {
+            angles.add(Angles.positive(land.pointAt(0.5).minus(centre).angle()));
+        }
+        angles.sort(Double::compare);
+        int n = angles.size();
+        double widest = 0;
+        double closest = Angles.TURN;
+        int first = 0;
+        for (int i = 0; i < n; i++) {
+            double gap = Angles.positive(angles.get(i) - angles.get((i + n - 1) % n));
+            closest = Math.min(closest, gap);
+            if (gap > widest) {
+                widest = gap;
+                first = i;
+            }
+        }
+        boolean round = widest < 2 * closest;
+        return round ? Optional.empty() : Optional.of(new Extent(angles.get(first), Angles.TURN - widest));
+    }
+
+    /** Whether an arc about the centre lies at another radius than tips and roots, as the floor of a notch does. */
+    boolean isBeside(Arc arc, Tolerance same) {
+        return Math.abs(arc.radius() - outer) > same.length() && Math.abs(arc.radius() - inner) > same.length();
     }
 
     /** Whether the arc is part of the teeth or goes on at their radius. */

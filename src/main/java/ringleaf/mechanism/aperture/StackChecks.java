@@ -9,6 +9,7 @@ import ringleaf.leaf.BladeSolver;
 import ringleaf.leaf.DrivePin;
 import ringleaf.leaf.Layout;
 import ringleaf.leaf.PinRoom;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.Finding.Place;
 import ringleaf.part.Words;
@@ -109,32 +110,30 @@ final class StackChecks {
     private void tilt(List<Finding> found, boolean posts) {
         PinLean pins = new PinLean(design);
         double length = posts ? spec.thickness() : pins.inside(false);
-        found.add(Finding.of("pin-tilt")
-                .about(pivot())
-                .atMost(
-                        length * Math.tan(stack.pinSlope() + pins.inJig(false)),
-                        spec.clearances().bore(),
-                        "mm")
-                .inWords("a pin of " + Words.mm(length) + " tilts with its blade by "
-                        + Words.degrees(stack.pinSlope(), 2) + inJig(pins, false)
-                        + " and needs this much clearance in its bore"));
+        tilt(found, pivot(), false, length, pins.inJig(false), spec.clearances().bore());
         if (pins.isJigged(true)) {
-            found.add(Finding.of("pin-tilt")
-                    .about("drive-pin")
-                    .atMost(
-                            pins.inside(true) * Math.tan(stack.pinSlope() + pins.inJig(true)),
-                            spec.clearances().slot(),
-                            "mm")
-                    .inWords("a pin " + Words.mm(pins.inside(true)) + " deep in its slot tilts with its blade by "
-                            + Words.degrees(stack.pinSlope(), 2) + inJig(pins, true)
-                            + " and needs this much clearance there"));
+            tilt(
+                    found,
+                    "drive-pin",
+                    true,
+                    pins.inside(true),
+                    pins.inJig(true),
+                    spec.clearances().slot());
         }
     }
 
-    private static String inJig(PinLean pins, boolean drive) {
-        return pins.isJigged(drive)
-                ? ", and by " + Words.degrees(pins.inJig(drive), 2) + " in the jig it is glued in,"
-                : "";
+    /** A pin leans with its blade, and by what the jig allowed while it was glued in, both one way at worst. */
+    private void tilt(List<Finding> found, String pin, boolean slides, double length, double inJig, double room) {
+        found.add(Finding.of("pin-tilt")
+                .about(pin)
+                .atMost(length * Math.tan(stack.pinSlope() + inJig), room, "mm")
+                .says(
+                        "aperture.tilt",
+                        Figure.mm(length),
+                        Figure.degrees(stack.pinSlope(), 2),
+                        inJig > 0,
+                        Figure.degrees(inJig, 2),
+                        slides));
     }
 
     /** What turns in the base, or on it: a printed blade carries its pin itself. */

@@ -94,10 +94,11 @@ final class PulleyChecks {
 
     /** What stands between the grooves and the cuts inside them, bore or screws. */
     private Finding rim() {
-        double hub = Math.max(
-                spec.body().hubReach(),
-                spec.joining().isPresent() ? spec.joining().get().reach() : 0);
-        double left = spec.rim().rootRadius() - hub;
+        double root = spec.rim().rootRadius();
+        double left = spec.body().web(root, spec.rim().groove().outline(0));
+        if (spec.joining().isPresent()) {
+            left = Math.min(left, root - spec.joining().get().reach());
+        }
         return Finding.of("rim-thickness")
                 .about(name)
                 .atLeast(left, spec.material().leastWeb(), "mm")

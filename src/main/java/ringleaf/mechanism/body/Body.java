@@ -4,6 +4,7 @@ package ringleaf.mechanism.body;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringleaf.curve.Distances;
 import ringleaf.geom.Contour;
 import ringleaf.part.Joint;
 
@@ -20,6 +21,29 @@ public record Body(Bore bore, AxleFit axle, Optional<HubScrews> screws, Lighteni
     public double hubReach() {
         double reach = bore.reach();
         return screws.isPresent() ? Math.max(reach, screws.get().reach()) : reach;
+    }
+
+    /**
+     * What stands between the cuts in the middle and a toothed contour round them, mm, exact to rounding: corners of a
+     * keyway or a square often look at a tooth and not at the root circle. Where they reach the root circle, by how much
+     * they are beyond it, negative.
+     *
+     * @param root radius of the circle that all of the contour lies outside of, mm
+     * @param toothed about the origin
+     */
+    public double web(double root, Contour toothed) {
+        double radial = root - hubReach();
+        boolean round = screws.isEmpty() && (bore instanceof Bore.Round || bore instanceof Bore.Seat);
+        if (radial <= 0 || bore.cuts().isEmpty() && screws.isEmpty() || round) {
+            return radial;
+        }
+        List<Contour> cuts = new ArrayList<>(bore.cuts());
+        screws.ifPresent(s -> cuts.addAll(s.cuts()));
+        double least = Double.POSITIVE_INFINITY;
+        for (Contour cut : cuts) {
+            least = Math.min(least, Distances.between(cut, toothed).distance());
+        }
+        return Math.max(radial, least);
     }
 
     /**

@@ -58,7 +58,7 @@ record SingleDesign(
 
     Design design(int states) {
         Rim rim = wheel.rim();
-        List<Path> lines = marks ? List.of(wheel.mark(0)) : List.of();
+        List<Path> lines = marks ? wheel.mark(0, wheel.region()).stream().toList() : List.of();
         Part part = new Part(
                 PART,
                 Family.GEAR,

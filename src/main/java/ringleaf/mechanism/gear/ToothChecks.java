@@ -84,7 +84,9 @@ final class ToothChecks {
     private static void web(List<Finding> found, String id, Place place, Wheel wheel, double web) {
         boolean ring = wheel.rim() instanceof Rim.Inner;
         double root = wheel.rim().rootRadius();
-        double left = ring ? ringWeb(wheel, root) : root - wheel.spec().body().hubReach();
+        double left = ring
+                ? ringWeb(wheel, root)
+                : wheel.spec().body().web(root, wheel.cut().contour());
         found.add(Finding.of("minimum-web")
                 .about(id)
                 .at(place)

@@ -110,6 +110,7 @@ final class TrainParts {
             layers.add(Layer.of(region.placed(before.drivenHome()), before.zFrom(), before.zTo())
                     .withMarks(mark(
                             wheel,
+                            region,
                             before.drivenHome(),
                             before.drivenPhase() + wheel.rim().pitchAngle() / 2)));
             note = note(wheel);
@@ -118,7 +119,7 @@ final class TrainParts {
             Wheel wheel = after.driver();
             double from = before == null ? after.zFrom() : before.zTo();
             layers.add(Layer.of(wheel.region().placed(after.driverHome()), from, after.zTo())
-                    .withMarks(mark(wheel, after.driverHome(), after.driverPhase())));
+                    .withMarks(mark(wheel, wheel.region(), after.driverHome(), after.driverPhase())));
             String own = before == null ? driving(wheel) : note(wheel);
             note = before == null ? own : "two gears on one shaft, fixed to each other as drawn; " + own;
         }
@@ -144,8 +145,12 @@ final class TrainParts {
     }
 
     /** The mark towards the mate: {@code direction} is that of the marked tooth or space, in the mechanism's frame. */
-    private List<Path> mark(Wheel wheel, Placement home, double direction) {
-        return spec.marks() ? List.of(wheel.mark(direction - home.angle()).placed(home)) : List.of();
+    private List<Path> mark(Wheel wheel, Region on, Placement home, double direction) {
+        return spec.marks()
+                ? wheel.mark(direction - home.angle(), on).stream()
+                        .map(m -> m.placed(home))
+                        .toList()
+                : List.of();
     }
 
     /** How the first driver is held. */

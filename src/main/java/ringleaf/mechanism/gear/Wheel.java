@@ -3,7 +3,9 @@ package ringleaf.mechanism.gear;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ringleaf.curve.Fillet;
+import ringleaf.curve.OnMaterial;
 import ringleaf.curve.Overlay;
 import ringleaf.curve.Shapes;
 import ringleaf.geom.Contour;
@@ -30,6 +32,8 @@ record Wheel(Rim rim, WheelSpec spec, Rim.Cut cut, Region region) {
 
     private static final double MARK_LENGTH = 2;
     private static final double MARK_GAP = 0.3;
+    /** Shorter lines are not seen, mm; common practice, no source. */
+    private static final double LEAST_MARK = 0.4;
 
     static Wheel of(Rim rim, WheelSpec spec, double web) {
         Rim.Cut cut = rim.cut(spec.finish());
@@ -105,18 +109,29 @@ record Wheel(Rim rim, WheelSpec spec, Rim.Cut cut, Region region) {
         return spec.ringRadius().orElse(rim.tipRadius());
     }
 
-    /** A short line beside the teeth, in a direction of the wheel's own frame. */
-    Path mark(double direction) {
+    /**
+     * A short line beside the teeth, in a direction of the wheel's own frame; shorter where a hole is in its way, and none
+     * where too little is left to be seen.
+     *
+     * @param on what it is marked on, with all holes
+     */
+    Optional<Path> mark(double direction, Region on) {
+        return OnMaterial.longest(mark(direction), on, MARK_GAP)
+                .filter(line -> line.length() >= LEAST_MARK)
+                .map(Path::of);
+    }
+
+    private Line mark(double direction) {
         double root = rim.rootRadius();
         Point out = Point.polar(1, direction);
         if (rim instanceof Rim.Inner) {
             double far = Math.min(root + MARK_GAP + MARK_LENGTH, reach() - MARK_GAP / 2);
-            return Path.of(new Line(out.times(root + MARK_GAP / 2), out.times(far)));
+            return new Line(out.times(root + MARK_GAP / 2), out.times(far));
         }
         boolean open = spec.body().lightening().form() != Lightening.Form.NONE;
         // Beside openings the mark stays on the material that carries the teeth.
         double room = open ? Math.max(rim.module() / 2, root - whole(rim, 0) - 2 * MARK_GAP) : root / 4;
         double length = Math.min(MARK_LENGTH, room);
-        return Path.of(new Line(out.times(root - MARK_GAP - length), out.times(root - MARK_GAP)));
+        return new Line(out.times(root - MARK_GAP - length), out.times(root - MARK_GAP));
     }
 }

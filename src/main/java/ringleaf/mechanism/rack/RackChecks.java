@@ -3,10 +3,12 @@ package ringleaf.mechanism.rack;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.geom.Tolerance;
 import ringleaf.machine.Room;
 import ringleaf.part.Figure;
 import ringleaf.part.Finding;
 import ringleaf.part.Saying;
+import ringleaf.tooth.GearOutline;
 import ringleaf.tooth.LewisFactor;
 import ringleaf.tooth.ShiftChoice;
 import ringleaf.tooth.ToothForm;
@@ -95,7 +97,8 @@ final class RackChecks {
                 .about(RackParts.PINION)
                 .atLeast(tip, 0, ShiftChoice.LEAST_TIP, "1")
                 .says("rack.tip-thickness"));
-        double room = form.rootRadius() - spec.body().hubReach();
+        double room = spec.body()
+                .web(form.rootRadius(), GearOutline.of(form, Tolerance.CURVE).external());
         found.add(Finding.of("bore-web")
                 .about(RackParts.PINION)
                 .room(room, spec.gear().leastWeb(), "mm")

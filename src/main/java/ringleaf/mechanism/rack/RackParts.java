@@ -3,6 +3,7 @@ package ringleaf.mechanism.rack;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringleaf.curve.OnMaterial;
 import ringleaf.curve.Overlay;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
@@ -56,13 +57,15 @@ final class RackParts {
     List<Part> drawn() {
         List<Part> parts = new ArrayList<>();
         double base = plates.thickness();
+        Region bar = bar();
+        Region pinion = pinion();
         parts.add(part(BASE, Family.PLATE, spec.plate().source(), plates.base(), 0, base));
         parts.add(new Part(
                 RACK,
                 Family.GEAR,
                 1,
                 spec.gear().source(),
-                List.of(Layer.of(bar(), base, base + spec.width()).withMarks(marks(rackMark()))),
+                List.of(Layer.of(bar, base, base + spec.width()).withMarks(marks(rackMark(), bar))),
                 sheets(""),
                 List.of(Region.of(Contour.rectangle(
                         new Box(plates.left(), layout.datum() - layout.rootDepth(), plates.right(), layout.tips())))),
@@ -73,7 +76,7 @@ final class RackParts {
                 Family.GEAR,
                 1,
                 spec.gear().source(),
-                List.of(Layer.of(pinion(), bottom, bottom + spec.width()).withMarks(marks(pinionMark()))),
+                List.of(Layer.of(pinion, bottom, bottom + spec.width()).withMarks(marks(pinionMark(), pinion))),
                 sheets(spec.body().bore().words()),
                 List.of(),
                 false));
@@ -229,20 +232,27 @@ final class RackParts {
         return wheel.placed(Placement.turn(space() + layout.pinion().pitchAngle() / 2));
     }
 
-    private List<Path> marks(Path mark) {
-        return spec.marks() ? List.of(mark) : List.of();
+    /** The mark where the spec wants it, on what is left of the material along it. */
+    private List<Path> marks(Line mark, Region on) {
+        return spec.marks()
+                ? OnMaterial.longest(mark, on, MARK_GAP)
+                        .filter(line -> line.length() >= MARK_GAP)
+                        .map(Path::of)
+                        .stream()
+                        .toList()
+                : List.of();
     }
 
-    private Path pinionMark() {
+    private Line pinionMark() {
         double root = layout.pinion().rootRadius();
         double length = Math.min(MARK_LENGTH, root / 4);
         Point out = Point.polar(1, space());
-        return Path.of(new Line(out.times(root - MARK_GAP - length), out.times(root - MARK_GAP)));
+        return new Line(out.times(root - MARK_GAP - length), out.times(root - MARK_GAP));
     }
 
-    private Path rackMark() {
+    private Line rackMark() {
         double top = layout.datum() - layout.rootDepth() - MARK_GAP;
         double length = Math.min(MARK_LENGTH, (layout.back() - layout.rootDepth()) / 3);
-        return Path.of(new Line(new Point(marked(), top), new Point(marked(), top - length)));
+        return new Line(new Point(marked(), top), new Point(marked(), top - length));
     }
 }

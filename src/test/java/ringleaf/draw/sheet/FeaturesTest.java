@@ -11,6 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import ringleaf.curve.ArcSlot;
 import ringleaf.curve.Shapes;
+import ringleaf.geom.Arc;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
@@ -245,5 +246,23 @@ class FeaturesTest {
                     .as("%d teeth, span over %d", teeth, span.teeth())
                     .isEqualTo(ToothMeasure.span(form, span.teeth()), within(0.003));
         }
+    }
+
+    /** A ring with a notch for a stop from 40 to 75 degrees: its floor and both ends are told. */
+    @Test
+    void stopsAreToldWithTheirAngles() {
+        Point a = Point.polar(50, Math.toRadians(40));
+        Point b = Point.polar(50, Math.toRadians(75));
+        Point c = Point.polar(46, Math.toRadians(75));
+        Point d = Point.polar(46, Math.toRadians(40));
+        Arc rim = Arc.of(Point.ORIGIN, 50, Math.toRadians(75), Math.toRadians(325));
+        Arc floor = Arc.of(Point.ORIGIN, 46, Math.toRadians(40), Math.toRadians(35));
+        Contour outline =
+                Contour.of(rim, new Line(rim.end(), floor.start()), floor, new Line(floor.end(), rim.start()));
+        assertThat(a.distance(rim.end()) + b.distance(rim.start())).isLessThan(1e-9);
+        assertThat(c.distance(floor.end()) + d.distance(floor.start())).isLessThan(1e-9);
+        Region ring = Region.of(outline, Contour.circle(Point.ORIGIN, 30));
+        assertThat(callouts(features(part(Layer.of(ring, 0, 3)))))
+                .contains("R46 | from 40\u00B0 over 35\u00B0", "\u2300100 | from 75\u00B0 over 325\u00B0");
     }
 }

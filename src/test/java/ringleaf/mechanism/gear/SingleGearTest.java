@@ -9,10 +9,14 @@ import static ringleaf.mechanism.gear.Gears.dimension;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ringleaf.curve.Containment;
+import ringleaf.curve.Distances;
 import ringleaf.geom.Path;
+import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.part.Design;
+import ringleaf.part.Finding;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -115,5 +119,55 @@ class SingleGearTest {
                 }
             }
         }
+    }
+
+    /**
+     * The corners of a keyway look at the tooth over it and not at the root circle: measured between flattened outlines, as
+     * the judge does not.
+     */
+    @ParameterizedTest
+    @CsvSource({"keyway,17,1,8", "keyway,20,1,10", "square,24,1,11", "keyway,15,2,16"})
+    void webRoundABoreIsThatOfTheOutline(String form, int teeth, double module, double size) {
+        Design gear = design(
+                "gear", "teeth: " + teeth, "module: " + module, "bore: {form: " + form + ", diameter: " + size + "}");
+        Region region = gear.parts().get(0).layers().get(0).regions().get(0);
+        double apart = Double.POSITIVE_INFINITY;
+        for (Segment hole : region.holes().get(0).segments()) {
+            for (int i = 0; i <= 200; i++) {
+                for (Segment tooth : region.outer().segments()) {
+                    apart = Math.min(apart, Distances.distance(tooth, hole.pointAt(i / 200.0)));
+                }
+            }
+        }
+        Finding told = gear.findings().stream()
+                .filter(f -> f.check().equals("minimum-web"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(told.measured()).isCloseTo(apart, within(2e-3));
+    }
+
+    /** A mark that would run over the keyway ends before it. */
+    @Test
+    void marksKeepOffHoles() {
+        int seen = 0;
+        for (double depth = 0.4; depth < 4; depth += 0.2) {
+            Design gear = design(
+                    "gear",
+                    "teeth: 24",
+                    "module: 1",
+                    "marks: true",
+                    "bore: {form: keyway, diameter: 12, key-width: 3, key-depth: " + depth + "}");
+            Layer layer = gear.parts().get(0).layers().get(0);
+            for (Path mark : layer.marks()) {
+                seen++;
+                for (int i = 0; i <= 50; i++) {
+                    Point p = mark.segments().get(0).pointAt(i / 50.0);
+                    assertThat(Containment.of(layer.regions().get(0), p, 0))
+                            .as("depth %s, %s", depth, p)
+                            .isEqualTo(Containment.INSIDE);
+                }
+            }
+        }
+        assertThat(seen).isBetween(5, 17);
     }
 }
