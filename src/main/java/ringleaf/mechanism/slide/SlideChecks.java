@@ -29,6 +29,16 @@ final class SlideChecks {
     }
 
     List<Finding> all() {
+        sizes();
+        found.add(spec.hardware()
+                .rod(SlideRole.ROD.label(), layout.bearing().rod())
+                .isSold());
+        found.add(spec.hardware().rod(SlideRole.HORN_PIN.label(), spec.pin()).isSold());
+        return found;
+    }
+
+    /** What can fail. */
+    List<Finding> sizes() {
         drive();
         guide();
         room();

@@ -63,7 +63,8 @@ final class SlideFields {
             .help("between both pins of the link")
             .atLeast(5, "both ends need more")
             .atMost(600, "longer than any slide here")
-            .byDefaultWords("as short as horn and carriage let it, within 10 deg of straight");
+            .byDefaultWords(
+                    "as short as horn and carriage let it, within 5 deg of straight, or up to 15 where room is short");
     static final FieldSet DRIVE_SET = FieldSet.of(SERVO, SWING, LINK);
     static final Field<Values> DRIVE = Field.group("drive", DRIVE_SET).help("what pushes the carriage");
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.slide;
 
-import java.util.function.DoubleUnaryOperator;
-import ringleaf.curve.Roots;
 import ringleaf.geom.Box;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
@@ -19,10 +17,9 @@ import ringleaf.spec.shared.LinearBearing;
  * @param spec what is asked
  * @param bearing two of which run on each rod
  * @param swing turn of the horn over the stroke
+ * @param link between both pins of the link
  */
-record SlideLayout(SlideSpec spec, LinearBearing bearing, double swing) {
-    /** The link leaves straight by no more than this where its length is open, rad; common practice, no source. */
-    private static final double STRAIGHT = Math.toRadians(5);
+record SlideLayout(SlideSpec spec, LinearBearing bearing, double swing, double link) {
     /** Between link and arm, and between link and cap, mm; a washer of paper; common practice, no source. */
     static final double AIR = 0.3;
     /** Least material round a pin, mm; common practice, no source. */
@@ -154,42 +151,64 @@ record SlideLayout(SlideSpec spec, LinearBearing bearing, double swing) {
         return arm() * (1 - Math.cos(swing / 2)) / 2;
     }
 
-    double link() {
+    /**
+     * The shortest link, of those made to the grid, that leaves straight within an angle and keeps the arm off the bridge;
+     * or the one that is given.
+     */
+    static SlideLayout of(SlideSpec spec, LinearBearing bearing, double swing, double straight) {
         if (spec.link().isPresent()) {
-            return spec.link().getAsDouble();
+            return new SlideLayout(spec, bearing, swing, spec.link().getAsDouble());
         }
-        double length = up(Math.max(2 * boss() + beside(), rise() / Math.sin(STRAIGHT)));
-        while (armToBridge(length) < beside()) {
+        SlideLayout any = new SlideLayout(spec, bearing, swing, 0);
+        double length = up(Math.max(2 * any.boss() + any.beside(), any.rise() / Math.sin(straight)));
+        while (any.armToBridge(length) < any.beside()) {
             length += GRID;
         }
-        return length;
+        return new SlideLayout(spec, bearing, swing, length);
     }
 
     /** Room between the horn's arm and the bridge's tongue where they come nearest. */
     double armToBridge() {
-        return armToBridge(link());
+        return armToBridge(link);
     }
 
     private double armToBridge(double length) {
         double offset = pinLine() - axisHeight();
-        SliderCrank crank = new SliderCrank(arm(), length, offset);
-        double top = -carriageHalf() + boss() - axisHeight();
+        double arm = arm();
+        double boss = boss();
+        double root = root();
+        SliderCrank crank = new SliderCrank(arm, length, offset);
+        double top = -carriageHalf() + boss - axisHeight();
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= LOOKS; i++) {
             double q = angle((double) i / LOOKS);
             double x = crank.position(q);
             for (double y : new double[] {offset, (offset + top) / 2, top}) {
-                least = Math.min(least, toArm(new Point(x, y), q) - boss());
+                double along = x * Math.cos(q) + y * Math.sin(q);
+                double across = Math.abs(y * Math.cos(q) - x * Math.sin(q));
+                least = Math.min(least, toHull(along, across, arm, root, boss) - boss);
             }
         }
         return least;
     }
 
-    /** Distance of a point, as seen from the horn's axis, from the arm at an angle: the hull of its root and its boss. */
-    private double toArm(Point at, double angle) {
-        DoubleUnaryOperator disc = t -> at.minus(Point.polar(t * arm(), angle)).norm() - root() - t * (boss() - root());
-        double between = disc.applyAsDouble(Roots.least(disc, 0, 1));
-        return Math.min(between, Math.min(disc.applyAsDouble(0), disc.applyAsDouble(1)));
+    /**
+     * Distance of a point from the hull of two discs, one about the origin and one further along; below 0 within it. The
+     * nearest place lies on their common tangent or on the disc beyond whose tangent point it is.
+     */
+    private static double toHull(double along, double across, double apart, double first, double second) {
+        double slope = (first - second) / apart;
+        if (Math.abs(slope) >= 1) {
+            return Math.min(Math.hypot(along, across) - first, Math.hypot(along - apart, across) - second);
+        }
+        double level = Math.sqrt(1 - slope * slope);
+        double foot = along * level - across * slope;
+        if (foot <= 0) {
+            return Math.hypot(along, across) - first;
+        }
+        return foot >= apart * level
+                ? Math.hypot(along - apart, across) - second
+                : along * slope + across * level - first;
     }
 
     SliderCrank crank() {

@@ -75,13 +75,32 @@ class SlideTest {
             assertThat(new SlideChecks(found).all()).as(lines[0]).noneMatch(Finding::failed);
             SlideLayout first = null;
             for (LinearBearing bearing : found.spec().bearings()) {
-                for (int swing : new int[] {80, 90, 100, 110, 70, 60, 50, 40}) {
-                    SlideLayout tried = new SlideLayout(found.spec(), bearing, Math.toRadians(swing));
-                    boolean holds = new SlideChecks(tried).all().stream().noneMatch(Finding::failed);
-                    first = first == null && holds ? tried : first;
+                for (int straight : new int[] {5, 10, 15}) {
+                    for (int swing : new int[] {80, 90, 100, 110, 70, 60, 50, 40}) {
+                        SlideLayout tried =
+                                SlideLayout.of(found.spec(), bearing, Math.toRadians(swing), Math.toRadians(straight));
+                        boolean holds = new SlideChecks(tried).all().stream().noneMatch(Finding::failed);
+                        first = first == null && holds ? tried : first;
+                    }
                 }
             }
             assertThat(first).isEqualTo(found);
+        }
+    }
+
+    /** The link is no longer than it need be: half a millimetre less and the arm meets the bridge, or it leaves less straight. */
+    @Test
+    void theLinkIsTheShortestOfItsGrid() {
+        for (String stroke : List.of("10", "25", "60")) {
+            SlideLayout layout = Slides.planned(Slides.ACRYLIC, "stroke: " + stroke, SERVO, "mass: 0.01")
+                    .layout();
+            SlideLayout shorter = new SlideLayout(layout.spec(), layout.bearing(), layout.swing(), layout.link() - 0.5);
+            double slant = Math.abs(shorter.crank().slant(shorter.startAngle()));
+            assertThat(shorter.armToBridge() < layout.spec().beside().mm()
+                            || slant > Math.toRadians(5)
+                            || shorter.link()
+                                    < 2 * layout.boss() + layout.spec().beside().mm())
+                    .isTrue();
         }
     }
 
