@@ -42,14 +42,15 @@ final class OutlineFeatures {
             boolean both = t.outer() - t.inner() > same.length();
             String suffix = edge.levels().isEmpty() ? "" : " " + edge.levels();
             String outer = edge.hole() && both ? "roots " : "tips ";
-            List<String> tips = new ArrayList<>(List.of(outer + found.sizes().diameter(t.outer()) + suffix));
-            t.extent(bearings.origin())
-                    .ifPresent(e -> tips.add(t.lands().size() + " teeth, middles from " + Sizes.degrees(e.from())
-                            + " over " + Sizes.degrees(e.sweep())));
-            found.callout(tips, targets(t.lands()));
+            found.callout(List.of(outer + found.sizes().diameter(t.outer()) + suffix), targets(t.lands()));
             if (both) {
                 String inner = edge.hole() ? "tips " : "roots ";
-                found.callout(List.of(inner + found.sizes().diameter(t.inner()) + suffix), targets(t.bottoms()));
+                List<String> bottoms =
+                        new ArrayList<>(List.of(inner + found.sizes().diameter(t.inner()) + suffix));
+                t.extent(bearings.origin())
+                        .ifPresent(e -> bottoms.add(
+                                "middles from " + Sizes.degrees(e.from()) + " over " + Sizes.degrees(e.sweep())));
+                found.callout(bottoms, targets(t.bottoms()));
             }
             radii(edge, Optional.of(t));
         });
@@ -66,7 +67,7 @@ final class OutlineFeatures {
         TreeMap<Long, List<Arc>> others = new TreeMap<>();
         for (Arc arc : edge.arcs()) {
             boolean central = bearings.round() && arc.centre().distance(bearings.origin()) < same.length();
-            boolean stop = central && teeth.isPresent() && teeth.get().isBeside(arc, same);
+            boolean stop = central && teeth.isPresent() && teeth.get().isStop(arc, same);
             if (teeth.isPresent() && teeth.get().has(arc, bearings, same) && !stop) {
                 continue;
             }

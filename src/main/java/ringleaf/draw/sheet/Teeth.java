@@ -22,6 +22,8 @@ import ringleaf.geom.Tolerance;
 record Teeth(double outer, double inner, List<Arc> lands, List<Arc> bottoms) {
     private static final int LEAST = 6;
     private static final double WIDEST = Math.toRadians(40);
+    /** Arcs longer than so many times the usual one go on at the radius of the teeth and belong to none. */
+    private static final double LONGEST = 3;
 
     static Optional<Teeth> of(Edge edge, Bearings bearings, Tolerance same) {
         if (!bearings.round()) {
@@ -45,13 +47,14 @@ record Teeth(double outer, double inner, List<Arc> lands, List<Arc> bottoms) {
         }
         List<Arc> bottoms = many.get(0);
         List<Arc> lands = many.get(many.size() - 1);
-        return Optional.of(new Teeth(lands.get(0).radius(), bottoms.get(0).radius(), lands, bottoms));
+        return Optional.of(new Teeth(lands.get(0).radius(), bottoms.get(0).radius(), alike(lands), alike(bottoms)));
     }
 
     /**
-     * Where teeth stand that do not go all round.
+     * Where teeth stand that do not go all round: the middles of the arcs at the inner radius. Those at the outer one run
+     * on into a plain rim at either end.
      *
-     * @param from direction of the first tooth's middle, rad
+     * @param from direction of the first one's middle, rad
      * @param sweep counter-clockwise to the last one's, rad
      */
     record Extent(double from, double sweep) {}
@@ -59,8 +62,8 @@ record Teeth(double outer, double inner, List<Arc> lands, List<Arc> bottoms) {
     /** Where the teeth begin and end, if somewhere two stand further apart than twice the usual. */
     Optional<Extent> extent(Point centre) {
         List<Double> angles = new ArrayList<>();
-        for (Arc land : lands) {
-            angles.add(Angles.positive(land.pointAt(0.5).minus(centre).angle()));
+        for (Arc bottom : bottoms) {
+            angles.add(Angles.positive(bottom.pointAt(0.5).minus(centre).angle()));
         }
         angles.sort(Double::compare);
         int n = angles.size();
@@ -79,9 +82,19 @@ record Teeth(double outer, double inner, List<Arc> lands, List<Arc> bottoms) {
         return round ? Optional.empty() : Optional.of(new Extent(angles.get(first), Angles.TURN - widest));
     }
 
-    /** Whether an arc about the centre lies at another radius than tips and roots, as the floor of a notch does. */
-    boolean isBeside(Arc arc, Tolerance same) {
-        return Math.abs(arc.radius() - outer) > same.length() && Math.abs(arc.radius() - inner) > same.length();
+    /** Whether an arc about the centre is the floor of a notch: at a radius of its own, or long at the inner one. */
+    boolean isStop(Arc arc, Tolerance same) {
+        boolean outside = Math.abs(arc.radius() - outer) <= same.length();
+        boolean inside = Math.abs(arc.radius() - inner) <= same.length();
+        return !outside && (!inside || !bottoms.contains(arc));
+    }
+
+    /** Those of about one length: a notch for a stop may have the radius of the roots and is none. */
+    private static List<Arc> alike(List<Arc> arcs) {
+        double[] sweeps =
+                arcs.stream().mapToDouble(a -> Math.abs(a.sweep())).sorted().toArray();
+        double most = LONGEST * sweeps[sweeps.length / 2];
+        return arcs.stream().filter(a -> Math.abs(a.sweep()) <= most).toList();
     }
 
     /** Whether the arc is part of the teeth or goes on at their radius. */

@@ -18,6 +18,7 @@ import ringleaf.geom.Line;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Family;
 import ringleaf.part.Joint;
@@ -264,5 +265,29 @@ class FeaturesTest {
         Region ring = Region.of(outline, Contour.circle(Point.ORIGIN, 30));
         assertThat(callouts(features(part(Layer.of(ring, 0, 3)))))
                 .contains("R46 | from 40\u00B0 over 35\u00B0", "\u2300100 | from 75\u00B0 over 325\u00B0");
+    }
+
+    /** A sector of 12 of 40 spaces at R45, a plain rim at the tips' R50, and a notch of 50 degrees at the roots' radius. */
+    @Test
+    void sectorsOfTeethAreToldWithTheirAnglesAndNotchesAreNoSpaces() {
+        List<double[]> cuts = new ArrayList<>(List.of(new double[] {20, 50}));
+        for (int i = 0; i < 12; i++) {
+            cuts.add(new double[] {180 + 9 * i - 2, 4});
+        }
+        List<Segment> pieces = new ArrayList<>();
+        Point start = Point.polar(45, Math.toRadians(20));
+        for (int i = 0; i < cuts.size(); i++) {
+            boolean last = i + 1 == cuts.size();
+            double end = cuts.get(i)[0] + cuts.get(i)[1];
+            double next = last ? 380 : cuts.get(i + 1)[0];
+            Arc floor = Arc.of(Point.ORIGIN, 45, Math.toRadians(cuts.get(i)[0]), Math.toRadians(cuts.get(i)[1]));
+            floor = floor.withEnds(start, floor.end());
+            Arc rim = Arc.of(Point.ORIGIN, 50, Math.toRadians(end), Math.toRadians(next - end));
+            start = last ? pieces.get(0).start() : Point.polar(45, Math.toRadians(next));
+            pieces.addAll(List.of(floor, new Line(floor.end(), rim.start()), rim, new Line(rim.end(), start)));
+        }
+        Region ring = Region.of(new Contour(pieces), Contour.circle(Point.ORIGIN, 30));
+        assertThat(callouts(features(part(Layer.of(ring, 0, 3)))))
+                .contains("roots \u230090 | middles from 180\u00B0 over 99\u00B0", "R45 | from 20\u00B0 over 50\u00B0");
     }
 }
