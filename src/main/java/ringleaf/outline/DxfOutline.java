@@ -29,6 +29,9 @@ final class DxfOutline {
     /** Layers of its entities, in the order of their names. */
     private final Set<String> names = new TreeSet<>();
 
+    /** Layers that are frozen or switched off. */
+    private final Set<String> off = new TreeSet<>();
+
     private int at;
     private Optional<Double> unit = Optional.empty();
 
@@ -61,6 +64,9 @@ final class DxfOutline {
             DxfPair pair = pairs.get(at++);
             if (pair.is(9, "$INSUNITS") && at < pairs.size()) {
                 unit(pairs.get(at));
+            } else if (pair.is(0, "LAYER")) {
+                at--;
+                layer(next());
             } else if (pair.is(2, "ENTITIES") && at > 1 && pairs.get(at - 2).is(0, "SECTION")) {
                 entities = true;
                 entities();
@@ -76,6 +82,13 @@ final class DxfOutline {
                     "save it again");
         }
         return pieces;
+    }
+
+    /** A row of the table of layers: bit 1 of its flags freezes it, a colour below nought switches it off. */
+    private void layer(DxfEntity row) {
+        if (row.has(2) && ((row.whole(70) & 1) != 0 || row.whole(62) < 0)) {
+            off.add(row.text(2, ""));
+        }
     }
 
     private void unit(DxfPair pair) {
@@ -121,10 +134,16 @@ final class DxfOutline {
         return new DxfEntity(source, pairs.subList(from, at), problems);
     }
 
-    /** On a layer that is looked at, and in the drawing itself, not on its paper. */
+    /**
+     * On a layer that is looked at, in the drawing itself and not on its paper, and not hidden; a layer that is frozen or
+     * off counts where it is asked for by its name.
+     */
     private boolean isWanted(DxfEntity entity) {
-        names.add(entity.text(8, "0"));
-        return !entity.text(67, "0").equals("1") && (layers.isEmpty() || layers.contains(entity.text(8, "0")));
+        String layer = entity.text(8, "0");
+        names.add(layer);
+        boolean seen =
+                !entity.text(67, "0").equals("1") && !entity.text(60, "0").equals("1");
+        return seen && (layers.isEmpty() ? !off.contains(layer) : layers.contains(layer));
     }
 
     private void entity(DxfEntity entity) {

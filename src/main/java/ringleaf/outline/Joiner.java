@@ -25,6 +25,8 @@ import ringleaf.spec.text.Problems;
 final class Joiner {
     /** Ends nearer than this are one, mm: drawing programs round to 0.001 mm at worst (common practice, no source). */
     static final double NEAR = 0.005;
+    /** Centres and radii of arcs of one circle differ by no more, mm. */
+    private static final double ROUND = 1e-3;
     /** Pieces that come nearer than this touch, mm. */
     private static final double TOUCH = 1e-6;
 
@@ -51,7 +53,7 @@ final class Joiner {
         List<Piece> open = new ArrayList<>();
         for (Piece piece : pieces) {
             if (piece.closed()) {
-                joined.add(new Joined(new Contour(piece.segments()), piece.place()));
+                joined.add(new Joined(new Contour(round(piece.segments())), piece.place()));
             } else {
                 open.add(piece);
             }
@@ -64,6 +66,26 @@ final class Joiner {
             crossing(joined);
         }
         return joined;
+    }
+
+    /** A circle drawn as several arcs, as polylines of two bulges are, is one circle; else the pieces as they are. */
+    private static List<Segment> round(List<Segment> chain) {
+        double sweep = 0;
+        for (Segment piece : chain) {
+            if (!(piece instanceof Arc arc) || !(chain.get(0) instanceof Arc head)) {
+                return chain;
+            }
+            if (arc.centre().distance(head.centre()) > ROUND || Math.abs(arc.radius() - head.radius()) > ROUND) {
+                return chain;
+            }
+            sweep += arc.sweep();
+        }
+        Arc head = (Arc) chain.get(0);
+        // Ends were moved by no more than they were joined by.
+        boolean full = Math.abs(Math.abs(sweep) - 2 * Math.PI) < 4 * NEAR / head.radius();
+        return full && !head.isCircle()
+                ? Contour.circle(head.centre(), head.radius()).segments()
+                : chain;
     }
 
     private void doubled() {
@@ -143,7 +165,7 @@ final class Joiner {
                 append(chain, open.get(next).segments());
             }
             closed(chain);
-            joined.add(new Joined(new Contour(chain), open.get(i).place()));
+            joined.add(new Joined(new Contour(round(chain)), open.get(i).place()));
         }
     }
 

@@ -160,14 +160,18 @@ final class SvgOutline extends DefaultHandler {
     /** As an attribute, or as a property of its style, which goes over it (SVG 1.1, sections 6.4 and 11.5). */
     private static boolean isHidden(Attributes attributes) {
         String display = attributes.getValue("display");
+        String visibility = attributes.getValue("visibility");
         String style = attributes.getValue("style");
         for (String property : (style == null ? "" : style).split(";")) {
             String[] both = property.split(":", 2);
             if (both.length == 2 && both[0].trim().equals("display")) {
                 display = both[1].trim();
+            } else if (both.length == 2 && both[0].trim().equals("visibility")) {
+                visibility = both[1].trim();
             }
         }
-        return display != null && display.trim().equals("none");
+        boolean unseen = visibility != null && Set.of("hidden", "collapse").contains(visibility.trim());
+        return unseen || display != null && display.trim().equals("none");
     }
 
     @Override

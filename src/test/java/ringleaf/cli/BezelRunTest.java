@@ -151,4 +151,27 @@ class BezelRunTest {
         spec("housing: {outline: b.dxf}");
         assertThat(run("make", "light.yaml").err()).contains("b.dxf: is a binary file");
     }
+
+    /** Holes of two sizes that would both take the screw: the usual one does, the other is a hole for a wire. */
+    @Test
+    void holesStayAsTheyAreDrawnAndAreListedSo() throws IOException {
+        StringBuilder holes = new StringBuilder();
+        for (int[] at : new int[][] {{-60, -60}, {60, -60}, {-60, 60}, {60, 60}, {-64, 0}, {64, 0}}) {
+            holes.append("<circle cx='" + at[0] + "' cy='" + at[1] + "' r='1.1'/>");
+        }
+        Files.writeString(folder.resolve("wire.svg"), """
+                <svg xmlns="http://www.w3.org/2000/svg" width="140mm" height="140mm" viewBox="-70 -70 140 140">
+                  <path d="M-67,-67 H67 V67 H-67 Z"/>%s<circle cx="0" cy="63" r="1.6"/>
+                </svg>
+                """.formatted(holes));
+        spec("housing: {outline: wire.svg}");
+        Ran made = run("make", "light.yaml", "--details");
+        assertThat(made.exit()).as(made.err()).isZero();
+        assertThat(Files.readString(folder.resolve("out/light/design.json")))
+                .containsPattern("6 holes of 2.2 mm take screws M2[^;\"]*; as drawn and open stay 1 of 3.2 mm");
+        String svg = Files.readString(folder.resolve("out/light/parts/shutter-retainer.svg"));
+        assertThat(svg.split("r=\"1.1\"", -1)).hasSize(7);
+        assertThat(svg.split("r=\"1.6\"", -1)).hasSize(2);
+        assertThat(Files.readString(folder.resolve("out/light/parts.csv"))).contains("screw,6,");
+    }
 }

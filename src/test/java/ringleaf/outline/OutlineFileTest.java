@@ -454,4 +454,45 @@ class OutlineFileTest {
         assertThat(refusal(svg(two), reading("cuts")))
                 .contains("layers: bezel draws nothing on a layer or group cuts; did you mean cut?");
     }
+
+    private static String dxf(String layers, String... entities) {
+        return "0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nTABLES\n0\nTABLE\n2\nLAYER\n70\n3\n"
+                + layers + "0\nENDTAB\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n" + String.join("", entities)
+                + "0\nENDSEC\n0\nEOF\n";
+    }
+
+    private static String circle(String layer, double radius, String more) {
+        return "0\nCIRCLE\n8\n" + layer + "\n" + more + "10\n0\n20\n0\n40\n" + radius + "\n";
+    }
+
+    @Test
+    void frozenLayersAndHiddenEntitiesAreLeftOutUnlessAskedFor() {
+        String layers =
+                "0\nLAYER\n2\ncut\n70\n0\n62\n7\n0\nLAYER\n2\nold\n70\n1\n62\n7\n0\nLAYER\n2\noff\n70\n0\n62\n-7\n";
+        String text = dxf(
+                layers, circle("cut", 20, ""), circle("cut", 2, "60\n1\n"), circle("old", 5, ""), circle("off", 9, ""));
+        Region seen = read("d", text, PLAIN).get(0);
+        assertThat(seen.holes()).isEmpty();
+        assertThat(((Arc) seen.outer().segments().get(0)).radius()).isEqualTo(20);
+        assertThat(read("d", text, reading("cut", "old")).get(0).holes()).hasSize(1);
+        assertThat(read("s", svg("<circle r='9'/><circle r='3' visibility='hidden'/>"), PLAIN)
+                        .get(0)
+                        .holes())
+                .isEmpty();
+    }
+
+    @Test
+    void circlesOfTwoBulgesAreCircles() {
+        String hole = "0\nLWPOLYLINE\n8\ncut\n90\n2\n70\n1\n10\n4\n20\n3\n42\n1\n10\n6.4\n20\n3\n42\n1\n";
+        String halves = "0\nARC\n8\ncut\n10\n-5\n20\n0\n40\n1.1\n50\n0\n51\n180\n"
+                + "0\nARC\n8\ncut\n10\n-5\n20\n0\n40\n1.1\n50\n180\n51\n360\n";
+        Region region =
+                read("d", dxf("", circle("cut", 20, ""), hole, halves), PLAIN).get(0);
+        assertThat(region.holes()).hasSize(2).allMatch(Contour::isCircle);
+        assertThat(region.holes().stream()
+                        .mapToDouble(h -> ((Arc) h.segments().get(0)).radius())
+                        .sorted()
+                        .toArray())
+                .containsExactly(new double[] {1.1, 1.2}, within(1e-9));
+    }
 }

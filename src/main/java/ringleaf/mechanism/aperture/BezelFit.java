@@ -4,15 +4,19 @@ package ringleaf.mechanism.aperture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.TreeMap;
 import ringleaf.curve.Containment;
 import ringleaf.curve.Distances;
 import ringleaf.curve.Gap;
 import ringleaf.geom.Angles;
+import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
+import ringleaf.part.Figure;
 import ringleaf.part.Finding;
+import ringleaf.part.Saying;
 import ringleaf.part.Words;
 
 /**
@@ -123,7 +127,37 @@ final class BezelFit {
                 findings.add(hole);
             }
         }
+        findings.add(taken(design));
         return findings;
+    }
+
+    /** Which of the user's holes take screws, and which stay open as they are drawn. */
+    private static Finding taken(ApertureDesign design) {
+        Bezel.Own own = design.spec().bezel().housing().orElseThrow();
+        TreeMap<Double, Integer> sizes = new TreeMap<>();
+        int shaped = 0;
+        for (Contour hole : own.others()) {
+            if (hole.isCircle()) {
+                sizes.merge(Math.rint(2000 * ((Arc) hole.segments().get(0)).radius()) / 1000, 1, Integer::sum);
+            } else {
+                shaped++;
+            }
+        }
+        List<Saying> open = new ArrayList<>();
+        sizes.forEach((size, count) -> open.add(Saying.of("aperture.holes-of", count, Figure.mm(size, 3))));
+        if (shaped > 0) {
+            open.add(Saying.of("aperture.openings", shaped));
+        }
+        return Finding.of(CHECK)
+                .about("base-plate")
+                .plain(true)
+                .says(
+                        "aperture.holes-taken",
+                        own.screws().size(),
+                        Figure.mm(2 * own.screwHole(), 3),
+                        design.spec().screw().name(),
+                        open,
+                        !open.isEmpty());
     }
 
     private static List<Room> rooms(ApertureDesign design) {

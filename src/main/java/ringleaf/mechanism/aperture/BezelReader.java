@@ -27,6 +27,9 @@ final class BezelReader {
     /** Holes from the thread's diameter to this multiple of it take a screw (common practice, no source). */
     private static final double WIDEST_HOLE = 1.6;
 
+    /** Radii nearer than this are one size, mm: drawing programs round to 0.001 mm at worst (common practice, no source). */
+    private static final double SAME = 0.005;
+
     private final Request request;
     private final Screw screw;
     private final Problems problems;
@@ -106,25 +109,30 @@ final class BezelReader {
                     "x: and y: say where it is in" + " the drawing");
             return Optional.empty();
         }
-        List<Point> screws = new ArrayList<>();
+        List<Arc> fitting = new ArrayList<>();
         List<Contour> others = new ArrayList<>();
-        double radius = 0;
         for (Contour hole : region.holes()) {
             double diameter = hole.isCircle() ? 2 * ((Arc) hole.segments().get(0)).radius() : 0;
             if (Containment.of(hole, Point.ORIGIN, 0) == Containment.INSIDE) {
                 view(hole, asked);
             } else if (diameter >= screw.thread() && diameter <= WIDEST_HOLE * screw.thread()) {
-                screws.add(((Arc) hole.segments().get(0)).centre());
-                radius = Math.max(radius, diameter / 2);
+                fitting.add((Arc) hole.segments().get(0));
             } else {
                 others.add(hole);
             }
         }
+        List<Arc> alike = alike(fitting);
+        List<Point> screws = alike.stream().map(Arc::centre).toList();
+        double radius = alike.stream().mapToDouble(Arc::radius).max().orElse(0);
+        fitting.stream()
+                .filter(a -> !alike.contains(a))
+                .forEach(a -> others.add(Contour.circle(a.centre(), a.radius())));
         if (screws.size() < 2) {
             problems.at(
                     asked,
                     "the drawing has " + screws.size() + " holes of " + Words.mm(screw.thread()) + " to "
-                            + Words.mm(WIDEST_HOLE * screw.thread()) + " for screws " + screw.name() + ", and"
+                            + Words.mm(WIDEST_HOLE * screw.thread()) + " for screws " + screw.name()
+                            + (fitting.size() > screws.size() ? ", of one size, and" : ", and")
                             + " two are the"
                             + " least",
                     others.isEmpty()
@@ -132,6 +140,27 @@ final class BezelReader {
                             : "its round holes: " + sizes(others) + "; set screw: to" + " what fits them");
         }
         return Optional.of(new Bezel.Own(region.outer(), screws, radius, others));
+    }
+
+    /**
+     * Those of one size that takes the screws: of the sizes drawn more than once the nearest to the screw's own hole, so
+     * that a hole for a wire stays one. All others stay as they are drawn.
+     */
+    private List<Arc> alike(List<Arc> fitting) {
+        List<Arc> best = List.of();
+        for (Arc one : fitting) {
+            List<Arc> alike = fitting.stream()
+                    .filter(a -> Math.abs(a.radius() - one.radius()) < SAME)
+                    .toList();
+            boolean enough = Math.min(2, alike.size()) > Math.min(2, best.size());
+            boolean nearer = alike.size() > 1 && best.size() > 1 && off(one) < off(best.get(0)) - SAME;
+            best = enough || nearer ? alike : best;
+        }
+        return best;
+    }
+
+    private double off(Arc hole) {
+        return Math.abs(hole.radius() - screw.hole() / 2);
     }
 
     private static String sizes(List<Contour> holes) {
