@@ -28,6 +28,13 @@ record Affine(double a, double b, double c, double d, double e, double f) {
         return new Point(a * p.x() + c * p.y() + e, b * p.x() + d * p.y() + f);
     }
 
+    /** The most by which a length grows (the greater singular value). */
+    double stretch() {
+        double p = (a * a + b * b + c * c + d * d) / 2;
+        double q = a * d - b * c;
+        return Math.sqrt(p + Math.sqrt(Math.max(0, p * p - q * q)));
+    }
+
     double scale() {
         return Math.sqrt(Math.abs(a * d - b * c));
     }

@@ -97,6 +97,14 @@ final class DxfEntity {
         problems.at(at, reason, "save the drawing again");
     }
 
+    /** All numbers of a group that may come again. */
+    double[] numbers(int code) {
+        return pairs.subList(1, pairs.size()).stream()
+                .filter(pair -> pair.code() == code)
+                .mapToDouble(this::number)
+                .toArray();
+    }
+
     /** The corners of a light polyline: each begins with its x. */
     List<DxfVertex> vertices() {
         List<DxfVertex> vertices = new ArrayList<>();

@@ -2,7 +2,9 @@
 package ringleaf.outline;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -16,11 +18,16 @@ import ringleaf.spec.text.Shown;
 import ringleaf.spec.text.SpecSource;
 
 /**
- * Reads the lines, arcs, circles and polylines of a DXF text (group codes as in the format's public reference, from
+ * Reads the lines, arcs, circles, polylines, ellipses, splines and inserted blocks of a DXF text (group codes as in the format's public reference, from
  * memory; checked against files of a public library). Anything else on the layers that are looked at is refused, not
  * skipped: a bezel without one of its edges is worse than none.
  */
 final class DxfOutline {
+    /** Blocks within blocks. */
+    private static final int DEEPEST = 8;
+    /** No bezel has so many pieces; blocks within blocks multiply them. */
+    private static final int MOST = 2 * OutlineFile.MOST_VERTICES;
+
     private final SpecSource source;
     private final Set<String> layers;
     private final Problems problems;
@@ -32,15 +39,25 @@ final class DxfOutline {
     /** Layers that are frozen or switched off. */
     private final Set<String> off = new TreeSet<>();
 
+    /** Where blocks begin among the pairs, and their base points, by their names. */
+    private final Map<String, Integer> blocks = new HashMap<>();
+
+    private final Map<String, Point> base = new HashMap<>();
+    private String layer = "0";
+    private double scale = 1;
+    private int depth;
     private int at;
+    private final double assumed;
     private Optional<Double> unit = Optional.empty();
 
     /**
      * A reader.
      *
      * @param layers that are looked at; empty for all
+     * @param assumed millimetres in a unit where the file does not say so
      */
-    DxfOutline(SpecSource source, Set<String> layers, Problems problems) {
+    DxfOutline(SpecSource source, Set<String> layers, double assumed, Problems problems) {
+        this.assumed = assumed;
         this.source = source;
         this.layers = layers;
         this.problems = problems;
@@ -67,6 +84,9 @@ final class DxfOutline {
             } else if (pair.is(0, "LAYER")) {
                 at--;
                 layer(next());
+            } else if (pair.is(0, "BLOCK")) {
+                at--;
+                block(next());
             } else if (pair.is(2, "ENTITIES") && at > 1 && pairs.get(at - 2).is(0, "SECTION")) {
                 entities = true;
                 entities();
@@ -115,14 +135,26 @@ final class DxfOutline {
             if (start.is(0, "ENDSEC")) {
                 return;
             }
-            DxfEntity entity = next();
-            if (start.is(0, "POLYLINE")) {
-                polyline(entity);
-            } else if (isWanted(entity)) {
-                entity(entity);
-            }
+            one();
         }
         problems.of(source, "breaks off within its entities", "save it again");
+    }
+
+    private void one() {
+        DxfEntity entity = next();
+        if (entity.type().equals("POLYLINE")) {
+            polyline(entity);
+        } else if (isWanted(entity)) {
+            entity(entity);
+        }
+    }
+
+    /** A block's name, its base point and where its entities begin. */
+    private void block(DxfEntity head) {
+        if (head.has(2)) {
+            blocks.put(head.text(2, ""), at);
+            base.put(head.text(2, ""), head.has(10) ? head.point(10) : Point.ORIGIN);
+        }
     }
 
     /** The entity that begins here, up to the next one. */
@@ -139,7 +171,7 @@ final class DxfOutline {
      * off counts where it is asked for by its name.
      */
     private boolean isWanted(DxfEntity entity) {
-        String layer = entity.text(8, "0");
+        String layer = layerOf(entity);
         names.add(layer);
         boolean seen =
                 !entity.text(67, "0").equals("1") && !entity.text(60, "0").equals("1");
@@ -153,11 +185,14 @@ final class DxfOutline {
             case "CIRCLE" -> circle(entity);
             case "ARC" -> arc(entity);
             case "LWPOLYLINE" -> chain(entity, entity.vertices(), (entity.whole(70) & 1) != 0);
+            case "ELLIPSE" -> curve(entity, DxfCurves.ellipse(entity, within()));
+            case "SPLINE" -> curve(entity, DxfCurves.spline(entity, within()));
+            case "INSERT" -> insert(entity);
             default ->
                 problems.at(
                         entity.place(),
-                        "is a " + Shown.quoted(entity.type()) + "; lines, arcs, circles and polylines are read,"
-                                + " nothing else",
+                        "is a " + Shown.quoted(entity.type()) + "; lines, arcs, circles, polylines, ellipses, splines"
+                                + " and blocks are read, nothing else",
                         "turn it into those, or put it on another layer and name the ones to take under layers:");
         }
     }
@@ -171,6 +206,76 @@ final class DxfOutline {
             return;
         }
         pieces.add(new Piece(List.of(segment), false, entity.place()));
+    }
+
+    /** {@link Curves#WITHIN} in the drawing's units, within the blocks that are inserted. */
+    private double within() {
+        return Curves.WITHIN / (unit.orElse(assumed) * scale);
+    }
+
+    private void curve(DxfEntity entity, Optional<List<Segment>> arcs) {
+        if (!entity.isGood()) {
+            return;
+        }
+        if (arcs.isEmpty() || arcs.get().isEmpty()) {
+            problems.at(
+                    entity.place(),
+                    "is no curve that arcs can follow: it turns back, or lacks knots or control points",
+                    "draw it as lines and arcs");
+            return;
+        }
+        List<Segment> segments = arcs.get();
+        boolean whole =
+                segments.get(0).start().equals(segments.get(segments.size() - 1).end());
+        pieces.add(new Piece(segments, whole, entity.place()));
+    }
+
+    private void insert(DxfEntity entity) {
+        DxfInsert insert = DxfInsert.of(entity);
+        Integer start = blocks.get(insert.block());
+        if (!entity.isGood()) {
+            return;
+        }
+        if (start == null || depth == DEEPEST || insert.isArray()) {
+            problems.at(
+                    entity.place(),
+                    start == null
+                            ? "inserts " + Shown.quoted(insert.block()) + ", which the drawing does not hold"
+                            : depth == DEEPEST ? "inserts blocks within blocks too deep" : "inserts rows of a block",
+                    "explode it in the drawing program");
+            return;
+        }
+        Affine map = insert.map(base.get(insert.block()));
+        double outside = scale;
+        String around = layer;
+        int back = at;
+        int first = pieces.size();
+        scale *= Math.max(1e-9, map.stretch());
+        layer = layerOf(entity);
+        depth++;
+        at = start;
+        while (at < pairs.size() && !pairs.get(at).is(0, "ENDBLK") && pieces.size() < MOST) {
+            one();
+        }
+        depth--;
+        at = back;
+        scale = outside;
+        layer = around;
+        for (int i = first; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            boolean round = piece.segments().stream().anyMatch(s -> s instanceof Arc);
+            if (round && !map.keepsCircles()) {
+                problems.at(entity.place(), "stretches a block with arcs: they are none then", "explode it first");
+                return;
+            }
+            pieces.set(i, new Piece(map.apply(piece), piece.closed(), piece.place()));
+        }
+    }
+
+    /** That of the entity; within a block the layer 0 is that of what inserts it. */
+    private String layerOf(DxfEntity entity) {
+        String own = entity.text(8, "0");
+        return depth > 0 && own.equals("0") ? layer : own;
     }
 
     private void circle(DxfEntity entity) {

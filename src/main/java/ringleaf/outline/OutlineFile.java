@@ -49,18 +49,19 @@ public final class OutlineFile {
     public static List<Region> regions(SpecSource source, Reading reading, Asked asked, Problems problems) {
         int before = problems.count();
         Problems own = new Problems();
+        double assumed = reading.units().map(unit -> unit.unit().inner(1)).orElse(1.0);
         Set<String> layers = new HashSet<>(reading.layers());
         boolean down = source.text().stripLeading().startsWith("<");
         List<Piece> pieces;
         Optional<Double> declared;
         Set<String> known;
         if (down) {
-            SvgOutline svg = new SvgOutline(source, layers, own);
+            SvgOutline svg = new SvgOutline(source, layers, assumed, own);
             pieces = svg.read();
             declared = svg.unit();
             known = svg.groups();
         } else {
-            DxfOutline dxf = new DxfOutline(source, layers, own);
+            DxfOutline dxf = new DxfOutline(source, layers, assumed, own);
             pieces = dxf.read();
             declared = dxf.unit();
             known = dxf.layers();

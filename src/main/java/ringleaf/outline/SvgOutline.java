@@ -27,7 +27,7 @@ import ringleaf.spec.text.Shown;
 import ringleaf.spec.text.SpecSource;
 
 /**
- * Reads the paths, lines, circles, rectangles and polygons of an SVG text with all transforms applied; y is turned up.
+ * Reads the paths, lines, circles, ellipses, rectangles and polygons of an SVG text with all transforms applied; y is turned up.
  * A document type is passed over, and entities are read that stand in it and are no more than a few names; nothing is
  * fetched from elsewhere.
  */
@@ -67,6 +67,7 @@ final class SvgOutline extends DefaultHandler {
     private final Set<String> groups = new TreeSet<>();
 
     private int silent;
+    private final double assumed;
     private Optional<Double> unit = Optional.empty();
 
     /** Where an element stands: its transform, and whether it is within a group that is looked at. */
@@ -76,8 +77,10 @@ final class SvgOutline extends DefaultHandler {
      * A reader.
      *
      * @param layers ids of groups that are looked at; empty for all
+     * @param assumed millimetres in a user unit where the file does not say so
      */
-    SvgOutline(SpecSource source, Set<String> layers, Problems problems) {
+    SvgOutline(SpecSource source, Set<String> layers, double assumed, Problems problems) {
+        this.assumed = assumed;
         this.source = source;
         this.layers = layers;
         this.problems = problems;
@@ -183,9 +186,15 @@ final class SvgOutline extends DefaultHandler {
         }
     }
 
+    /** {@link Curves#WITHIN} in the units of an element. */
+    private double within(Affine map) {
+        double scale = unit.orElse(assumed) * map.stretch();
+        return scale > 0 && scale < 1e9 ? Curves.WITHIN / scale : Curves.WITHIN;
+    }
+
     private void shape(String name, Attributes attributes, Affine map) {
         Place place = place(name);
-        for (Piece piece : new SvgShapes(attributes, place, problems).of(name)) {
+        for (Piece piece : new SvgShapes(attributes, within(map), place, problems).of(name)) {
             for (Segment segment : piece.segments()) {
                 if (segment instanceof ringleaf.geom.Arc && !map.keepsCircles()) {
                     problems.at(

@@ -3,6 +3,8 @@ package ringleaf.outline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import ringleaf.geom.Angles;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
@@ -12,8 +14,8 @@ import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problems;
 
 /**
- * Reads the data of a path (SVG 1.1, section 8.3): lines and circular arcs. An own reader, because the XML library's
- * gives numbers in single precision. Béziers and ellipses are refused.
+ * Reads the data of a path (SVG 1.1, section 8.3): lines, arcs and Bézier curves, which become arcs. An own reader,
+ * because the XML library's gives numbers in single precision.
  */
 final class SvgPath {
     private final SvgNumbers numbers;
@@ -23,8 +25,19 @@ final class SvgPath {
     private List<Segment> chain = new ArrayList<>();
     private Point first = Point.ORIGIN;
     private Point last = Point.ORIGIN;
+    /** The last control point, which smooth curves go on from, and the command that it is of. */
+    private Point control = Point.ORIGIN;
 
-    SvgPath(String data, Place place, Problems problems) {
+    private char previous;
+    private final double within;
+
+    /**
+     * A reader.
+     *
+     * @param within how far arcs may lie from curves, in user units
+     */
+    SvgPath(String data, double within, Place place, Problems problems) {
+        this.within = within;
         this.numbers = new SvgNumbers(data);
         this.place = place;
         this.problems = problems;
@@ -47,6 +60,7 @@ final class SvgPath {
                 return pieces;
             }
             step(command);
+            previous = Character.toUpperCase(command);
         }
         end(false);
         return pieces;
@@ -66,15 +80,42 @@ final class SvgPath {
             case 'V' -> line(new Point(last.x(), base.y() + number()));
             case 'A' -> arc(base);
             case 'Z' -> close();
-            case 'C', 'S', 'Q', 'T' ->
-                problems.at(
-                        place,
-                        "holds a Bézier curve (" + command + ", character " + numbers.position() + "); lines and"
-                                + " circular arcs"
-                                + " are read, nothing else",
-                        "turn it into arcs, or put it into another group and name the ones to take under layers:");
+            case 'C' -> curve(point(base), point(base), base);
+            case 'S' -> curve(previous == 'C' || previous == 'S' ? smooth() : last, point(base), base);
+            case 'Q' -> curve(point(base), null, base);
+            case 'T' -> curve(previous == 'Q' || previous == 'T' ? smooth() : last, null, base);
             default -> problems.at(place, "there is no command " + command + " in a path");
         }
+    }
+
+    /** The last control point seen from the other side of where the path stands. */
+    private Point smooth() {
+        return last.times(2).minus(control);
+    }
+
+    /** With one or two control points; those of two are given first. */
+    private void curve(Point one, Point two, Point base) {
+        Point to = point(base);
+        control = two == null ? one : two;
+        add(Curves.bezier(two == null ? List.of(last, one, to) : List.of(last, one, two, to), within), to);
+    }
+
+    private void add(Optional<List<Segment>> arcs, Point to) {
+        if (arcs.isEmpty()) {
+            problems.at(
+                    place,
+                    "holds a curve that turns back on itself (before character " + numbers.position() + ")",
+                    "draw it as two, or as lines and arcs");
+            return;
+        }
+        for (int i = 0; i < arcs.get().size(); i++) {
+            Segment piece = arcs.get().get(i);
+            boolean end = i + 1 == arcs.get().size();
+            chain.add(piece.withEnds(i == 0 ? last : chain.get(chain.size() - 1).end(), end ? to : piece.end()));
+        }
+        last = arcs.get().isEmpty() && !chain.isEmpty()
+                ? chain.get(chain.size() - 1).end()
+                : to;
     }
 
     private double number() {
@@ -105,12 +146,12 @@ final class SvgPath {
     private void arc(Point base) {
         double rx = Math.abs(number());
         double ry = Math.abs(number());
-        number();
+        double turn = Math.toRadians(number());
         boolean large = checked(numbers.flag()) > 0;
         boolean positive = checked(numbers.flag()) > 0;
         Point to = point(base);
-        if (Math.abs(rx - ry) > 1e-6 * Math.max(rx, ry)) {
-            problems.at(place, "holds a piece of an ellipse", "circular arcs are read; turn it into those");
+        if (Math.abs(rx - ry) > 1e-6 * Math.max(rx, ry) && rx > 0 && ry > 0 && !to.equals(last)) {
+            elliptic(rx, ry, turn, large, positive, to);
             return;
         }
         double chord = last.distance(to);
@@ -127,6 +168,24 @@ final class SvgPath {
         Point centre = last.towards(to, 0.5).plus(across.times(large == positive ? -off : off));
         chain.add(new Arc(centre, radius, last.minus(centre).angle(), sweep, last, to));
         last = to;
+    }
+
+    /** On the unit circle, from which the ellipse is stretched and turned (SVG 1.1, appendix F.6.5 and F.6.6). */
+    private void elliptic(double rx, double ry, double turn, boolean large, boolean positive, Point to) {
+        Point x = Point.polar(1, turn);
+        Point half = last.minus(to).times(0.5);
+        Point p = new Point(half.dot(x) / rx, half.dot(x.left()) / ry);
+        double grown = Math.max(1, p.norm());
+        Point q = p.times(1 / grown);
+        double off = Math.sqrt(Math.max(0, 1 - q.dot(q))) * (large == positive ? -1 : 1);
+        Point middle = q.left().times(q.norm() > 0 ? -off / q.norm() : 0);
+        double from = q.minus(middle).angle();
+        double sweep = q.times(-1).minus(middle).angle() - from;
+        sweep = positive ? Angles.positive(sweep) : -Angles.positive(-sweep);
+        Point across = x.times(rx * grown);
+        Point up = x.left().times(ry * grown);
+        Point centre = last.towards(to, 0.5).plus(across.times(middle.x())).plus(up.times(middle.y()));
+        add(Curves.ellipse(centre, across, up, from, sweep, within), to);
     }
 
     private void close() {

@@ -20,7 +20,15 @@ final class SvgShapes {
     private final Place place;
     private final Problems problems;
 
-    SvgShapes(Attributes attributes, Place place, Problems problems) {
+    private final double within;
+
+    /**
+     * The shapes of an element.
+     *
+     * @param within how far arcs may lie from curves, in user units
+     */
+    SvgShapes(Attributes attributes, double within, Place place, Problems problems) {
+        this.within = within;
         this.attributes = attributes;
         this.place = place;
         this.problems = problems;
@@ -31,7 +39,7 @@ final class SvgShapes {
         int before = problems.count();
         List<Piece> pieces =
                 switch (name) {
-                    case "path" -> new SvgPath(text("d"), place, problems).read();
+                    case "path" -> new SvgPath(text("d"), within, place, problems).read();
                     case "circle" -> circle(number("r", 0), number("r", 0));
                     case "ellipse" -> circle(number("rx", 0), number("ry", 0));
                     case "rect" -> rectangle();
@@ -75,12 +83,24 @@ final class SvgShapes {
     }
 
     private List<Piece> circle(double rx, double ry) {
-        if (!(rx > 0) || Math.abs(rx - ry) > 1e-6 * rx) {
-            problems.at(place, rx > 0 ? "is an ellipse; circles are read" : "has no radius above 0");
+        if (!(rx > 0) || !(ry > 0)) {
+            problems.at(place, "has no radius above 0");
             return List.of();
         }
         Point centre = new Point(number("cx", 0), number("cy", 0));
+        if (Math.abs(rx - ry) > 1e-6 * rx) {
+            return ellipse(centre, rx, ry);
+        }
         return List.of(new Piece(Contour.circle(centre, rx).segments(), true, place));
+    }
+
+    private List<Piece> ellipse(Point centre, double rx, double ry) {
+        return Curves.wholeEllipse(centre, new Point(rx, 0), new Point(0, ry), within)
+                .map(arcs -> List.of(new Piece(arcs, true, place)))
+                .orElseGet(() -> {
+                    problems.at(place, "is so flat an ellipse that no arcs follow it");
+                    return List.of();
+                });
     }
 
     private List<Piece> rectangle() {

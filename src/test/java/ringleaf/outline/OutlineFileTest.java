@@ -270,9 +270,9 @@ class OutlineFileTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "SPLINE | is a SPLINE",
-                "INSERT | is a INSERT",
-                "ELLIPSE | is a ELLIPSE",
+                "REGION | is a REGION",
+                "LEADER | is a LEADER",
+                "3DFACE | is a 3DFACE",
                 "HATCH | is a HATCH",
             })
     void otherEntitiesAreRefusedAndNotSkipped(String type, String words) {
@@ -311,15 +311,14 @@ class OutlineFileTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "<path d='M0 0 C 1 1 2 2 3 3 Z'/> | <path>: holds a Bézier curve (C, character 7)",
-                "<path d='M0 0 A 3 4 0 0 1 5 5 Z'/> | holds a piece of an ellipse",
+                "<path d='M0 0 C 9 0 -5 0 4 0 L 4 4 Z'/> | <path>: holds a curve that turns back on itself",
                 "<path d='M0 0 L 4'/> | a number is wanted at character",
                 "<path d='M0 0 K 4 4'/> | there is no command K",
                 "<path d='0 0 L 4 4'/> | lack a command at character 1",
                 "<path d='M0 0 L 4 4 9 1'/> | is open at",
                 "<text>a</text> | <text>: is not read",
                 "<use href='#a'/> | <use>: is not read",
-                "<ellipse rx='3' ry='4'/> | is an ellipse",
+                "<ellipse rx='3' ry='0'/> | has no radius above 0",
                 "<circle r='0'/> | has no radius above 0",
                 "<circle r='3' transform='scale(1 2)'/> | stretched or slanted by a transform",
                 "<circle r='3' transform='skewX(20)'/> | stretched or slanted by a transform",
