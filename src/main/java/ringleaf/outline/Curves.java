@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.curve.ArcFit;
+import ringleaf.curve.Distances;
 import ringleaf.curve.SmoothCurve;
 import ringleaf.geom.Line;
 import ringleaf.geom.Point;
@@ -15,6 +16,8 @@ import ringleaf.geom.Tolerance;
 final class Curves {
     /** How far arcs may lie from the curve that was drawn, mm: as far as ends that are joined. */
     static final double WITHIN = 0.005;
+
+    private static final int LOOKS = 128;
 
     private Curves() {}
 
@@ -27,21 +30,24 @@ final class Curves {
     static Optional<List<Segment>> bezier(List<Point> controls, double within) {
         Point first = controls.get(0);
         Point last = controls.get(controls.size() - 1);
-        double off = 0;
-        double reach = 0;
-        Point along = last.equals(first) ? Point.ORIGIN : last.minus(first).unit();
+        Point far = first;
         for (Point control : controls) {
-            Point from = control.minus(first);
-            off = Math.max(off, Math.abs(along.cross(from)));
-            boolean between = from.dot(along) >= -within && from.dot(along) <= last.distance(first) + within;
-            off = between ? off : Double.POSITIVE_INFINITY;
-            reach = Math.max(reach, from.norm());
+            far = control.distance(first) > far.distance(first) ? control : far;
         }
-        if (reach <= within / 100) {
+        if (far.distance(first) <= within / 100) {
             return Optional.of(List.of());
         }
-        if (!last.equals(first) && off <= within / 100) {
-            return Optional.of(List.of(new Line(first, last)));
+        Point along = far.minus(first).unit();
+        boolean straight = true;
+        boolean between = true;
+        for (Point control : controls) {
+            Point from = control.minus(first);
+            straight &= Math.abs(along.cross(from)) <= within / 100;
+            between &= from.dot(along) >= -within / 100
+                    && from.dot(along) <= last.minus(first).dot(along) + within / 100;
+        }
+        if (straight) {
+            return between ? Optional.of(List.of(new Line(first, last))) : Optional.empty();
         }
         return fitted(new Bezier(controls), within);
     }
@@ -76,10 +82,27 @@ final class Curves {
     /** Arcs along a smooth curve; empty where it stops or turns back. */
     static Optional<List<Segment>> fitted(SmoothCurve curve, double within) {
         try {
-            return Optional.of(ArcFit.fit(curve, new Tolerance(within)).segments());
+            List<Segment> arcs = ArcFit.fit(curve, new Tolerance(within)).segments();
+            return follows(arcs, curve, within) ? Optional.of(arcs) : Optional.empty();
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }
+    }
+
+    /** Looked at by distances alone: a fit of tangent arcs can leave out a spike, and an outline must not lose one. */
+    private static boolean follows(List<Segment> arcs, SmoothCurve curve, double within) {
+        int places = Math.max(LOOKS, 8 * arcs.size());
+        for (int i = 0; i <= places; i++) {
+            Point p = curve.at(curve.from() + (curve.to() - curve.from()) * i / places);
+            double least = Double.POSITIVE_INFINITY;
+            for (Segment arc : arcs) {
+                least = Math.min(least, Distances.distance(arc, p));
+            }
+            if (!(least <= within)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private record Ellipse(Point centre, Point across, Point up, double start, double sweep) implements SmoothCurve {

@@ -311,7 +311,7 @@ class OutlineFileTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "<path d='M0 0 C 9 0 -5 0 4 0 L 4 4 Z'/> | <path>: holds a curve that turns back on itself",
+                "<path d='M0 0 C 20 0 -16 0 4 0 L 4 4 Z'/> | <path>: holds a curve that turns back on itself",
                 "<path d='M0 0 L 4'/> | a number is wanted at character",
                 "<path d='M0 0 K 4 4'/> | there is no command K",
                 "<path d='0 0 L 4 4'/> | lack a command at character 1",

@@ -131,8 +131,7 @@ public record Screw(
     /** The screw; null, after it was reported, when its values contradict one another. */
     static Screw of(Entry entry, Problems problems) {
         Values values = entry.values();
-        if (values.require(TAP_DRILL) >= values.require(THREAD)) {
-            problems.at(values.where(TAP_DRILL), "is not below the thread, so that no thread could be cut in it");
+        if (!new ScrewSizes(entry, problems).areSound()) {
             return null;
         }
         return new Screw(

@@ -50,6 +50,9 @@ public record Stock(
     /** Stress over stiffness and strain may differ by this share where both are given: rounded figures do. */
     private static final double SAME_STRAIN = 0.02;
 
+    private static final double LEAST_STRAIN = 1e-4;
+    private static final double MOST_STRAIN = 0.5;
+
     static final Field<String> MATERIAL =
             Field.text("material", 120).help("what it is").required();
     static final Field<Double> THICKNESS =
@@ -136,7 +139,26 @@ public record Stock(
                     "give one of the two");
             return null;
         }
+        if (yieldStrain < LEAST_STRAIN || yieldStrain > MOST_STRAIN) {
+            problems.at(
+                    values.where(values.isGiven(YIELD_STRESS) ? YIELD_STRESS : YIELD_STRAIN),
+                    "over the stiffness of " + Decimal.of(stiffness, 3) + " MPa is a strain of "
+                            + Decimal.of(100 * yieldStrain, 3) + " %, and "
+                            + (yieldStrain < LEAST_STRAIN
+                                    ? "nothing that is cut is so brittle"
+                                    : "a blade that stretches so far is no blade"),
+                    "one of the two has another unit; 0.01 % to 50 % are read");
+            return null;
+        }
         Optional<Double> thickness = values.get(THICKNESS);
+        if (thickness.isPresent() && values.require(FLATNESS) >= thickness.get()) {
+            problems.at(
+                    values.where(FLATNESS),
+                    Decimal.of(values.require(FLATNESS), 3) + " mm is as much as the sheet of "
+                            + Decimal.of(thickness.get(), 3) + " mm itself: no stack of it could be counted",
+                    "flatness and burr together, for each sheet of a pressed stack");
+            return null;
+        }
         boolean thick = thickness.isPresent() && thickness.get() > SHIM_LIMIT;
         return new Stock(
                 entry.name(),

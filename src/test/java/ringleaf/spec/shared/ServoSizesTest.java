@@ -70,4 +70,56 @@ class ServoSizesTest {
                 .get("co2-laser");
         assertThat(others.text()).contains("a web of nothing holds nothing").contains("a hole of nothing is none");
     }
+
+    /** Each beside the sizes of M3, of which this one alone is changed: holes 3.2, 3.4, 3.6, head 5.5, nut 5.5. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "clearance-fine: 2.9 | clearance-fine: 2.9 mm is not above the thread of 3 mm: the screw would not pass",
+                "clearance-medium: 3.1 | clearance-medium: 3.1 mm is below the clearance-fine",
+                "clearance-coarse: 3.3 | clearance-coarse: 3.3 mm is below the clearance-medium",
+                "head-diameter: 3.5 | the head would fall through its own hole",
+                "nut-across: 3.2 | the nut would fall through the hole",
+                "tap-drill: 1.2 | is below half of the thread",
+                "tap-drill: 3 | is not below the thread",
+                "spacer-bore: 2.5 | the screw would not pass",
+                "spacer-outside: 3 | the spacer would have no wall"
+            })
+    void aScrewThatContradictsItselfIsRefused(String size, String message) {
+        Problems problems = new Problems();
+        Catalogues own = with("screws.yaml", "screws: {M3: {" + size + "}}", problems);
+        assertThat(own.screws().get("M3")).isEmpty();
+        assertThat(problems.text()).contains(message).contains("mine/screws.yaml:1:");
+    }
+
+    @Test
+    void readyScrewsAndStockAgreeAndHalfASpacerIsNone() {
+        Problems problems = new Problems();
+        Catalogues ready = with("none", "", problems);
+        ready.screws().names().forEach(name -> assertThat(ready.screws().get(name))
+                .isPresent());
+        ready.stock().names().forEach(name -> assertThat(ready.stock().get(name))
+                .isPresent());
+        assertThat(problems.text()).isEmpty();
+        String half = "screws: {mine: {thread: 3, clearance-fine: 3.2, clearance-medium: 3.4, clearance-coarse: 3.6,"
+                + " tap-drill: 2.5, head-diameter: 5.5, head-height: 3, nut-across: 5.5, nut-height: 2.4, spacer-bore: 3.2}}";
+        assertThat(with("screws.yaml", half, problems).screws().get("mine")).isEmpty();
+        assertThat(problems.text()).contains("stands without spacer-outside").contains("stands without spacer-lengths");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "yield-stress: 1MPa | nothing that is cut is so brittle",
+                "stiffness: 110MPa | a blade that stretches so far is no blade",
+                "flatness: 0.2 | 0.2 mm is as much as the sheet of 0.15 mm itself"
+            })
+    void stockThatContradictsItselfIsRefused(String value, String message) {
+        Problems problems = new Problems();
+        Catalogues own = with("stock.yaml", "stock: {brass-0.15: {" + value + "}}", problems);
+        assertThat(own.stock().get("brass-0.15")).isEmpty();
+        assertThat(problems.text()).contains(message);
+    }
 }
