@@ -104,7 +104,7 @@ final class MakeCommand implements Command {
         boolean held = told.failed() && !anyway;
         List<SheetSet> sheets = held ? List.of() : run.sheets(surroundings, err);
         List<String> cautions = Cautions.of(all, run.document().catalogues());
-        Map<String, byte[]> files = drawn.all(all, held, sheets, wanted, cautions);
+        Map<String, byte[]> files = drawn.all(all, held, sheets, wanted, cautions, run.judgedClearances());
         folder.write(files, EarlierRun::files);
 
         told.briefly();

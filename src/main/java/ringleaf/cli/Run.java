@@ -65,6 +65,8 @@ final class Run {
     /** Where the designs stand; empty before they were made, and of trial pieces. */
     private Optional<Setup> setup = Optional.empty();
 
+    private List<Clearance> clearances = List.of();
+
     private Run(
             Kinds kinds, Asked asked, SpecDocument document, List<Kind.Planned> planned, Supplier<Variants> variants) {
         this.kinds = kinds;
@@ -99,7 +101,7 @@ final class Run {
                 planned.add(plan(kinds, mechanism, document.get(), problems));
             }
         }
-        document.ifPresent(d -> new SetupReader(kinds, d.mechanisms(), problems).check());
+        document.ifPresent(d -> new SetupReader(kinds, d, problems).check());
         problems.throwIfAny();
         return new Run(
                 kinds,
@@ -162,7 +164,7 @@ final class Run {
             all.add(holds(design) ? design : settled(i).orElse(design));
         }
         Problems problems = new Problems();
-        setup = new SetupReader(kinds, document.mechanisms(), problems).setup(all);
+        setup = new SetupReader(kinds, document, problems).setup(all);
         problems.throwIfAny();
         return all;
     }
@@ -295,6 +297,11 @@ final class Run {
         }
     }
 
+    /** What {@link #judge} found of that. */
+    List<Clearance> judgedClearances() {
+        return clearances;
+    }
+
     /** How near the mechanisms come to one another where they stand; none of one alone, and of trial pieces. */
     private List<Clearance> clearances() {
         Options options = Options.DEFAULT.withThorough(asked.thorough());
@@ -305,7 +312,7 @@ final class Run {
     /** Judges every design; where it takes long, a terminal is told how far it has come. */
     List<Judged> judge(List<Design> designs, List<Preparation> prepared, Surroundings surroundings, PrintStream err) {
         List<Judged> all = new ArrayList<>();
-        List<Clearance> clearances = clearances();
+        clearances = clearances();
         for (int i = 0; i < designs.size(); i++) {
             Design design = designs.get(i);
             List<Finding> findings = new ArrayList<>(design.findings());

@@ -15,6 +15,7 @@ import ringleaf.part.Design;
 import ringleaf.part.FitSize;
 import ringleaf.part.ShownUnit;
 import ringleaf.part.Stand;
+import ringleaf.report.ClearancesCsv;
 import ringleaf.report.DesignJson;
 import ringleaf.report.FileNames;
 import ringleaf.report.FileSet;
@@ -29,6 +30,7 @@ import ringleaf.report.page.MechanismPage;
 import ringleaf.report.page.ReportPage;
 import ringleaf.spec.SpecDocument;
 import ringleaf.spec.shared.Catalogues;
+import ringleaf.verify.Clearance;
 
 /**
  * All files of a run, made in memory. Drawings begin on threads of their own as soon as the designs are there, beside
@@ -146,9 +148,15 @@ final class RunFiles {
      * @param held whether part and sheet files are held back
      * @param sheets on which parts are laid out
      * @param cautions for the page, a line each
+     * @param clearances between the mechanisms
      */
     Map<String, byte[]> all(
-            List<Judged> all, boolean held, List<SheetSet> sheets, Wanted wanted, List<String> cautions) {
+            List<Judged> all,
+            boolean held,
+            List<SheetSet> sheets,
+            Wanted wanted,
+            List<String> cautions,
+            List<Clearance> clearances) {
         FileSet files = new FileSet();
         List<MechanismReport> reports = new ArrayList<>();
         List<Design> designs = new ArrayList<>();
@@ -165,6 +173,9 @@ final class RunFiles {
             designs.add(design);
         }
         files.add("parts.csv", PartsCsv.write(designs));
+        if (!clearances.isEmpty()) {
+            files.add("clearances.csv", ClearancesCsv.write(clearances, Told.unit(document)));
+        }
         if (!held && !sheets.isEmpty()) {
             SheetFiles.add(SheetPlans.of(document.title(), sheets, document.catalogues()), wanted.outlines(), files);
         }

@@ -7,13 +7,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import ringleaf.mechanism.BodyName;
+import ringleaf.part.Apart;
 import ringleaf.part.Design;
 import ringleaf.part.Setup;
 import ringleaf.part.Stand;
 import ringleaf.spec.MechanismSpec;
 import ringleaf.spec.PlaceFields;
 import ringleaf.spec.PlaceSpec;
+import ringleaf.spec.SetupFields;
+import ringleaf.spec.SpecDocument;
+import ringleaf.spec.field.Field;
+import ringleaf.spec.field.Values;
 import ringleaf.spec.text.Nearest;
+import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problems;
 import ringleaf.spec.text.Shown;
 
@@ -21,12 +27,14 @@ import ringleaf.spec.text.Shown;
 public final class SetupReader {
     private final Kinds kinds;
     private final List<MechanismSpec> mechanisms;
+    private final Values together;
     private final Problems problems;
 
     /** A reader of the mechanisms of one spec; what is wrong goes to the problems. */
-    public SetupReader(Kinds kinds, List<MechanismSpec> mechanisms, Problems problems) {
+    public SetupReader(Kinds kinds, SpecDocument document, Problems problems) {
         this.kinds = kinds;
-        this.mechanisms = List.copyOf(mechanisms);
+        this.mechanisms = document.mechanisms();
+        this.together = document.together();
         this.problems = problems;
     }
 
@@ -39,6 +47,112 @@ public final class SetupReader {
         if (problems.count() == found) {
             checkCircles();
         }
+        apart();
+        follows();
+    }
+
+    /** What is kept between which; names that nothing has become problems. */
+    private Apart apart() {
+        if (!together.isGiven(SetupFields.APART)) {
+            return Apart.SOME;
+        }
+        Values given = together.require(SetupFields.APART);
+        List<Apart.Pair> pairs = new ArrayList<>();
+        for (Values pair : given.given(SetupFields.PAIRS).orElse(List.of())) {
+            List<String> two = pair.get(SetupFields.BETWEEN).orElse(List.of());
+            Place where = pair.where(SetupFields.BETWEEN);
+            if (!pair.isComplete()) {
+                continue;
+            }
+            List<String> known = things();
+            for (String name : two) {
+                if (!known.contains(name)) {
+                    problems.at(
+                            where,
+                            "there is nothing called " + Shown.quoted(name) + " to keep apart",
+                            Nearest.hint(name, known));
+                }
+            }
+            if (two.size() != 2 || two.get(0).equals(two.get(1))) {
+                problems.at(
+                        where, "two different things are wanted", "e.g. [" + String.join(", ", mechanismNames()) + "]");
+            } else {
+                pairs.add(new Apart.Pair(two.get(0), two.get(1), pair.require(SetupFields.PAIR_LEAST)));
+            }
+        }
+        return new Apart(given.require(SetupFields.LEAST), pairs);
+    }
+
+    /** What each mechanism goes along with; drives that are not there, and leaders that are led, become problems. */
+    private List<Setup.Follow> follows() {
+        List<Setup.Follow> all = new ArrayList<>(Setup.alone(mechanisms.size()));
+        List<Values> given = together.given(SetupFields.FOLLOWS).orElse(List.of());
+        List<Integer> led = new ArrayList<>();
+        for (Values each : given) {
+            if (!each.isComplete()) {
+                continue;
+            }
+            int own = drive(each, SetupFields.DRIVE);
+            int leader = drive(each, SetupFields.OF);
+            if (own < 0 || leader < 0) {
+                continue;
+            }
+            if (own == leader || led.contains(own)) {
+                String reason = own == leader ? "goes along with itself" : "goes along with two at once";
+                problems.at(each.where(SetupFields.DRIVE), reason, "one leader, and another one");
+                continue;
+            }
+            led.add(own);
+            all.set(own, new Setup.Follow(leader, each.require(SetupFields.BY)));
+        }
+        for (Values each : given) {
+            int leader = each.isComplete() ? index(each.require(SetupFields.OF)) : -1;
+            if (leader >= 0 && led.contains(leader)) {
+                problems.at(
+                        each.where(SetupFields.OF),
+                        "goes along with another itself",
+                        "let both go along with that one, "
+                                + mechanisms.get(all.get(leader).leader()).name() + "." + SetupFields.TRAVEL);
+            }
+        }
+        return all;
+    }
+
+    private int drive(Values of, Field<String> field) {
+        String name = of.require(field);
+        int found = index(name);
+        if (found < 0) {
+            List<String> known = mechanismNames().stream()
+                    .map(n -> n + "." + SetupFields.TRAVEL)
+                    .toList();
+            problems.at(of.where(field), "there is no drive " + Shown.quoted(name), Nearest.hint(name, known));
+        }
+        return found;
+    }
+
+    /** Index of the mechanism whose drive is named; -1 for none. */
+    private int index(String drive) {
+        for (int i = 0; i < mechanisms.size(); i++) {
+            if (drive.equals(mechanisms.get(i).name() + "." + SetupFields.TRAVEL)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private List<String> mechanismNames() {
+        return mechanisms.stream().map(MechanismSpec::name).toList();
+    }
+
+    /** Everything that can be kept apart: mechanisms, and their bodies. */
+    private List<String> things() {
+        List<String> all = new ArrayList<>(mechanismNames());
+        for (int i = 0; i < mechanisms.size(); i++) {
+            for (String body : bodies(i)) {
+                all.add(mechanisms.get(i).name() + "." + body);
+            }
+        }
+        return all;
     }
 
     /** Every mechanism in its place, after {@link #check}; a body that a design lacks becomes a problem. */
@@ -65,7 +179,7 @@ public final class SetupReader {
         }
         return problems.count() > found
                 ? Optional.empty()
-                : Optional.of(new Setup(designs.stream().map(Design::assembly).toList(), stands));
+                : Optional.of(new Setup(designs.stream().map(Design::assembly).toList(), stands, apart(), follows()));
     }
 
     private void checkCarrier(MechanismSpec mechanism) {

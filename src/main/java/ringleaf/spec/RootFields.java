@@ -14,7 +14,8 @@ final class RootFields {
     static final String FABRICATION = "fabrication";
     static final String MECHANISMS = "mechanisms";
     /** Keys whose maps are read apart. */
-    static final List<String> MAPS = List.of(FABRICATION, MECHANISMS);
+    static final List<String> MAPS =
+            List.of(FABRICATION, MECHANISMS, SetupFields.APART.name(), SetupFields.FOLLOWS.name());
 
     static final Field<String> TITLE = Field.text("title", 80)
             .help("what the thing is called; names the output folder")
@@ -28,7 +29,8 @@ final class RootFields {
             .option("thou", "thousandths of an inch")
             .byDefault("mm");
     static final FieldSet SCALARS = FieldSet.of(TITLE, UNITS);
-    static final List<String> NAMES = List.of("title", "units", FABRICATION, MECHANISMS);
+    static final List<String> NAMES =
+            List.of("title", "units", FABRICATION, MECHANISMS, SetupFields.APART.name(), SetupFields.FOLLOWS.name());
 
     static final Field<String> PROCESS = Field.name("process", "processes.yaml")
             .help("how parts of the family are made")

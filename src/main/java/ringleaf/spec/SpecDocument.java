@@ -3,6 +3,7 @@ package ringleaf.spec;
 
 import java.util.List;
 import ringleaf.spec.field.LengthUnit;
+import ringleaf.spec.field.Values;
 import ringleaf.spec.shared.Catalogues;
 
 /**
@@ -13,6 +14,7 @@ import ringleaf.spec.shared.Catalogues;
  * @param units of bare lengths
  * @param fabrication how families of parts are made
  * @param mechanisms in the order of the text
+ * @param together what is said of all of them together, by {@link SetupFields}
  * @param catalogues those it was read with
  */
 public record SpecDocument(
@@ -21,6 +23,7 @@ public record SpecDocument(
         LengthUnit units,
         Fabrication fabrication,
         List<MechanismSpec> mechanisms,
+        Values together,
         Catalogues catalogues) {
     public SpecDocument {
         mechanisms = List.copyOf(mechanisms);

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ringleaf.spec.field.Field;
 import ringleaf.spec.field.LengthUnit;
 import ringleaf.spec.field.Reading;
 import ringleaf.spec.field.Values;
@@ -103,8 +104,26 @@ public final class SpecReader {
         if (!good || mechanisms.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                new SpecDocument(title, Slug.of(title).orElse(NAMELESS), units, fabrication, mechanisms, catalogues));
+        return Optional.of(new SpecDocument(
+                title,
+                Slug.of(title).orElse(NAMELESS),
+                units,
+                fabrication,
+                mechanisms,
+                together(root, place, new Reading(units, problems)),
+                catalogues));
+    }
+
+    /** What is said of all mechanisms together; problems tell of what is wrong. */
+    private static Values together(Node.Mapping root, Place place, Reading reading) {
+        Map<String, Node.Entry> own = new LinkedHashMap<>();
+        for (Field<?> field : SetupFields.ALL.fields()) {
+            Node.Entry entry = root.entries().get(field.name());
+            if (entry != null) {
+                own.put(field.name(), entry);
+            }
+        }
+        return SetupFields.ALL.bind(new Node.Mapping(root.place(), own), place, reading);
     }
 
     /** The root without keys that belong to a mechanism, which are reported: a spec without indentation is common. */

@@ -42,6 +42,9 @@ public final class SpecSchema {
         Map<String, Object> properties = map("title", title(), "units", RootFields.UNITS.schema(true));
         properties.put(RootFields.FABRICATION, fabrication());
         properties.put(RootFields.MECHANISMS, map("description", "the mechanisms to make, each under a name"));
+        for (Field<?> field : SetupFields.ALL.fields()) {
+            properties.put(field.name(), field.schema(false));
+        }
 
         Map<String, Object> root = map("$schema", "https://json-schema.org/draft/2020-12/schema");
         root.put("title", "ringleaf spec");

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -112,7 +113,7 @@ class PlaceRunTest {
     void everyKindListsItsBodiesInItsHelpAndItsDesignsHaveNoOthers() {
         for (var kind : Kinds.REGISTERED.all()) {
             List<String> names = kind.bodies().stream().map(BodyName::name).toList();
-            assertThat(names).startsWith(BodyName.FRAME).doesNotHaveDuplicates().hasSizeGreaterThan(1);
+            assertThat(names).startsWith(BodyName.FRAME).doesNotHaveDuplicates();
             String help = Ran.in(folder, "help", kind.name()).out();
             assertThat(help).contains("place.turn.x");
             for (String name : names) {
@@ -136,5 +137,62 @@ class PlaceRunTest {
                 assertThat(design.assembly().bodies().values()).allMatch(body -> body <= most);
             }
         }
+    }
+
+    private static final String BEHIND = HEAD + SHUTTER + STOP + "    place: {on: shutter.ring, at: {z: 40}}\n";
+
+    /** What is found between the two is some 30 mm; more than that cannot be asked. */
+    @Test
+    void moreRoomIsAskedForByApart() throws IOException {
+        Ran ran = run(BEHIND + "apart: {least: 1in}\n", "make", "--states", "5", "-o", "out");
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        List<String> rows = Files.readAllLines(folder.resolve("out/clearances.csv"));
+        assertThat(rows).hasSize(2);
+        String[] row = rows.get(1).split(",");
+        assertThat(row[2]).isEqualTo("25.4");
+        double found = Double.parseDouble(row[3]);
+        assertThat(found).isGreaterThan(25.4);
+        assertThat(Double.parseDouble(row[4])).isLessThanOrEqualTo(found);
+        assertThat(row[5]).isEqualTo("proved");
+        String more = "apart: {least: 1mm, pairs: [{between: [stop, shutter], least: " + (found + 0.1) + "mm}]}\n";
+        assertThat(run(BEHIND + more, "check").exit()).isEqualTo(1);
+        String other = "apart: {least: 1mm, pairs: [{between: [stop, shutter], least: " + (found - 0.1) + "mm}]}\n";
+        assertThat(run(BEHIND + other, "check").exit()).isZero();
+        assertThat(run(HEAD + SHUTTER, "make", "-o", "alone").exit()).isZero();
+        assertThat(folder.resolve("alone/clearances.csv")).doesNotExist();
+    }
+
+    /** The bars of two racks come out towards each other in one line: both out, they meet; with one of them in, they do not. */
+    @Test
+    void whatFollowsIsJudgedOnlyWhereItCanBe() throws IOException {
+        String rack = ": {kind: rack, stroke: 40, drive: {servo: standard-180}, eye: 3";
+        String both = HEAD + "  one" + rack + "}\n  other" + rack
+                + ", place: {at: {x: %dmm, y: -48mm}, turn: {z: 180deg}}}\n";
+        assertThat(run(String.format(Locale.ROOT, both, 220), "check").exit()).isZero();
+        String near = String.format(Locale.ROOT, both, 190);
+        assertThat(run(near, "check").exit()).isEqualTo(1);
+        String led = near + "follows: [{drive: other.travel, of: one.travel, by: 0.001}]\n";
+        assertThat(run(led, "check").exit()).isZero();
+        assertThat(run(led.replace("0.001", "1"), "check").exit()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "apart: {least: -1}|below the least of 0 mm",
+                "apart: {pairs: [{between: [stop, shuter], least: 1}]}|did you mean shutter?",
+                "apart: {pairs: [{between: [stop, stop], least: 1}]}|two different things",
+                "apart: {pairs: [{between: [stop, shutter.blade], least: 1}]}|nothing called",
+                "follows: [{drive: stop.travel, of: shutter.opening}]|there is no drive shutter.opening",
+                "follows: [{drive: stop.travel, of: stop.travel}]|goes along with itself",
+                "follows: [{drive: stop.travel}]|follows.of: is missing",
+                "follows: [{drive: stop.travel, of: shutter.travel, by: 2}]|above the most of 1",
+                "follows: [{drive: stop.travel, of: shutter.travel}, {drive: shutter.travel, of: stop.travel}]|itself"
+            })
+    void mistakesInBothAreToldInTheirPlaces(String line, String told) throws IOException {
+        Ran ran = run(BEHIND + line + "\n", "check");
+        assertThat(ran.exit()).as(ran.err()).isEqualTo(2);
+        assertThat(ran.err()).contains("two.yaml:").contains(told);
     }
 }

@@ -88,7 +88,7 @@ record Swept(String said, boolean broke, boolean failed, double seconds) {
         }
         List<SheetSet> sheets = run.sheets(new Surroundings(folder, false, false), nowhere);
         Map<String, byte[]> made = files.all(
-                all, false, sheets, wanted, Cautions.of(all, run.document().catalogues()));
+                all, false, sheets, wanted, Cautions.of(all, run.document().catalogues()), run.judgedClearances());
         String json = new String(made.get(RunFiles.DESIGN), StandardCharsets.UTF_8);
         if (json.contains("NaN") || json.contains("Infinity")) {
             int at = Math.max(json.indexOf("NaN"), json.indexOf("Infinity"));
