@@ -15,11 +15,19 @@ public interface Motion {
      */
     Placement pose(int body, int state);
 
-    /** Name of a state for people, e.g. {@code open}, {@code closed} or {@code state 37}. */
-    String label(int state);
+    /** Name of a state for people, e.g. {@code open}, {@code closed} or {@code state 37}; from start to end where not said. */
+    default String label(int state) {
+        int last = states() - 1;
+        if (state == 0) {
+            return "start";
+        }
+        return state == last ? "end" : "state " + state;
+    }
 
     /** States at which something is extreme, so that a sampling judge must look at them; in order, without doubles. */
-    List<Integer> notable();
+    default List<Integer> notable() {
+        return List.of();
+    }
 
     /**
      * Whether what turns goes on turning past the last state, again and again: then the states show a stretch of it, and
@@ -27,13 +35,5 @@ public interface Motion {
      */
     default boolean isEndless() {
         return false;
-    }
-
-    /** Names of the states of what goes from a start to an end and is neither open nor closed there. */
-    static String startToEnd(int state, int states) {
-        if (state == 0) {
-            return "start";
-        }
-        return state == states - 1 ? "end" : "state " + state;
     }
 }

@@ -52,11 +52,6 @@ class SpaceJudgeTest {
         public String label(int state) {
             return "state " + state;
         }
-
-        @Override
-        public List<Integer> notable() {
-            return List.of();
-        }
     }
 
     private static Region rectangle(double x0, double y0, double x1, double y1) {

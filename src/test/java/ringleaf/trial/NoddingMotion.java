@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.trial;
 
-import java.util.List;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.part.Motion;
@@ -15,15 +14,5 @@ record NoddingMotion(double swing, int states) implements Motion {
     @Override
     public Placement pose(int body, int state) {
         return body == 1 ? Placement.turnAbout(Point.ORIGIN, turn(state)) : Placement.IDENTITY;
-    }
-
-    @Override
-    public String label(int state) {
-        return Motion.startToEnd(state, states);
-    }
-
-    @Override
-    public List<Integer> notable() {
-        return List.of();
     }
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.belt;
 
-import java.util.List;
 import ringleaf.geom.Placement;
 import ringleaf.part.Motion;
 
@@ -45,15 +44,5 @@ record BeltMotion(BeltRun run, int wheels, double travel, int states, boolean is
             return Placement.turnAbout(run.path().wheels().get(body - 1).centre(), turn(body - 1, state));
         }
         return run.moved(body - firstTooth(), run(state));
-    }
-
-    @Override
-    public String label(int state) {
-        return Motion.startToEnd(state, states);
-    }
-
-    @Override
-    public List<Integer> notable() {
-        return List.of();
     }
 }

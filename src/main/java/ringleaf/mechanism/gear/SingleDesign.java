@@ -195,15 +195,5 @@ record SingleDesign(
         public boolean isEndless() {
             return true;
         }
-
-        @Override
-        public String label(int state) {
-            return Motion.startToEnd(state, states);
-        }
-
-        @Override
-        public List<Integer> notable() {
-            return List.of();
-        }
     }
 }

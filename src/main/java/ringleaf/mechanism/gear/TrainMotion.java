@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.gear;
 
-import java.util.List;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.part.Motion;
@@ -41,16 +40,6 @@ final class TrainMotion implements Motion {
     @Override
     public boolean isEndless() {
         return design.spec().turnsOn();
-    }
-
-    @Override
-    public String label(int state) {
-        return Motion.startToEnd(state, states);
-    }
-
-    @Override
-    public List<Integer> notable() {
-        return List.of();
     }
 
     /** The state at which the first mesh is nearest to a share of a pitch past its start; the earliest of equals. */

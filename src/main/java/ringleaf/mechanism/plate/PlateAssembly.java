@@ -129,16 +129,6 @@ final class PlateAssembly {
         public Placement pose(int body, int state) {
             return Placement.IDENTITY;
         }
-
-        @Override
-        public String label(int state) {
-            return Motion.startToEnd(state, states);
-        }
-
-        @Override
-        public List<Integer> notable() {
-            return List.of();
-        }
     }
 
     private List<Requirement> requirements() {

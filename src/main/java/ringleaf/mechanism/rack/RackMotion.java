@@ -32,16 +32,6 @@ record RackMotion(RackLayout layout, int states) implements Motion {
         };
     }
 
-    @Override
-    public String label(int state) {
-        return Motion.startToEnd(state, states);
-    }
-
-    @Override
-    public List<Integer> notable() {
-        return List.of();
-    }
-
     MotionTable table() {
         List<double[]> rows = new ArrayList<>();
         for (int i = 0; i < states; i++) {

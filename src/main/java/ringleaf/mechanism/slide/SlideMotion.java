@@ -37,16 +37,6 @@ record SlideMotion(SlideLayout layout, int states) implements Motion {
         return Placement.turnAbout(first, turn).then(Placement.shift(now.x() - first.x(), now.y() - first.y()));
     }
 
-    @Override
-    public String label(int state) {
-        return Motion.startToEnd(state, states);
-    }
-
-    @Override
-    public List<Integer> notable() {
-        return List.of();
-    }
-
     MotionTable table() {
         List<double[]> rows = new ArrayList<>();
         for (int i = 0; i < states; i++) {

@@ -8,7 +8,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,23 +15,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import ringleaf.OneMechanism;
 import ringleaf.curve.Circle;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
-import ringleaf.kinds.Kinds;
-import ringleaf.mechanism.Request;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
 import ringleaf.part.Part;
-import ringleaf.spec.MechanismSpec;
-import ringleaf.spec.SpecDocument;
-import ringleaf.spec.SpecReader;
-import ringleaf.spec.shared.Catalogues;
-import ringleaf.spec.shared.SharedFiles;
 import ringleaf.spec.text.Problems;
 import ringleaf.spec.text.SpecRefused;
-import ringleaf.spec.text.SpecSource;
 import ringleaf.verify.Judge;
 import ringleaf.verify.Options;
 
@@ -40,26 +32,17 @@ class PlateTest {
     private static final GeometryFactory JTS = new GeometryFactory();
 
     private static PlannedPlate planned(String head, String... seats) {
-        StringBuilder text =
-                new StringBuilder("title: Test\nfabrication:\n  plate: {process: co2-laser, stock: acrylic-3}\n"
-                        + "mechanisms:\n  p:\n    kind: plate\n");
-        head.lines()
-                .filter(l -> !l.isBlank())
-                .forEach(l -> text.append("    ").append(l).append('\n'));
-        text.append("    seats:\n");
+        List<String> lines =
+                new ArrayList<>(head.lines().filter(l -> !l.isBlank()).toList());
+        lines.add("seats:");
         for (String seat : seats) {
-            text.append("      - {").append(seat).append("}\n");
+            lines.add("  - {" + seat + "}");
         }
-        Problems problems = new Problems();
-        Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        Optional<SpecDocument> document = new SpecReader(Kinds.REGISTERED.fields(), catalogues, problems)
-                .read(SpecSource.of("test.yaml", text.toString()), List.of());
-        problems.throwIfAny();
-        MechanismSpec one = document.orElseThrow().mechanisms().get(0);
-        var planned = new SeatPlate()
-                .read(new Request(one.name(), one.values(), document.get().fabrication(), catalogues, problems));
-        problems.throwIfAny();
-        return (PlannedPlate) planned;
+        return (PlannedPlate) OneMechanism.planned(
+                new Problems(),
+                "fabrication:\n  plate: {process: co2-laser, stock: acrylic-3}\n",
+                SeatPlate.NAME,
+                lines.toArray(String[]::new));
     }
 
     private static List<String> failed(PlannedPlate planned) {

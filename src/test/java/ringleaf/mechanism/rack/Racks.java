@@ -2,20 +2,12 @@
 package ringleaf.mechanism.rack;
 
 import java.util.List;
-import java.util.Optional;
-import ringleaf.kinds.Kinds;
+import ringleaf.OneMechanism;
 import ringleaf.mechanism.Kind;
-import ringleaf.mechanism.Request;
 import ringleaf.part.Design;
 import ringleaf.part.Dimension;
 import ringleaf.part.Finding;
-import ringleaf.spec.MechanismSpec;
-import ringleaf.spec.SpecDocument;
-import ringleaf.spec.SpecReader;
-import ringleaf.spec.shared.Catalogues;
-import ringleaf.spec.shared.SharedFiles;
 import ringleaf.spec.text.Problems;
-import ringleaf.spec.text.SpecSource;
 import ringleaf.verify.Judge;
 import ringleaf.verify.Options;
 
@@ -25,19 +17,7 @@ final class Racks {
 
     /** One mechanism of the kind whose fields are given, one a line; what is refused goes to the problems. */
     static Kind.Planned planned(Problems problems, String fabrication, String... lines) {
-        StringBuilder text = new StringBuilder("title: Test\n" + fabrication + "mechanisms:\n  r:\n    kind: rack\n");
-        for (String line : lines) {
-            text.append("    ").append(line).append('\n');
-        }
-        Catalogues catalogues = new Catalogues(SharedFiles.NONE, problems);
-        Optional<SpecDocument> document = new SpecReader(Kinds.REGISTERED.fields(), catalogues, problems)
-                .read(SpecSource.of("test.yaml", text.toString()), List.of());
-        problems.throwIfAny();
-        MechanismSpec one = document.orElseThrow().mechanisms().get(0);
-        Kind.Planned planned = new RackAndPinion()
-                .read(new Request(one.name(), one.values(), document.get().fabrication(), catalogues, problems));
-        problems.throwIfAny();
-        return planned;
+        return OneMechanism.planned(problems, fabrication, RackAndPinion.NAME, lines);
     }
 
     static Design design(String... lines) {
