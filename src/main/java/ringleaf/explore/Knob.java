@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import ringleaf.spec.field.LengthUnit;
 import ringleaf.spec.field.Numeric;
+import ringleaf.spec.field.Quantity;
 
 /**
  * One thing that could be changed in a spec.
@@ -84,8 +85,15 @@ record Knob(
         return value >= least() - 1e-12 && value <= most() + 1e-12;
     }
 
-    /** By how much it changes, as a share. */
+    /**
+     * By how much it changes, as a share. A direction changes by what it is turned either way round, whatever it is; half
+     * a turn, which leaves every size as it is, counts like an eighth of a size (assumed).
+     */
     double share(double value) {
+        if (numeric.quantity() == Quantity.ANGLE && sold.length > 0) {
+            double turn = shown(2 * Math.PI);
+            return Math.abs(Math.IEEEremainder(value - now, turn)) / (4 * turn);
+        }
         return Math.abs(value - now) / scale();
     }
 

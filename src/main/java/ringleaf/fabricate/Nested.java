@@ -18,6 +18,12 @@ public record Nested(List<List<Laid>> sheets, double usedHeight) {
         sheets = List.copyOf(sheets);
     }
 
+    /** Whether it takes fewer sheets, or less of the last one. */
+    boolean isLess(Nested other) {
+        int more = sheets.size() - other.sheets.size();
+        return more < 0 || more == 0 && usedHeight < other.usedHeight - 1e-9;
+    }
+
     /** Net area of all pieces, mm². */
     public double area() {
         double area = 0;

@@ -7,7 +7,7 @@ import ringleaf.spec.Cutting;
 
 /**
  * Lays pieces on sheets, each as low as it will go, also into the holes of others. Several orders are tried, and
- * the best result counts, so more tries never give a worse one, and the same input always gives the same result.
+ * the best result counts, that of upright boxes in rows among them, so more tries never give a worse one, and the same input always gives the same result.
  *
  * <p>Outlines are compared on a grid of cells, which is on the safe side: pieces keep at least the gap and stay inside
  * the margin exactly, and lie a cell further apart at most than they would have to.
@@ -56,8 +56,12 @@ public final class Nesting {
                 all.add(shape);
             }
         }
-        return all.isEmpty()
-                ? new Nested(List.of(), 0)
-                : LayingSearch.of(all, size, cell, watch).nested();
+        if (all.isEmpty()) {
+            return new Nested(List.of(), 0);
+        }
+        Nested searched = LayingSearch.of(all, size, cell, watch).nested();
+        return BoxPacking.of(shapes.stream().map(shape -> shape.piece).toList(), size)
+                .filter(boxes -> boxes.isLess(searched))
+                .orElse(searched);
     }
 }

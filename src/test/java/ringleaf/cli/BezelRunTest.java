@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -173,5 +175,22 @@ class BezelRunTest {
         assertThat(svg.split("r=\"1.1\"", -1)).hasSize(7);
         assertThat(svg.split("r=\"1.6\"", -1)).hasSize(2);
         assertThat(Files.readString(folder.resolve("out/light/parts.csv"))).contains("screw,6,");
+    }
+
+    /** A pinion that stands beyond an edge of the bezel has room in a corner of it: nothing else need change. */
+    @Test
+    void anotherPlaceForTheDriveIsAmongTheRemedies() throws IOException {
+        String preset = Files.readString(Path.of("presets/harbour-light.yaml"));
+        String own = preset.replaceFirst(
+                " {4}outer-diameter:.*",
+                "    housing: {outline: bezel-mm.dxf, layers: cut}\n    clearances: {ring-axial: 0.3}");
+        assertThat(own).isNotEqualTo(preset);
+        Files.writeString(folder.resolve("light.yaml"), own);
+        String told = run("check", "light.yaml").err();
+        Matcher at = Pattern.compile("drive\\.at: (-?[0-9]+)").matcher(told);
+        assertThat(at.find()).as(told).isTrue();
+        assertThat(run("check", "light.yaml", "--set", "shutter.drive.at=" + at.group(1))
+                        .exit())
+                .isZero();
     }
 }

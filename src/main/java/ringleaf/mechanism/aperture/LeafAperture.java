@@ -22,6 +22,9 @@ import ringleaf.spec.field.FieldSet;
 public final class LeafAperture implements Kind {
     public static final String NAME = "leaf-aperture";
     /** Thicknesses in which shim and film are sold, mm; common practice, no source. */
+    /** Every 15 degrees, as drives are set. */
+    private static final int DIRECTIONS = 24;
+
     private static final double[] THICKNESSES = {0.03, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.8, 1};
 
     @Override
@@ -77,7 +80,19 @@ public final class LeafAperture implements Kind {
 
     @Override
     public double[] sold(String field) {
-        return field.equals(ApertureFields.BLADE_THICKNESS.name()) ? THICKNESSES.clone() : Kind.super.sold(field);
+        boolean turns = field.equals(ApertureFields.AT.name()) || field.equals(ApertureFields.OUTLINE_TURN.name());
+        return turns
+                ? directions()
+                : field.equals(ApertureFields.BLADE_THICKNESS.name()) ? THICKNESSES.clone() : Kind.super.sold(field);
+    }
+
+    /** Directions that are tried one by one: a small share more of an angle leads nowhere, the next corner does; rad. */
+    private static double[] directions() {
+        double[] all = new double[3 * DIRECTIONS / 2 + 1];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = Math.toRadians(360.0 * i / DIRECTIONS - 180);
+        }
+        return all;
     }
 
     @Override
