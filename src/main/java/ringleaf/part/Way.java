@@ -10,6 +10,8 @@ public sealed interface Way {
     Way DOWN = new Straight(true);
     /** Straight up from below. */
     Way UP = new Straight(false);
+    /** Along the plane, to or by what stands across it. */
+    Way ACROSS = new Across();
     /** Under what lies over it already, its tips lifted. */
     Way UNDER = new Threaded();
 
@@ -28,4 +30,10 @@ public sealed interface Way {
             over = List.copyOf(over);
         }
     }
+
+    /**
+     * Along the mechanism's plane, to or by what stands across it: a rod through its plates, a tab in its slot. Whether
+     * the way is free is not seen along the axis, and is not judged there.
+     */
+    record Across() implements Way {}
 }

@@ -122,6 +122,9 @@ final class BuildCheck extends Check {
             String name = name(placing.members().get(0));
             return Obstacle.plain(List.of(name), Saying.of("verify.there-already", name));
         }
+        if (placing.way() instanceof Way.Across) {
+            return null;
+        }
         Set<Integer> passed = new HashSet<>();
         for (int member : moving) {
             if (rule != null && rule.isLeaf(member)) {

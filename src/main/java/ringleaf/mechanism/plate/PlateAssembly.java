@@ -235,28 +235,58 @@ final class PlateAssembly {
 
     private List<BuildStep> steps() {
         List<BuildStep> steps = new ArrayList<>();
-        int first = spec.plates() - 1;
-        steps.add(BuildStep.of(
-                "Deburr every plate; lay the " + members.get(first).part().name() + " down, its front up.",
-                List.of(Placing.of(first, Placing.NOTHING, Way.DOWN))));
+        steps.add(BuildStep.of("Deburr every plate."));
         for (boolean rear : new boolean[] {true, false}) {
-            if (rear && spec.plates() == 1) {
-                continue;
-            }
-            for (Seat seat : spec.seats()) {
-                if (seat.isOn(rear) && seat.form().goods().isPresent()) {
-                    steps.add(BuildStep.of(words(seat, rear)));
-                }
+            if (!rear || spec.plates() == 2) {
+                equip(rear, steps);
             }
         }
         if (spec.plates() == 2) {
+            List<Placing> joined = new ArrayList<>();
+            for (Map.Entry<Integer, Integer> thing : things.entrySet()) {
+                Seat seat = spec.seats().get(thing.getKey());
+                if (seat.onFront() && seat.onRear() && seat.form() instanceof SeatForm.OfPost) {
+                    joined.add(Placing.of(thing.getValue(), 1, Way.DOWN));
+                }
+            }
+            joined.add(Placing.of(0, 1, Way.DOWN));
             steps.add(BuildStep.of(
                     "Put the spacers of " + Words.mm(spec.gap())
                             + " on their screws and the front plate on them, lead the" + " wires through, and tighten.",
-                    List.of(Placing.of(0, 1, Way.DOWN))));
+                    joined));
         }
         steps.add(BuildStep.of("See that nothing is pinched, above all no wire, before anything is switched on."));
         return steps;
+    }
+
+    /** A plate is laid down and all that it has is set into it or screwed to it. */
+    private void equip(boolean rear, List<BuildStep> steps) {
+        int plate = rear ? 1 : 0;
+        steps.add(BuildStep.of(
+                "Lay the " + members.get(plate).part().name() + " down.",
+                List.of(Placing.of(plate, Placing.NOTHING, Way.DOWN))));
+        for (int i = 0; i < spec.seats().size(); i++) {
+            Seat seat = spec.seats().get(i);
+            if (!seat.isOn(rear) || !things.containsKey(i)) {
+                continue;
+            }
+            boolean both = seat.onFront() && seat.onRear();
+            if (both && seat.form() instanceof SeatForm.OfPost) {
+                continue;
+            }
+            int thing = things.get(i) + (rear && both ? 1 : 0);
+            Way way = seat.ahead() ? Way.DOWN : Way.UP;
+            double press = seat.form()
+                    .fitted()
+                    .map(f -> Math.max(0, f.nominal() - f.bore()))
+                    .orElse(0.0);
+            List<Placing> placings = new ArrayList<>();
+            if (posts.containsKey(i)) {
+                placings.add(Placing.of(posts.get(i), plate, way));
+            }
+            placings.add(new Placing(List.of(thing), plate, way, press));
+            steps.add(BuildStep.of(words(seat, rear), placings));
+        }
     }
 
     private String words(Seat seat, boolean rear) {
@@ -266,7 +296,8 @@ final class PlateAssembly {
                 .fastened()
                 .map(f -> ", with " + f.at().size() + " screws " + f.screw().name())
                 .orElse("");
-        return "Set " + seat.name() + " (" + seat.form().goods().orElse("") + ")" + side + plate + how + ".";
+        String goods = seat.form().goods().map(words -> " (" + words + ")").orElse("");
+        return "Set " + seat.name() + goods + side + plate + how + ".";
     }
 
     private List<Callout> callouts() {

@@ -96,17 +96,24 @@ final class SlideAssembly {
         String mm = Words.mm(layout.carriage());
         List<BuildStep> steps = new ArrayList<>();
         steps.add(BuildStep.of("Deburr every part; chamfer the ends of both rods and wipe them clean."));
+        List<Integer> carriage = members.of(SlideRole.CARRIAGE);
+        List<Integer> ends = members.of(SlideRole.END);
+        List<Integer> rods = members.of(SlideRole.ROD);
         steps.add(BuildStep.of(
                 "Put the tabs of the bridge into both carriage plates, its tongue downwards, and glue them square to it;"
                         + " over both plates it measures " + mm + ".",
-                List.of(Placing.of(bridge, Placing.NOTHING, Way.DOWN))));
-        steps.add(BuildStep.of("Push the four linear bearings into the carriage plates, flush with their outer faces,"
-                + " and slide both rods through before any glue sets: the rods line the bearings up."));
+                List.of(Placing.of(bridge, Placing.NOTHING, Way.DOWN), Placing.of(carriage, bridge, Way.ACROSS))));
         steps.add(BuildStep.of(
-                "Glue the side plate's tabs into the rear plate, put the carriage on its rods between both end plates,"
+                "Push the four linear bearings into the carriage plates, flush with their outer faces, and slide both rods"
+                        + " through before any glue sets: the rods line the bearings up.",
+                List.of(
+                        Placing.of(members.of(SlideRole.BEARING), carriage.get(0), Way.ACROSS),
+                        Placing.of(rods, carriage.get(0), Way.ACROSS))));
+        steps.add(BuildStep.of(
+                "Glue the side plate's tabs into the rear end plate, put the carriage on its rods between both end plates,"
                         + " and seat the rods; the carriage must run by its own weight when the slide is tilted. Then glue"
                         + " side plate, rods and end plates, and wait.",
-                List.of(Placing.of(side, bridge, Way.UP))));
+                List.of(Placing.of(ends, rods.get(0), Way.ACROSS), Placing.of(side, ends.get(0), Way.ACROSS))));
         steps.add(BuildStep.of("Screw the servo (" + spec.servo().name()
                 + ") by its ears to the back of the side plate, its output through the window, and drive it to the end of"
                 + " its travel from which it turns clockwise, seen onto its horn."));

@@ -155,6 +155,9 @@ final class PageSteps {
         if (way instanceof Way.Threaded) {
             return "Under those laid first, their tips lifted";
         }
+        if (way instanceof Way.Across) {
+            return "Along the plane";
+        }
         return way instanceof Way.Aside
                 ? "Down beside its place and sideways into it"
                 : "With slack, round what is there";
