@@ -15,8 +15,8 @@ import ringleaf.draw.sheet.SheetUnit;
 import ringleaf.fabricate.Fits;
 import ringleaf.fabricate.Preparation;
 import ringleaf.part.Design;
+import ringleaf.part.FitRow;
 import ringleaf.part.FitSize;
-import ringleaf.part.Joint;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
 import ringleaf.report.FileNames;
@@ -118,13 +118,13 @@ final class PagePlans {
     }
 
     private static SheetItem.FitLine fit(FitSize size, SheetUnit unit) {
-        Joint joint = size.joint();
+        FitRow joint = size.joint();
         FitName fit = FitName.of(joint.fit());
         double nominal = joint.nominal();
         String words = fit.label();
         if (fit == FitName.THREAD_CLEARANCE) {
             words = "for M" + Words.number(nominal, 2);
-        } else if (joint.shape() != Joint.Shape.SHAFT) {
+        } else if (joint.shape() != FitRow.Shape.SHAFT) {
             words += ", for " + unit.length(nominal);
         }
         if (size.isoClass().isPresent()) {

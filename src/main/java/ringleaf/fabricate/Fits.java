@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.part.Design;
+import ringleaf.part.FitRow;
 import ringleaf.part.FitSize;
-import ringleaf.part.Joint;
 import ringleaf.part.Part;
 import ringleaf.part.Words;
 import ringleaf.spec.Cutting;
@@ -29,7 +29,7 @@ public final class Fits {
     /** The sizes of all joints of a design, in its order; of parts whose process or stock is unknown there are none. */
     public static List<FitSize> of(Design design, Fabrication fabrication, Catalogues catalogues) {
         List<FitSize> sizes = new ArrayList<>();
-        for (Joint joint : design.joints()) {
+        for (FitRow joint : design.joints()) {
             Part part = part(design, joint.part());
             if (part == null) {
                 continue;
@@ -69,7 +69,7 @@ public final class Fits {
      * @param kerf mm that the process takes away
      * @param kerfIn whether the outlines in the files carry it
      */
-    public static FitSize made(Joint joint, MakingProcess process, Stock stock, double kerf, boolean kerfIn) {
+    public static FitSize made(FitRow joint, MakingProcess process, Stock stock, double kerf, boolean kerfIn) {
         boolean inner = joint.shape().isInner();
         double sense = inner ? -1 : 1;
         double drawn = joint.size() - (kerfIn ? sense * kerf : 0);
@@ -132,11 +132,11 @@ public final class Fits {
     }
 
     /** The class that gives the fit; none for what only passes a screw, for rings, and for sizes that are not covered. */
-    private static Optional<FitSize.IsoClass> isoClass(Joint joint, FitName fit) {
-        if (fit == FitName.THREAD_CLEARANCE || joint.shape() == Joint.Shape.RING || !Iso286.covers(joint.nominal())) {
+    private static Optional<FitSize.IsoClass> isoClass(FitRow joint, FitName fit) {
+        if (fit == FitName.THREAD_CLEARANCE || joint.shape() == FitRow.Shape.RING || !Iso286.covers(joint.nominal())) {
             return Optional.empty();
         }
-        boolean seat = joint.shape() == Joint.Shape.SEAT;
+        boolean seat = joint.shape() == FitRow.Shape.SEAT;
         String name = joint.shape().isInner() ? PIN : seat ? seatClass(fit) : holeClass(fit);
         Iso286.Limits limits = Iso286.of(name, joint.nominal());
         return Optional.of(
@@ -144,8 +144,8 @@ public final class Fits {
     }
 
     /** A metal hole's class: whether it comes out so, or can be reamed to it. */
-    private static String metal(Joint joint, FitSize.IsoClass limits, boolean kept, double most) {
-        String name = limits.name() + (joint.shape() == Joint.Shape.SEAT ? "" : "/" + PIN);
+    private static String metal(FitRow joint, FitSize.IsoClass limits, boolean kept, double most) {
+        String name = limits.name() + (joint.shape() == FitRow.Shape.SEAT ? "" : "/" + PIN);
         return "; metal: " + name + " is " + Words.number(limits.least(), 3) + " to " + Words.number(limits.most(), 3)
                 + " mm"
                 + (kept
@@ -162,9 +162,9 @@ public final class Fits {
     }
 
     /** The sizes of a bought pin that is ground to h6, or of a bearing's outer ring. */
-    public static FitSize bought(Joint joint) {
+    public static FitSize bought(FitRow joint) {
         double d = joint.nominal();
-        boolean ring = joint.shape() == Joint.Shape.RING;
+        boolean ring = joint.shape() == FitRow.Shape.RING;
         if (!ring && !Iso286.covers(d)) {
             return new FitSize(joint, d, d, d, 0, 0, Optional.empty(), "bought by its nominal size");
         }
@@ -201,8 +201,8 @@ public final class Fits {
         };
     }
 
-    private static Iso286.Limits partner(Joint joint, FitName fit) {
-        if (joint.shape() == Joint.Shape.SEAT) {
+    private static Iso286.Limits partner(FitRow joint, FitName fit) {
+        if (joint.shape() == FitRow.Shape.SEAT) {
             return Iso492.outerRing(joint.nominal());
         }
         boolean ground = fit != FitName.THREAD_CLEARANCE && !joint.shape().isInner() && Iso286.covers(joint.nominal());

@@ -4,7 +4,7 @@ package ringleaf.machine;
 import java.util.List;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Point;
-import ringleaf.part.Joint.Shape;
+import ringleaf.part.FitRow.Shape;
 
 /** What of a part meets another part: places in the part's own frame, all alike; lengths in mm. */
 public sealed interface Feature {
@@ -34,21 +34,34 @@ public sealed interface Feature {
         }
     }
 
-    /** A round pin. */
-    record Pin(String id, double size, List<Point> places) implements Feature {
+    /** What goes into a hole: it is round, and stands in its places. */
+    sealed interface Peg extends Feature {
+        List<Point> places();
+
+        @Override
+        default int count() {
+            return places().size();
+        }
+
+        @Override
+        default List<Point> centres() {
+            return places();
+        }
+    }
+
+    /** A round pin, a screw or an axle. */
+    record Pin(String id, double size, List<Point> places) implements Peg {
         @Override
         public Shape shape() {
             return Shape.SHAFT;
         }
+    }
 
+    /** The outer ring of a bearing. */
+    record Ring(String id, double size, List<Point> places) implements Peg {
         @Override
-        public int count() {
-            return places.size();
-        }
-
-        @Override
-        public List<Point> centres() {
-            return places;
+        public Shape shape() {
+            return Shape.RING;
         }
     }
 
@@ -70,7 +83,25 @@ public sealed interface Feature {
         }
     }
 
-    /** A long hole of one width. */
+    /** A round hole for the outer ring of a bearing. */
+    record Seat(String id, double size, List<Point> places) implements Hole {
+        @Override
+        public Shape shape() {
+            return Shape.SEAT;
+        }
+
+        @Override
+        public List<Contour> cuts() {
+            return places.stream().map(p -> Contour.circle(p, size / 2)).toList();
+        }
+
+        @Override
+        public List<Point> centres() {
+            return places;
+        }
+    }
+
+    /** A hole with two straight sides that count: a slot, a keyway, a square. */
     record Slot(String id, double size, List<Contour> cuts) implements Hole {
         @Override
         public Shape shape() {

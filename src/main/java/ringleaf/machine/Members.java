@@ -33,6 +33,11 @@ public final class Members {
         put(role, copy, Member.standing(name, part, body, pose));
     }
 
+    /** Adds one of several that is placed and named already. */
+    public void add(Role role, int copy, Member member) {
+        put(role, copy, member);
+    }
+
     private void put(Role role, int copy, Member member) {
         played.computeIfAbsent(role, r -> new TreeMap<>()).put(copy, all.size());
         all.add(member);

@@ -34,7 +34,7 @@ public record Design(
         List<Finding> findings,
         Map<String, Double> travel,
         List<String> remedies,
-        List<Joint> joints,
+        List<FitRow> joints,
         List<String> headline,
         List<Choice> decisions) {
 
@@ -133,7 +133,7 @@ public record Design(
             List<Finding> findings,
             Map<String, Double> travel,
             List<String> remedies,
-            List<Joint> joints) {
+            List<FitRow> joints) {
         this(
                 name,
                 kind,

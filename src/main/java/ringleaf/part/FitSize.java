@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param how where the figures come from, what will happen, and what to finish by hand
  */
 public record FitSize(
-        Joint joint,
+        FitRow joint,
         double drawn,
         double least,
         double most,

@@ -10,8 +10,8 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
+import ringleaf.part.FitRow;
 import ringleaf.part.FitSize;
-import ringleaf.part.Joint;
 import ringleaf.spec.shared.Catalogues;
 import ringleaf.spec.shared.MakingProcess;
 import ringleaf.spec.shared.SharedFiles;
@@ -65,7 +65,7 @@ class FitsTest {
 
     @Test
     void kerfInTheFileOrNotDecidesWhatIsExpected() {
-        Joint bore = new Joint("pivot-bore", "base-plate", Joint.Shape.HOLE, "running", 1.5, 1.65, 14, "");
+        FitRow bore = new FitRow("pivot-bore", "base-plate", FitRow.Shape.HOLE, "running", 1.5, 1.65, 14, "");
         MakingProcess laser = process("co2-laser");
         FitSize in = Fits.made(bore, laser, stock("acrylic-3"), 0.2, true);
         assertThat(in.drawn()).isCloseTo(1.45, within(1e-12));
@@ -81,10 +81,10 @@ class FitsTest {
 
     @Test
     void metalHolesNameTheirClass() {
-        Joint hole = new Joint("pin-hole", "blade", Joint.Shape.HOLE, "press", 1.5, 1.48, 1, "");
+        FitRow hole = new FitRow("pin-hole", "blade", FitRow.Shape.HOLE, "press", 1.5, 1.48, 1, "");
         FitSize size = Fits.made(hole, process("fibre-laser"), stock("brass-0.15"), 0.06, true);
         assertThat(size.how()).contains("P7/h6 is 1.484 to 1.494 mm").contains("cut it smaller and ream");
-        FitSize pin = Fits.bought(new Joint("pivot-pin", "pivot-pin", Joint.Shape.SHAFT, "press", 1.5, 1.5, 1, ""));
+        FitSize pin = Fits.bought(new FitRow("pivot-pin", "pivot-pin", FitRow.Shape.SHAFT, "press", 1.5, 1.5, 1, ""));
         assertThat(pin.least()).isCloseTo(1.494, within(1e-12));
         assertThat(pin.most()).isEqualTo(1.5);
     }
@@ -97,24 +97,25 @@ class FitsTest {
             assertThat(Iso286.of("N7", row[0]).lower()).isCloseTo(row[1] / 1000, within(1e-12));
             assertThat(Iso286.of("N7", row[0]).upper()).isCloseTo(row[2] / 1000, within(1e-12));
         }
-        Joint seat = new Joint("bearing-seat", "base-plate", Joint.Shape.SEAT, "press", 16, 15.95, 1, "");
+        FitRow seat = new FitRow("bearing-seat", "base-plate", FitRow.Shape.SEAT, "press", 16, 15.95, 1, "");
         FitSize size = Fits.made(seat, process("co2-laser"), stock("acrylic-3"), 0.2, true);
         assertThat(size.drawn()).isCloseTo(15.75, within(1e-12));
         assertThat(size.leastPlay()).isCloseTo(15.85 - 16, within(1e-12));
         assertThat(size.mostPlay()).isCloseTo(16.05 - (16 - 0.008), within(1e-12));
         FitSize metal = Fits.made(seat, process("fibre-laser"), stock("brass-0.2"), 0.06, true);
         assertThat(metal.how()).contains("N7 is 15.977 to 15.995 mm").doesNotContain("h6");
-        FitSize ring = Fits.bought(new Joint("axle-bearing", "axle-bearing", Joint.Shape.RING, "press", 22, 22, 2, ""));
+        FitSize ring =
+                Fits.bought(new FitRow("axle-bearing", "axle-bearing", FitRow.Shape.RING, "press", 22, 22, 2, ""));
         assertThat(ring.least()).isCloseTo(21.991, within(1e-12));
         assertThat(ring.how()).contains("normal class");
     }
 
     @Test
     void basisStandsInPlaceOfTheAllowance() {
-        Joint screw = new Joint(
+        FitRow screw = new FitRow(
                 "screw-hole",
                 "base-plate",
-                Joint.Shape.HOLE,
+                FitRow.Shape.HOLE,
                 "thread-clearance",
                 3,
                 3.2,
@@ -130,26 +131,26 @@ class FitsTest {
     void whatWillHappenIsTold() {
         MakingProcess fibre = process("fibre-laser");
         Stock brass = stock("brass-0.15");
-        Joint asWide = new Joint("pin-hole", "blade", Joint.Shape.HOLE, "press", 1, 1, 1, "as wide as the pin");
+        FitRow asWide = new FitRow("pin-hole", "blade", FitRow.Shape.HOLE, "press", 1, 1, 1, "as wide as the pin");
         assertThat(Fits.made(asWide, fibre, brass, 0.06, false).how())
                 .contains("too wide to hold")
                 .contains("put the kerf in the file")
                 .doesNotContain("ream it");
         assertThat(Fits.made(asWide, fibre, brass, 0.06, true).how()).contains("tight or loose");
-        Joint wide = new Joint("pin-hole", "blade", Joint.Shape.HOLE, "press", 1, 1.05, 1, "");
+        FitRow wide = new FitRow("pin-hole", "blade", FitRow.Shape.HOLE, "press", 1, 1.05, 1, "");
         assertThat(Fits.made(wide, fibre, brass, 0.06, true).how())
                 .endsWith(", finer than the process: cut it smaller and ream")
                 .contains("makes it wider: glue")
                 .doesNotContain("kerf in the file, or");
-        Joint small = new Joint("pin-hole", "blade", Joint.Shape.HOLE, "press", 1, 0.95, 1, "");
+        FitRow small = new FitRow("pin-hole", "blade", FitRow.Shape.HOLE, "press", 1, 0.95, 1, "");
         assertThat(Fits.made(small, fibre, brass, 0.06, true).how())
                 .contains("tight: open it")
                 .contains("ream it");
-        Joint bore = new Joint("bore", "plate", Joint.Shape.HOLE, "running", 3, 3.05, 1, "");
+        FitRow bore = new FitRow("bore", "plate", FitRow.Shape.HOLE, "running", 3, 3.05, 1, "");
         assertThat(Fits.made(bore, process("co2-laser"), stock("acrylic-3"), 0.229, true)
                         .how())
                 .contains("too tight");
-        Joint free = new Joint("bore", "plate", Joint.Shape.HOLE, "running", 3, 3.25, 1, "");
+        FitRow free = new FitRow("bore", "plate", FitRow.Shape.HOLE, "running", 3, 3.25, 1, "");
         assertThat(Fits.made(free, process("co2-laser"), stock("acrylic-3"), 0.229, true)
                         .how())
                 .endsWith("±0.1 mm, kerf in the file");
@@ -158,7 +159,7 @@ class FitsTest {
     /** Classes of ISO 286 stand only beside sizes that the process keeps: F8 of 3 mm is 3.006 to 3.020 (ISO 286-2). */
     @Test
     void classesAreNamedOnlyWhereTheProcessKeepsThem() {
-        Joint bore = new Joint("bore", "plate", Joint.Shape.HOLE, "running", 3, 3.013, 1, "");
+        FitRow bore = new FitRow("bore", "plate", FitRow.Shape.HOLE, "running", 3, 3.013, 1, "");
         assertThat(Fits.made(bore, process("co2-laser"), stock("acrylic-3"), 0.229, true)
                         .isoClass())
                 .isEmpty();
@@ -179,7 +180,7 @@ class FitsTest {
         assertThat(kept.name()).isEqualTo("F8");
         assertThat(kept.least()).isCloseTo(3.006, within(1e-12));
         assertThat(kept.most()).isCloseTo(3.020, within(1e-12));
-        assertThat(Fits.bought(new Joint("pin", "pin", Joint.Shape.SHAFT, "press", 3, 3, 1, ""))
+        assertThat(Fits.bought(new FitRow("pin", "pin", FitRow.Shape.SHAFT, "press", 3, 3, 1, ""))
                         .isoClass())
                 .isPresent();
     }

@@ -24,7 +24,7 @@ import ringleaf.part.Dimension;
 import ringleaf.part.Dimension.Origin;
 import ringleaf.part.Family;
 import ringleaf.part.Finding;
-import ringleaf.part.Joint;
+import ringleaf.part.FitRow;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
 import ringleaf.part.MotionTable;
@@ -117,11 +117,11 @@ record NoddingPlan(String name, double length, double swing, Material material, 
                 new Dimension("reach", length + BOSS, "mm", Origin.SOLVED, "arm and boss"));
     }
 
-    private List<Joint> joints() {
+    private List<FitRow> joints() {
         return List.of(
-                new Joint("pin", "pin", Joint.Shape.SHAFT, FitName.RUNNING.label(), PIN, PIN, 1, ""),
-                new Joint("arm-bore", "arm", Joint.Shape.HOLE, FitName.RUNNING.label(), PIN, bore(), 1, ""),
-                new Joint("pin-hole", "stand", Joint.Shape.HOLE, FitName.PRESS.label(), PIN, PIN, 1, ""));
+                new FitRow("pin", "pin", FitRow.Shape.SHAFT, FitName.RUNNING.label(), PIN, PIN, 1, ""),
+                new FitRow("arm-bore", "arm", FitRow.Shape.HOLE, FitName.RUNNING.label(), PIN, bore(), 1, ""),
+                new FitRow("pin-hole", "stand", FitRow.Shape.HOLE, FitName.PRESS.label(), PIN, PIN, 1, ""));
     }
 
     private static MotionTable table(NoddingMotion motion) {

@@ -9,7 +9,7 @@ import java.util.Map;
 import ringleaf.geom.Arc;
 import ringleaf.geom.Point;
 import ringleaf.geom.Tolerance;
-import ringleaf.part.Joint;
+import ringleaf.part.FitRow;
 
 /** Circles: those about the part's centre, patterns on a circle about it, and all others by their places. */
 final class RoundFeatures {
@@ -106,7 +106,7 @@ final class RoundFeatures {
     }
 
     private String fit(Edge edge) {
-        Joint.Shape shape = edge.hole() ? Joint.Shape.HOLE : Joint.Shape.SHAFT;
+        FitRow.Shape shape = edge.hole() ? FitRow.Shape.HOLE : FitRow.Shape.SHAFT;
         for (SheetItem.FitLine fit : fits) {
             boolean alike = fit.shape() == shape
                     && Math.abs(fit.size() - 2 * edge.circle().radius()) < same.length();

@@ -9,7 +9,7 @@ import ringleaf.geom.Arc;
 import ringleaf.geom.Point;
 import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
-import ringleaf.part.Joint;
+import ringleaf.part.FitRow;
 
 /** Openings and bosses that are no circles: patterns about the part's centre, and all others by their places. */
 final class ShapeFeatures {
@@ -87,7 +87,7 @@ final class ShapeFeatures {
             lines.set(0, lines.get(0) + " at " + Sizes.degrees(axis));
         }
         for (SheetItem.FitLine fit : fits) {
-            if (fit.shape() == Joint.Shape.SLOT
+            if (fit.shape() == FitRow.Shape.SLOT
                     && Math.abs(fit.size() - seen.shape().width()) < same.length()) {
                 lines.add(fit.fit());
             }

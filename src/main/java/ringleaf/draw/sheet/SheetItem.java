@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import ringleaf.geom.Point;
 import ringleaf.geom.Tolerance;
-import ringleaf.part.Joint;
+import ringleaf.part.FitRow;
 import ringleaf.part.Part;
 
 /**
@@ -52,7 +52,7 @@ public record SheetItem(
      */
     public record FitLine(
             String name,
-            Joint.Shape shape,
+            FitRow.Shape shape,
             double size,
             int count,
             String fit,

@@ -17,6 +17,7 @@ import ringleaf.machine.Joints;
 import ringleaf.machine.Members;
 import ringleaf.mechanism.BodyName;
 import ringleaf.part.Assembly;
+import ringleaf.part.FitRow;
 import ringleaf.part.LeafFamily;
 import ringleaf.part.Part;
 
@@ -41,7 +42,7 @@ final class ApertureAssembly {
     }
 
     /** Rows of the table of fits. */
-    List<ringleaf.part.Joint> fits() {
+    List<FitRow> fits() {
         return joints.rows();
     }
 

@@ -14,7 +14,7 @@ import ringleaf.mechanism.Request;
 import ringleaf.part.Assembly;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
-import ringleaf.part.Joint;
+import ringleaf.part.FitRow;
 import ringleaf.part.Part;
 import ringleaf.spec.field.FieldSet;
 
@@ -142,7 +142,7 @@ public final class LeafAperture implements Kind {
             List<Part> own,
             List<Part> jigs,
             Assembly together,
-            List<Joint> fits,
+            List<FitRow> fits,
             List<Finding> findings) {
         ApertureDesign design = candidates.get(0).design();
         ApertureSpec spec = design.spec();

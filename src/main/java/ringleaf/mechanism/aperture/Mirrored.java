@@ -12,7 +12,7 @@ import ringleaf.geom.Point;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
-import ringleaf.part.Joint;
+import ringleaf.part.FitRow;
 import ringleaf.part.LeafFamily;
 import ringleaf.part.Member;
 import ringleaf.part.Motion;
@@ -29,7 +29,7 @@ final class Mirrored {
         return parts.stream().map(p -> p.mirrored(FLIP)).toList();
     }
 
-    static List<Joint> joints(List<Joint> joints) {
+    static List<FitRow> joints(List<FitRow> joints) {
         return joints.stream().map(j -> j.mirrored(FLIP)).toList();
     }
 

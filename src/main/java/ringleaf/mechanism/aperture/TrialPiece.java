@@ -25,6 +25,7 @@ import ringleaf.mechanism.Material;
 import ringleaf.part.Assembly;
 import ringleaf.part.Family;
 import ringleaf.part.Finding;
+import ringleaf.part.FitRow;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.part.Requirement;
@@ -234,7 +235,7 @@ final class TrialPiece {
     }
 
     /** Rows of the table of fits. */
-    List<ringleaf.part.Joint> fits() {
+    List<FitRow> fits() {
         return joints.rows();
     }
 

@@ -113,7 +113,7 @@ public final class BeltDrive implements Kind {
                 findings,
                 travel(plan, assembly.motion()),
                 DriveRemedies.of(plan, findings),
-                DriveJoints.of(plan, assembly.plates()));
+                assembly.fits());
     }
 
     /** The same design tried, with further figures behind its own. */

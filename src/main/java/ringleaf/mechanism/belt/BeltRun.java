@@ -11,6 +11,7 @@ import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.groove.BeltTooth;
+import ringleaf.machine.Members;
 import ringleaf.part.Family;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
@@ -101,15 +102,13 @@ record BeltRun(BeltPath path, BeltChoice choice, double land, double first, int 
      *
      * @param bandBody body of the band; each tooth is one of its own from {@code firstTooth} on
      */
-    Rubber addTo(List<Member> members, Part band, int bandBody, int firstTooth) {
-        int at = members.size();
-        members.add(new Member("belt", band, bandBody, Placement.IDENTITY));
+    Rubber addTo(Members members, Part band, int bandBody, int firstTooth) {
+        members.add(DrivePart.BELT, 0, new Member("belt", band, bandBody, Placement.IDENTITY));
         Part tooth = tooth(band.zFrom(), band.zTo());
-        List<Integer> teeth = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            teeth.add(members.size());
-            members.add(new Member("belt tooth " + (i + 1), tooth, firstTooth + i, home(i)));
+            members.add(DrivePart.BELT, i + 1, new Member("belt tooth " + (i + 1), tooth, firstTooth + i, home(i)));
         }
-        return new Rubber(at, teeth);
+        List<Integer> belt = members.of(DrivePart.BELT);
+        return new Rubber(belt.get(0), belt.subList(1, belt.size()));
     }
 }

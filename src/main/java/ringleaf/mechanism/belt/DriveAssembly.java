@@ -8,16 +8,17 @@ import java.util.Optional;
 import ringleaf.geom.Box;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Path;
-import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.machine.Joints;
+import ringleaf.machine.Members;
 import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Material;
 import ringleaf.part.Assembly;
 import ringleaf.part.Callout;
 import ringleaf.part.Family;
+import ringleaf.part.FitRow;
 import ringleaf.part.Layer;
-import ringleaf.part.Member;
 import ringleaf.part.Part;
 import ringleaf.part.Requirement;
 import ringleaf.part.View;
@@ -30,6 +31,9 @@ final class DriveAssembly {
     private final DriveSpec spec;
     private final DrivePlates plates;
     private final BeltMotion motion;
+    private final Members members = new Members();
+    private final Rubber rubber;
+    private final Joints joints;
 
     DriveAssembly(DrivePlan plan, int states) {
         this.plan = plan;
@@ -41,6 +45,10 @@ final class DriveAssembly {
         double travel = plan.travel() * spec.driven().rim().pitchRadius();
         boolean endless = spec.travel().isEmpty() && spec.servo().isEmpty();
         this.motion = new BeltMotion(run, path.wheels().size(), travel, states, endless);
+        place();
+        Part band = motion.run().band(plan.beltBottom(), plan.beltTop());
+        this.rubber = motion.run().addTo(members, band, motion.band(), motion.firstTooth());
+        this.joints = DriveJoints.of(plan, plates, members);
     }
 
     BeltMotion motion() {
@@ -106,34 +114,42 @@ final class DriveAssembly {
                 quantity > 1 ? quantity + " sheets in line" : "");
     }
 
+    /** Rows of the table of fits. */
+    List<FitRow> fits() {
+        return joints.rows();
+    }
+
     Assembly assembly() {
-        List<Member> members = new ArrayList<>();
-        for (Part part : plates.parts()) {
-            boolean standoffs = part.name().equals(DriveFasteners.STANDOFF);
-            members.add(new Member(part.name(), standoffs ? plates.placedStandoffs() : part, 0, Placement.IDENTITY));
-        }
-        List<Wheel> wheels = plan.path().wheels();
-        for (int i = 0; i < wheels.size(); i++) {
-            Optional<PulleySpec> pulley = plan.pulley(i);
-            List<Part> own = pulley.isPresent()
-                    ? plan.stack(pulley.get()).placed(wheels.get(i).centre(), plan.phase(i))
-                    : List.of(roller(i, true));
-            for (Part part : own) {
-                members.add(new Member(part.name(), part, 1 + i, Placement.IDENTITY));
-            }
-        }
-        Part band = motion.run().band(plan.beltBottom(), plan.beltTop());
-        Rubber rubber = motion.run().addTo(members, band, motion.band(), motion.firstTooth());
         return new Assembly(
                 spec.name(),
-                members,
+                members.all(),
                 motion,
                 Optional.empty(),
-                requirements(members, rubber),
+                requirements(),
                 callouts(),
                 new DriveSteps(plan, plates, members, rubber).all(),
                 views(),
                 bodies());
+    }
+
+    /** What is drawn, in its place; the belt last. */
+    private void place() {
+        if (spec.plates() > 0) {
+            members.add(DrivePart.BASE, plates.base(), 0);
+        }
+        if (spec.plates() > 1) {
+            members.add(DrivePart.STANDOFF, plates.placedStandoffs(), 0);
+            members.add(DrivePart.FRONT, plates.front(), 0);
+        }
+        List<Wheel> wheels = plan.path().wheels();
+        for (int i = 0; i < wheels.size(); i++) {
+            Optional<PulleySpec> pulley = plan.pulley(i);
+            if (pulley.isPresent()) {
+                plan.stack(pulley.get()).addTo(members, i, 1 + i, wheels.get(i).centre(), plan.phase(i));
+            } else {
+                members.add(DrivePart.roller(wheels.get(i), i), roller(i, true), 1 + i);
+            }
+        }
     }
 
     private Map<String, Integer> bodies() {
@@ -143,25 +159,34 @@ final class DriveAssembly {
     }
 
     /** Belt and what it runs on touch; all else keeps its room. */
-    private List<Requirement> requirements(List<Member> members, Rubber rubber) {
-        List<Requirement.Pair> pairs = new ArrayList<>(rubber.onePiece());
+    private List<Requirement> requirements() {
+        List<Requirement.Pair> pairs = new ArrayList<>(joints.pairs());
+        pairs.addAll(rubber.onePiece());
         pairs.addAll(rubber.oneAfterAnother());
-        for (int i : rubber.members()) {
-            for (int j = 0; j < members.size(); j++) {
-                if (members.get(j).part().family() == Family.PULLEY) {
-                    pairs.add(Requirement.Pair.touching(i, j));
-                }
-            }
+        for (int i = 0; i < plan.path().wheels().size(); i++) {
+            int wheel = i;
+            plan.pulley(i)
+                    .ifPresent(pulley -> List.of(DrivePart.flange(pulley, wheel), DrivePart.flangeAbove(pulley, wheel))
+                            .forEach(flange -> pairs.addAll(along(flange))));
         }
         double room = Math.min(spec.beltRoom(), spec.pulleyRoom());
-        List<Requirement> all = new ArrayList<>();
+        List<Requirement> all = new ArrayList<>(joints.requirements());
         all.add(new Requirement.StaysApart("clearance", Math.min(0.2, room), pairs));
         for (DriveSpec.Obstacle o : spec.obstacles()) {
             all.add(new Requirement.KeepsClear(
                     "obstacle-clearance", Region.disc(o.centre(), o.diameter() / 2 + spec.beltRoom()), List.of()));
         }
-        all.addAll(PulleyStack.webs(members, spec.plate(), spec.driver().material()));
+        all.addAll(PulleyStack.webs(members.all(), spec.plate(), spec.driver().material()));
         return all;
+    }
+
+    /** The belt runs along a flange and touches it. */
+    private List<Requirement.Pair> along(DrivePart flange) {
+        List<Requirement.Pair> pairs = new ArrayList<>();
+        for (int at : members.of(flange)) {
+            rubber.members().forEach(piece -> pairs.add(Requirement.Pair.touching(piece, at)));
+        }
+        return pairs;
     }
 
     private List<Callout> callouts() {

@@ -4,18 +4,30 @@ package ringleaf.mechanism.belt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ringleaf.mechanism.Material;
-import ringleaf.part.Joint;
-import ringleaf.part.Joint.Shape;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.geom.Region;
+import ringleaf.machine.Feature;
+import ringleaf.machine.Fit;
+import ringleaf.machine.Joint;
+import ringleaf.machine.Joint.Held;
+import ringleaf.machine.Joint.Mover;
+import ringleaf.machine.Joints;
+import ringleaf.machine.Members;
+import ringleaf.machine.Role;
+import ringleaf.mechanism.body.Bought;
 import ringleaf.spec.shared.FitName;
 import ringleaf.spec.shared.Servo;
 
-/** Bores, axles, seats and screw holes of a belt drive, with the fits they are meant to have. */
+/** The joints of a belt drive: wheels roll on the belt and sit on axles or the servo, axles and screws in the plates. */
 final class DriveJoints {
     private final DrivePlan plan;
     private final DriveSpec spec;
     private final DrivePlates plates;
-    private final List<Joint> joints = new ArrayList<>();
+    private final List<Joint> all = new ArrayList<>();
+    /** Axles and bearings, which are told and have no outline. */
+    private final List<Role> bought = new ArrayList<>();
 
     private DriveJoints(DrivePlan plan, DrivePlates plates) {
         this.plan = plan;
@@ -23,102 +35,114 @@ final class DriveJoints {
         this.plates = plates;
     }
 
-    static List<Joint> of(DrivePlan plan, DrivePlates plates) {
-        DriveJoints all = new DriveJoints(plan, plates);
-        if (plan.spec().plates() > 0) {
-            all.plate("base-plate", true);
+    static Joints of(DrivePlan plan, DrivePlates plates, Members members) {
+        DriveJoints joints = new DriveJoints(plan, plates);
+        List<DrivePart> drilled = List.of(DrivePart.BASE, DrivePart.FRONT)
+                .subList(0, Math.min(2, plan.spec().plates()));
+        drilled.forEach(joints::screws);
+        if (!drilled.isEmpty()) {
+            plan.spec().axles().seat().ifPresent(seat -> joints.bearing(seat, drilled));
+            plan.spec().servo().ifPresent(joints::ears);
         }
-        if (plan.spec().plates() > 1) {
-            all.plate("front-plate", false);
+        for (int i = 0; i < plan.path().wheels().size(); i++) {
+            joints.wheel(i, drilled);
         }
-        List<Wheel> wheels = plan.path().wheels();
-        for (int i = 0; i < wheels.size(); i++) {
-            Optional<PulleySpec> pulley = plan.pulley(i);
-            if (pulley.isPresent()) {
-                all.joints.addAll(plan.stack(pulley.get()).joints());
-            } else {
-                all.roller(wheels.get(i).name());
-            }
-        }
-        if (plan.spec().plates() > 0) {
-            all.bought();
-        }
-        return all.joints;
+        return new Joints(joints.all, members, joints.bought);
     }
 
-    private void roller(String name) {
-        Material material = spec.driver().material();
-        double axle = plan.roller(name).axle();
-        add("bore", name, Shape.HOLE, FitName.RUNNING, axle, axle + material.runningClearance(), 1, "");
+    /** The belt on a wheel, the wheel on its axle, the axle in the plates. */
+    private void wheel(int i, List<DrivePart> drilled) {
+        Wheel wheel = plan.path().wheels().get(i);
+        boolean axled = DriveFasteners.axled(plan).contains(i);
+        Role axle = axled ? DrivePart.axle(wheel, i) : Bought.AXLE;
+        Optional<PulleySpec> pulley = plan.pulley(i);
+        DrivePart rolls;
+        if (pulley.isPresent()) {
+            rolls = DrivePart.rim(pulley.get(), i);
+            Placement home = new Placement(plan.phase(i), wheel.centre());
+            all.addAll(plan.stack(pulley.get()).joints(i, axle, home));
+        } else {
+            rolls = DrivePart.roller(wheel, i);
+            double on = plan.roller(wheel.name()).axle();
+            Fit fit =
+                    Fit.still(FitName.RUNNING, on, on + spec.driver().material().runningClearance(), "");
+            turning(axle, rolls, "bore", fit, wheel.centre());
+        }
+        double perMm = (wheel.inside() ? 1 : -1) / wheel.radius();
+        all.add(new Joint.Rolling(
+                new Mover.Runs(DrivePart.BELT), new Mover.Turns(rolls, wheel.centre()), perMm, true, Optional.empty()));
+        boolean seated = i == plan.layout().driven() && spec.axles().seat().isPresent();
+        if (axled) {
+            bought.add(axle);
+            drilled.stream().filter(plate -> !seated).forEach(plate -> axle(i, axle, plate));
+        }
     }
 
-    private void plate(String name, boolean base) {
-        joints.add(new Joint(
-                "screw-hole",
-                name,
-                Shape.HOLE,
-                FitName.THREAD_CLEARANCE.label(),
+    private void axle(int i, Role axle, DrivePart plate) {
+        Wheel wheel = plan.path().wheels().get(i);
+        double diameter = plates.axle(i);
+        Fit fit = Fit.still(spec.axles().fit(), diameter, 2 * spec.axles().hole(diameter), "");
+        String hole = wheel.name() + "-axle-hole";
+        if (i == plan.slot().wheel()) {
+            List<Contour> slot = List.of(plates.hole(i, false).outer());
+            all.add(new Joint.PinInSlot(
+                    "pin-in-slot",
+                    new Held<>(axle, fit.pin(axle.label(), List.of(wheel.centre()))),
+                    new Held<>(plate, fit.slot(hole, slot)),
+                    fit,
+                    0));
+        } else {
+            turning(axle, plate, hole, fit, wheel.centre());
+        }
+    }
+
+    /** An axle in a bore: it turns there where it has running room, and else is held. */
+    private void turning(Role axle, Role part, String hole, Fit fit, Point at) {
+        Held<Feature.Pin> pin = new Held<>(axle, fit.pin(axle.label(), List.of(at)));
+        Held<Feature.Bore> bore = new Held<>(part, fit.bore(hole, List.of(at)));
+        all.add(
+                fit.name() == FitName.RUNNING
+                        ? new Joint.Revolute("pin-clearance", pin, bore, fit)
+                        : new Joint.Fixed(pin, bore, fit));
+    }
+
+    private void bearing(Axles.Seat seat, List<DrivePart> drilled) {
+        double outside = seat.bearing().outside();
+        Fit fit = Fit.still(seat.fit(), outside, seat.diameter(), "");
+        List<Point> at =
+                List.of(plan.path().wheels().get(plan.layout().driven()).centre());
+        bought.add(DrivePart.BEARING);
+        for (DrivePart plate : drilled) {
+            all.add(new Joint.Fixed(
+                    new Held<>(DrivePart.BEARING, new Feature.Ring(DriveFasteners.BEARING, outside, at)),
+                    new Held<>(plate, new Feature.Seat("bearing-seat", seat.diameter(), at)),
+                    fit));
+        }
+    }
+
+    private void screws(DrivePart plate) {
+        Fit fit = Fit.still(
+                FitName.THREAD_CLEARANCE,
                 spec.screw().thread(),
                 spec.screw().hole(),
-                plates.screws().size(),
-                spec.screw().holeBasis()));
-        Axles axles = spec.axles();
-        double driven = plates.axle(plan.layout().driven());
-        if (axles.seat().isPresent()) {
-            Axles.Seat seat = axles.seat().get();
-            add("bearing-seat", name, Shape.SEAT, seat.fit(), seat.bearing().outside(), seat.diameter(), 1, "");
-        } else {
-            axle("driven-axle-hole", name, driven, false);
-        }
-        if (spec.servo().isEmpty()) {
-            axle("driver-axle-hole", name, plates.axle(0), plan.slot().wheel() == 0);
-        } else if (base) {
-            Servo servo = spec.servo().get();
-            double hole = servo.holeDiameter();
-            add(
-                    "servo-ear-hole",
-                    name,
-                    plan.slot().wheel() == 0 ? Shape.SLOT : Shape.HOLE,
-                    FitName.THREAD_CLEARANCE,
-                    hole,
-                    hole,
-                    servo.holesAcross() > 0 ? 4 : 2,
-                    "as in the ears of servo " + servo.name());
-        }
-        List<Wheel> wheels = plan.path().wheels();
-        for (int i = 1; i < wheels.size(); i++) {
-            if (i != plan.layout().driven()) {
-                String wheel = wheels.get(i).name();
-                axle(
-                        wheel + "-axle-hole",
-                        name,
-                        plates.axle(i),
-                        i == plan.slot().wheel());
-            }
-        }
+                spec.screw().holeBasis());
+        screwed(Bought.SCREW, fit.pin("screw", plates.screws()), plate, fit.bore("screw-hole", plates.screws()), fit);
     }
 
-    private void axle(String name, String part, double diameter, boolean slot) {
-        Axles axles = spec.axles();
-        add(name, part, slot ? Shape.SLOT : Shape.HOLE, axles.fit(), diameter, 2 * axles.hole(diameter), 1, "");
+    /** In slots where the servo moves along with the driver. */
+    private void ears(Servo servo) {
+        double hole = servo.holeDiameter();
+        Fit fit = Fit.still(FitName.THREAD_CLEARANCE, hole, hole, "as in the ears of servo " + servo.name());
+        List<Contour> cuts = ServoPlace.of(spec, plan.slot()).orElseThrow().earCuts().stream()
+                .map(Region::outer)
+                .toList();
+        List<Point> at = cuts.stream().map(Contour::centroid).toList();
+        Feature.Hole ears =
+                plan.slot().wheel() == 0 ? fit.slot("servo-ear-hole", cuts) : fit.bore("servo-ear-hole", at);
+        screwed(Bought.SERVO, fit.pin("servo-screw", at), DrivePart.BASE, ears, fit);
     }
 
-    /** What turns in the plates: a bearing in each, and a rod for every wheel but one that sits on a servo. */
-    private void bought() {
-        spec.axles().seat().ifPresent(seat -> {
-            double outside = seat.bearing().outside();
-            String name = DriveFasteners.BEARING;
-            add(name, name, Shape.RING, seat.fit(), outside, outside, spec.plates(), "");
-        });
-        for (int i : DriveFasteners.axled(plan)) {
-            String name = DriveFasteners.axle(plan.path().wheels().get(i));
-            double axle = plates.axle(i);
-            add(name, name, Shape.SHAFT, spec.axles().fit(), axle, axle, 1, "");
-        }
-    }
-
-    private void add(
-            String name, String part, Shape shape, FitName fit, double nominal, double size, int count, String basis) {
-        joints.add(new Joint(name, part, shape, fit.label(), nominal, size, count, basis));
+    private void screwed(Role what, Feature.Pin screws, Role plate, Feature.Hole holes, Fit fit) {
+        all.add(new Joint.Screwed("screw-holes", new Held<>(what, screws), new Held<>(plate, holes), fit, true));
     }
 }

@@ -93,12 +93,20 @@ final class DrivePlates {
         if (spec.plates() == 0) {
             return parts;
         }
-        parts.add(plate("base-plate", true, -thickness));
+        parts.add(base());
         if (spec.plates() > 1) {
             parts.add(standoff.part(screws().isEmpty() ? Point.ORIGIN : screws().get(0), 0, screws().size()));
-            parts.add(plate("front-plate", false, frontBottom()));
+            parts.add(front());
         }
         return parts;
+    }
+
+    Part base() {
+        return plate(DrivePart.BASE, true, -thickness);
+    }
+
+    Part front() {
+        return plate(DrivePart.FRONT, false, frontBottom());
     }
 
     /** What is left of a plate once all is cut out of it; more than one region where it falls apart. */
@@ -110,9 +118,9 @@ final class DrivePlates {
         return Overlay.difference(List.of(Region.of(hull(base))), cuts);
     }
 
-    private Part plate(String name, boolean base, double bottom) {
+    private Part plate(DrivePart role, boolean base, double bottom) {
         Layer layer = new Layer(outline(base), bottom, bottom + thickness);
-        return new Part(name, Family.PLATE, 1, spec.plate().source(), List.of(layer), List.of(), "");
+        return new Part(role.label(), Family.PLATE, 1, spec.plate().source(), List.of(layer), List.of(), "");
     }
 
     /** All standoffs in their places, as one thing. */
@@ -177,7 +185,7 @@ final class DrivePlates {
     }
 
     /** The hole for a wheel's axle, or the slot in which it moves. */
-    private Region hole(int wheel, boolean base) {
+    Region hole(int wheel, boolean base) {
         Point centre = plan.path().wheels().get(wheel).centre();
         double radius = holeRadius(wheel, base);
         DriveSlot slot = plan.slot();

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringleaf.geom.Point;
+import ringleaf.machine.Members;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Family;
-import ringleaf.part.Member;
 import ringleaf.part.Placing;
 import ringleaf.part.Way;
 import ringleaf.part.Words;
@@ -17,19 +17,19 @@ final class DriveSteps {
     private final DrivePlan plan;
     private final DriveSpec spec;
     private final DrivePlates plates;
-    private final List<Member> members;
+    private final Members members;
     private final Rubber rubber;
     private final List<BuildStep> steps = new ArrayList<>();
     /** What the next wheel comes to: the base, or where there is none the first wheel. */
     private int onto;
 
-    DriveSteps(DrivePlan plan, DrivePlates plates, List<Member> members, Rubber rubber) {
+    DriveSteps(DrivePlan plan, DrivePlates plates, Members members, Rubber rubber) {
         this.rubber = rubber;
         this.plan = plan;
         this.spec = plan.spec();
         this.plates = plates;
         this.members = members;
-        this.onto = PulleyStack.index(members, "base-plate");
+        this.onto = first(DrivePart.BASE);
     }
 
     List<BuildStep> all() {
@@ -45,13 +45,13 @@ final class DriveSteps {
                     + " N in the middle of a span bends it by 1/64 of its length ("
                     + Words.mm(plan.path().span(0).length() / 64) + " of the first span)."));
         }
-        int front = PulleyStack.index(members, "front-plate");
+        int front = first(DrivePart.FRONT);
         if (front >= 0) {
             steps.add(BuildStep.of(
                     "Put the front plate on its standoffs and tighten the "
                             + plates.screws().size() + " screws.",
                     List.of(
-                            Placing.of(PulleyStack.index(members, "standoff"), onto, Way.DOWN),
+                            Placing.of(members.one(DrivePart.STANDOFF), onto, Way.DOWN),
                             Placing.of(front, onto, Way.DOWN))));
         }
         steps.add(BuildStep.of("Keep fingers out of belt and pulleys while it moves; a stalled servo grows hot."));
@@ -64,7 +64,7 @@ final class DriveSteps {
         for (int i = 0; i < plan.path().wheels().size(); i++) {
             Optional<PulleySpec> pulley = plan.pulley(i);
             if (pulley.isPresent() && pulley.get().flanges() > 0) {
-                placings.addAll(PulleyStack.joining(members, pulley.get(), Placing.NOTHING));
+                placings.addAll(PulleyStack.joining(members, pulley.get(), i, Placing.NOTHING));
                 at.add(plan.path().wheels().get(i).centre());
             }
         }
@@ -156,8 +156,8 @@ final class DriveSteps {
     private void belt() {
         List<Integer> belt = rubber.members();
         List<Integer> rounded = new ArrayList<>();
-        for (int i = 0; i < members.size(); i++) {
-            if (members.get(i).part().family() == Family.PULLEY) {
+        for (int i = 0; i < members.all().size(); i++) {
+            if (members.all().get(i).part().family() == Family.PULLEY) {
                 rounded.add(i);
             }
         }
@@ -195,9 +195,13 @@ final class DriveSteps {
     /** Index of a wheel's rim; its flanges come along. */
     private int wheel(int i) {
         Optional<PulleySpec> pulley = plan.pulley(i);
-        String name = pulley.isPresent()
-                ? pulley.get().partName("pulley")
-                : plan.path().wheels().get(i).name();
-        return PulleyStack.index(members, name);
+        return members.one(
+                pulley.isPresent()
+                        ? DrivePart.rim(pulley.get(), i)
+                        : DrivePart.roller(plan.path().wheels().get(i), i));
+    }
+
+    private int first(DrivePart plate) {
+        return members.has(plate) ? members.one(plate) : Placing.NOTHING;
     }
 }

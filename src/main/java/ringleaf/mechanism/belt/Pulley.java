@@ -10,10 +10,13 @@ import ringleaf.geom.Box;
 import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
+import ringleaf.machine.Joints;
+import ringleaf.machine.Members;
 import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.Request;
+import ringleaf.mechanism.body.Bought;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
@@ -38,6 +41,8 @@ public final class Pulley implements Kind {
 
     /** Teeth of the belt that are shown on either side before they meet the pulley. */
     private static final int BESIDE = 4;
+    /** A pulley by itself is the only wheel. */
+    private static final int WHEEL = 0;
 
     @Override
     public String name() {
@@ -110,18 +115,21 @@ public final class Pulley implements Kind {
         travel.put("states", (double) states);
         travel.put("belt", pitch);
         travel.put("pulley", 360.0 / spec.rim().teeth());
+        Members members = new Members();
+        stack.addTo(members, WHEEL, 1, Point.ORIGIN, phase());
+        Joints joints = new Joints(stack.joints(WHEEL, Bought.AXLE, new Placement(phase(), Point.ORIGIN)), members);
         return new Design(
                 name,
                 NAME,
                 choices,
                 figures.all(),
                 parts,
-                assembly(name, spec, stack, motion),
+                assembly(name, spec, stack, members, motion),
                 table(motion),
                 findings(spec, stack),
                 travel,
                 List.of(),
-                stack.joints());
+                joints.rows());
     }
 
     private static List<Finding> findings(PulleySpec spec, PulleyStack stack) {
@@ -160,22 +168,19 @@ public final class Pulley implements Kind {
         return pairs;
     }
 
-    private static Assembly assembly(String name, PulleySpec spec, PulleyStack stack, BeltMotion motion) {
-        List<Member> members = new ArrayList<>();
-        for (Part part : stack.placed(Point.ORIGIN, phase())) {
-            members.add(new Member(part.name(), part, 1, Placement.IDENTITY));
-        }
+    private static Assembly assembly(
+            String name, PulleySpec spec, PulleyStack stack, Members members, BeltMotion motion) {
         double pitch = spec.choice().belt().pitch();
         double from = stack.faceBottom() + (stack.face() - spec.choice().width()) / 2;
         double to = from + spec.choice().width();
         Part band = motion.run().openBand((BESIDE + 1) * pitch, from, to);
         Rubber rubber = motion.run().addTo(members, band, 0, motion.firstTooth());
         List<Requirement> requirements = new ArrayList<>();
-        requirements.add(new Requirement.StaysApart("tooth-entry", 0, running(members, rubber)));
-        requirements.addAll(PulleyStack.webs(members, spec.material(), spec.material()));
+        requirements.add(new Requirement.StaysApart("tooth-entry", 0, running(members.all(), rubber)));
+        requirements.addAll(PulleyStack.webs(members.all(), spec.material(), spec.material()));
         return new Assembly(
                 name,
-                members,
+                members.all(),
                 motion,
                 Optional.empty(),
                 requirements,
@@ -222,7 +227,7 @@ public final class Pulley implements Kind {
                 what + " Ø" + Words.number(2 * radius, 3));
     }
 
-    private static List<BuildStep> steps(PulleySpec spec, PulleyStack stack, List<Member> members) {
+    private static List<BuildStep> steps(PulleySpec spec, PulleyStack stack, Members members) {
         List<BuildStep> steps = new ArrayList<>();
         steps.add(BuildStep.of("Deburr the grooves; a burr there lifts the belt off the rim."));
         if (stack.plates() > 1) {
@@ -235,7 +240,7 @@ public final class Pulley implements Kind {
                             + (spec.joining().isPresent()
                                     ? " and tighten the " + spec.joining().get().count() + " screws."
                                     : " and glue all on a rod through the bore.");
-            BuildStep step = BuildStep.of(words, PulleyStack.joining(members, spec, Placing.NOTHING));
+            BuildStep step = BuildStep.of(words, PulleyStack.joining(members, spec, WHEEL, Placing.NOTHING));
             boolean glued = spec.joining().isEmpty();
             steps.add(glued ? step.withGlue("flanges on the rim", List.of(Point.ORIGIN)) : step);
         }

@@ -2,6 +2,7 @@
 package ringleaf.mechanism.belt;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import ringleaf.geom.Contour;
 import ringleaf.geom.Line;
@@ -9,10 +10,14 @@ import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
+import ringleaf.machine.Fit;
+import ringleaf.machine.Joint;
+import ringleaf.machine.Joint.Held;
+import ringleaf.machine.Members;
+import ringleaf.machine.Role;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.body.HubScrews;
 import ringleaf.part.Family;
-import ringleaf.part.Joint;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
 import ringleaf.part.Part;
@@ -105,38 +110,58 @@ final class PulleyStack {
         return Math.min(most, Math.min(heads, joining.inner() - spec.material().leastWeb()));
     }
 
-    /** Bores, screw holes and seats of its parts, with their fits. */
-    List<Joint> joints() {
-        List<Joint> joints = new ArrayList<>();
-        fixings(joints, spec.partName("pulley"));
+    /**
+     * The joints of its bores, screw holes and seats.
+     *
+     * @param wheel that it is, as an index among a path's wheels
+     * @param axle that it sits on
+     * @param home of its axis and its first groove
+     */
+    List<Joint> joints(int wheel, Role axle, Placement home) {
+        DrivePart rim = DrivePart.rim(spec, wheel);
+        DrivePart flange = DrivePart.flange(spec, wheel);
+        List<Joint> joints = fixings(rim, axle, home);
         if (spec.flanges() > 0 && seat == 0) {
-            fixings(joints, spec.partName("flange"));
+            joints.addAll(fixings(flange, axle, home));
         } else if (spec.flanges() > 0) {
-            double hole = 2 * seat + spec.material().slotClearance() / 2;
-            joints.add(flangeSeat("pulley", Joint.Shape.SHAFT, 2 * seat, spec.flanges()));
-            joints.add(flangeSeat("flange", Joint.Shape.HOLE, hole, 1));
+            Fit fit =
+                    Fit.still(FitName.GLUE, 2 * seat, 2 * seat + spec.material().slotClearance() / 2, "");
+            List<Point> at = Collections.nCopies(spec.flanges(), home.apply(Point.ORIGIN));
+            joints.add(new Joint.Fixed(
+                    new Held<>(rim, fit.pin("flange-seat", at)),
+                    new Held<>(flange, fit.bore("flange-seat", at.subList(0, 1))),
+                    fit));
         }
         return joints;
     }
 
-    private void fixings(List<Joint> joints, String part) {
-        joints.addAll(spec.body().joints(part));
-        spec.joining().ifPresent(s -> joints.add(s.joint("joining-screw-hole", part)));
-    }
-
-    private Joint flangeSeat(String part, Joint.Shape shape, double size, int count) {
-        String name = spec.partName(part);
-        return new Joint("flange-seat", name, shape, FitName.GLUE.label(), 2 * seat, size, count, "");
+    private List<Joint> fixings(Role part, Role axle, Placement home) {
+        List<Joint> joints = new ArrayList<>(spec.body().joints(part, axle, home));
+        spec.joining().ifPresent(s -> joints.add(s.joint("joining-screw-hole", part, home)));
+        return joints;
     }
 
     /** Parts as they are made, in their place: the axis at {@code centre}, the first groove in {@code phase}. */
     List<Part> parts(Point centre, double phase) {
-        return parts(centre, phase, false);
+        Placement place = new Placement(phase, centre);
+        List<Part> parts = new ArrayList<>();
+        if (spec.flanges() > 0) {
+            parts.add(flange(place, "flange", foot, spec.flanges()));
+        }
+        parts.add(rim(place, faceBottom(), false));
+        return parts;
     }
 
     /** As the others, but plates in one piece and flanges one by one under names of their own, to be put together. */
-    List<Part> placed(Point centre, double phase) {
-        return parts(centre, phase, true);
+    void addTo(Members members, int wheel, int body, Point centre, double phase) {
+        Placement place = new Placement(phase, centre);
+        if (spec.flanges() > 0) {
+            members.add(DrivePart.flange(spec, wheel), flange(place, "flange", foot, 1), body);
+        }
+        members.add(DrivePart.rim(spec, wheel), rim(place, faceBottom(), true), body);
+        if (spec.flanges() > 1) {
+            members.add(DrivePart.flangeAbove(spec, wheel), flange(place, "flange-above", faceTop(), 1), body);
+        }
     }
 
     /**
@@ -145,18 +170,12 @@ final class PulleyStack {
      * @param members of an assembly that the pulley's parts are among
      * @param onto to what the rim comes before; nothing where the pulley is put together by itself
      */
-    static List<Placing> joining(List<Member> members, PulleySpec spec, int onto) {
+    static List<Placing> joining(Members members, PulleySpec spec, int wheel, int onto) {
         List<Placing> placings = new ArrayList<>();
-        int rim = index(members, spec.partName("pulley"));
+        int rim = members.one(DrivePart.rim(spec, wheel));
         placings.add(Placing.of(rim, onto, Way.DOWN));
-        int lower = index(members, spec.partName("flange"));
-        if (lower >= 0) {
-            placings.add(Placing.of(lower, rim, Way.UP));
-        }
-        int upper = index(members, spec.partName("flange-above"));
-        if (upper >= 0) {
-            placings.add(Placing.of(upper, rim, Way.DOWN));
-        }
+        members.of(DrivePart.flange(spec, wheel)).forEach(lower -> placings.add(Placing.of(lower, rim, Way.UP)));
+        members.of(DrivePart.flangeAbove(spec, wheel)).forEach(upper -> placings.add(Placing.of(upper, rim, Way.DOWN)));
         return placings;
     }
 
@@ -171,30 +190,6 @@ final class PulleyStack {
             }
         }
         return all;
-    }
-
-    /** Index of the member of this name, -1 where there is none. */
-    static int index(List<Member> members, String name) {
-        for (int i = 0; i < members.size(); i++) {
-            if (members.get(i).name().equals(name)) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    private List<Part> parts(Point centre, double phase, boolean stacked) {
-        Placement place = new Placement(phase, centre);
-        List<Part> parts = new ArrayList<>();
-        double bottom = faceBottom();
-        if (spec.flanges() > 0) {
-            parts.add(flange(place, "flange", foot, stacked ? 1 : spec.flanges()));
-        }
-        parts.add(rim(place, bottom, stacked));
-        if (stacked && spec.flanges() > 1) {
-            parts.add(flange(place, "flange-above", faceTop(), 1));
-        }
-        return parts;
     }
 
     private Part rim(Placement place, double bottom, boolean stacked) {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import ringleaf.curve.Distances;
 import ringleaf.geom.Contour;
-import ringleaf.part.Joint;
+import ringleaf.geom.Placement;
+import ringleaf.machine.Joint;
+import ringleaf.machine.Role;
 
 /**
  * What is cut into a round part besides its rim.
@@ -64,10 +66,16 @@ public record Body(Bore bore, AxleFit axle, Optional<HubScrews> screws, Lighteni
         return Math.max(hubReach() + web, 2 * web);
     }
 
-    /** Bore and screw holes of a part of this name, with their fits. */
-    public List<Joint> joints(String part) {
-        List<Joint> joints = BoreJoints.of(part, bore, axle);
-        screws.ifPresent(s -> joints.add(s.joint("hub-screw-hole", part)));
+    /**
+     * The joints of bore and screw holes.
+     *
+     * @param part that they are cut in
+     * @param on its axle
+     * @param home of the part's axis, in the frame in which it is drawn
+     */
+    public List<Joint> joints(Role part, Role on, Placement home) {
+        List<Joint> joints = new ArrayList<>(BoreJoints.of(part, on, bore, axle, home));
+        screws.ifPresent(s -> joints.add(s.joint("hub-screw-hole", part, home)));
         return joints;
     }
 }

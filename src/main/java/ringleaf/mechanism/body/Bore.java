@@ -148,6 +148,11 @@ public sealed interface Bore {
             return cuts;
         }
 
+        /** Middles of the screws. */
+        List<Point> screwPlaces() {
+            return places(screws, servo.hornScrewCircle() / 2, 0);
+        }
+
         @Override
         public double reach() {
             return (servo.hornScrewCircle() + servo.hornScrewHole()) / 2;
@@ -183,10 +188,17 @@ public sealed interface Bore {
 
     /** Equal round holes spread evenly on a circle about the origin, the first in {@code direction}, rad. */
     static List<Contour> circle(int count, double circleRadius, double holeRadius, double direction) {
-        List<Contour> holes = new ArrayList<>();
+        return places(count, circleRadius, direction).stream()
+                .map(at -> Contour.circle(at, holeRadius))
+                .toList();
+    }
+
+    /** Their middles. */
+    static List<Point> places(int count, double circleRadius, double direction) {
+        List<Point> places = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            holes.add(Contour.circle(Point.polar(circleRadius, direction + 2 * Math.PI * i / count), holeRadius));
+            places.add(Point.polar(circleRadius, direction + 2 * Math.PI * i / count));
         }
-        return holes;
+        return places;
     }
 }

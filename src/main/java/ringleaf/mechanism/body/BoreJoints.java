@@ -3,57 +3,101 @@ package ringleaf.mechanism.body;
 
 import java.util.ArrayList;
 import java.util.List;
-import ringleaf.part.Joint;
-import ringleaf.part.Joint.Shape;
+import ringleaf.geom.Contour;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.machine.Feature;
+import ringleaf.machine.Fit;
+import ringleaf.machine.Joint;
+import ringleaf.machine.Joint.Held;
+import ringleaf.machine.Role;
 import ringleaf.spec.shared.FitName;
 
-/** The features of a bore that fit something. */
+/** The joints of a bore: with an axle, with the bearing that sits in it, or with a servo's horn. */
 final class BoreJoints {
-    private final String part;
+    private final Role part;
+    private final Role on;
     private final AxleFit axle;
+    private final Placement home;
     private final List<Joint> joints = new ArrayList<>();
 
-    private BoreJoints(String part, AxleFit axle) {
+    private BoreJoints(Role part, Role on, AxleFit axle, Placement home) {
         this.part = part;
+        this.on = on;
         this.axle = axle;
+        this.home = home;
     }
 
-    static List<Joint> of(String part, Bore bore, AxleFit axle) {
-        BoreJoints all = new BoreJoints(part, axle);
+    static List<Joint> of(Role part, Role on, Bore bore, AxleFit axle, Placement home) {
+        BoreJoints all = new BoreJoints(part, on, axle, home);
         all.add(bore);
         return all.joints;
     }
 
     private void add(Bore bore) {
         if (bore instanceof Bore.Round round) {
-            add("bore", Shape.HOLE, axle.nominal(), round.diameter());
+            round(round.diameter());
         } else if (bore instanceof Bore.Seat seat) {
-            add("bearing-seat", Shape.SEAT, axle.nominal(), seat.diameter());
+            Fit fit = Fit.still(axle.fit(), axle.nominal(), seat.diameter(), axle.basis());
+            Feature.Ring ring = new Feature.Ring("bearing", axle.nominal(), axis());
+            set(Bought.BEARING, ring, new Feature.Seat("bearing-seat", seat.diameter(), axis()), fit);
         } else if (bore instanceof Bore.Flatted flatted) {
-            add("bore", Shape.HOLE, axle.nominal(), flatted.diameter());
-            double play = flatted.diameter() - axle.nominal();
-            add("bore-across-flat", Shape.SLOT, flatted.across() - play, flatted.across());
+            held(flatted.diameter());
+            across("bore-across-flat", flatted.across(), flatted.diameter() - axle.nominal(), bore);
         } else if (bore instanceof Bore.Keyed keyed) {
-            add("bore", Shape.HOLE, axle.nominal(), keyed.diameter());
-            double play = keyed.diameter() - axle.nominal();
-            add("keyway", Shape.SLOT, keyed.width() - play, keyed.width());
+            held(keyed.diameter());
+            across("keyway", keyed.width(), keyed.diameter() - axle.nominal(), bore);
         } else if (bore instanceof Bore.Square square) {
-            add("bore", Shape.SLOT, axle.nominal(), square.side());
+            across("bore", square.side(), square.side() - axle.nominal(), bore);
         } else if (bore instanceof Bore.Horn horn) {
             double hole = horn.servo().hornScrewHole();
-            joints.add(new Joint(
-                    "horn-screw-hole",
-                    part,
-                    Shape.HOLE,
-                    FitName.THREAD_CLEARANCE.label(),
-                    hole,
-                    hole,
-                    horn.screws(),
-                    "as in the horn of servo " + horn.servo().name()));
+            String basis = "as in the horn of servo " + horn.servo().name();
+            List<Point> at = horn.screwPlaces().stream().map(home::apply).toList();
+            Fit fit = Fit.still(FitName.THREAD_CLEARANCE, hole, hole, basis);
+            joints.add(new Joint.Screwed(
+                    "screw-holes",
+                    new Held<>(Bought.SERVO, fit.pin("horn-screw", at)),
+                    new Held<>(part, fit.bore("horn-screw-hole", at)),
+                    fit,
+                    true));
         }
     }
 
-    private void add(String name, Shape shape, double nominal, double size) {
-        joints.add(new Joint(name, part, shape, axle.fit().label(), nominal, size, 1, axle.basis()));
+    /** It turns on its axle where it has running room, and else holds it. */
+    private void round(double diameter) {
+        if (axle.fit() != FitName.RUNNING) {
+            held(diameter);
+            return;
+        }
+        Fit fit = fit(diameter);
+        joints.add(new Joint.Revolute(
+                "pin-clearance",
+                new Held<>(on, fit.pin(on.label(), axis())),
+                new Held<>(part, fit.bore("bore", axis())),
+                fit));
+    }
+
+    private void held(double diameter) {
+        Fit fit = fit(diameter);
+        set(on, fit.pin(on.label(), axis()), fit.bore("bore", axis()), fit);
+    }
+
+    private void across(String name, double size, double play, Bore bore) {
+        List<Contour> cuts = bore.cuts().stream().map(c -> c.placed(home)).toList();
+        Fit fit = Fit.still(axle.fit(), size - play, size, axle.basis());
+        // the flat, the key or the square is no size by which an axle is bought
+        set(Bought.AXLE, new Feature.Pin(name, size - play, axis()), new Feature.Slot(name, size, cuts), fit);
+    }
+
+    private Fit fit(double diameter) {
+        return Fit.still(axle.fit(), axle.nominal(), diameter, axle.basis());
+    }
+
+    private List<Point> axis() {
+        return List.of(home.apply(Point.ORIGIN));
+    }
+
+    private void set(Role pin, Feature.Peg what, Feature.Hole in, Fit fit) {
+        joints.add(new Joint.Fixed(new Held<>(pin, what), new Held<>(part, in), fit));
     }
 }

@@ -3,7 +3,12 @@ package ringleaf.mechanism.body;
 
 import java.util.List;
 import ringleaf.geom.Contour;
-import ringleaf.part.Joint;
+import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.machine.Fit;
+import ringleaf.machine.Joint;
+import ringleaf.machine.Joint.Held;
+import ringleaf.machine.Role;
 import ringleaf.spec.shared.FitName;
 import ringleaf.spec.shared.Screw;
 
@@ -20,17 +25,18 @@ public record HubScrews(Screw screw, int count, double circle) {
         return Bore.circle(count, circle / 2, screw.hole() / 2, Math.PI / count);
     }
 
-    /** Their holes in a part, with their fit. */
-    public Joint joint(String name, String part) {
-        return new Joint(
-                name,
-                part,
-                Joint.Shape.HOLE,
-                FitName.THREAD_CLEARANCE.label(),
-                screw.thread(),
-                screw.hole(),
-                count,
-                screw.holeBasis());
+    /** They in their holes in a part whose axis is at home there. */
+    public Joint joint(String name, Role part, Placement home) {
+        Fit fit = Fit.still(FitName.THREAD_CLEARANCE, screw.thread(), screw.hole(), screw.holeBasis());
+        List<Point> at = Bore.places(count, circle / 2, Math.PI / count).stream()
+                .map(home::apply)
+                .toList();
+        return new Joint.Screwed(
+                "screw-holes",
+                new Held<>(Bought.SCREW, fit.pin("screw", at)),
+                new Held<>(part, fit.bore(name, at)),
+                fit,
+                true);
     }
 
     /** Radius that holds them all. */

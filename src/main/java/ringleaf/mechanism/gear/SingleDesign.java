@@ -11,8 +11,11 @@ import java.util.function.DoublePredicate;
 import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
+import ringleaf.machine.Joints;
+import ringleaf.machine.Members;
 import ringleaf.mechanism.BodyName;
 import ringleaf.mechanism.Material;
+import ringleaf.mechanism.body.Bought;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Callout;
@@ -23,6 +26,7 @@ import ringleaf.part.Dimension;
 import ringleaf.part.Dimension.Origin;
 import ringleaf.part.Family;
 import ringleaf.part.Finding;
+import ringleaf.part.FitRow;
 import ringleaf.part.Layer;
 import ringleaf.part.Member;
 import ringleaf.part.Motion;
@@ -58,17 +62,7 @@ record SingleDesign(
 
     Design design(int states) {
         Rim rim = wheel.rim();
-        List<Path> lines = marks ? wheel.mark(0, wheel.region()).stream().toList() : List.of();
-        Part part = new Part(
-                PART,
-                Family.GEAR,
-                1,
-                material.source(),
-                List.of(Layer.of(wheel.region(), 0, width)),
-                lines,
-                rim instanceof Rim.Inner
-                        ? "internal teeth"
-                        : wheel.spec().body().bore().words());
+        Part part = part();
         List<Part> parts = new ArrayList<>(List.of(part));
         parts.addAll(wheel.spec().body().axle().bought(""));
         List<Finding> findings = new ArrayList<>(wheel.spec().body().axle().findings(""));
@@ -103,7 +97,28 @@ record SingleDesign(
                 findings,
                 travel,
                 List.of(),
-                wheel.spec().body().joints(PART));
+                fits());
+    }
+
+    private Part part() {
+        List<Path> lines = marks ? wheel.mark(0, wheel.region()).stream().toList() : List.of();
+        return new Part(
+                PART,
+                Family.GEAR,
+                1,
+                material.source(),
+                List.of(Layer.of(wheel.region(), 0, width)),
+                lines,
+                wheel.rim() instanceof Rim.Inner
+                        ? "internal teeth"
+                        : wheel.spec().body().bore().words());
+    }
+
+    private List<FitRow> fits() {
+        Members members = new Members();
+        Shaft shaft = new Shaft(0, PART);
+        members.add(shaft, part(), 1);
+        return new Joints(wheel.spec().body().joints(shaft, Bought.AXLE, Placement.IDENTITY), members).rows();
     }
 
     private List<Dimension> dimensions() {

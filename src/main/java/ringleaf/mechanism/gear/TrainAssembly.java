@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import ringleaf.geom.Placement;
+import ringleaf.machine.Joints;
+import ringleaf.machine.Members;
 import ringleaf.mechanism.BodyName;
 import ringleaf.part.Assembly;
 import ringleaf.part.BuildStep;
 import ringleaf.part.Member;
-import ringleaf.part.Part;
 import ringleaf.part.Placing;
 import ringleaf.part.Requirement;
 import ringleaf.part.Way;
@@ -19,39 +19,28 @@ import ringleaf.part.Words;
 
 /** Puts the gears in their places and says what they must hold to. */
 final class TrainAssembly {
-    /** Steps in which a pitch is rolled through. */
-    private static final int STEPS = 24;
-    /** Steps in which a whole travel is rolled through, at most. */
-    private static final int MOST_STEPS = 600;
-    /** What arcs in place of four flanks may take from a play or add to it, mm: four times half a micrometre, and
-     * what a slanted line of action makes of it. */
-    static final double PLAY_SLACK = 0.003;
     /** Kept between gears that do not mesh, mm; common practice, no source. */
     private static final double APART = 0.1;
 
     private final TrainDesign design;
     private final TrainSpec spec;
-    private final List<Part> parts;
+    private final Members members;
+    private final Joints joints;
     private final TrainMotion motion;
 
-    TrainAssembly(TrainDesign design, List<Part> parts, TrainMotion motion) {
+    TrainAssembly(TrainDesign design, Members members, Joints joints, TrainMotion motion) {
         this.design = design;
         this.spec = design.spec();
-        this.parts = parts;
+        this.members = members;
+        this.joints = joints;
         this.motion = motion;
     }
 
     Assembly assemble() {
-        List<Member> members = new ArrayList<>();
-        for (Part part : parts) {
-            if (part.isDrawn()) {
-                members.add(new Member(part.name(), part, members.size() + 1, Placement.IDENTITY));
-            }
-        }
         TrainViews views = new TrainViews(design, motion);
         return new Assembly(
                 spec.name(),
-                members,
+                members.all(),
                 motion,
                 Optional.empty(),
                 requirements(),
@@ -71,44 +60,13 @@ final class TrainAssembly {
     }
 
     private List<Requirement> requirements() {
-        List<Requirement> all = new ArrayList<>();
-        List<Requirement.Pair> pairs = new ArrayList<>();
-        for (Stage stage : design.stages()) {
-            int driver = stage.number() - 1;
-            int driven = stage.number();
-            pairs.add(Requirement.Pair.touching(driver, driven));
-            double relief = stage.driver().spec().finish().relief()
-                    + stage.driven().spec().finish().relief();
-            all.add(new Requirement.Meshes(
-                    new Requirement.Turning(driver, stage.driverAxis()),
-                    new Requirement.Turning(driven, stage.drivenAxis()),
-                    stage.mesh().turn(),
-                    rolled(stage),
-                    0,
-                    stage.mesh().drivenPlay(),
-                    PLAY_SLACK + relief));
+        List<Requirement> all = new ArrayList<>(joints.requirements());
+        for (Member member : members.all()) {
+            all.add(new Requirement.LeastWeb(
+                    "minimum-web", member.part().name(), spec.material().leastWeb()));
         }
-        for (Part part : parts) {
-            if (part.isDrawn()) {
-                all.add(new Requirement.LeastWeb(
-                        "minimum-web", part.name(), spec.material().leastWeb()));
-            }
-        }
-        all.add(new Requirement.StaysApart("clearance", APART, pairs));
+        all.add(new Requirement.StaysApart("clearance", APART, joints.pairs()));
         return all;
-    }
-
-    /** A pitch of the stage's driver, in the sense in which it turns; its whole travel where teeth end. */
-    private Requirement.Rolled rolled(Stage stage) {
-        double pitch = stage.mesh().driver().pitchAngle();
-        boolean sector = stage.driver().spec().sector().isPresent()
-                || stage.driven().spec().sector().isPresent();
-        if (!sector) {
-            return new Requirement.Rolled(0, Math.signum(stage.turn()) * pitch, STEPS, "a pitch");
-        }
-        double travel = spec.travel() * stage.turn();
-        int steps = (int) Math.ceil(Math.max(1, STEPS * Math.abs(travel) / pitch));
-        return new Requirement.Rolled(0, travel, Math.min(MOST_STEPS, steps), "the whole travel");
     }
 
     /** Gear after gear from above: each meets those that are there with its teeth in their spaces. */

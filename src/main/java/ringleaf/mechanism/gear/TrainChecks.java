@@ -200,7 +200,7 @@ final class TrainChecks {
                     + stage.driven().spec().finish().relief();
             double base =
                     stage.mesh().drivenWorkingRadius() * Math.cos(stage.mesh().workingAngle());
-            all += (TrainAssembly.PLAY_SLACK + relief) / base * Math.abs(last / stage.drivenTurn());
+            all += (TrainJoints.PLAY_SLACK + relief) / base * Math.abs(last / stage.drivenTurn());
         }
         return all;
     }

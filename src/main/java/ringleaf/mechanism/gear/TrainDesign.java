@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import ringleaf.geom.Point;
+import ringleaf.machine.Joints;
+import ringleaf.machine.Members;
 import ringleaf.part.Assembly;
 import ringleaf.part.Design;
 import ringleaf.part.Finding;
@@ -99,7 +101,9 @@ record TrainDesign(TrainSpec spec, List<Stage> stages) {
         TrainMotion motion = new TrainMotion(design, states);
         TrainParts made = new TrainParts(design);
         List<Part> parts = made.parts();
-        Assembly assembly = new TrainAssembly(design, parts, motion).assemble();
+        Members members = made.members();
+        Joints joints = TrainJoints.of(design, members);
+        Assembly assembly = new TrainAssembly(design, members, joints, motion).assemble();
         Rolling rolling = Rolling.of(design, motion);
         List<Finding> findings = new TrainChecks(design, rolling).all();
         TrainDimensions dimensions = new TrainDimensions(design);
@@ -114,7 +118,7 @@ record TrainDesign(TrainSpec spec, List<Stage> stages) {
                 findings,
                 design.travel(states),
                 told ? new TrainRemedies(design, findings).lines() : List.of(),
-                made.joints());
+                joints.rows());
     }
 
     private Map<String, Double> travel(int states) {

@@ -7,11 +7,11 @@ import ringleaf.geom.Contour;
 import ringleaf.geom.Path;
 import ringleaf.geom.Placement;
 import ringleaf.geom.Region;
+import ringleaf.machine.Members;
 import ringleaf.mechanism.body.Body;
 import ringleaf.mechanism.body.Bore;
 import ringleaf.part.Family;
 import ringleaf.part.Finding;
-import ringleaf.part.Joint;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 
@@ -44,7 +44,7 @@ final class TrainParts {
 
     private List<Part> bought(int shaft) {
         List<Part> parts = new ArrayList<>();
-        for (Body body : bodies(shaft)) {
+        for (Body body : bodies(design, shaft)) {
             parts.addAll(body.axle().bought(name(spec, shaft) + "-"));
         }
         return parts;
@@ -54,7 +54,7 @@ final class TrainParts {
     List<Finding> axles() {
         List<Finding> found = new ArrayList<>();
         for (int shaft = 0; shaft <= design.stages().size(); shaft++) {
-            List<Body> bodies = bodies(shaft);
+            List<Body> bodies = bodies(design, shaft);
             if (!bodies.isEmpty()) {
                 found.addAll(bodies.get(0).axle().findings(name(spec, shaft) + "-"));
             }
@@ -62,19 +62,17 @@ final class TrainParts {
         return found;
     }
 
-    /** Bores and screw holes of all gears, with their fits. */
-    List<Joint> joints() {
-        List<Joint> joints = new ArrayList<>();
+    /** The gears in their places, each shaft a body of its own. */
+    Members members() {
+        Members members = new Members();
         for (int shaft = 0; shaft <= design.stages().size(); shaft++) {
-            for (Body body : bodies(shaft)) {
-                joints.addAll(body.joints(name(spec, shaft)));
-            }
+            members.add(Shaft.of(spec, shaft), shaft(shaft), shaft + 1);
         }
-        return joints;
+        return members;
     }
 
     /** What is cut into the gears on a shaft: one of them where they have the same. */
-    private List<Body> bodies(int shaft) {
+    static List<Body> bodies(TrainDesign design, int shaft) {
         List<Body> bodies = new ArrayList<>();
         if (shaft > 0) {
             bodies.add(design.stages().get(shaft - 1).driven().spec().body());

@@ -11,7 +11,7 @@ import ringleaf.part.Choice;
 import ringleaf.part.Design;
 import ringleaf.part.Dimension;
 import ringleaf.part.Dimension.Origin;
-import ringleaf.part.Joint;
+import ringleaf.part.FitRow;
 import ringleaf.part.MotionTable;
 
 /** A plate that was read. */
@@ -78,17 +78,17 @@ record PlannedPlate(PlateSpec spec) implements Kind.Planned {
     }
 
     /** Bores that something sits in. */
-    private List<Joint> joints() {
-        List<Joint> all = new ArrayList<>();
+    private List<FitRow> joints() {
+        List<FitRow> all = new ArrayList<>();
         for (boolean rear : new boolean[] {false, true}) {
             String plate = spec.plates() == 1 ? PlateAssembly.ONLY : rear ? PlateAssembly.REAR : PlateAssembly.FRONT;
             for (Seat seat : spec.on(rear)) {
                 seat.form()
                         .fitted()
-                        .ifPresent(f -> all.add(new Joint(
+                        .ifPresent(f -> all.add(new FitRow(
                                 seat.name() + "-bore",
                                 plate,
-                                Joint.Shape.HOLE,
+                                FitRow.Shape.HOLE,
                                 f.fit().label(),
                                 f.nominal(),
                                 f.bore(),

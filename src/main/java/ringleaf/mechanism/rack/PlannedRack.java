@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ringleaf.machine.Joints;
+import ringleaf.machine.Members;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
 import ringleaf.mechanism.Memo;
@@ -21,20 +23,22 @@ record PlannedRack(RackLayout layout) implements Kind.Planned {
         RackPlates plates = new RackPlates(layout);
         RackParts parts = new RackParts(layout, plates);
         RackMotion motion = new RackMotion(layout, states);
-        Assembly assembly = new RackAssembly(layout, plates, parts, motion).assemble();
+        Members members = parts.members();
+        Joints joints = RackJoints.of(layout, plates, members);
+        Assembly assembly = new RackAssembly(layout, plates, members, joints, motion).assemble();
         RackDimensions dimensions = new RackDimensions(layout, plates);
         return new Design(
                 spec.name(),
                 RackAndPinion.NAME,
                 dimensions.choices(),
                 dimensions.withDeviation(parts.deviation()),
-                parts.parts(),
+                parts.parts(members),
                 assembly,
                 motion.table(),
                 new RackChecks(layout).all(),
                 travel(states),
                 List.of(),
-                RackJoints.of(layout, plates));
+                joints.rows());
     }
 
     @Override

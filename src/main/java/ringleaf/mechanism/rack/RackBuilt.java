@@ -2,6 +2,7 @@
 package ringleaf.mechanism.rack;
 
 import java.util.List;
+import ringleaf.machine.Fit;
 import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.SizesOff;
 import ringleaf.tooth.RackPair;
@@ -10,7 +11,6 @@ import ringleaf.tooth.ToothForm;
 /** A rack and its pinion as they come from the workshop: places, teeth, slots, pins and heights off. */
 final class RackBuilt implements AsBuilt {
     private static final int PLATES = 2;
-    private static final int PINS = 2;
 
     private final RackLayout layout;
     private final RackSpec spec;
@@ -41,15 +41,10 @@ final class RackBuilt implements AsBuilt {
                 1,
                 spec.plate());
         pinRow = sizes.width("pin-row", "guide pins to the rack's teeth", layout.pinDepth(), 1, spec.gear());
-        slotWidth = sizes.width("slot-width", "width of the slots", layout.slotWidth(), PLATES, spec.plate());
+        Fit guide = layout.guide();
+        slotWidth = sizes.add(guide.hole().orElseThrow(), guide.width());
         slotPlace = sizes.edge("slot-place", "slots of one plate beside those of the other", 0, PLATES, spec.plate());
-        pin = sizes.add(
-                "pin-diameter",
-                "diameter of the guide pins",
-                layout.pin(),
-                PINS,
-                SizesOff.WIRE,
-                "drawn, common practice");
+        pin = sizes.add(guide.pin().orElseThrow(), guide.nominal());
         pinionTooth = sizes.width("pinion-tooth", "thickness of the pinion's teeth", form.thickness(), 1, spec.gear());
         rackTooth = sizes.width(
                 "rack-tooth", "thickness of the rack's teeth", half - layout.backlash() / 2, 1, spec.gear());
@@ -129,8 +124,8 @@ final class RackBuilt implements AsBuilt {
     /** Room of the tighter pin in the slots of both plates, which are one slot as seen along the axis. */
     private double slide(double[][] off) {
         double beside = Math.abs(off[slotPlace][0] - off[slotPlace][1]);
-        double width = layout.slotWidth() + Math.min(off[slotWidth][0], off[slotWidth][1]) - beside;
-        return width - layout.pin() - Math.max(off[pin][0], off[pin][1]);
+        return layout.guide()
+                .play(Math.min(off[slotWidth][0], off[slotWidth][1]) - beside, Math.max(off[pin][0], off[pin][1]));
     }
 
     private double axial(double[][] off) {

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package ringleaf.mechanism.rack;
 
+import java.util.List;
 import java.util.Optional;
 import ringleaf.curve.Roots;
 import ringleaf.geom.Placement;
+import ringleaf.geom.Point;
+import ringleaf.machine.Fit;
 import ringleaf.mechanism.body.ServoOutline;
 import ringleaf.part.Finding;
 import ringleaf.tooth.BasicRack;
@@ -209,8 +212,19 @@ record RackLayout(
         return -pair.mountingDistance();
     }
 
+    /** How guide pins slide in the plates' slots. */
+    Fit guide() {
+        return spec.rooms().guide(pin);
+    }
+
     double slotWidth() {
-        return pin + spec.rooms().slot().mm();
+        return guide().width();
+    }
+
+    /** Middles of both guide pins at the start of the travel. */
+    List<Point> pins() {
+        double y = datum() - pinDepth;
+        return List.of(new Point(-pinAt() - stroke / 2, y), new Point(pinAt() - stroke / 2, y));
     }
 
     double pinHole() {

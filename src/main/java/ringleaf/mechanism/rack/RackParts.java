@@ -13,8 +13,10 @@ import ringleaf.geom.Placement;
 import ringleaf.geom.Point;
 import ringleaf.geom.Region;
 import ringleaf.geom.Tolerance;
+import ringleaf.machine.Members;
 import ringleaf.part.Family;
 import ringleaf.part.Layer;
+import ringleaf.part.Member;
 import ringleaf.part.Part;
 import ringleaf.tooth.GearOutline;
 
@@ -54,56 +56,63 @@ final class RackParts {
     }
 
     /** Everything with an outline, in its place. */
-    List<Part> drawn() {
-        List<Part> parts = new ArrayList<>();
+    Members members() {
+        Members members = new Members();
         double base = plates.thickness();
-        Region bar = bar();
-        Region pinion = pinion();
-        parts.add(part(BASE, Family.PLATE, spec.plate().source(), plates.base(), 0, base));
-        parts.add(new Part(
-                RACK,
-                Family.GEAR,
-                1,
-                spec.gear().source(),
-                List.of(Layer.of(bar, base, base + spec.width()).withMarks(marks(rackMark(), bar))),
-                sheets(""),
-                List.of(Region.of(Contour.rectangle(
-                        new Box(plates.left(), layout.datum() - layout.rootDepth(), plates.right(), layout.tips())))),
-                false));
-        double bottom = plates.pinionBottom();
-        parts.add(new Part(
-                PINION,
-                Family.GEAR,
-                1,
-                spec.gear().source(),
-                List.of(Layer.of(pinion, bottom, bottom + spec.width()).withMarks(marks(pinionMark(), pinion))),
-                sheets(spec.body().bore().words()),
-                List.of(),
-                false));
-        parts.add(stack(SPACER, plates.spacers(), base, plates.frontBottom()));
+        members.add(RackRole.BASE, part(BASE, Family.PLATE, spec.plate().source(), plates.base(), 0, base), 0);
+        Box worked = new Box(plates.left(), layout.datum() - layout.rootDepth(), plates.right(), layout.tips());
+        members.add(
+                RackRole.RACK,
+                toothed(RACK, bar(), base, rackMark(), "").withWorking(List.of(Region.of(Contour.rectangle(worked)))),
+                RackMotion.RACK);
+        String bore = spec.body().bore().words();
+        members.add(
+                RackRole.PINION,
+                toothed(PINION, pinion(), plates.pinionBottom(), pinionMark(), bore),
+                RackMotion.PINION);
+        members.add(RackRole.SPACER, stack(SPACER, plates.spacers(), base, plates.frontBottom()), 0);
         if (plates.packing() > 0) {
-            parts.add(stack(PACKING, plates.packings(), -plates.packing(), 0));
+            members.add(RackRole.PACKING, stack(PACKING, plates.packings(), -plates.packing(), 0), 0);
         }
         if (plates.hasServoPlate()) {
             double back = -plates.packing() - plates.thickness();
-            parts.add(part(
-                    SERVO_PLATE, Family.PLATE, spec.plate().source(), plates.servoPlate(), back, -plates.packing()));
+            Region plate = plates.servoPlate();
+            members.add(
+                    RackRole.SERVO_PLATE,
+                    part(SERVO_PLATE, Family.PLATE, spec.plate().source(), plate, back, -plates.packing()),
+                    0);
         }
-        parts.add(pins());
+        members.add(RackRole.PIN, pins(), RackMotion.RACK);
         if (spec.axle() > 0) {
             Region disc = Region.disc(Point.ORIGIN, spec.axle() / 2);
             Part.Source rod = spec.hardware().rod(AXLE, spec.axle()).source(plates.depth());
-            parts.add(part(AXLE, Family.BOUGHT, rod, disc, 0, plates.depth()));
+            members.add(RackRole.AXLE, part(AXLE, Family.BOUGHT, rod, disc, 0, plates.depth()), RackMotion.PINION);
         }
-        parts.add(part(FRONT, Family.PLATE, spec.plate().source(), plates.front(), plates.frontBottom(), plates.depth())
-                .shown());
-        return parts;
+        members.add(
+                RackRole.FRONT,
+                part(FRONT, Family.PLATE, spec.plate().source(), plates.front(), plates.frontBottom(), plates.depth())
+                        .shown(),
+                0);
+        return members;
+    }
+
+    private Part toothed(String name, Region region, double from, Line mark, String note) {
+        return new Part(
+                name,
+                Family.GEAR,
+                1,
+                spec.gear().source(),
+                List.of(Layer.of(region, from, from + spec.width()).withMarks(marks(mark, region))),
+                sheets(note),
+                List.of(),
+                false);
     }
 
     /** What is made and what is bought; bought things have no outline to make them by. */
-    List<Part> parts() {
+    List<Part> parts(Members members) {
         List<Part> parts = new ArrayList<>();
-        for (Part part : drawn()) {
+        for (Member member : members.all()) {
+            Part part = member.part();
             boolean isBought = part.source().isBought();
             parts.add(
                     isBought
@@ -133,11 +142,9 @@ final class RackParts {
     }
 
     private Part pins() {
-        double y = layout.datum() - layout.pinDepth();
-        List<Region> discs = new ArrayList<>();
-        for (int end = -1; end <= 1; end += 2) {
-            discs.add(Region.disc(new Point(end * layout.pinAt() - layout.stroke() / 2, y), layout.pin() / 2));
-        }
+        List<Region> discs = layout.pins().stream()
+                .map(at -> Region.disc(at, layout.pin() / 2))
+                .toList();
         double middle = plates.thickness() + plates.between() / 2;
         double half = plates.pinLength() / 2;
         Part.Source goods = plates.dowel()
@@ -200,12 +207,8 @@ final class RackParts {
             all.add(Region.of(Contour.rectangle(new Box(box.maxX(), low, plates.end(), high))));
         }
         Region bar = all.size() == 1 ? all.get(0) : Overlay.union(all).get(0);
-        double y = layout.datum() - layout.pinDepth();
         List<Contour> holes = new ArrayList<>();
-        for (int end = -1; end <= 1; end += 2) {
-            Point at = new Point(end * layout.pinAt() - layout.stroke() / 2, y);
-            holes.add(Contour.circle(at, layout.pinHole() / 2));
-        }
+        layout.pins().forEach(at -> holes.add(Contour.circle(at, layout.pinHole() / 2)));
         if (spec.eye().isPresent()) {
             holes.add(Contour.circle(
                     new Point(plates.eye(), (low + high) / 2), spec.eye().getAsDouble() / 2));

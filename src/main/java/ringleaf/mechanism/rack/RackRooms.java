@@ -2,11 +2,14 @@
 package ringleaf.mechanism.rack;
 
 import java.util.Optional;
+import ringleaf.machine.Fit;
 import ringleaf.machine.Room;
+import ringleaf.machine.Size;
 import ringleaf.mechanism.Material;
 import ringleaf.mechanism.SizesOff;
 import ringleaf.mechanism.TipRoom;
 import ringleaf.spec.field.Values;
+import ringleaf.spec.shared.FitName;
 import ringleaf.tooth.BasicRack;
 
 /**
@@ -29,6 +32,9 @@ record RackRooms(Room stop, Room axial, Room slot, Material gear, Material plate
     /** Each pin in the slot of each plate. */
     private static final int SLIDES = 4;
 
+    private static final int PLATES = 2;
+    private static final int PINS = 2;
+
     static RackRooms of(Values own, Material gear, Material plate, Material spacer, double width) {
         double g = gear.repeatability();
         double p = plate.repeatability();
@@ -40,6 +46,14 @@ record RackRooms(Room stop, Room axial, Room slot, Material gear, Material plate
                 Room.of("slot", own.given(RackFields.SLOT), plate.slotClearance(), SLIDES, p, SizesOff.WIRE, p, g),
                 gear,
                 plate);
+    }
+
+    /** How a guide pin of a diameter slides in its slots. */
+    Fit guide(double pin) {
+        Size slots = plate.width("slot-width", "width of the slots", PLATES);
+        Size pins =
+                new Size("pin-diameter", "diameter of the guide pins", PINS, SizesOff.WIRE, "drawn, common practice");
+        return new Fit(FitName.SLIDING, pin, slot, Optional.of(slots), Optional.of(pins), slot.how());
     }
 
     /** How far the rack leans to either side of its guide. */

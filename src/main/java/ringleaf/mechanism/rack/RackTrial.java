@@ -32,6 +32,7 @@ record RackTrial(RackLayout layout) implements Trial {
 
     @Override
     public List<Part> parts() {
-        return new RackParts(layout, new RackPlates(layout)).parts();
+        RackParts parts = new RackParts(layout, new RackPlates(layout));
+        return parts.parts(parts.members());
     }
 }

@@ -21,7 +21,7 @@ import ringleaf.geom.Region;
 import ringleaf.geom.Segment;
 import ringleaf.geom.Tolerance;
 import ringleaf.part.Family;
-import ringleaf.part.Joint;
+import ringleaf.part.FitRow;
 import ringleaf.part.Layer;
 import ringleaf.part.Part;
 import ringleaf.tooth.BasicRack;
@@ -187,8 +187,8 @@ class FeaturesTest {
 
     @Test
     void fitsStandBesideTheirHoles() {
-        SheetItem.FitLine fit =
-                new SheetItem.FitLine("bore", Joint.Shape.HOLE, 3.4, 8, "running 3.3 F8/h6", "", "", "", "", List.of());
+        SheetItem.FitLine fit = new SheetItem.FitLine(
+                "bore", FitRow.Shape.HOLE, 3.4, 8, "running 3.3 F8/h6", "", "", "", "", List.of());
         assertThat(callouts(features(part(Layer.of(flange(), 0, 3)), fit)))
                 .contains("8x \u23003.4 | on \u230080, from 10\u00B0 | running 3.3 F8/h6");
     }
@@ -217,7 +217,7 @@ class FeaturesTest {
         holes.add(Contour.circle(alignment, 1.1));
         Region plate = Region.of(Contour.circle(Point.ORIGIN, 50)).withHoles(holes);
         SheetItem.FitLine fit =
-                new SheetItem.FitLine("screw-hole", Joint.Shape.HOLE, 2.2, 8, "for M2", "", "", "", "", screws);
+                new SheetItem.FitLine("screw-hole", FitRow.Shape.HOLE, 2.2, 8, "for M2", "", "", "", "", screws);
         Features features = features(part(Layer.of(plate, 0, 3)), fit);
         assertThat(callouts(features)).contains("8x \u23002.2 | on \u230080, from 10\u00B0 | for M2");
         assertThat(features.found().places())

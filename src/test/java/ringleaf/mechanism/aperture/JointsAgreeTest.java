@@ -17,7 +17,7 @@ import ringleaf.machine.Fit;
 import ringleaf.mechanism.AsBuilt.Deviation;
 import ringleaf.part.Assembly;
 import ringleaf.part.Design;
-import ringleaf.part.Joint;
+import ringleaf.part.FitRow;
 import ringleaf.part.Part;
 import ringleaf.part.Requirement;
 
@@ -75,7 +75,7 @@ class JointsAgreeTest {
     }
 
     /** The table of fits, the dimension, the study of yield: one room, and one width. */
-    private static void agree(String seed, Fit fit, Joint row, String dimension, ApertureDesign sizes, Design design) {
+    private static void agree(String seed, Fit fit, FitRow row, String dimension, ApertureDesign sizes, Design design) {
         assertThat(row.size() - row.nominal()).as(seed).isCloseTo(fit.room().mm(), SAME);
         assertThat(row.fit()).as(seed).isEqualTo(fit.name().label());
         assertThat(Apertures.dimension(design, dimension)).as(seed).isCloseTo(row.size() - row.nominal(), SAME);
@@ -106,7 +106,7 @@ class JointsAgreeTest {
                 .nominal();
     }
 
-    private static Joint row(Design design, String part, String name) {
+    private static FitRow row(Design design, String part, String name) {
         return design.joints().stream()
                 .filter(j -> j.part().equals(part) && j.name().equals(name))
                 .findFirst()

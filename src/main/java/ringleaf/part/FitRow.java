@@ -18,7 +18,7 @@ import ringleaf.geom.Point;
  * @param basis where the size comes from, for people; empty where it is what the process allows for the fit
  * @param places their centres in the part's own frame, mm; none where that has not been stated
  */
-public record Joint(
+public record FitRow(
         String name,
         String part,
         Shape shape,
@@ -28,19 +28,19 @@ public record Joint(
         int count,
         String basis,
         List<Point> places) {
-    public Joint {
+    public FitRow {
         places = List.copyOf(places);
     }
 
     /** A joint whose places are not stated. */
-    public Joint(
+    public FitRow(
             String name, String part, Shape shape, String fit, double nominal, double size, int count, String basis) {
         this(name, part, shape, fit, nominal, size, count, basis, List.of());
     }
 
-    public Joint mirrored(Mirror mirror) {
+    public FitRow mirrored(Mirror mirror) {
         List<Point> images = places.stream().map(mirror::apply).toList();
-        return new Joint(name, part, shape, fit, nominal, size, count, basis, images);
+        return new FitRow(name, part, shape, fit, nominal, size, count, basis, images);
     }
 
     /** Kinds of features: a seat is a hole for the outer ring of a bearing, a ring that outer ring itself. */
