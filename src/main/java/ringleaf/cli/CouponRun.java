@@ -187,7 +187,7 @@ final class CouponRun {
         if (Files.isDirectory(path)) {
             throw Stop.trouble("cannot read " + Shown.cut(typed, 300) + ": it is a folder, and a sheet is a file");
         }
-        try (InputStream file = Files.newInputStream(path)) {
+        try (InputStream file = Trouble.open(path)) {
             Optional<SpecSource> source = SpecSource.read(typed, file, problems);
             problems.throwIfAny();
             return source.orElseThrow();
@@ -208,7 +208,7 @@ final class CouponRun {
         String at = shown + "/" + name;
         Optional<SpecSource> before = Optional.empty();
         if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
-            try (InputStream in = Files.newInputStream(path)) {
+            try (InputStream in = Trouble.open(path)) {
                 before = SpecSource.read(at, in, problems);
             } catch (IOException e) {
                 throw Trouble.reading(at, e);

@@ -89,7 +89,7 @@ final class OwnCatalogues implements SharedFiles {
             if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
                 String shown = folder.shown();
                 String name = shown.endsWith("/") ? shown + fileName : shown + "/" + fileName;
-                try (InputStream in = Files.newInputStream(file)) {
+                try (InputStream in = Trouble.open(file)) {
                     SpecSource.read(name, in, problems).ifPresent(sources::add);
                 } catch (IOException e) {
                     throw Trouble.reading(name, e);
@@ -112,7 +112,7 @@ final class OwnCatalogues implements SharedFiles {
             problems.at(asked, Shown.quoted(path) + " is a folder, and a drawing is a file");
             return Optional.empty();
         }
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = Trouble.open(file)) {
             byte[] bytes = in.readNBytes(DRAWING_LIMIT + 1);
             SpecSource name = SpecSource.of(path, "");
             if (bytes.length > DRAWING_LIMIT) {

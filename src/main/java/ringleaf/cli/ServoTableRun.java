@@ -8,7 +8,6 @@ import java.io.PrintStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -161,7 +160,7 @@ final class ServoTableRun {
     private Fitted fitted(String file, ServoLaw law) {
         Path path = surroundings.place(file, "the file of --measured");
         String text;
-        try (InputStream in = Files.newInputStream(path)) {
+        try (InputStream in = Trouble.open(path)) {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             bytes.write(in.readNBytes(MOST_BYTES + 1));
             if (bytes.size() > MOST_BYTES) {

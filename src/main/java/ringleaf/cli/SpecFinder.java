@@ -43,7 +43,7 @@ final class SpecFinder {
         if (Files.isDirectory(path)) {
             throw Stop.trouble("cannot read " + Shown.cut(typed, 300) + ": it is a folder, and a spec is a file");
         }
-        try (InputStream file = Files.newInputStream(path)) {
+        try (InputStream file = Trouble.open(path)) {
             return SpecSource.read(typed, file, problems);
         } catch (IOException e) {
             throw Trouble.reading(typed, e);

@@ -2,19 +2,34 @@
 package ringleaf.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.FileSystemLoopException;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
 import java.util.Locale;
 import ringleaf.spec.text.Shown;
 
 /** Says in plain words why a file could not be read or written. */
 final class Trouble {
     private Trouble() {}
+
+    /**
+     * A file to be read to its end. What is there but no file, such as a pipe or a device, is refused: it might never end,
+     * or never begin.
+     */
+    static InputStream open(Path path) throws IOException {
+        if (Files.exists(path) && !Files.isRegularFile(path) && !Files.isDirectory(path)) {
+            throw new FileSystemException(
+                    path.toString(), null, "it is a pipe or a device, which may never end, and a file is wanted");
+        }
+        return Files.newInputStream(path);
+    }
 
     /** The end of a command that could not read. */
     static Stop reading(String path, IOException e) {
