@@ -10,9 +10,12 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import ringleaf.spec.shared.Catalogues;
 import ringleaf.spec.shared.SharedFiles;
+import ringleaf.spec.text.Nearest;
 import ringleaf.spec.text.Place;
 import ringleaf.spec.text.Problems;
 import ringleaf.spec.text.Shown;
@@ -49,9 +52,11 @@ final class OwnCatalogues implements SharedFiles {
             Path beside = file.resolveSibling(BESIDE);
             boolean isFile = Files.isRegularFile(file);
             base = isFile && file.getParent() != null ? file.getParent() : base;
+            String shown = spec.substring(0, spec.lastIndexOf('/') + 1) + BESIDE;
             if (isFile && Files.isDirectory(beside)) {
-                int slash = spec.lastIndexOf('/');
-                folders.add(new Folder(beside, spec.substring(0, slash + 1) + BESIDE));
+                folders.add(known(new Folder(beside, shown)));
+            } else if (isFile && Files.exists(beside, LinkOption.NOFOLLOW_LINKS)) {
+                throw Stop.wrong(shown + " beside the spec is no folder, and catalogues stand in one; rename it");
             }
         }
         if (typed.isPresent()) {
@@ -66,6 +71,28 @@ final class OwnCatalogues implements SharedFiles {
         return new OwnCatalogues(folders, surroundings.folder());
     }
 
+    /** The folder, in which nothing stands that looks like a catalogue and would be passed over. */
+    private static Folder known(Folder folder) {
+        try (Stream<Path> entries = Files.list(folder.path())) {
+            for (Path entry : entries.sorted().toList()) {
+                String name = entry.getFileName().toString();
+                int dot = name.lastIndexOf('.');
+                String ending = dot < 0 ? "" : name.substring(dot).toLowerCase(Locale.ROOT);
+                if (!NAMES.contains(name) && (ending.equals(".yaml") || ending.equals(".yml"))) {
+                    Optional<String> meant =
+                            Nearest.of(name.substring(0, dot).toLowerCase(Locale.ROOT) + ".yaml", NAMES);
+                    if (meant.isPresent()) {
+                        throw Stop.wrong(
+                                folder.shown() + "/" + name + " is read by nothing; did you mean " + meant.get() + "?");
+                    }
+                }
+            }
+        } catch (IOException e) {
+            throw Trouble.reading(folder.shown(), e);
+        }
+        return folder;
+    }
+
     private static Folder asked(String shown, Surroundings surroundings) {
         Path folder = surroundings.place(shown, "the folder of --shared");
         if (!Files.isDirectory(folder)) {
@@ -75,7 +102,7 @@ final class OwnCatalogues implements SharedFiles {
         }
         for (String name : NAMES) {
             if (Files.exists(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
-                return new Folder(folder, shown);
+                return known(new Folder(folder, shown));
             }
         }
         throw Stop.wrong("--shared " + shown + ": the folder holds no catalogue; known: " + String.join(", ", NAMES));

@@ -15,7 +15,7 @@ public final class Slug {
 
     /**
      * The folder's name for a title: {@code Harbour light} gives {@code harbour-light}. Marks on letters are dropped;
-     * a name that some systems keep for devices gets {@code -design} behind it.
+     * a name that some systems keep for devices gets {@code -design} behind it. Letters of other scripts stand by numbers.
      *
      * @return empty when nothing of the title can stand in such a name
      */
@@ -37,10 +37,24 @@ public final class Slug {
             }
         }
         if (out.length() == 0) {
-            return Optional.empty();
+            return numbered(lower);
         }
         String slug = out.toString();
         return Optional.of(isDevice(slug) ? slug + "-design" : slug);
+    }
+
+    /** Letters of other scripts by their numbers, as {@code u706f-u53f0}; empty when there is no letter and no digit. */
+    private static Optional<String> numbered(String title) {
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < title.length(); ) {
+            int c = title.codePointAt(i);
+            String one = "u" + Integer.toHexString(c);
+            if (Character.isLetterOrDigit(c) && out.length() + 1 + one.length() <= LONGEST) {
+                out.append(out.length() == 0 ? "" : "-").append(one);
+            }
+            i += Character.charCount(c);
+        }
+        return out.length() == 0 ? Optional.empty() : Optional.of(out.toString());
     }
 
     /** Why a title cannot be taken; empty when it can. */
@@ -65,7 +79,7 @@ public final class Slug {
         if (title.contains("..")) {
             return "holds .., which leads out of a folder (it names the output folder)";
         }
-        return of(title).isEmpty() ? "has no letter a to z and no digit to name the output folder by" : "";
+        return of(title).isEmpty() ? "has no letter and no digit to name the output folder by" : "";
     }
 
     /** Why a mechanism's name cannot be taken; empty when it can. */

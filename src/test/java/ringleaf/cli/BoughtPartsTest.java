@@ -27,6 +27,10 @@ class BoughtPartsTest {
     private static final Pattern ROD = Pattern.compile("([0-9.]+) mm .*, (EN|DIN|ASTM) [A0-9-]+(, cut to [0-9.]+ mm)?");
     private static final Pattern DOWEL = Pattern.compile("dowel pin ([0-9.]+) x ([0-9.]+), ISO 2338");
     private static final Pattern BELT = Pattern.compile("belt ([^, ]+) \\(pitch [0-9.]+ mm\\), .*");
+    private static final Pattern BEARING = Pattern.compile("ball bearing ([0-9a-z]+), .*");
+    private static final Pattern BOARD = Pattern.compile("board (board-[0-9x]+), .*");
+    private static final Pattern RUNS =
+            Pattern.compile("linear bearing for a rod of ([0-9.]+) mm, ([0-9.]+) mm outside, ([0-9.]+) mm long");
     private static final Pattern SERVO = Pattern.compile("([a-z0-9-]+), travel .*");
 
     @TempDir
@@ -61,6 +65,19 @@ class BoughtPartsTest {
         Matcher rod = ROD.matcher(goods);
         Matcher belt = BELT.matcher(goods);
         Matcher servo = SERVO.matcher(goods);
+        Matcher bearing = BEARING.matcher(goods);
+        if (bearing.matches()) {
+            return READY.bearings().get(bearing.group(1)).isPresent();
+        }
+        Matcher board = BOARD.matcher(goods);
+        if (board.matches()) {
+            return READY.boards().get(board.group(1)).isPresent();
+        }
+        Matcher runs = RUNS.matcher(goods);
+        if (runs.matches()) {
+            String name = runs.group(1) + "x" + runs.group(2) + "x" + runs.group(3);
+            return READY.linearBearings().get(name).isPresent();
+        }
         if (screw.matches()) {
             return screw(screw.group(1)).sold().lengths().contains(Double.valueOf(screw.group(2)));
         }

@@ -60,4 +60,26 @@ class PipeForAFileTest {
         assertThat(drawn.exit()).as(drawn.err()).isNotZero();
         assertThat(drawn.err()).contains("bezel.dxf").contains("pipe or a device");
     }
+
+    /** What looks like a catalogue and is none is told: it would be passed over, and the user's own values with it. */
+    @Test
+    void whatLooksLikeACatalogueIsTold() throws Exception {
+        Files.writeString(folder.resolve("s.yaml"), "title: S\nmechanisms:\n  s: {kind: slide, stroke: 20}\n");
+        for (String name : new String[] {"servos.yml", "servo.yaml", "Servos.YAML"}) {
+            Files.createDirectories(folder.resolve("shared"));
+            Files.writeString(folder.resolve("shared").resolve(name), "servos: {}\n");
+            Ran ran = ran("check", "s.yaml");
+            assertThat(ran.exit()).as(name).isEqualTo(2);
+            assertThat(ran.err()).contains("shared/" + name, "did you mean servos.yaml?");
+            Files.delete(folder.resolve("shared").resolve(name));
+        }
+        Files.writeString(folder.resolve("shared/notes.txt"), "mine");
+        assertThat(ran("check", "s.yaml").exit()).isZero();
+        Files.delete(folder.resolve("shared/notes.txt"));
+        Files.delete(folder.resolve("shared"));
+        Files.writeString(folder.resolve("shared"), "servos: {}");
+        Ran ran = ran("check", "s.yaml");
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err()).contains("shared beside the spec is no folder");
+    }
 }

@@ -163,7 +163,7 @@ class SpecReaderTest {
                 "units: furlong\nmechanisms: {a: {kind: flap-vent, full-opening: 64, flaps: 3}}",
                 "title: ''\nmechanisms: {a: {kind: flap-vent, full-opening: 64, flaps: 3}}",
                 "title: \"a\\u0000b\"\nmechanisms: {a: {kind: flap-vent, full-opening: 64, flaps: 3}}",
-                "title: 灯台\nmechanisms: {a: {kind: flap-vent, full-opening: 64, flaps: 3}}",
+                "title: '!!!'\nmechanisms: {a: {kind: flap-vent, full-opening: 64, flaps: 3}}",
                 "mechanisms: {../a: {kind: flap-vent, full-opening: 64, flaps: 3}}",
                 "fabrication: []\nmechanisms: {a: {kind: flap-vent, full-opening: 64, flaps: 3}}"
             })

@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import ringleaf.geom.Box;
+import ringleaf.mechanism.AsBuilt;
 import ringleaf.mechanism.Kind;
 import ringleaf.part.Choice;
 import ringleaf.part.Design;
@@ -97,5 +99,10 @@ record PlannedPlate(PlateSpec spec) implements Kind.Planned {
             }
         }
         return all;
+    }
+
+    @Override
+    public Optional<AsBuilt> asBuilt() {
+        return PlateBuilt.of(spec);
     }
 }

@@ -69,8 +69,10 @@ sealed interface SeatForm {
      * @param screw its size
      * @param at where
      * @param grip besides the plate, mm
+     * @param hole in the thing itself, mm
+     * @param bored in the plate, mm
      */
-    record Fastened(Screw screw, List<Point> at, double grip) {}
+    record Fastened(Screw screw, List<Point> at, double grip, double hole, double bored) {}
 
     /**
      * A round thing in a bore.
@@ -138,7 +140,8 @@ sealed interface SeatForm {
 
         @Override
         public Optional<Fastened> fastened() {
-            return screw.map(s -> new Fastened(s, outline().ownEarHoles(), servo.earThickness()));
+            return screw.map(s -> new Fastened(
+                    s, outline().ownEarHoles(), servo.earThickness(), servo.holeDiameter(), servo.holeDiameter()));
         }
 
         /** What the window's round corners leave of the room round a body with sharp ones. */
@@ -296,7 +299,7 @@ sealed interface SeatForm {
 
         @Override
         public Optional<Fastened> fastened() {
-            return Optional.of(new Fastened(screw, holes(), height + board.thickness()));
+            return Optional.of(new Fastened(screw, holes(), height + board.thickness(), board.hole(), screw.hole()));
         }
     }
 
@@ -352,7 +355,7 @@ sealed interface SeatForm {
 
         @Override
         public Optional<Fastened> fastened() {
-            return screw.map(s -> new Fastened(s, holes(), contact.flangeThickness()));
+            return screw.map(s -> new Fastened(s, holes(), contact.flangeThickness(), contact.hole(), hole()));
         }
 
         @Override
@@ -386,7 +389,7 @@ sealed interface SeatForm {
 
         @Override
         public Optional<Fastened> fastened() {
-            return Optional.of(new Fastened(screw, List.of(Point.ORIGIN), height));
+            return Optional.of(new Fastened(screw, List.of(Point.ORIGIN), height, screw.hole(), screw.hole()));
         }
     }
 }

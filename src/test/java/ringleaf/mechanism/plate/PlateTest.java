@@ -165,6 +165,20 @@ class PlateTest {
                 .contains("driver-reach");
     }
 
+    /** A board's screws have 0.35 and 0.25 mm of play or so; holes further apart than both together bind. */
+    @Test
+    void holesTooFarOffNoLongerTakeTheScrews() {
+        var built = planned("", "board: board-65x30").asBuilt().orElseThrow();
+        double[][] off = new double[built.deviations().size()][1];
+        double drawn = built.bench().margins(off)[0];
+        assertThat(drawn).isPositive();
+        off[0][0] = drawn + 0.01;
+        assertThat(built.bench().margins(off)[0]).isNegative();
+        off[0][0] = -drawn + 0.01;
+        assertThat(built.bench().margins(off)[0]).isCloseTo(0.01, within(1e-9));
+        assertThat(planned("", "wires: 4").asBuilt()).isEmpty();
+    }
+
     @Test
     void whatContradictsItselfIsRefused() {
         refused("plates: 2", "two plates need spacers", "screw: M3");
