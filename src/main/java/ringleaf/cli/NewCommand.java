@@ -26,7 +26,8 @@ final class NewCommand implements Command {
                 "Writes a commented spec to start from; never over an existing file.",
                 "Example:%n  ringleaf new harbour-light my-light.yaml%n");
         fresh.addPositional(Syntax.positional(0, "PRESET", true, "a name that `ringleaf presets` lists"));
-        fresh.addPositional(Syntax.positional(1, "FILE", false, "where to (default: the preset's name and .yaml)"));
+        fresh.addPositional(Syntax.positional(
+                1, "FILE", false, "where to (default: the preset's name and .yaml); - for standard output"));
         return fresh;
     }
 
@@ -38,6 +39,10 @@ final class NewCommand implements Command {
                     "there is no preset " + Shown.quoted(preset) + "; " + Nearest.hint(preset, Presets.names()));
         }
         String file = given.matchedPositionalValue(1, null);
+        if ("-".equals(file)) {
+            console.out().print(Presets.text(preset));
+            return Exit.FINE;
+        }
         String shown = file == null ? Presets.fileName(preset) : file;
         Path path = console.surroundings().place(shown, "FILE");
         boolean made = false;

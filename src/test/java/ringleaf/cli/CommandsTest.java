@@ -115,6 +115,14 @@ class CommandsTest {
     }
 
     @Test
+    void newWritesToStandardOutputWhereAsked() throws IOException {
+        Ran ran = Ran.in(folder, "new", "lens-slide", "-");
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out()).isEqualTo(Presets.text("lens-slide"));
+        assertThat(folder.resolve("-")).doesNotExist();
+    }
+
+    @Test
     void newNeverWritesOverAFile() throws IOException {
         Files.writeString(folder.resolve("harbour-light.yaml"), "mine");
         Files.createSymbolicLink(folder.resolve("dangling.yaml"), folder.resolve("nowhere"));

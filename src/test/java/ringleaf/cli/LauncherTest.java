@@ -341,6 +341,26 @@ class LauncherTest {
                 .orElseThrow();
     }
 
+    /** Written by the shell in octal, as this very Java may not spell such a name. */
+    @Test
+    void namesWithOtherLettersAreFoundInAPlainLocale() throws Exception {
+        String name = "$(printf '\\303\\274\\303\\244.yaml')";
+        String script = "printf 'title: S\\nmechanisms:\\n  s: {kind: slide, stroke: 20}\\n' >\"" + name + "\" && exec "
+                + built.resolve("ringleaf") + " check \"" + name + "\"";
+        for (String locale : List.of("C", "POSIX", "")) {
+            ProcessBuilder builder = new ProcessBuilder("sh", "-c", script).directory(folder.toFile());
+            builder.environment().keySet().removeIf(key -> key.startsWith("LC_") || key.equals("LANG"));
+            if (!locale.isEmpty()) {
+                builder.environment().put("LC_ALL", locale);
+            }
+            builder.redirectErrorStream(true);
+            Process process = builder.start();
+            String said = new String(process.getInputStream().readAllBytes());
+            assertThat(process.waitFor()).as(locale + ": " + said).isZero();
+            assertThat(said).startsWith("PASS");
+        }
+    }
+
     private static void callOf(Path program, Path from) throws IOException {
         Files.writeString(from, "#!/bin/sh\nexec '" + program + "' \"$@\"\n");
         from.toFile().setExecutable(true);
