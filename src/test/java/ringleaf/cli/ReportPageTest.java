@@ -77,6 +77,16 @@ class ReportPageTest {
         assertThat(page.contains("href=\"parts/")).isFalse();
     }
 
+    /** What slides has a way in mm, what turns an angle. */
+    @Test
+    void theTravelIsToldInItsOwnUnits() throws Exception {
+        assertThat(made("lens-slide").contains("carriage 25 mm, servo 80&#176;"))
+                .isTrue();
+        assertThat(made("lamp-carriage-rack").contains(", rack 30 mm, pinion 143.24&#176;"))
+                .isTrue();
+        assertThat(made("semaphore-arm-belt").contains(", belt 16.67 mm,")).isTrue();
+    }
+
     @Test
     void theSameBytesEveryTime() throws Exception {
         assertThat(made("lens-turntable-gears")).isEqualTo(made("lens-turntable-gears"));

@@ -172,11 +172,19 @@ final class PageTables {
         boolean begun = false;
         for (Map.Entry<String, Double> figure : design().travel().entrySet()) {
             PageText.html(out.append(begun ? ", " : ""), figure.getKey()).append(' ');
-            String of = figure.getKey().equals("states") ? "1" : figure.getKey().equals("belt") ? "mm" : "deg";
-            PageText.html(out, unit.figure(figure.getValue(), of));
+            PageText.html(out, unit.figure(figure.getValue(), unitOf(figure.getKey())));
             begun = true;
         }
         out.append("</p>\n");
+    }
+
+    /** Unit of a figure of the travel: mm where the table follows it in a column of lengths, else degrees. */
+    private String unitOf(String figure) {
+        if (figure.equals("states")) {
+            return "1";
+        }
+        List<String> columns = design().motion().columns();
+        return columns.contains(figure + "_mm") || columns.contains(figure + "_travel") ? "mm" : "deg";
     }
 
     private int index(String part) {
